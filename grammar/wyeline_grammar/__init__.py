@@ -1,0 +1,1 @@
+"""The language: text to model. Knows no electricity beyond notation and units."""

@@ -1,0 +1,1 @@
+"""The judgement: model to derived figures, findings and reports."""
