@@ -1,0 +1,68 @@
+"""What parsing yields: lines cut into a head and phrases.
+
+A parsed line is its tokens and how they group; nothing here knows what the words mean. All columns are Python string
+indices within the line (code points, from 0); all line numbers are relative to the first line of the block.
+"""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from wyeline_grammar.problems import Problem
+
+
+class Token(NamedTuple):
+    """One word of a line: ``kind`` is a terminal of ``wye.lark``."""
+
+    kind: str
+    text: str
+    start: int
+    end: int
+
+
+class Phrase(NamedTuple):
+    """One phrase after the head.
+
+    ``form`` is one of: ``quantity`` (unkeyed, perhaps with poles), ``key`` (also ``at``: first token is the key, the
+    rest its value), ``flag``, ``class`` (a kind as a load's class), ``text``, ``in`` (raceway), ``leg``,
+    ``conductors``. ``assume`` before a phrase is not among its tokens.
+    """
+
+    form: str
+    tokens: tuple[Token, ...]
+    assumed: bool = False
+
+    @property
+    def start(self) -> int:
+        return self.tokens[0].start
+
+    @property
+    def end(self) -> int:
+        return self.tokens[-1].end
+
+
+class Line(NamedTuple):
+    """One line: its form, the tokens of its head (in order, marks included) and its phrases.
+
+    Forms of statements: ``wye project include equipment type raceway feeder scenario expect``; of details: ``circuit
+    more action allow claim``; also ``comment``, ``doc``, ``blank`` and ``broken`` (nothing usable was found).
+    In a line with problems the head holds what could be read, in order, and readable phrases are kept.
+    ``end`` is the column where the last word ends (before a trailing comment).
+    """
+
+    form: str
+    head: tuple[Token, ...]
+    phrases: tuple[Phrase, ...]
+    problems: tuple[Problem, ...]
+    comment: str | None = None
+
+
+class BlockSyntax(NamedTuple):
+    """A statement with its details. ``lines[i]`` is the i-th line of the block, blank and comment lines included.
+
+    ``head`` is the index of the statement's line, or None where the block is only comments, or its details stand
+    alone (each such detail then carries a problem).
+    """
+
+    lines: tuple[Line, ...]
+    head: int | None
