@@ -176,7 +176,7 @@ class ConductorSize:
 
 @dataclass(frozen=True, slots=True)
 class Run:
-    """A run of equal conductors: ``3#4/0`` is three of size 4/0; ``5G16mm2`` a cable of five, one of them protective."""
+    """A run of equal conductors: ``3#4/0`` is three of 4/0; ``5G16mm2`` a cable of five, one of them protective."""
 
     count: int
     size: ConductorSize
@@ -185,7 +185,8 @@ class Run:
 
 _SIZE = re.compile(r"#(?P<gauge>\d+(?:/0)?)|(?P<n>\d+(?:\.\d+)?)[ \t\u00a0]*(?P<unit>kcmil|mm2|mm²)")
 _RUN = re.compile(
-    r"(?P<count>\d+)(?:#(?P<gauge>\d+(?:/0)?)|(?P<mark>[x×G])[ \t\u00a0]*(?P<n>\d+(?:\.\d+)?)[ \t\u00a0]*(?P<unit>kcmil|mm2|mm²))"
+    r"(?P<count>\d+)(?:#(?P<gauge>\d+(?:/0)?)|(?P<mark>[x×G])[ \t\u00a0]*"
+    r"(?P<n>\d+(?:\.\d+)?)[ \t\u00a0]*(?P<unit>kcmil|mm2|mm²))"
 )
 
 
