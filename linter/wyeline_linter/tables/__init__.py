@@ -1,0 +1,20 @@
+"""Code tables as data: one folder a basis, one CSV file a table, values only.
+
+Ask `basis("us-2023")` or `basis("iec")` for a `Basis` and everything through it.
+"""
+
+from .basis import Basis, Override, OverrideError, Practice, UnknownBasisError, basis
+from .load import Looked, NotListed, Table, basis_names
+
+__all__ = [
+    "Basis",
+    "Looked",
+    "NotListed",
+    "Override",
+    "OverrideError",
+    "Practice",
+    "Table",
+    "UnknownBasisError",
+    "basis",
+    "basis_names",
+]
