@@ -121,6 +121,7 @@ class Basis:
         for key in table.rows:
             for column in table.columns:
                 rows.setdefault(table.row_text(key, column), (key, column))
+                rows.setdefault(" ".join(key), (key, column))
         at = rows.get(override.row.strip())
         if at is None:
             raise OverrideError(f"{table.cite} has no row {override.row!r}; {_nearest(override.row, rows)}")

@@ -87,6 +87,9 @@ class Table:
 
     def row_text(self, key: Key, column: str) -> str:
         """The row and column in words, such as `3/0 Cu 75 degC`."""
+        by = self.header.get("row by")
+        if by is not None:
+            return str(self.rows[key][self._places[by]])
         return self.header["row"].format(
             column=self.labels.get(column, column), **dict(zip(self.keys, key, strict=True))
         )

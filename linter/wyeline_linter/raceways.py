@@ -1,0 +1,213 @@
+"""How full a raceway or tray is, and the smallest one that holds its conductors (NEC Chapter 9, 376.22, 392.22).
+
+Pure functions on the tables of a basis. IEC 60364 gives no fill table, so with an IEC basis every answer is NotListed.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from .conductor_sizes import area_mm2
+from .tables import Basis, Looked, NotListed
+
+_WHOLE = 0.8
+"""Decimal of a count of like conductors from which it may be rounded up (Chapter 9 note 7)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Wires:
+    """`count` like conductors in a raceway; `insulation` is a type of NEC 310.4(1), or `bare`."""
+
+    count: int
+    size: str
+    insulation: str
+
+
+@dataclass(frozen=True, slots=True)
+class Fill:
+    """Fill of one raceway, in square inches and percent, with the cells behind it."""
+
+    used_in2: float
+    inside: Looked[float]
+    limit_percent: Looked[float]
+    areas: tuple[tuple[Wires, Looked[float]], ...]
+
+    @property
+    def percent(self) -> float:
+        """Share of the inside area that the conductors take."""
+        return 100 * self.used_in2 / self.inside.value
+
+    @property
+    def allowed_in2(self) -> float:
+        """Area the conductors may take."""
+        return self.inside.value * self.limit_percent.value / 100
+
+    @property
+    def fits(self) -> bool:
+        """Whether the conductors are within the limit."""
+        return self.used_in2 <= self.allowed_in2 * (1 + 1e-9)
+
+
+@dataclass(frozen=True, slots=True)
+class Chosen:
+    """The smallest trade size that holds the conductors."""
+
+    trade_size: str
+    fill: Fill
+
+
+def raceway_kinds(basis: Basis) -> tuple[str, ...]:
+    """Raceways the basis has sizes for, such as `EMT`."""
+    table = basis.table("raceway-sizes")
+    return () if isinstance(table, NotListed) else tuple(dict.fromkeys(key[0] for key in table.rows))
+
+
+def trade_sizes(basis: Basis, kind: str) -> tuple[str, ...]:
+    """Trade sizes of a raceway, smallest first, such as `1-1/4`; empty for an unknown kind."""
+    table = basis.table("raceway-sizes")
+    return () if isinstance(table, NotListed) else tuple(size for k, size in table.rows if k == kind)
+
+
+def trade_size_of_metric(basis: Basis, kind: str, designator_mm: int) -> Looked[str] | NotListed:
+    """Trade size in inches of a metric designator (53 is 2)."""
+    table = basis.table("raceway-sizes")
+    if isinstance(table, NotListed):
+        return table
+    for size in trade_sizes(basis, kind):
+        cell = table.number((kind, size), "metric")
+        if isinstance(cell, Looked) and cell.value == designator_mm:
+            return Looked(size, cell.table, cell.row, cell.status, cell.note)
+    return NotListed(f"{table.cite} has no {kind} of metric designator {designator_mm}", table.cite)
+
+
+def wire_area_in2(basis: Basis, size: str, insulation: str) -> Looked[float] | NotListed:
+    """Area of one conductor with its insulation, square inches (Chapter 9 Table 5, bare: Table 8)."""
+    column = basis.text("insulation-types", (insulation,), "area_column")
+    if isinstance(column, NotListed):
+        return column
+    if column.value == "bare":
+        return basis.number("conductor-properties", (size,), "bare_area_in2")
+    return basis.number("conductor-areas", (size,), column.value)
+
+
+def fill_limit(basis: Basis, conductors: int, *, nipple: bool = False) -> Looked[float] | NotListed:
+    """Largest fill in percent for a number of conductors (Chapter 9 Table 1, note 4 for nipples to 24 in)."""
+    row = "nipple" if nipple else "one" if conductors == 1 else "two" if conductors == 2 else "over two"
+    return basis.number("raceway-fill", (row,), "percent")
+
+
+def fill(basis: Basis, kind: str, trade_size: str, wires: Sequence[Wires], *, nipple: bool = False) -> Fill | NotListed:
+    """Fill of one raceway; grounding conductors count (Chapter 9 note 3)."""
+    used = _areas(basis, wires)
+    if isinstance(used, NotListed):
+        return used
+    inside = basis.number("raceway-sizes", (kind, trade_size), "area_in2")
+    if isinstance(inside, NotListed):
+        return inside
+    limit = fill_limit(basis, sum(w.count for w in wires), nipple=nipple)
+    if isinstance(limit, NotListed):
+        return limit
+    return Fill(sum(w.count * area.value for w, area in used), inside, limit, used)
+
+
+def smallest_raceway(basis: Basis, kind: str, wires: Sequence[Wires], *, nipple: bool = False) -> Chosen | NotListed:
+    """The smallest trade size of a raceway that holds the conductors."""
+    sizes = trade_sizes(basis, kind)
+    if not sizes:
+        return NotListed(f"{basis.title} has no sizes of {kind}")
+    for size in sizes:
+        found = fill(basis, kind, size, wires, nipple=nipple)
+        if isinstance(found, NotListed):
+            return found
+        if found.fits:
+            return Chosen(size, found)
+    return NotListed(f"no {kind} is large enough; the largest is {sizes[-1]}")
+
+
+def most_wires(basis: Basis, kind: str, trade_size: str, size: str, insulation: str) -> int | NotListed:
+    """How many like conductors a raceway holds (Chapter 9 Table 1 and note 7, as Annex C tabulates).
+
+    A decimal of 0.8 or more counts as one conductor more.
+    """
+    area = wire_area_in2(basis, size, insulation)
+    if isinstance(area, NotListed):
+        return area
+    inside = basis.number("raceway-sizes", (kind, trade_size), "area_in2")
+    if isinstance(inside, NotListed):
+        return inside
+    for conductors in (3, 2, 1):
+        limit = fill_limit(basis, conductors)
+        if isinstance(limit, NotListed):
+            return limit
+        room = inside.value * limit.value / 100 / area.value
+        held = math.floor(room) + (room - math.floor(room) >= _WHOLE and room >= 1)
+        if held >= conductors:
+            return held if conductors == 3 else conductors
+    return 0
+
+
+def wireway_fill(basis: Basis, width_in: float, height_in: float, wires: Sequence[Wires]) -> Fill | NotListed:
+    """Fill of a metal wireway by its inside width and height in inches (NEC 376.22(A))."""
+    used = _areas(basis, wires)
+    if isinstance(used, NotListed):
+        return used
+    limit = basis.number("raceway-fill", ("wireway",), "percent")
+    if isinstance(limit, NotListed):
+        return limit
+    inside = Looked(width_in * height_in, limit.table, f"{width_in:g} x {height_in:g} in wireway", "verified")
+    return Fill(sum(w.count * area.value for w, area in used), inside, limit, used)
+
+
+@dataclass(frozen=True, slots=True)
+class TrayFill:
+    """Fill of a tray: `used` against `limit`, both in the unit named (`in` of width or `in2` of area)."""
+
+    used: float
+    limit: Looked[float]
+    unit: str
+
+    @property
+    def fits(self) -> bool:
+        """Whether the conductors are within the limit."""
+        return self.used <= self.limit.value * (1 + 1e-9)
+
+
+def tray_fill(basis: Basis, width_in: float, wires: Sequence[Wires]) -> TrayFill | NotListed:
+    """Fill of a ladder or ventilated trough tray by single conductors 1/0 and larger (NEC 392.22(B)(1), from memory).
+
+    With any conductor 1/0 to 4/0, or with 1000 kcmil and larger only, the diameters may not exceed the width; 250 to
+    900 kcmil go by area. Larger and smaller ones together need a column that is not held.
+    """
+    used = _areas(basis, wires)
+    if isinstance(used, NotListed):
+        return used
+    table = basis.table("tray-fill")
+    if isinstance(table, NotListed):
+        return table
+    areas = [area_mm2(w.size) for w in wires]
+    if any(a < area_mm2("1/0") * 0.999 for a in areas):
+        return NotListed("single conductors smaller than 1/0 do not belong in a ladder tray by this rule", table.cite)
+    large = [a >= area_mm2("1000 kcmil") * 0.999 for a in areas]
+    if any(a < area_mm2("250 kcmil") * 0.999 for a in areas) or all(large):
+        diameters = sum(w.count * math.sqrt(4 / math.pi * area.value) for w, area in used)
+        return TrayFill(diameters, Looked(width_in, table.cite, f"{width_in:g} in wide", "memory"), "in")
+    if any(large):
+        return NotListed("1000 kcmil and larger together with smaller conductors are not held", table.cite)
+    limit = table.number((f"{width_in:g}",), "single_in2")
+    if isinstance(limit, NotListed):
+        return limit
+    return TrayFill(sum(w.count * area.value for w, area in used), limit, "in2")
+
+
+def _areas(basis: Basis, wires: Sequence[Wires]) -> tuple[tuple[Wires, Looked[float]], ...] | NotListed:
+    if isinstance(basis.table("raceway-fill"), NotListed):
+        return NotListed(f"{basis.title} has no fill tables; cable makers' outside diameters decide")
+    areas: list[tuple[Wires, Looked[float]]] = []
+    for wire in wires:
+        area = wire_area_in2(basis, wire.size, wire.insulation)
+        if isinstance(area, NotListed):
+            return area
+        areas.append((wire, area))
+    return tuple(areas)
