@@ -1,0 +1,71 @@
+"""The electrical engine: one conductor-level network, its load flow and its faults.
+
+It knows nothing of the language.  A network is built bus by bus and element by element in SI units; every leg, neutral
+and protective conductor is a node, earth is :data:`EARTH`.  Only this package imports numpy and scipy, so import it
+where a figure is asked for, not at start-up.
+
+    from wyeline_linter.circuit import EARTH, Network, Rating, Solved, solve_flow, study_faults, three_phase
+
+    net = Network()
+    service, board = net.bus("SERVICE", "ABC"), net.bus("BOARD", "ABCN")
+    net.three_phase_source("utility", service.pick("ABC"), EARTH, e_ln_volt=480 / 3**0.5, z1_ohm=0.0009 + 0.009j)
+    three_phase(net, "T1", service.pick("ABC"), None, board.pick("ABC"), board["N"], 480, 208, "Dyn1",
+                Rating(s_va=75e3, z_pu=0.02 + 0.04j))
+    net.link("T1 bond", board["N"], EARTH)
+    net.load("kiln", (board["A"], board["B"]), 6e3 + 0j, v_nominal=208, shares=(0, 0, 1))
+
+    flow = solve_flow(net)
+    if isinstance(flow, Solved):
+        flow.voltage(board, "A", "N"), flow.core("T1.1"), flow.source_power("utility"), flow.selftest.passed
+    faults = study_faults(net)
+    faults.bus(board, "ABC").current_a, faults.bus(board, "AN").x_over_r
+
+Elements of :class:`Network`: `line` (1..n conductors, full Z matrix or independent), `link` (closed switch, bond),
+`impedance`, `admittance`, `core` (ideal core, series impedance a winding), `source`, `three_phase_source`, `load`,
+`three_phase_load`, `motor` and `fault_current_source` (fault study only).  Connections built from cores:
+`single_phase`, `centre_tapped`, `three_phase` (any vector group), `open_delta`, `high_leg_delta`, `autotransformer`,
+`buck_boost`, `grounding_zigzag`, `scott`.
+
+Results: :func:`solve_flow` returns :class:`Solved` or :class:`NotSolved` (a reason, no numbers);
+:func:`study_faults` returns a :class:`FaultStudy` holding one factorised matrix for all places and kinds of fault.
+A voltage of a part without path to earth is None against earth.  Conversions of nameplate and utility data are in
+:mod:`.nameplate`, rating checks in :mod:`.ansi` and :mod:`.iec60909`, the formulas of hand calculation in
+:mod:`.handformulas`.
+"""
+
+from __future__ import annotations
+
+from .assemble import SingularNetwork
+from .banks import autotransformer, buck_boost, grounding_zigzag, high_leg_delta, open_delta, scott
+from .elements import EARTH, Bus, Network
+from .faults import DuringFault, Fault, FaultStudy, Sequences, study_faults
+from .flowresult import Solved
+from .loadflow import NotSolved, solve_flow
+from .selftest import SelfTest
+from .transformers import Rating, centre_tapped, single_phase, three_phase
+
+__all__ = [
+    "EARTH",
+    "Bus",
+    "DuringFault",
+    "Fault",
+    "FaultStudy",
+    "Network",
+    "NotSolved",
+    "Rating",
+    "SelfTest",
+    "Sequences",
+    "SingularNetwork",
+    "Solved",
+    "autotransformer",
+    "buck_boost",
+    "centre_tapped",
+    "grounding_zigzag",
+    "high_leg_delta",
+    "open_delta",
+    "scott",
+    "single_phase",
+    "solve_flow",
+    "study_faults",
+    "three_phase",
+]

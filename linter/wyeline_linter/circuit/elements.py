@@ -1,0 +1,420 @@
+"""The conductor-level network: buses, their conductors, and what connects them.
+
+Every leg, neutral and protective conductor of every bus is a node; earth is node 0 and the reference.  Elements are
+kept in columns, ready to be stamped in bulk by :mod:`.assemble`.  All values are SI: ohm, siemens, volt, ampere, VA.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+EARTH = 0
+"""Node number of earth, the reference of every voltage."""
+
+LINK_OHM = 1e-9
+"""Resistance of a closed switch or a bond.  Not zero, so that switches in parallel share instead of being undetermined;
+at 50 kA it drops 0.05 mV."""
+
+Pair = tuple[int, int]
+"""Two nodes; the first is the positive (or dotted) end."""
+
+
+@dataclass(frozen=True, slots=True)
+class Bus:
+    """A place where conductors are at one potential each; `nodes` runs parallel to `conductors`."""
+
+    index: int
+    name: str
+    conductors: tuple[str, ...]
+    nodes: tuple[int, ...]
+
+    def __getitem__(self, conductor: str) -> int:
+        """Node of one conductor; "E" is earth unless the bus has a conductor of that name.  KeyError if absent."""
+        try:
+            return self.nodes[self.conductors.index(conductor)]
+        except ValueError:
+            if conductor == "E":
+                return EARTH
+            raise KeyError(f"bus {self.name} has conductors {' '.join(self.conductors)}, not {conductor}") from None
+
+    def pick(self, conductors: Sequence[str]) -> tuple[int, ...]:
+        """Nodes of several conductors, in the order asked for."""
+        return tuple(self[conductor] for conductor in conductors)
+
+
+@dataclass(slots=True)
+class LineGroup:
+    """All coupled lines of one conductor count k; one entry a line in every list."""
+
+    names: list[str] = field(default_factory=list)
+    from_nodes: list[tuple[int, ...]] = field(default_factory=list)
+    to_nodes: list[tuple[int, ...]] = field(default_factory=list)
+    z_ohm: list[tuple[complex, ...]] = field(default_factory=list)
+    """k*k entries, row by row."""
+    charging_s: dict[int, tuple[complex, ...]] = field(default_factory=dict)
+    """Total shunt admittance to earth (k*k) of the few lines that state it, by position in the lists."""
+
+
+@dataclass(slots=True)
+class Branches:
+    """Unknown branch currents and the law of each: sum(coefficient * V) - sum(Z * i) = -E.
+
+    A branch leaves node n with `coefficient` times its current.  Closed switches, transformer windings and sources are
+    all of this form, which keeps zero impedances exact.
+    """
+
+    element: list[int] = field(default_factory=list)
+    """For each branch, the number of the element it belongs to."""
+    incidence: list[tuple[int, int, float]] = field(default_factory=list)
+    """(branch, node, coefficient)"""
+    impedance: list[tuple[int, int, complex]] = field(default_factory=list)
+    """(branch, branch, Z in ohm)"""
+    emf: dict[int, complex] = field(default_factory=dict)
+    """Electromotive force in V of the branches that have one."""
+
+    def __len__(self) -> int:
+        return len(self.element)
+
+
+@dataclass(frozen=True, slots=True)
+class Core:
+    """An ideal core with series impedances; its branch currents are secondary currents referred to the primary."""
+
+    name: str
+    primary: Pair
+    secondaries: tuple[Pair, ...]
+    ratios: tuple[float, ...]
+    """Primary turns over secondary turns, tap included, one a secondary."""
+    first_branch: int
+    z_primary_ohm: complex
+    z_secondary_ohm: tuple[complex, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """Voltages behind impedance: branch j drives `plus[j]` against `minus[j]`; `z_ohm` is k*k for fault studies."""
+
+    name: str
+    plus: tuple[int, ...]
+    minus: tuple[int, ...]
+    z_ohm: tuple[complex, ...]
+    z_flow_ohm: tuple[complex, ...]
+    first_branch: int
+
+
+@dataclass(slots=True)
+class Loads:
+    """Loads on node pairs, in columns.  S is drawn at `v_nominal`; shares of constant P, I and Z add up to 1."""
+
+    names: list[str] = field(default_factory=list)
+    pairs: list[Pair] = field(default_factory=list)
+    s_va: list[complex] = field(default_factory=list)
+    v_nominal: list[float] = field(default_factory=list)
+    shares: list[tuple[float, float, float]] = field(default_factory=list)
+    limit_a: list[float] = field(default_factory=list)
+
+
+@dataclass(frozen=True, slots=True)
+class Motor:
+    """A machine that feeds a fault: passive admittance in the fault study, absent from the load flow.
+
+    `nodes` holds three legs (Z1, Z2; Z0 infinite) or one node pair (Z1 only).
+    """
+
+    name: str
+    nodes: tuple[int, ...]
+    z1_ohm: complex
+    z2_ohm: complex
+
+
+@dataclass(frozen=True, slots=True)
+class FaultCurrentSource:
+    """A converter that adds a fixed positive-sequence current of `current_a` during a fault (IEC 60909-0:2016, 11.1)."""
+
+    name: str
+    legs: tuple[int, ...]
+    current_a: float
+
+
+class Network:
+    """The network of one scenario.  Names of elements must be unique; nodes come from :meth:`bus`."""
+
+    def __init__(self) -> None:
+        self.buses: list[Bus] = []
+        self.bus_by_name: dict[str, Bus] = {}
+        self.node_bus: list[int] = [-1]
+        """Bus number of every node; -1 for earth."""
+        self.lines: dict[int, LineGroup] = {}
+        self.line_at: dict[str, tuple[int, int]] = {}
+        self.admittances: list[tuple[int, int, complex]] = []
+        self.branches = Branches()
+        self.element_names: list[str] = []
+        self.link_at: dict[str, int] = {}
+        self.cores: dict[str, Core] = {}
+        self.sources: dict[str, Source] = {}
+        self.loads = Loads()
+        self.motors: list[Motor] = []
+        self.fault_current_sources: list[FaultCurrentSource] = []
+
+    # -- nodes
+
+    def bus(self, name: str, conductors: Sequence[str]) -> Bus:
+        """Add a bus with its conductors ("ABCNG", or a sequence of names).  ValueError if the name is taken."""
+        if name in self.bus_by_name:
+            raise ValueError(f"bus {name} exists already")
+        first = len(self.node_bus)
+        index = len(self.buses)
+        made = Bus(index, name, tuple(conductors), tuple(range(first, first + len(conductors))))
+        self.node_bus.extend([index] * len(conductors))
+        self.buses.append(made)
+        self.bus_by_name[name] = made
+        return made
+
+    def inner_node(self, near: int) -> int:
+        """Add a node that belongs to an element (a star point, a zigzag midpoint) at the bus of node `near`."""
+        self.node_bus.append(self.node_bus[near])
+        return len(self.node_bus) - 1
+
+    @property
+    def node_count(self) -> int:
+        """Number of nodes, earth included."""
+        return len(self.node_bus)
+
+    # -- passive elements
+
+    def line(
+        self,
+        name: str,
+        from_nodes: Sequence[int],
+        to_nodes: Sequence[int],
+        z_ohm: Sequence[complex],
+        charging_s: Sequence[complex] | None = None,
+    ) -> None:
+        """Add a line of k conductors.
+
+        `z_ohm` is either k self impedances (independent conductors) or the full k*k matrix, row by row; `charging_s`
+        likewise is the k*k shunt admittance to earth of the whole length, half of it put at each end.
+        """
+        k = len(from_nodes)
+        if len(to_nodes) != k:
+            raise ValueError(f"line {name}: {k} conductors at one end, {len(to_nodes)} at the other")
+        if name in self.line_at:
+            raise ValueError(f"line {name} exists already")
+        if len(z_ohm) == k and k > 1:
+            full = [0j] * (k * k)
+            for position, value in enumerate(z_ohm):
+                full[position * (k + 1)] = value
+            z = tuple(full)
+        elif len(z_ohm) == k * k:
+            z = tuple(z_ohm)
+        else:
+            raise ValueError(f"line {name}: {len(z_ohm)} impedances for {k} conductors; {k} or {k * k} are needed")
+        if any(z[position * (k + 1)] == 0 for position in range(k)):
+            raise ValueError(f"line {name}: a conductor without impedance; use a link")
+        group = self.lines.setdefault(k, LineGroup())
+        self.line_at[name] = (k, len(group.names))
+        if charging_s is not None:
+            if len(charging_s) != k * k:
+                raise ValueError(f"line {name}: the charging admittance needs {k * k} entries")
+            group.charging_s[len(group.names)] = tuple(charging_s)
+        group.names.append(name)
+        group.from_nodes.append(tuple(from_nodes))
+        group.to_nodes.append(tuple(to_nodes))
+        group.z_ohm.append(z)
+
+    def impedance(self, name: str, pair: Pair, z_ohm: complex) -> None:
+        """Add one impedance between two nodes (a grounding resistor, a reactor)."""
+        self.line(name, pair[:1], pair[1:], (z_ohm,))
+
+    def admittance(self, pair: Pair, y_s: complex) -> None:
+        """Add a shunt admittance in siemens between two nodes; it stays in the fault study too."""
+        self.admittances.append((pair[0], pair[1], y_s))
+
+    def link(self, name: str, a: int, b: int) -> None:
+        """Add a closed switch, a bond or a zero-length connection; its current counts from a to b."""
+        if name in self.link_at:
+            raise ValueError(f"link {name} exists already")
+        branches = self.branches
+        branch = len(branches)
+        self.link_at[name] = branch
+        branches.element.append(self._element(name))
+        branches.incidence.append((branch, a, 1.0))
+        branches.incidence.append((branch, b, -1.0))
+        branches.impedance.append((branch, branch, complex(LINK_OHM)))
+
+    def core(
+        self,
+        name: str,
+        primary: Pair,
+        secondaries: Sequence[Pair],
+        ratios: Sequence[float],
+        z_primary_ohm: complex = 0j,
+        z_secondary_ohm: Sequence[complex] = (0j,),
+        magnetising_s: complex = 0j,
+    ) -> None:
+        """Add an ideal core with one or more secondaries.
+
+        `ratios` are primary over secondary turns with taps; a negative one reverses the polarity.  Each winding has its
+        own series impedance in its own volts; `magnetising_s` is put across the primary terminals.
+        """
+        if name in self.cores:
+            raise ValueError(f"core {name} exists already")
+        if not len(secondaries) == len(ratios) == len(z_secondary_ohm):
+            raise ValueError(f"core {name}: as many ratios and impedances as secondaries are needed")
+        if any(ratio == 0 for ratio in ratios):
+            raise ValueError(f"core {name}: a ratio of zero")
+        branches = self.branches
+        first = len(branches)
+        element = self._element(name)
+        for k, (pair, ratio, z) in enumerate(zip(secondaries, ratios, z_secondary_ohm, strict=True)):
+            branch = first + k
+            branches.element.append(element)
+            branches.incidence.append((branch, primary[0], 1.0))
+            branches.incidence.append((branch, primary[1], -1.0))
+            branches.incidence.append((branch, pair[0], -ratio))
+            branches.incidence.append((branch, pair[1], ratio))
+            for other in range(len(secondaries)):
+                own = ratio * ratio * z if other == k else 0j
+                branches.impedance.append((branch, first + other, z_primary_ohm + own))
+        if magnetising_s:
+            self.admittance(primary, magnetising_s)
+        self.cores[name] = Core(
+            name, primary, tuple(secondaries), tuple(ratios), first, z_primary_ohm, tuple(z_secondary_ohm)
+        )
+
+    # -- active elements
+
+    def source(
+        self,
+        name: str,
+        pair: Pair,
+        e_volt: complex,
+        z_ohm: complex = 0j,
+    ) -> None:
+        """Add a single-phase source: `e_volt` behind `z_ohm`, first node of the pair against the second."""
+        self._source(name, pair[:1], pair[1:], (e_volt,), (z_ohm,), (z_ohm,))
+
+    def three_phase_source(
+        self,
+        name: str,
+        legs: Sequence[int],
+        neutral: int | None,
+        e_ln_volt: complex,
+        z1_ohm: complex = 0j,
+        z2_ohm: complex | None = None,
+        z0_ohm: complex | None = None,
+        *,
+        regulated: bool = False,
+    ) -> None:
+        """Add a balanced three-phase source behind Z1, Z2, Z0 (Z2 and Z0 default to Z1).
+
+        `e_ln_volt` is the phasor of leg A against the star point; B lags by 120 degrees.  Without `neutral` the star
+        point is not brought out and Z0 is infinite.  `regulated` makes the load flow hold the positive-sequence
+        terminal voltage at `e_ln_volt` (a generator with its regulator) while faults see the full Z1.
+        """
+        if len(legs) != 3:
+            raise ValueError(f"source {name}: three legs are needed, {len(legs)} were given")
+        z2 = z1_ohm if z2_ohm is None else z2_ohm
+        z0 = z1_ohm if z0_ohm is None or neutral is None else z0_ohm
+        star = self.inner_node(legs[0]) if neutral is None else neutral
+        e = tuple(e_ln_volt * turn for turn in (1, A2, A1))
+        full = phase_matrix(z0, z1_ohm, z2)
+        flow = phase_matrix(z0, 0j, z2) if regulated else full
+        self._source(name, tuple(legs), (star, star, star), e, full, flow)
+
+    def load(
+        self,
+        name: str,
+        pair: Pair,
+        s_va: complex,
+        v_nominal: float,
+        shares: tuple[float, float, float] = (1.0, 0.0, 0.0),
+        limit_a: float = float("inf"),
+    ) -> None:
+        """Add a load on a node pair; `shares` of constant power, current and impedance; negative S feeds in.
+
+        `limit_a` caps the current of the constant-power share (inverters).  Not part of the fault study.
+        """
+        if v_nominal <= 0:
+            raise ValueError(f"load {name}: a nominal voltage above zero is needed")
+        if abs(sum(shares) - 1.0) > 1e-9:
+            raise ValueError(f"load {name}: the shares of constant power, current and impedance must add up to 1")
+        loads = self.loads
+        loads.names.append(name)
+        loads.pairs.append(pair)
+        loads.s_va.append(s_va)
+        loads.v_nominal.append(v_nominal)
+        loads.shares.append(shares)
+        loads.limit_a.append(limit_a)
+
+    def three_phase_load(
+        self,
+        name: str,
+        legs: Sequence[int],
+        s_va: complex,
+        v_ll_nominal: float,
+        shares: tuple[float, float, float] = (1.0, 0.0, 0.0),
+    ) -> None:
+        """Add a balanced three-phase load without neutral: a third of S on each pair of legs."""
+        for k, suffix in enumerate(("-1", "-2", "-3")):
+            self.load(name + suffix, (legs[k], legs[(k + 1) % 3]), s_va / 3, v_ll_nominal, shares)
+
+    def motor(self, name: str, nodes: Sequence[int], z1_ohm: complex, z2_ohm: complex | None = None) -> None:
+        """Add a motor's contribution to faults: three legs, or the two nodes of a single-phase motor."""
+        if len(nodes) not in (2, 3):
+            raise ValueError(f"motor {name}: two or three nodes are needed")
+        self.motors.append(Motor(name, tuple(nodes), z1_ohm, z1_ohm if z2_ohm is None else z2_ohm))
+
+    def fault_current_source(self, name: str, legs: Sequence[int], current_a: float) -> None:
+        """Add a converter's fixed fault current, on three legs or one node pair, purely reactive."""
+        if len(legs) not in (2, 3):
+            raise ValueError(f"converter {name}: two or three nodes are needed")
+        self.fault_current_sources.append(FaultCurrentSource(name, tuple(legs), current_a))
+
+    # -- inner workings
+
+    def _element(self, name: str) -> int:
+        self.element_names.append(name)
+        return len(self.element_names) - 1
+
+    def _source(
+        self,
+        name: str,
+        plus: Sequence[int],
+        minus: Sequence[int],
+        e_volt: Sequence[complex],
+        z_ohm: tuple[complex, ...],
+        z_flow_ohm: tuple[complex, ...],
+    ) -> None:
+        if name in self.sources:
+            raise ValueError(f"source {name} exists already")
+        branches = self.branches
+        first = len(branches)
+        element = self._element(name)
+        for k, (high, low) in enumerate(zip(plus, minus, strict=True)):
+            branches.element.append(element)
+            branches.incidence.append((first + k, high, -1.0))
+            branches.incidence.append((first + k, low, 1.0))
+            branches.emf[first + k] = e_volt[k]
+        # The impedances are stamped by the study: a load flow and a fault study see different ones.
+        self.sources[name] = Source(name, tuple(plus), tuple(minus), z_ohm, z_flow_ohm, first)
+
+
+A1 = complex(-0.5, 3**0.5 / 2)
+"""The operator a: a turn of +120 degrees."""
+A2 = A1.conjugate()
+"""a squared: a turn of -120 degrees."""
+
+
+def phase_matrix(of_0: complex, of_1: complex, of_2: complex) -> tuple[complex, ...]:
+    """Sequence quantities (zero, positive, negative) as a 3*3 phase matrix, row by row (Fortescue)."""
+    on = (of_0 + of_1 + of_2) / 3
+    ahead = (of_0 + A1 * of_1 + A2 * of_2) / 3
+    behind = (of_0 + A2 * of_1 + A1 * of_2) / 3
+    return (on, ahead, behind, behind, on, ahead, ahead, behind, on)
+
+
+def sequence_parts(a: complex, b: complex, c: complex) -> tuple[complex, complex, complex]:
+    """Zero, positive and negative sequence of three phasors (Fortescue)."""
+    return (a + b + c) / 3, (a + A1 * b + A2 * c) / 3, (a + A2 * b + A1 * c) / 3

@@ -1,0 +1,294 @@
+"""Short circuits between real conductors, at every bus in one go.
+
+A fault ties a set of conductors of one bus together (earth may be one of them).  With Z the open-circuit impedance of
+the bus and V its voltage before the fault, the fault currents follow from C^T (V - Z C i) = Zf i, where C says which
+conductors are tied.  One method serves three-phase, line-line, line-ground, leg-neutral and double faults.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from .assemble import Assembled, Complex, Factors, SingularNetwork, assemble, motor_admittance
+from .elements import A1, A2, Bus, Network
+from .flowresult import Solved, line_currents
+from .thevenin import bus_impedances
+
+NO_IMPEDANCE_OHM = 1e-8
+"""A fault loop below this has no limit: the source was stated without impedance."""
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """One fault at one bus.  Currents in A, rms symmetrical."""
+
+    bus: str
+    tied: tuple[str, ...]
+    """Conductors tied together; "E" is earth."""
+    current_a: float | None
+    """Largest current in a tied conductor; None when nothing limits it or no loop exists (see `note`)."""
+    conductor_a: tuple[complex, ...]
+    """Current out of the network into the fault, one a tied conductor."""
+    loop_ohm: complex | None
+    """Equivalent impedance: prefault voltage over current, complex, as seen by the first conductor."""
+    note: str = ""
+
+    @property
+    def x_over_r(self) -> float | None:
+        """X/R of the equivalent impedance; infinite when R is zero."""
+        if self.loop_ohm is None:
+            return None
+        return self.loop_ohm.imag / self.loop_ohm.real if self.loop_ohm.real > 0 else float("inf")
+
+
+@dataclass(frozen=True, slots=True)
+class Sequences:
+    """Positive, negative and zero sequence impedance of a bus in ohm, and how far they are coupled (0 = not at all)."""
+
+    z1_ohm: complex
+    z2_ohm: complex
+    z0_ohm: complex
+    coupling: float
+
+
+@dataclass(frozen=True)
+class FaultStudy:
+    """Factors, prefault voltages and bus impedances of one scenario; ask it for faults."""
+
+    network: Network
+    assembled: Assembled
+    factors: Factors
+    prefault_v: Complex
+    """Voltage before the fault by node number (what fixed fault currents of converters add is included)."""
+    impedance: dict[int, Complex]
+    """By bus number: open-circuit impedance matrix of its conductors, in ohm."""
+    source_rows: dict[str, Complex] = field(default_factory=dict, repr=False)
+
+    def bus(self, bus: Bus, tied: Sequence[str], z_fault_ohm: complex = 0j) -> Fault:
+        """One fault at one bus.  KeyError if the bus has no such conductor."""
+        return self.buses([bus], tied, z_fault_ohm)[0]
+
+    def buses(self, buses: Sequence[Bus], tied: Sequence[str], z_fault_ohm: complex = 0j) -> list[Fault]:
+        """The same fault at many buses, which must all have the conductors named."""
+        if len(tied) < 2 or len(set(tied)) != len(tied):
+            raise ValueError("a fault ties at least two different conductors")
+        found: dict[int, Fault] = {}
+        by_shape: dict[tuple[str, ...], list[Bus]] = {}
+        for bus in buses:
+            by_shape.setdefault(bus.conductors, []).append(bus)
+        for alike in by_shape.values():
+            for bus, fault in zip(alike, self._alike(alike, tuple(tied), z_fault_ohm), strict=True):
+                found[bus.index] = fault
+        return [found[bus.index] for bus in buses]
+
+    def sequences(self, bus: Bus, legs: str = "ABC", back: str = "E") -> Sequences:
+        """Sequence impedances of three legs, the zero sequence returning through `back` (earth, neutral, conductor)."""
+        z = self.impedance[bus.index]
+        at = [bus.conductors.index(leg) for leg in legs]
+        block = z[np.ix_(at, at)]
+        if back != "E" or "E" in bus.conductors:
+            to = bus.conductors.index(back)
+            block = block - z[at][:, [to]] - z[[to]][:, at] + z[to, to]
+        fortescue = np.array([[1, 1, 1], [1, A2, A1], [1, A1, A2]])
+        z012 = np.linalg.inv(fortescue) @ block @ fortescue
+        diagonal = np.diag(z012)
+        off = z012 - np.diag(diagonal)
+        return Sequences(
+            complex(diagonal[1]),
+            complex(diagonal[2]),
+            complex(diagonal[0]),
+            float(np.abs(off[1:]).max() / np.abs(diagonal[1])) if diagonal[1] else 0.0,
+        )
+
+    def source_currents(self, bus: Bus, fault: Fault) -> dict[str, Complex]:
+        """What each source adds to a fault: change of its currents, one a driven conductor, in A."""
+        if not self.source_rows:
+            self._find_source_rows()
+        nodes = np.array(bus.pick(fault.tied), dtype=np.int64)
+        drawn = np.array(fault.conductor_a)
+        inside = nodes > 0
+        return {name: -(rows[nodes[inside] - 1].T @ drawn[inside]) for name, rows in self.source_rows.items()}
+
+    def during(self, bus: Bus, fault: Fault) -> DuringFault:
+        """Voltages and currents of the whole network during one fault (one solve of the existing factors)."""
+        rhs = np.zeros(self.assembled.size, dtype=np.complex128)
+        for node, current in zip(bus.pick(fault.tied), fault.conductor_a, strict=True):
+            if node:
+                rhs[node - 1] -= current
+        change = self.factors.solve(rhs)
+        return DuringFault(self, change, self.prefault_v + self.assembled.node_voltages(change))
+
+    def _alike(self, buses: list[Bus], tied: tuple[str, ...], z_fault_ohm: complex) -> list[Fault]:
+        """Buses with the same conductors, solved together."""
+        conductors = buses[0].conductors
+        k = len(conductors)
+        places = [-1 if buses[0][name] == 0 else conductors.index(name) for name in tied]
+        last = places[-1]
+        loops = np.zeros((k, len(tied) - 1))
+        for column, place in enumerate(places[:-1]):
+            if place >= 0:
+                loops[place, column] += 1
+            if last >= 0:
+                loops[last, column] -= 1
+        z = np.stack([self.impedance[bus.index] for bus in buses])
+        v = self.prefault_v[np.array([bus.nodes for bus in buses], dtype=np.int64)]
+        loop_z = loops.T @ z @ loops
+        branch = z_fault_ohm * (np.eye(len(tied) - 1) + (np.ones_like(loop_z[0]) if len(tied) > 2 else 0))
+        loop_z = loop_z + branch
+        loop_v = v @ loops
+        scale = np.abs(loop_z).max(axis=(1, 2))
+        bounded = scale > NO_IMPEDANCE_OHM
+        currents = np.zeros_like(loop_v)
+        if bounded.any():
+            # A loop may be redundant (two legs on one node behind a bond), hence least squares where needed.
+            try:
+                currents[bounded] = np.linalg.solve(loop_z[bounded], loop_v[bounded][..., None])[..., 0]
+            except np.linalg.LinAlgError:
+                currents[bounded] = (np.linalg.pinv(loop_z[bounded]) @ loop_v[bounded][..., None])[..., 0]
+        full = np.concatenate((currents, -currents.sum(axis=1, keepdims=True)), axis=1)
+        return [
+            self._report(bus, tied, full[m], loop_v[m], bool(bounded[m])) for m, bus in enumerate(buses)
+        ]
+
+    def _report(self, bus: Bus, tied: tuple[str, ...], drawn: Complex, loop_v: Complex, bounded: bool) -> Fault:
+        topology = self.assembled.topology
+        nodes = bus.pick(tied)
+        if not any(topology.live[node] for node in nodes):
+            return Fault(bus.name, tied, 0.0, (0j,) * len(tied), None, "no source reaches this bus")
+        parts = {int(topology.part[node]) for node in nodes}
+        if len(nodes) == 2 and len(parts) == 2:
+            return Fault(
+                bus.name,
+                tied,
+                None,
+                (0j,) * len(tied),
+                None,
+                f"no conducting path joins {tied[0]} and {tied[1]}: this part has no connection to earth, "
+                "so the first fault carries only leakage",
+            )
+        if not bounded:
+            return Fault(
+                bus.name, tied, None, (0j,) * len(tied), None, "the source was stated without impedance: no limit"
+            )
+        currents = tuple(complex(value) for value in drawn)
+        largest = max(abs(value) for value in currents)
+        return Fault(bus.name, tied, largest, currents, _loop(loop_v, drawn))
+
+    def _find_source_rows(self) -> None:
+        first = self.assembled.node_count - 1
+        for name, source in self.network.sources.items():
+            k = len(source.plus)
+            rhs = np.zeros((self.assembled.size, k), dtype=np.complex128)
+            rhs[first + source.first_branch + np.arange(k), np.arange(k)] = 1
+            self.source_rows[name] = self.factors.solve_transposed(rhs)
+
+
+def _loop(loop_v: Complex, drawn: Complex) -> complex | None:
+    """Impedance of the equivalent loop: for three tied legs per phase, for two the whole loop."""
+    if abs(drawn[0]) == 0:
+        return None
+    if len(drawn) == 3:
+        # Three tied conductors: voltage of the first against the mean of the three, as for a star fault.
+        v0 = (2 * loop_v[0] - loop_v[1]) / 3
+        return complex(v0 / drawn[0])
+    return complex(loop_v[0] / drawn[0])
+
+
+@dataclass(frozen=True)
+class DuringFault:
+    """The whole network while a fault is on."""
+
+    study: FaultStudy
+    change: Complex
+    """Change of every unknown against the state before."""
+    v: Complex
+    """Voltage to earth by node number."""
+
+    def line(self, name: str) -> tuple[Complex, Complex]:
+        """Fault current through a line (change against the prefault state): into its from end, out of its to end."""
+        if name not in self.study.network.line_at:
+            raise KeyError(name)
+        k, position = self.study.network.line_at[name]
+        volts = self.study.assembled.node_voltages(self.change)
+        entering, leaving = line_currents(self.study.assembled, volts)[k]
+        return entering[position], leaving[position]
+
+    def link(self, name: str) -> complex:
+        """Fault current through a closed switch or bond."""
+        return self._branch(self.study.network.link_at[name])
+
+    def core(self, name: str) -> tuple[complex, tuple[complex, ...]]:
+        """Fault currents of a core: into its primary, out of each secondary."""
+        core = self.study.network.cores[name]
+        referred = [self._branch(core.first_branch + k) for k in range(len(core.ratios))]
+        return sum(referred), tuple(ratio * i for ratio, i in zip(core.ratios, referred, strict=True))
+
+    def motor(self, position: int) -> Complex:
+        """Current a motor (by position in the network) feeds out of its nodes."""
+        motor = self.study.network.motors[position]
+        y = motor_admittance(motor.z1_ohm, motor.z2_ohm, len(motor.nodes))
+        fed: Complex = -(y @ self.study.assembled.node_voltages(self.change)[list(motor.nodes)])
+        return fed
+
+    def _branch(self, branch: int) -> complex:
+        return complex(self.change[self.study.assembled.node_count - 1 + branch])
+
+
+def study_faults(
+    network: Network,
+    *,
+    c_factor: float = 1.0,
+    with_motors: bool = True,
+    prefault: Solved | None = None,
+    buses: Sequence[Bus] | None = None,
+) -> FaultStudy:
+    """Prepare the faults of a network: factorise, find prefault voltages and the impedances of the buses.
+
+    By default loads are removed and the prefault voltage is the no-load voltage times `c_factor` (IEC 60909 c, or a
+    stated prefault level); with `prefault` it is that of a solved load flow of the same network.  `buses` limits the
+    places looked at.  Raises SingularNetwork when the network has no single solution.
+    """
+    motors = with_motors and bool(network.motors)
+    assembled = assemble(network, "fault", with_motors=motors)
+    factors = Factors(assembled.matrix())
+    if prefault is not None:
+        before = prefault.v.copy()
+    else:
+        bare = Factors(assemble(network, "fault", with_motors=False).matrix()) if motors else factors
+        before = assembled.node_voltages(bare.solve(c_factor * assembled.excitation()))
+    if network.fault_current_sources:
+        before = before + assembled.node_voltages(factors.solve(_converter_currents(network, assembled, before)))
+    if not np.all(np.isfinite(before)):
+        raise SingularNetwork("the equations have no single solution")
+    places = np.array([bus.index for bus in (network.buses if buses is None else buses)], dtype=np.int64)
+    matrices = bus_impedances(assembled, factors, places)
+    return FaultStudy(
+        network,
+        assembled,
+        factors,
+        before,
+        dict(zip(places.tolist(), matrices, strict=True)),
+    )
+
+
+def _converter_currents(network: Network, assembled: Assembled, before: Complex) -> Complex:
+    """Fixed reactive currents of converters, lagging their prefault voltage by 90 degrees so that they add up."""
+    rhs = np.zeros(assembled.size + 1, dtype=np.complex128)
+    for source in network.fault_current_sources:
+        volts = before[list(source.legs)]
+        if len(volts) == 2:
+            across = volts[0] - volts[1]
+            if abs(across) > 0:
+                current = -1j * source.current_a * across / abs(across)
+                rhs[source.legs[0] - 1] += current
+                rhs[source.legs[1] - 1] -= current
+            continue
+        positive = complex((volts[0] + A1 * volts[1] + A2 * volts[2]) / 3)
+        if abs(positive) > 0:
+            current = -1j * source.current_a * positive / abs(positive)
+            for leg, turn in zip(source.legs, (1, A2, A1), strict=True):
+                rhs[leg - 1] += current * turn
+    return rhs[:-1]

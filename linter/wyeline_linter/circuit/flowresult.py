@@ -1,0 +1,187 @@
+"""What a solved load flow can be asked: voltages, currents, powers, losses, unbalance, and its own check."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from .assemble import Assembled, Complex
+from .elements import EARTH, Bus, Network, sequence_parts
+from .selftest import SelfTest, check_solution
+
+
+@dataclass(frozen=True)
+class Solved:
+    """A solved load flow.  Voltages in V, currents in A, powers in VA; all rms phasors."""
+
+    assembled: Assembled
+    x: Complex
+    v: Complex
+    """Voltage to earth by node number; entry 0 is earth."""
+    load_current: Complex
+    """Current into the plus node of each load, in the order the loads were added."""
+    load_voltage: Complex
+    iterations: int
+    method: str
+    collapsed: tuple[str, ...]
+    """Loads below 0.75 of nominal voltage, taken as impedances: voltage collapse region."""
+    limited: tuple[str, ...]
+    """Inverters at their current limit."""
+    unfed: tuple[str, ...]
+    """Loads no source reaches."""
+    selftest: SelfTest
+    line_current: dict[int, tuple[Complex, Complex]] = field(repr=False)
+    """By conductor count k: currents into the from end and out of the to end, (m, k) each."""
+
+    @classmethod
+    def of(
+        cls,
+        assembled: Assembled,
+        x: Complex,
+        across: Callable[[Complex], Complex],
+        current: Callable[[Complex], Complex],
+        iterations: int,
+        method: str,
+        collapsed: tuple[str, ...] = (),
+        limited: tuple[str, ...] = (),
+        unfed: tuple[str, ...] = (),
+    ) -> Solved:
+        """Derive currents from the voltages by each element's own law and check the whole."""
+        network = assembled.network
+        v = assembled.node_voltages(x)
+        load_voltage = across(v)
+        loads = network.loads
+        share_z = np.array([share[2] for share in loads.shares], dtype=np.float64)
+        s = np.array(loads.s_va, dtype=np.complex128)
+        nominal = np.array(loads.v_nominal, dtype=np.float64)
+        load_current = current(load_voltage) + share_z * np.conj(s) * load_voltage / nominal**2
+        lines = line_currents(assembled, v)
+        selftest = check_solution(assembled, x, v, load_current, load_voltage, lines)
+        return cls(
+            assembled,
+            x,
+            v,
+            load_current,
+            load_voltage,
+            iterations,
+            method,
+            collapsed,
+            limited,
+            unfed,
+            selftest,
+            lines,
+        )
+
+    @property
+    def network(self) -> Network:
+        return self.assembled.network
+
+    def voltage(self, bus: Bus, plus: str, minus: str = "E") -> complex | None:
+        """Voltage between two conductors of a bus ("E" is earth).
+
+        None where it is not defined: the part floats and only one end belongs to it.
+        """
+        return self.voltage_between(bus[plus], bus[minus])
+
+    def voltage_between(self, a: int, b: int) -> complex | None:
+        """Voltage of node a against node b; None where it is not defined."""
+        topology = self.assembled.topology
+        if (topology.floating[a] or topology.floating[b]) and topology.part[a] != topology.part[b]:
+            return None
+        return complex(self.v[a] - self.v[b])
+
+    def is_live(self, node: int) -> bool:
+        """Whether a source reaches the node (earth counts as not live)."""
+        return bool(self.assembled.topology.live[node])
+
+    def line(self, name: str) -> tuple[Complex, Complex]:
+        """Currents of a line: into its from end and out of its to end, one a conductor."""
+        k, position = self.network.line_at[name]
+        entering, leaving = self.line_current[k]
+        return entering[position], leaving[position]
+
+    def line_power(self, name: str) -> tuple[complex, complex]:
+        """Complex power into the from end and out of the to end of a line, all conductors against earth."""
+        k, position = self.network.line_at[name]
+        group = self.network.lines[k]
+        entering, leaving = self.line(name)
+        v_from = self.v[list(group.from_nodes[position])]
+        v_to = self.v[list(group.to_nodes[position])]
+        return complex(np.sum(v_from * np.conj(entering))), complex(np.sum(v_to * np.conj(leaving)))
+
+    def line_loss(self, name: str) -> complex:
+        """Loss of a line in VA (real part: heat)."""
+        sent, received = self.line_power(name)
+        return sent - received
+
+    def link(self, name: str) -> complex:
+        """Current of a closed switch or bond, from its first node to its second."""
+        return self._branch(self.network.link_at[name])
+
+    def core(self, name: str) -> tuple[complex, tuple[complex, ...]]:
+        """Currents of a core: into the first node of its primary, and out of the first node of each secondary."""
+        core = self.network.cores[name]
+        referred = [self._branch(core.first_branch + k) for k in range(len(core.ratios))]
+        return sum(referred), tuple(ratio * i for ratio, i in zip(core.ratios, referred, strict=True))
+
+    def core_power(self, name: str) -> tuple[complex, tuple[complex, ...]]:
+        """Power into a core's primary and out of each secondary, in VA."""
+        core = self.network.cores[name]
+        primary, secondary = self.core(name)
+        into = (self.v[core.primary[0]] - self.v[core.primary[1]]) * primary.conjugate()
+        out = tuple(
+            complex((self.v[a] - self.v[b]) * i.conjugate())
+            for (a, b), i in zip(core.secondaries, secondary, strict=True)
+        )
+        return complex(into), out
+
+    def core_loss(self, name: str) -> complex:
+        """Loss in the series impedances of a core, in VA."""
+        core = self.network.cores[name]
+        primary, secondary = self.core(name)
+        own = core.z_primary_ohm * abs(primary) ** 2
+        return own + sum(z * abs(i) ** 2 for z, i in zip(core.z_secondary_ohm, secondary, strict=True))
+
+    def source(self, name: str) -> Complex:
+        """Currents a source delivers into its plus nodes."""
+        source = self.network.sources[name]
+        first = self.assembled.node_count - 1 + source.first_branch
+        currents: Complex = self.x[first : first + len(source.plus)]
+        return currents
+
+    def source_power(self, name: str) -> complex:
+        """Power a source delivers at its terminals, in VA."""
+        source = self.network.sources[name]
+        volts = self.v[list(source.plus)] - self.v[list(source.minus)]
+        return complex(np.sum(volts * np.conj(self.source(name))))
+
+    def unbalance(self, bus: Bus, legs: str = "ABC") -> tuple[float, float]:
+        """Voltage unbalance of three legs as fractions: largest deviation over mean (NEMA MG 1), and |V2/V1| (IEC)."""
+        a, b, c = (complex(self.v[node]) for node in bus.pick(legs))
+        between = [abs(a - b), abs(b - c), abs(c - a)]
+        mean = sum(between) / 3
+        _, positive, negative = sequence_parts(a - b, b - c, c - a)
+        return max(abs(value - mean) for value in between) / mean, abs(negative) / abs(positive)
+
+    def _branch(self, branch: int) -> complex:
+        return complex(self.x[self.assembled.node_count - 1 + branch])
+
+
+def line_currents(assembled: Assembled, v: Complex) -> dict[int, tuple[Complex, Complex]]:
+    """Currents into the from end and out of the to end of every line, by conductor count."""
+    found: dict[int, tuple[Complex, Complex]] = {}
+    for k, batch in assembled.lines.items():
+        v_from, v_to = v[batch.from_nodes], v[batch.to_nodes]
+        series = np.einsum("mij,mj->mi", batch.y_series, v_from - v_to)
+        entering, leaving = series.copy(), series
+        for position, charging in assembled.network.lines[k].charging_s.items():
+            half = np.array(charging, dtype=np.complex128).reshape(k, k) / 2
+            entering[position] += half @ v_from[position]
+            leaving[position] = leaving[position] - half @ v_to[position]
+        found[k] = (entering, leaving)
+    return found
+
+
+__all__ = ["EARTH", "Solved", "line_currents"]

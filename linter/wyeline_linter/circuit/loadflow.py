@@ -1,0 +1,244 @@
+"""Unbalanced load flow: fixed-point current injection on one factorised matrix, Newton where that does not settle.
+
+Method: modified nodal analysis in phase coordinates; constant-power and constant-current loads are injections, constant
+impedances are part of the matrix.  The start is the no-load solution, which already carries every transformer's shift.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any
+
+import numpy as np
+from scipy.sparse import block_array, coo_array, csc_array
+from scipy.sparse.linalg import splu
+
+from .assemble import Assembled, Complex, Factors, Floats, Ints, SingularNetwork, assemble
+from .elements import Network
+from .flowresult import Solved
+
+COLLAPSE_PU = 0.75
+"""Below this part of nominal voltage a constant-power load is taken as constant impedance (common practice, no source);
+the impedance is the one that draws the stated power at exactly this voltage, so the law has no jump."""
+CURRENT_FLOOR_PU = 0.05
+"""Likewise for constant current, whose angle has no meaning at zero volts."""
+TOLERANCE_PU = 1e-9
+FIXED_POINT_LIMIT = 40
+NEWTON_LIMIT = 40
+
+
+@dataclass(frozen=True, slots=True)
+class NotSolved:
+    """The load flow gave no answer.  It carries no voltages, only why."""
+
+    reason: str
+    iterations: int = 0
+    worst_loads: tuple[str, ...] = field(default=())
+    """Loads whose voltage still moved most, worst first."""
+
+
+@dataclass(frozen=True, slots=True)
+class LoadLaw:
+    """Constant-power and constant-current loads in arrays."""
+
+    plus: Ints
+    minus: Ints
+    s_power: Complex
+    s_current: Complex
+    v_nominal: Floats
+    limit_a: Floats
+
+    @classmethod
+    def of(cls, network: Network) -> LoadLaw:
+        """Columns of all loads of the network (the constant-impedance share is in the matrix)."""
+        loads = network.loads
+        pairs = np.array(loads.pairs, dtype=np.int64).reshape(-1, 2)
+        shares = np.array(loads.shares, dtype=np.float64).reshape(-1, 3)
+        s = np.array(loads.s_va, dtype=np.complex128)
+        return cls(
+            pairs[:, 0],
+            pairs[:, 1],
+            s * shares[:, 0],
+            s * shares[:, 1],
+            np.array(loads.v_nominal, dtype=np.float64),
+            np.array(loads.limit_a, dtype=np.float64),
+        )
+
+    def across(self, node_volts: Complex) -> Complex:
+        """Voltage on each load."""
+        volts: Complex = node_volts[self.plus] - node_volts[self.minus]
+        return volts
+
+    def collapsed(self, v: Complex) -> Any:
+        """Loads whose constant-power share has become an impedance."""
+        return (np.abs(v) < COLLAPSE_PU * self.v_nominal) & (self.s_power != 0)
+
+    def current(self, v: Complex) -> Complex:
+        """Current drawn from the plus node at voltage `v`, in A."""
+        size = np.abs(v)
+        floor_p = COLLAPSE_PU * self.v_nominal
+        floor_i = CURRENT_FLOOR_PU * self.v_nominal
+        power = np.conj(self.s_power) * v / np.maximum(size, floor_p) ** 2
+        drawn = np.abs(power)
+        over = drawn > self.limit_a
+        power[over] *= self.limit_a[over] / drawn[over]
+        steady = np.conj(self.s_current) * v / (self.v_nominal * np.maximum(size, floor_i))
+        return np.asarray(power + steady, dtype=np.complex128)
+
+    def limited(self, v: Complex) -> Any:
+        """Loads (inverters) held at their current limit."""
+        return np.abs(self.s_power) > self.limit_a * np.maximum(np.abs(v), COLLAPSE_PU * self.v_nominal) * (1 + 1e-12)
+
+    def slope(self, v: Complex) -> tuple[Complex, Complex]:
+        """dI/dV and dI/dV* of the current law (current limits are left out: only the way to the solution changes)."""
+        size = np.abs(v)
+        safe = np.where(size > 0, v, 1.0)
+        turn = safe / np.conj(safe)
+        low_p = size < COLLAPSE_PU * self.v_nominal
+        low_i = size < CURRENT_FLOOR_PU * self.v_nominal
+        sp, si = np.conj(self.s_power), np.conj(self.s_current)
+        by_v = np.where(low_p, sp / (COLLAPSE_PU * self.v_nominal) ** 2, 0)
+        by_conj = np.where(low_p, 0, -sp / np.conj(safe) ** 2)
+        steady = si / (self.v_nominal * np.where(low_i, CURRENT_FLOOR_PU * self.v_nominal, np.abs(safe)))
+        by_v = by_v + np.where(low_i, steady, steady / 2)
+        by_conj = by_conj - np.where(low_i, 0, steady * turn / 2)
+        return by_v, by_conj
+
+
+def solve_flow(network: Network) -> Solved | NotSolved:
+    """Solve the load flow.  Never raises for an electrical reason: what cannot be solved comes back as NotSolved."""
+    try:
+        assembled = assemble(network, "flow")
+        factors = Factors(assembled.matrix())
+    except SingularNetwork as trouble:
+        return NotSolved(str(trouble))
+    law = LoadLaw.of(network)
+    source = assembled.excitation()
+    x = factors.solve(source)
+    if not np.all(np.isfinite(x)):
+        return NotSolved("the equations have no single solution")
+    if not len(law.plus):
+        return Solved.of(assembled, x, law.across, law.current, 0, "no load")
+    x, iterations, moved = _fixed_point(assembled, factors, law, source, x)
+    method = "fixed point"
+    if moved is not None:
+        x, more, moved = _newton(assembled, law, source, x)
+        iterations += more
+        method = "Newton"
+    if moved is not None:
+        worst = np.argsort(-moved)[:3]
+        return NotSolved(
+            "the load flow does not settle: the loads ask for more power than the network can carry at any voltage",
+            iterations,
+            tuple(network.loads.names[k] for k in worst),
+        )
+    volts = law.across(assembled.node_voltages(x))
+    fed = assembled.topology.live[law.plus] | assembled.topology.live[law.minus]
+    names = network.loads.names
+    return Solved.of(
+        assembled,
+        x,
+        law.across,
+        law.current,
+        iterations,
+        method,
+        collapsed=tuple(names[k] for k in np.flatnonzero(law.collapsed(volts) & fed)),
+        limited=tuple(names[k] for k in np.flatnonzero(law.limited(volts))),
+        unfed=tuple(names[k] for k in np.flatnonzero(~fed)),
+    )
+
+
+def _injection(assembled: Assembled, law: LoadLaw, source: Complex, volts: Complex) -> Complex:
+    current = law.current(volts)
+    drawn = np.zeros(assembled.node_count, dtype=np.complex128)
+    np.subtract.at(drawn, law.plus, current)
+    np.add.at(drawn, law.minus, current)
+    rhs = source.copy()
+    rhs[: assembled.node_count - 1] += drawn[1:]
+    return rhs
+
+
+def _fixed_point(
+    assembled: Assembled, factors: Factors, law: LoadLaw, source: Complex, x: Complex
+) -> tuple[Complex, int, Floats | None]:
+    """Iterate; the third value is None when settled, else the last movement of each load's voltage."""
+    volts = law.across(assembled.node_voltages(x))
+    best, best_move = x, np.inf
+    previous = np.inf
+    slow = 0
+    moved: Floats = np.zeros(len(volts))
+    for iteration in range(1, FIXED_POINT_LIMIT + 1):
+        x = factors.solve_once(_injection(assembled, law, source, volts))
+        after = law.across(assembled.node_voltages(x))
+        moved = np.abs(after - volts) / law.v_nominal
+        volts = after
+        move = float(moved.max())
+        if move < TOLERANCE_PU:
+            return factors.solve(_injection(assembled, law, source, volts)), iteration, None
+        if move < best_move:
+            best, best_move = x, move
+        slow = slow + 1 if move > 0.6 * previous else 0
+        previous = move
+        if not np.isfinite(move) or slow >= 4:
+            return best, iteration, moved
+    return best, FIXED_POINT_LIMIT, moved
+
+
+def _newton(assembled: Assembled, law: LoadLaw, source: Complex, x: Complex) -> tuple[Complex, int, Floats | None]:
+    """Newton's method in real and imaginary parts with step halving; returns as :func:`_fixed_point`."""
+    matrix = assembled.matrix()
+    size = assembled.size
+    moved: Floats = np.full(len(law.plus), np.inf)
+
+    def misfit(at: Complex) -> Complex:
+        rhs = _injection(assembled, law, source, law.across(assembled.node_voltages(at)))
+        return np.asarray(matrix @ at - rhs, dtype=np.complex128)
+
+    residual = misfit(x)
+    for iteration in range(1, NEWTON_LIMIT + 1):
+        volts = law.across(assembled.node_voltages(x))
+        by_v, by_conj = law.slope(volts)
+        jacobian = _real_form(matrix, _stamp(assembled, law, by_v), _stamp(assembled, law, by_conj))
+        try:
+            step = splu(jacobian).solve(-np.concatenate((residual.real, residual.imag)))
+        except RuntimeError:
+            return x, iteration, moved
+        change = step[:size] + 1j * step[size:]
+        share = 1.0
+        norm = np.linalg.norm(residual)
+        while True:
+            trial = x + share * change
+            after = misfit(trial)
+            if np.linalg.norm(after) <= norm * (1 - 1e-4 * share) or share < 1e-3:
+                break
+            share /= 2
+        moved = np.abs(law.across(assembled.node_voltages(share * change))) / law.v_nominal
+        x, residual = trial, after
+        if float(moved.max()) < TOLERANCE_PU and share == 1.0:
+            return x, iteration, None
+        if share < 1e-3 and np.linalg.norm(after) > 1e-6 * max(norm, 1.0):
+            # Rounding stops the descent at a solution as well; there the full step is already tiny.
+            full = np.abs(law.across(assembled.node_voltages(change))) / law.v_nominal
+            return x, iteration, None if float(full.max()) < TOLERANCE_PU else full
+    return x, NEWTON_LIMIT, moved
+
+
+def _stamp(assembled: Assembled, law: LoadLaw, y: Complex) -> Any:
+    a, b = law.plus, law.minus
+    rows = np.concatenate((a, b, a, b))
+    cols = np.concatenate((a, b, b, a))
+    values = np.concatenate((y, y, -y, -y))
+    inside = (rows > 0) & (cols > 0)
+    shape = (assembled.size, assembled.size)
+    return csc_array(coo_array((values[inside], (rows[inside] - 1, cols[inside] - 1)), shape=shape))
+
+
+def _real_form(matrix: Any, by_v: Any, by_conj: Any) -> Any:
+    straight = matrix + by_v
+    return block_array(
+        [
+            [(straight + by_conj).real, (by_conj - straight).imag],
+            [(straight + by_conj).imag, (straight - by_conj).real],
+        ],
+        format="csc",
+    )
