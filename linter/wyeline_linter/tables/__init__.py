@@ -4,10 +4,12 @@ Ask `basis("us-2023")` or `basis("iec")` for a `Basis` and everything through it
 """
 
 from .basis import Basis, Override, OverrideError, Practice, UnknownBasisError, basis
-from .load import Looked, NotListed, Table, basis_names
+from .load import ANY, Key, Looked, NotListed, Table, basis_names
 
 __all__ = [
+    "ANY",
     "Basis",
+    "Key",
     "Looked",
     "NotListed",
     "Override",
