@@ -214,14 +214,15 @@ def optional_dwelling_va(
 def neutral_demand_a(basis: Basis, unbalance_a: float, *, not_reducible_a: float = 0.0) -> Demand | NotListed:
     """Neutral of a feeder (NEC 220.61(B)), amperes: 70 percent of what exceeds 200 A.
 
-    `not_reducible_a` is the part of nonlinear loads and of circuits from two legs of a wye (220.61(C)), counted whole.
+    `not_reducible_a` is the part of nonlinear loads and of circuits from two legs of a wye (220.61(C)); it is counted
+    whole and does not use up the 200 A.
     """
     start, percent = basis.constant("neutral-excess-from"), basis.constant("neutral-excess-percent")
     if isinstance(start, NotListed):
         return start
     if isinstance(percent, NotListed):
         return percent
-    excess = max(0.0, unbalance_a - max(start.value, not_reducible_a))
+    excess = max(0.0, unbalance_a - not_reducible_a - start.value)
     counted = excess * percent.value / 100
     return Demand(unbalance_a - excess + counted, (Step(excess, percent, counted),))
 

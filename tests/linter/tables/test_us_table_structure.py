@@ -1,0 +1,415 @@
+"""Each US table against physics, its own order, and its sister tables.
+
+A table without a check here fails `test_every_table_has_a_check`.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from itertools import pairwise
+
+import pytest
+from wyeline_linter.conductor_sizes import MM2_PER_CIRCULAR_MIL, area_mm2, circular_mils, is_size
+from wyeline_linter.conductors import thermal_k
+from wyeline_linter.standard_ratings import horsepower, rated_current_a
+from wyeline_linter.tables import ANY, Looked, Table, basis
+
+US = basis("us-2023")
+CHECKS: dict[str, Callable[[Table], None]] = {}
+
+
+def check(name: str) -> Callable[[Callable[[Table], None]], Callable[[Table], None]]:
+    def register(function: Callable[[Table], None]) -> Callable[[Table], None]:
+        CHECKS[name] = function
+        return function
+
+    return register
+
+
+def table(name: str) -> Table:
+    found = US.table(name)
+    assert isinstance(found, Table)
+    return found
+
+
+def column(t: Table, name: str) -> dict[str, float]:
+    """Numbers of a column by the first key."""
+    place = t.columns.index(name)
+    return {key[0]: v for key, cells in t.rows.items() if isinstance(v := cells[place], float)}
+
+
+def rising(values: list[float], *, strictly: bool = True) -> None:
+    assert all(a < b if strictly else a <= b for a, b in pairwise(values)), values
+
+
+@pytest.mark.parametrize("name", US.table_names)
+def test_table_structure(name: str) -> None:
+    assert name in CHECKS, "every table needs a structural check"
+    CHECKS[name](table(name))
+
+
+def test_every_table_has_a_check() -> None:
+    assert set(CHECKS) == set(US.table_names)
+
+
+@check("about")
+def _(t: Table) -> None:
+    assert t.rows[("practice",)] == ("us",)
+
+
+@check("ampacity")
+def _(t: Table) -> None:
+    assert list(t.rows) == sorted(t.rows, key=lambda key: area_mm2(key[0]))
+    for name in t.columns:
+        rising(list(column(t, name).values()))
+    for metal in ("cu", "al"):
+        a60, a75, a90 = (column(t, f"{metal}_{c}") for c in (60, 75, 90))
+        for size in a75:
+            # Heat balance: I grows with the root of the temperature rise over 30 degC.
+            assert a75[size] / a60[size] == pytest.approx(math.sqrt(45 / 30), rel=0.1), size
+            assert a90[size] / a75[size] == pytest.approx(math.sqrt(60 / 45), rel=0.09), size
+    for c in (60, 75, 90):
+        cu, al = column(t, f"cu_{c}"), column(t, f"al_{c}")
+        # Equal heat: the ratio is the root of the resistivities' ratio (1.64), 0.78; rounding widens small sizes.
+        assert all(0.71 < al[size] / cu[size] < 0.88 for size in al)
+    amps = column(t, "cu_75")
+    exponents = [math.log(amps[b] / amps[a]) / math.log(area_mm2(b) / area_mm2(a)) for a, b in pairwise(amps)]
+    assert all(0.15 < e < 0.95 for e in exponents), exponents
+
+
+@check("ambient-correction")
+def _(t: Table) -> None:
+    for c in (60, 75, 90):
+        factors = column(t, f"f{c}")
+        for up_to, factor in factors.items():
+            # NEC 310.15(B)(1): sqrt((Tc - Ta') / (Tc - 30)) at the warm end of the row.
+            assert factor == pytest.approx(math.sqrt((c - float(up_to)) / (c - 30)), abs=0.0051)
+        assert max(map(float, factors)) < c
+
+
+@check("bundling")
+def _(t: Table) -> None:
+    falling = [value for _, value in sorted((n, t.rows[key][0]) for n, key in t.numeric_keys)]
+    assert falling[0] == 100 and all(a > b for a, b in pairwise(falling))
+    assert t.numeric_keys[-1][0] == math.inf
+
+
+@check("small-conductors")
+def _(t: Table) -> None:
+    for metal in ("cu", "al"):
+        for size, amps in column(t, metal).items():
+            own = US.number("ampacity", (size,), f"{metal}_60")
+            assert isinstance(own, Looked) and amps <= own.value
+
+
+@check("insulation-types")
+def _(t: Table) -> None:
+    for key, (dry, wet, area) in t.rows.items():
+        assert dry in (60, 75, 90) or key[0] == "bare"
+        assert wet is None or (isinstance(wet, float) and isinstance(dry, float) and wet <= dry)
+        assert area is None or area == "bare" or area in table("conductor-areas").columns
+
+
+@check("conductor-properties")
+def _(t: Table) -> None:
+    for metal, low, high in (("cu", 12.6, 13.1), ("al", 20.9, 21.7)):
+        mils, dc = column(t, "circular_mils"), column(t, f"dc_{metal}")
+        # Resistance times area is the resistivity, ohm circular mil per foot at 75 degC.
+        assert all(low < dc[s] * mils[s] / 1000 < high for s in dc)
+    for size, mils in column(t, "circular_mils").items():
+        if "kcmil" in size:
+            assert mils == float(size.split()[0]) * 1000
+        else:  # American wire gauge (ASTM B258): diameter 5 mil x 92 ** ((36 - n) / 39)
+            n = int(size) if size.isdigit() else 1 - int(size[0])
+            assert mils == pytest.approx((5 * 92 ** ((36 - n) / 39)) ** 2, rel=0.0025)
+    for size, bare in column(t, "bare_area_in2").items():
+        metal_in2 = circular_mils(size) * math.pi / 4 * 1e-6
+        assert bare / metal_in2 == pytest.approx(1.3, rel=0.1 if bare > 0.02 else 0.2)  # gaps between strands
+
+
+@check("conductor-impedance")
+def _(t: Table) -> None:
+    properties = table("conductor-properties")
+    for metal in ("cu", "al"):
+        dc = column(properties, f"dc_{metal}")
+        pvc, alu, steel = (column(t, f"r_{metal}_{c}") for c in ("pvc", "aluminum", "steel"))
+        for size, r in pvc.items():
+            skin = 1.0 if circular_mils(size) < 400_000 else 1.25
+            assert r == pytest.approx(dc[size], rel=0.06) or dc[size] * 0.94 < r < dc[size] * skin, size
+            assert r <= steel[size] <= alu[size] * 1.01
+        for values in (pvc, alu, steel):
+            assert all(a > b for a, b in pairwise(values.values()))
+    free, steel_x = column(t, "x_pvc"), column(t, "x_steel")
+    assert all(steel_x[s] / free[s] == pytest.approx(1.25, abs=0.03) for s in free)
+    assert all(0.03 < x < 0.06 for x in free.values())
+    assert list(t.rows) == sorted(t.rows, key=lambda key: area_mm2(key[0]))
+
+
+@check("conductor-areas")
+def _(t: Table) -> None:
+    bare = column(table("conductor-properties"), "bare_area_in2")
+    for name in ("thhn", "xhhw"):
+        areas = column(t, name)
+        rising(list(areas.values()))
+        for size, area in areas.items():
+            wall_in = math.sqrt(area / math.pi) - math.sqrt(bare[size] / math.pi)
+            assert 0.015 < wall_in < 0.11, size
+
+
+@check("raceway-fill")
+def _(t: Table) -> None:
+    limit = column(t, "percent")
+    # Circles in a circle: two equal ones can take at most 50 percent, one may take all of it.
+    assert limit["two"] < limit["over two"] < limit["one"] < limit["nipple"] < 100
+    assert limit["two"] < 50 and limit["wireway"] < limit["two"]
+
+
+@check("raceway-sizes")
+def _(t: Table) -> None:
+    by_kind: dict[str, list[tuple[str, float, float, float]]] = {}
+    for (kind, trade), (metric, diameter, area) in t.rows.items():
+        assert isinstance(metric, float) and isinstance(diameter, float) and isinstance(area, float)
+        assert area == pytest.approx(math.pi / 4 * diameter**2, abs=0.0016), (kind, trade)
+        # The metric designator is about the trade size in mm.
+        assert metric == pytest.approx(horsepower(trade) * 25.4, rel=0.28), (kind, trade)
+        by_kind.setdefault(kind, []).append((trade, metric, diameter, area))
+    for rows in by_kind.values():
+        rising([metric for _, metric, _, _ in rows])
+        rising([area for *_, area in rows])
+    inside = {(kind, trade): d for kind, rows in by_kind.items() for trade, _, d, _ in rows}
+    for trade in ("1/2", "1", "2", "4"):  # walls: thick plastic < plastic < rigid steel < thinner steel
+        assert inside["PVC-80", trade] < inside["PVC-40", trade] < inside["RMC", trade] < inside["IMC", trade]
+
+
+@check("tray-fill")
+def _(t: Table) -> None:
+    for width, (multi, single) in ((float(key[0]), cells) for key, cells in t.rows.items()):
+        assert isinstance(multi, float) and isinstance(single, float)
+        assert multi == pytest.approx(width * 7 / 6, abs=0.01)  # the printed areas are 1.167 in2 per inch of width
+        assert single == pytest.approx(width * 6.5 / 6, abs=0.3) and single < multi
+
+
+@check("device-ratings")
+def _(t: Table) -> None:
+    rising([float(key[0]) for key in t.rows])
+    assert all(value in (1, None) for cells in t.rows.values() for value in cells)
+    assert all(cells[1] == 1 for cells in t.rows.values())  # whatever a breaker has, a fuse has
+    steps = [float(key[0]) for key, cells in t.rows.items() if cells[0] is not None]
+    assert (len(steps), steps[0], steps[-1]) == (37, 15, 6000)
+
+
+@check("equipment-grounding")
+def _(t: Table) -> None:
+    for name in ("cu", "al"):
+        sizes = [str(cells[t.columns.index(name)]) for cells in t.rows.values()]
+        rising([area_mm2(size) for size in sizes], strictly=False)  # 2500 and 3000 A share an aluminium size
+    ratings = table("device-ratings").rows
+    for (device,), (cu, al) in t.rows.items():
+        assert (device,) in ratings
+        # Aluminium carries the same fault with 1.5 to 1.7 times the area.
+        assert 1.25 <= area_mm2(str(al)) / area_mm2(str(cu)) <= 1.8
+
+
+@check("electrode-conductor")
+def _(t: Table) -> None:
+    _by_area(t)
+    assert list(t.rows)[-1] == (ANY, ANY)
+
+
+@check("bonding-jumper")
+def _(t: Table) -> None:
+    _by_area(t)
+    # Below 1100 kcmil its steps are those of the electrode conductor.
+    electrode = table("electrode-conductor")
+    assert all(electrode.rows[key] == cells for key, cells in t.rows.items())
+    # The 12.5 percent rule above the table continues it: 12.5 percent of 1100 kcmil is 2/0 within 4 percent.
+    last_cu = circular_mils(str(list(t.rows.values())[-1][0]))
+    assert last_cu == pytest.approx(0.125 * 1_100_000, rel=0.04)
+
+
+def _by_area(t: Table) -> None:
+    for place in (0, 1):
+        limits = [key[place] for key in t.rows if key[place] != ANY]
+        assert all(is_size(limit) for limit in limits)
+        rising([area_mm2(limit) for limit in limits])
+        rising([area_mm2(str(cells[place])) for cells in t.rows.values()])
+    assert all(area_mm2(str(al)) > area_mm2(str(cu)) for cu, al in t.rows.values())
+
+
+@check("transformer-protection-lv")
+def _(t: Table) -> None:
+    percent = {key: cells[0] for key, cells in t.rows.items()}
+    ladder = [percent["primary only", "primary", n] for n in ("9", "2", "0")]
+    assert ladder == sorted(ladder, key=lambda p: p if isinstance(p, float) else 0)  # smaller current, larger share
+    assert all(cells[1] in (0, 1) for cells in t.rows.values())
+    # 125 percent may be rounded up, every larger share may not.
+    assert all((cells[1] == 1) == (cells[0] == 125) for cells in t.rows.values())
+
+
+@check("transformer-protection-mv")
+def _(t: Table) -> None:
+    for key, cells in t.rows.items():
+        breaker, fuse = cells[0], cells[1]
+        assert isinstance(breaker, float) and isinstance(fuse, float) and fuse < breaker, key
+    for place in range(4):  # more impedance, less current, smaller or equal share
+        low, high = t.rows["any", "6"][place], t.rows["any", "10"][place]
+        assert isinstance(low, float) and isinstance(high, float) and high <= low
+
+
+@check("motor-current-1ph")
+def _(t: Table) -> None:
+    _motor_currents(t, {"v200": 230 / 200, "v208": 230 / 208, "v115": 2.0})
+
+
+@check("motor-current-3ph")
+def _(t: Table) -> None:
+    _motor_currents(t, {"v200": 230 / 200, "v208": 230 / 208, "v115": 2.0, "v460": 0.5, "v575": 0.4, "v2300": 0.1})
+    # Watts out over volt-amperes in, 460 V: between 0.45 for half a horsepower and 0.95.
+    for hp, amps in column(t, "v460").items():
+        assert 0.4 < horsepower(hp) * 0.7457 / (math.sqrt(3) * 0.460 * amps) < 0.95
+
+
+def _motor_currents(t: Table, ratio: dict[str, float]) -> None:
+    rising([horsepower(key[0]) for key in t.rows])
+    by_230 = column(t, "v230")
+    for name in t.columns:
+        amps = column(t, name)
+        rising(list(amps.values()))
+        for hp in amps.keys() & by_230.keys():
+            if name in ratio and amps[hp] > 1.5:  # below that the rounding to 0.1 A decides
+                assert amps[hp] / by_230[hp] == pytest.approx(ratio[name], rel=0.05), (hp, name)
+
+
+@check("motor-device-limits")
+def _(t: Table) -> None:
+    for key, (fuse, dual, instant, inverse) in t.rows.items():
+        assert isinstance(fuse, float) and isinstance(dual, float)
+        assert isinstance(instant, float) and isinstance(inverse, float)
+        assert dual <= inverse <= instant and dual <= fuse, key
+
+
+@check("code-letters")
+def _(t: Table) -> None:
+    letters = [key[0] for key in t.rows]
+    assert letters == sorted(letters) and not {"I", "O", "Q"} & set(letters)
+    for (_, high), (low, _) in pairwise(t.rows.values()):
+        assert isinstance(high, float) and isinstance(low, float)
+        assert low - high == pytest.approx(0.01), (high, low)  # the ranges touch
+
+
+@check("lighting-demand")
+def _(t: Table) -> None:
+    for occupancy in {key[0] for key in t.rows}:
+        tiers = [(float(key[1]), cells[0]) for key, cells in t.rows.items() if key[0] == occupancy]
+        assert tiers[0][0] == 0
+        rising([start for start, _ in tiers])
+        assert all(isinstance(a[1], float) and isinstance(b[1], float) and a[1] > b[1] for a, b in pairwise(tiers))
+
+
+@check("receptacle-demand")
+def _(t: Table) -> None:
+    assert list(t.rows.items()) == [(("0",), (100.0,)), (("10000",), (50.0,))]
+
+
+@check("kitchen-demand")
+def _(t: Table) -> None:
+    _falling_shares_rising_loads(t, whole_until=2)
+
+
+@check("dryer-demand")
+def _(t: Table) -> None:
+    _falling_shares_rising_loads(t, whole_until=4)
+    assert len(t.rows) == 23
+
+
+def _falling_shares_rising_loads(t: Table, *, whole_until: int) -> None:
+    shares = column(t, "percent")
+    assert [int(n) for n in shares] == list(range(1, len(shares) + 1))
+    values = list(shares.values())
+    assert all(a >= b for a, b in pairwise(values)) and all(v == 100 for v in values[:whole_until])
+
+
+@check("range-demand")
+def _(t: Table) -> None:
+    demand = column(t, "demand_kw")
+    assert [int(n) for n in demand] == list(range(1, 41))
+    rising(list(demand.values()))
+    steps = [b - a for a, b in pairwise(demand.values())]
+    assert steps[:4] == [3, 3, 3, 3] and set(steps[4:]) == {1}
+    # The formula above forty joins the column: 25 + 0.75 x 40 = 55 kW.
+    base, each = US.constant("range-many-base"), US.constant("range-many-each")
+    assert isinstance(base, Looked) and isinstance(each, Looked)
+    assert demand["40"] == base.value + each.value * 40
+
+
+@check("constants")
+def _(t: Table) -> None:
+    for (name,), cells in t.rows.items():
+        value, unit, clause, meaning = cells
+        assert clause and meaning and (isinstance(value, float) or is_size(str(value)) or unit), name
+        if unit == "%":
+            assert isinstance(value, float) and 0 < value <= 140, name
+    # Both coefficients are those of IEC 60287 at 20 degC moved to 75 degC: a / (1 + 55 a).
+    for metal, at_20 in (("cu", 0.00393), ("al", 0.00403)):
+        found = US.constant(f"temperature-coefficient-{metal}")
+        assert isinstance(found, Looked) and found.value == pytest.approx(at_20 / (1 + 55 * at_20), rel=0.003)
+
+
+@check("transformer-sizes")
+def _(t: Table) -> None:
+    for name in ("one", "three"):
+        sizes = [float(key) for key in column(t, name)]
+        rising(sizes)
+        assert all(b / a <= 2 for a, b in pairwise(sizes))
+    three = column(t, "three")
+    # A bank of three usual single-phase units is a usual three-phase size.
+    assert all(
+        f"{3 * kva:g}" in three for kva in (1, 2, 3, 5, 10, 15, 25, 37.5, 50, 75, 100, 167 - 1 / 3, 250) if kva < 160
+    )
+    # 45 kVA at 208 V is 124.9 A: a usual size and a usual panel meet.
+    assert rated_current_a(45, 208, 3) == pytest.approx(124.9, abs=0.05)
+
+
+@check("typical-transformer-impedance")
+def _(t: Table) -> None:
+    for z, x_over_r in t.rows.values():
+        assert isinstance(z, float) and isinstance(x_over_r, float)
+        assert 1 <= z <= 8 and 0.5 <= x_over_r <= 10
+    assert set(t.statuses.values()) == {"memory"}
+
+
+@check("fault-constants")
+def _(t: Table) -> None:
+    impedance = table("conductor-impedance")
+    for name in t.columns:
+        rising(list(column(t, name).values()))
+    for metal in ("cu", "al"):
+        steel, free = column(t, f"{metal}_steel"), column(t, f"{metal}_nonmagnetic")
+        assert all(steel[s] <= free[s] * 1.0001 for s in steel)
+    for name, r_name, x_name in (("cu_steel", "r_cu_steel", "x_steel"), ("al_nonmagnetic", "r_al_pvc", "x_pvc")):
+        r, x = column(impedance, r_name), column(impedance, x_name)
+        for size, c in column(t, name).items():
+            if size in r:  # 1/C is the impedance per foot, a little below Table 9 as it is colder
+                assert 1000 / c == pytest.approx(math.hypot(r[size], x[size]), rel=0.25), (name, size)
+
+
+def test_metric_and_gauge_sizes_agree() -> None:
+    """Usual metric neighbours of gauge sizes (IEC 60228 beside ASTM B258)."""
+    assert area_mm2("12") == pytest.approx(3.31, abs=0.01)
+    assert area_mm2("4/0") == pytest.approx(107.2, abs=0.05)
+    assert area_mm2("250 kcmil") == pytest.approx(126.7, abs=0.05)
+    assert area_mm2("10") < area_mm2("6 mm2") < area_mm2("8")
+    assert pytest.approx(0.000506707, rel=1e-5) == MM2_PER_CIRCULAR_MIL
+    # Table 8 in ohm/km at 75 degC against IEC 60228 at 20 degC scaled by area and temperature: one metal.
+    iec_95 = 0.193 * (1 + 0.00393 * 55)
+    us_3_0 = 0.0766 / 0.3048
+    assert us_3_0 * area_mm2("3/0") == pytest.approx(iec_95 * 95, rel=0.06)
+    assert thermal_k("Cu", initial_c=70, final_c=160) == pytest.approx(115, abs=0.5)
+
+
+@pytest.mark.parametrize("text", ["#12", "1/0 AWG", "5/0", "250kcmil", "250", "2,5 mm2", ""])
+def test_what_is_no_size_is_refused(text: str) -> None:
+    assert not is_size(text)
+    with pytest.raises(ValueError, match="is not a conductor size"):
+        circular_mils(text)
