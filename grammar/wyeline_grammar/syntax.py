@@ -12,7 +12,11 @@ from wyeline_grammar.problems import Problem
 
 
 class Token(NamedTuple):
-    """One word of a line: ``kind`` is a terminal of ``wye.lark``."""
+    """One word of a line.
+
+    ``kind`` is a terminal of ``wye.lark`` (``tokens.py`` lists them) or ``ERROR``. ``text`` is the plain spelling
+    (``x`` for ``×``), texts with their quotes; ``start`` and ``end`` are columns of the line as written.
+    """
 
     kind: str
     text: str
@@ -46,8 +50,9 @@ class Line(NamedTuple):
 
     Forms of statements: ``wye project include equipment type raceway feeder scenario expect``; of details: ``circuit
     more action allow claim``; also ``comment``, ``doc``, ``blank`` and ``broken`` (nothing usable was found).
-    In a line with problems the head holds what could be read, in order, and readable phrases are kept.
-    ``end`` is the column where the last word ends (before a trailing comment).
+    In a line with problems the head holds what could be read, in order, and readable phrases are kept; a line whose
+    slip can only have meant one thing holds what it meant, in columns of the text as written (several tokens may then
+    share them). ``comment`` runs from its ``//`` to the end of the line as written.
     """
 
     form: str
@@ -55,6 +60,12 @@ class Line(NamedTuple):
     phrases: tuple[Phrase, ...]
     problems: tuple[Problem, ...]
     comment: str | None = None
+
+    @property
+    def end(self) -> int:
+        """The column where the last word ends that could be read (before a trailing comment)."""
+        tokens = (*self.head, *(self.phrases[-1].tokens if self.phrases else ()))
+        return max((token.end for token in tokens), default=0)
 
 
 class BlockSyntax(NamedTuple):

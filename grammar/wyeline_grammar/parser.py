@@ -1,0 +1,133 @@
+"""From the text of a block to its parsed lines. Every line parses by itself and never raises.
+
+Lines are remembered by their text; a text that is read again costs a look-up. Heavy work happens elsewhere and only
+for lines never seen: cutting into tokens (``tokens.py``), grouping by known shapes or by Lark (``memo.py``), and what
+to say about a line that cannot be read (``recovery.py``).
+"""
+
+from __future__ import annotations
+
+from wyeline_grammar import memo
+from wyeline_grammar.problems import Problem, Remedy, TextEdit
+from wyeline_grammar.syntax import BlockSyntax, Line
+from wyeline_grammar.tokens import cut, is_statement
+
+DETAIL_ALONE = "detail-without-statement"
+
+_BLANK = Line("blank", (), (), ())
+_NOT_HEADS = frozenset({"blank", "comment", "doc"})
+_MOST_LINES, _MOST_BLOCKS, _LONGEST_LINE = 50_000, 20_000, 1_000
+_known_lines: dict[bool, dict[str, Line]] = {False: {}, True: {}}
+_known_blocks: dict[tuple[str, ...], BlockSyntax] = {}
+
+
+def parse_line(text: str, indented: bool) -> Line:
+    """Parse one line, without its line end, as a statement or (``indented``) as a detail.
+
+    Problems are on line 0. A trailing comment is ``Line.comment``, from its ``//`` to the end as written.
+    """
+    lines = _known_lines[indented]
+    line = lines.get(text)
+    if line is None:
+        line = _parse_line(text, indented)
+        if len(text) <= _LONGEST_LINE:
+            if len(lines) >= _MOST_LINES:
+                lines.clear()
+            lines[text] = line
+    return line
+
+
+def _parse_line(text: str, indented: bool) -> Line:
+    kinds, tokens, comment = cut(text)
+    if not kinds:
+        if comment is None:
+            return _BLANK
+        return Line("doc" if comment.startswith("///") else "comment", (), (), (), comment)
+    found = memo.shape(kinds, not indented)
+    if isinstance(found, memo.Failure):
+        from wyeline_grammar.recovery import recover  # sound text never needs it
+
+        return recover(text, tokens, kinds, comment, not indented, found)
+    line = memo.build(tokens, found, comment)
+    if indented and _may_be_slip(line.form, kinds, tokens[0].text):
+        from wyeline_grammar.recovery import recover_sound
+
+        return recover_sound(text, line, False)
+    return line
+
+
+def _may_be_slip(form: str, kinds: memo.Kinds, first: str) -> bool:
+    """Whether a detail that parses may be one of the slips that read as something else (see ``slips.py``)."""
+    if form == "circuit" and kinds[0] == "NAME":
+        return first[-1] == "P" or not any(map(str.isdigit, first))
+    return form == "more" and kinds[:2] == ("QUANTITY", "QUANTITY") and " " not in first
+
+
+def parse_block(lines: tuple[str, ...]) -> BlockSyntax:
+    """Parse the lines of one block (``blocks.py``), each by itself.
+
+    Lines in the first column are statements, indented ones details. A detail that no statement stands above, or from
+    which a comment in the first column parts it, carries a problem.
+    """
+    block = _known_blocks.get(lines)
+    if block is None:
+        block = _parse_block(lines)
+        if len(_known_blocks) >= _MOST_BLOCKS:
+            _known_blocks.clear()
+        if len(lines) <= _LONGEST_LINE:
+            _known_blocks[lines] = block
+    return block
+
+
+def _parse_block(lines: tuple[str, ...]) -> BlockSyntax:
+    parsed: list[Line] = []
+    head: int | None = None
+    owned = False
+    for row, text in enumerate(lines):
+        statement = is_statement(text)
+        line = parse_line(text, not statement)
+        if line.form not in _NOT_HEADS:
+            if statement:
+                owned = True
+                head = row if head is None else head
+            elif not owned and not _stands_alone_already(line):
+                line = line._replace(problems=(_detail_alone(text, line),))
+        elif statement:
+            owned = False
+        if row and line.problems:
+            line = line._replace(problems=tuple(_moved(problem, row) for problem in line.problems))
+        parsed.append(line)
+    return BlockSyntax(tuple(parsed), head)
+
+
+def _stands_alone_already(line: Line) -> bool:
+    """Whether the line's own problem says that it belongs into the first column."""
+    return line.form in memo.STATEMENT_FORMS and bool(line.problems)
+
+
+def _detail_alone(text: str, line: Line) -> Problem:
+    start = len(text) - len(text.lstrip())
+    end = max((token.end for token in (*line.head, *(t for p in line.phrases for t in p.tokens))), default=len(text))
+    return Problem(
+        rule=DETAIL_ALONE,
+        message="this detail belongs to no statement",
+        line=0,
+        start=start,
+        end=max(end, start + 1),
+        found="an indented line with no statement above it",
+        needed="a statement in the first column above, such as `panel LP-1`",
+        why="An indented line says more of the statement above it; a comment in the first column, or the start of the "
+        "file, ends what stands above.",
+        change="write its statement above it, or make the line a comment too",
+        remedies=(Remedy("make the line a comment", (TextEdit(0, start, start, "// "),), sure=False),),
+    )
+
+
+def _moved(problem: Problem, row: int) -> Problem:
+    return problem._replace(
+        line=row,
+        remedies=tuple(
+            remedy._replace(edits=tuple(edit._replace(line=row) for edit in remedy.edits))
+            for remedy in problem.remedies
+        ),
+    )
