@@ -103,9 +103,7 @@ class TextFile:
     def _index_at(self, line: int) -> int:
         return max(0, bisect.bisect_right(self.blocks, line, key=lambda b: b.first_line) - 1)
 
-    def edit(
-        self, start: tuple[int, int], end: tuple[int, int], text: str
-    ) -> tuple[list[Block], list[Block]]:
+    def edit(self, start: tuple[int, int], end: tuple[int, int], text: str) -> tuple[list[Block], list[Block]]:
         """Replace the text between two (line, column) places, columns in code points, clamped to the text.
 
         Returns the blocks that went and the blocks that came. Blocks whose text did not change stay the same objects.

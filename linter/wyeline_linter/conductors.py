@@ -282,6 +282,7 @@ def impedance(
 
     US: NEC Chapter 9 Table 9 (75 degC, 60 Hz), R2 = R1 (1 + a (T2 - 75)); `conduit` is the material around it. IEC:
     IEC 60228 at 20 degC, R = R20 (1 + a (T - 20)), with 0.08 mohm/m.
+    The IEC values are direct-current ones: skin and proximity effect add about 3 percent at 240 mm2, 6 at 300 mm2.
     """
     if basis.practice == "us":
         r = basis.number("conductor-impedance", (size,), f"r_{material.lower()}_{conduit}")

@@ -1,8 +1,8 @@
 """The electrical engine: one conductor-level network, its load flow and its faults.
 
 It knows nothing of the language.  A network is built bus by bus and element by element in SI units; every leg, neutral
-and protective conductor is a node, earth is :data:`EARTH`.  Only this package imports numpy and scipy, so import it
-where a figure is asked for, not at start-up.
+and protective conductor is a node, earth is :data:`EARTH`.  Only this package imports numpy and scipy, and only when a
+solver is asked for.
 
     from wyeline_linter.circuit import EARTH, Network, Rating, Solved, solve_flow, study_faults, three_phase
 
@@ -35,14 +35,40 @@ A voltage of a part without path to earth is None against earth.  Conversions of
 
 from __future__ import annotations
 
-from .assemble import SingularNetwork
+from importlib import import_module
+from typing import TYPE_CHECKING, Any
+
 from .banks import autotransformer, buck_boost, grounding_zigzag, high_leg_delta, open_delta, scott
 from .elements import EARTH, Bus, Network
-from .faults import DuringFault, Fault, FaultStudy, Sequences, study_faults
-from .flowresult import Solved
-from .loadflow import NotSolved, solve_flow
-from .selftest import SelfTest
 from .transformers import Rating, centre_tapped, single_phase, three_phase
+
+if TYPE_CHECKING:
+    from .assemble import SingularNetwork
+    from .faults import DuringFault, Fault, FaultStudy, Sequences, study_faults
+    from .flowresult import Solved
+    from .loadflow import NotSolved, solve_flow
+    from .selftest import SelfTest
+
+_NUMERIC = {
+    "SingularNetwork": "assemble",
+    "DuringFault": "faults",
+    "Fault": "faults",
+    "FaultStudy": "faults",
+    "Sequences": "faults",
+    "study_faults": "faults",
+    "Solved": "flowresult",
+    "NotSolved": "loadflow",
+    "solve_flow": "loadflow",
+    "SelfTest": "selftest",
+}
+
+
+def __getattr__(name: str) -> Any:
+    """Bring in numpy and scipy only when a solver is asked for."""
+    if name in _NUMERIC:
+        return getattr(import_module(f".{_NUMERIC[name]}", __name__), name)
+    raise AttributeError(f"module {__name__} has no attribute {name}")
+
 
 __all__ = [
     "EARTH",

@@ -11,7 +11,7 @@ Y holds lines and shunts, A the incidence of switches, windings and sources, Z t
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any, Literal, cast
+from typing import Any, Literal
 
 import numpy as np
 from numpy.typing import NDArray
@@ -87,7 +87,7 @@ class Assembled:
         return volts
 
 
-class SingularNetwork(Exception):
+class SingularNetwork(Exception):  # noqa: N818 - a state of the network, not a mistake of the program
     """The network has no single solution; the text says why as far as it can be told."""
 
 
@@ -97,7 +97,7 @@ class Factors:
     def __init__(self, matrix: Any) -> None:
         self.matrix = matrix
         try:
-            self._lu = splu(
+            self._lu: Any = splu(
                 matrix,
                 permc_spec="MMD_AT_PLUS_A",
                 diag_pivot_thresh=0.01,
@@ -111,16 +111,18 @@ class Factors:
 
     def solve(self, rhs: Complex) -> Complex:
         """Solve for one or many right-hand sides, refined once."""
-        x = self._lu.solve(rhs)
-        return cast(Complex, x + self._lu.solve(rhs - self.matrix @ x))
+        x: Complex = self._lu.solve(rhs)
+        return np.asarray(x + self._lu.solve(rhs - self.matrix @ x), dtype=np.complex128)
 
     def solve_once(self, rhs: Complex) -> Complex:
         """Solve without refinement."""
-        return cast(Complex, self._lu.solve(rhs))
+        solved: Complex = self._lu.solve(rhs)
+        return solved
 
     def solve_transposed(self, rhs: Complex) -> Complex:
         """Solve with the transposed matrix (rows of the inverse)."""
-        return cast(Complex, self._lu.solve(rhs, trans="T"))
+        solved: Complex = self._lu.solve(rhs, trans="T")
+        return solved
 
 
 def assemble(network: Network, study: Study, *, with_motors: bool = True) -> Assembled:
@@ -200,7 +202,7 @@ def _stamp_lines(network: Network, entries: _Entries) -> dict[int, LineBatch]:
         to_nodes = np.array(group.to_nodes, dtype=np.int64)
         z = np.array(group.z_ohm, dtype=np.complex128).reshape(-1, k, k)
         try:
-            y = np.linalg.inv(z)
+            y: Complex = np.linalg.inv(z).astype(np.complex128)
         except np.linalg.LinAlgError:
             raise SingularNetwork(f"a line of {k} conductors has an impedance matrix without inverse") from None
         entries.block(from_nodes, from_nodes, y)

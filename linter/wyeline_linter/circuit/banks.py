@@ -45,9 +45,7 @@ def high_leg_delta(
     """
     if len(high_pairs) not in (2, 3) or len(ratings) != len(high_pairs):
         raise ValueError(f"high-leg delta {name}: two or three units, each with its rating, are needed")
-    centre_tapped(
-        net, f"{name}.1", high_pairs[0], (low[0], low[2]), neutral, v_high, v_low / 2, ratings[0]
-    )
+    centre_tapped(net, f"{name}.1", high_pairs[0], (low[0], low[2]), neutral, v_high, v_low / 2, ratings[0])
     for k, pair in enumerate(((low[1], low[0]), (low[2], low[1]))[: len(high_pairs) - 1], start=1):
         single_phase(net, f"{name}.{k + 1}", high_pairs[k], pair, v_high, v_low, ratings[k])
 
@@ -62,7 +60,7 @@ def autotransformer(
     v_low: float,
     rating: Rating,
 ) -> None:
-    """Wye autotransformer (one core a leg, or one leg for a single-phase one): series winding high-low, common low-star.
+    """Wye autotransformer of one to three legs, a core each: series winding high-low, common winding low-star.
 
     Voltages are leg to star.  `rating.s_va` is the through rating of all legs; the impedance is that of the nameplate
     on the low side at through rating, placed in the series winding.
@@ -103,9 +101,7 @@ def buck_boost(
     single_phase(net, name, supply, pair, v_primary, v_secondary, rating)
 
 
-def grounding_zigzag(
-    net: Network, name: str, legs: Sequence[int], neutral: int, z0_ohm: complex
-) -> None:
+def grounding_zigzag(net: Network, name: str, legs: Sequence[int], neutral: int, z0_ohm: complex) -> None:
     """Zigzag grounding bank that gives a three-wire system a neutral; `z0_ohm` per phase.
 
     Each leg runs through a half winding of its own core and the reversed half of the next; balanced voltages meet an
@@ -129,7 +125,7 @@ def scott(
     v_low: float,
     ratings: Sequence[Rating],
 ) -> None:
-    """Scott connection, three-phase to two-phase: main unit across legs[1] - legs[2], teaser from legs[0] to its middle.
+    """Scott connection, three-phase to two-phase: main unit on legs[1] - legs[2], teaser from legs[0] to its middle.
 
     `v_high` line to line; the teaser uses 86.6 % of the turns.  Impedances are those of each unit's secondary.
     """

@@ -130,7 +130,7 @@ class Motor:
 
 @dataclass(frozen=True, slots=True)
 class FaultCurrentSource:
-    """A converter that adds a fixed positive-sequence current of `current_a` during a fault (IEC 60909-0:2016, 11.1)."""
+    """A converter that adds a fixed positive-sequence current during a fault (IEC 60909-0:2016)."""
 
     name: str
     legs: tuple[int, ...]

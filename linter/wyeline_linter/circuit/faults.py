@@ -21,6 +21,10 @@ NO_IMPEDANCE_OHM = 1e-8
 """A fault loop below this has no limit: the source was stated without impedance."""
 
 
+UNBALANCE_LIMIT = 0.1
+"""Three tied conductors whose prefault voltages differ more than this are not a three-phase fault."""
+
+
 @dataclass(frozen=True, slots=True)
 class Fault:
     """One fault at one bus.  Currents in A, rms symmetrical."""
@@ -149,9 +153,7 @@ class FaultStudy:
             except np.linalg.LinAlgError:
                 currents[bounded] = (np.linalg.pinv(loop_z[bounded]) @ loop_v[bounded][..., None])[..., 0]
         full = np.concatenate((currents, -currents.sum(axis=1, keepdims=True)), axis=1)
-        return [
-            self._report(bus, tied, full[m], loop_v[m], bool(bounded[m])) for m, bus in enumerate(buses)
-        ]
+        return [self._report(bus, tied, full[m], loop_v[m], bool(bounded[m])) for m, bus in enumerate(buses)]
 
     def _report(self, bus: Bus, tied: tuple[str, ...], drawn: Complex, loop_v: Complex, bounded: bool) -> Fault:
         topology = self.assembled.topology
@@ -187,14 +189,21 @@ class FaultStudy:
 
 
 def _loop(loop_v: Complex, drawn: Complex) -> complex | None:
-    """Impedance of the equivalent loop: for three tied legs per phase, for two the whole loop."""
+    """Impedance of the equivalent loop: for two tied conductors the whole loop, for three legs that of one phase.
+
+    None for three conductors that are not a balanced star (two legs to earth), where no single loop exists.
+    """
     if abs(drawn[0]) == 0:
         return None
-    if len(drawn) == 3:
-        # Three tied conductors: voltage of the first against the mean of the three, as for a star fault.
-        v0 = (2 * loop_v[0] - loop_v[1]) / 3
-        return complex(v0 / drawn[0])
-    return complex(loop_v[0] / drawn[0])
+    if len(drawn) == 2:
+        return complex(loop_v[0] / drawn[0])
+    if len(drawn) > 3:
+        return None
+    star = np.array([2 * loop_v[0] - loop_v[1], 2 * loop_v[1] - loop_v[0], -loop_v[0] - loop_v[1]]) / 3
+    size = np.abs(star)
+    if size.max() - size.min() > UNBALANCE_LIMIT * size.max():
+        return None
+    return complex(star[0] / drawn[0])
 
 
 @dataclass(frozen=True)

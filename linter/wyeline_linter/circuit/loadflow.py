@@ -203,9 +203,9 @@ def _newton(assembled: Assembled, law: LoadLaw, source: Complex, x: Complex) -> 
             step = splu(jacobian).solve(-np.concatenate((residual.real, residual.imag)))
         except RuntimeError:
             return x, iteration, moved
-        change = step[:size] + 1j * step[size:]
+        change: Complex = step[:size] + 1j * step[size:]
         share = 1.0
-        norm = np.linalg.norm(residual)
+        norm = float(np.linalg.norm(residual))
         while True:
             trial = x + share * change
             after = misfit(trial)

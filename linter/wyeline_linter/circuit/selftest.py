@@ -89,7 +89,7 @@ def _branches(assembled: Assembled, v: Complex, current: Complex, leaving: Compl
     branches = assembled.network.branches
     if not len(branches):
         return 0.0, 0j, 0j
-    branch, node, coefficient = (np.array(column) for column in zip(*branches.incidence, strict=True))
+    branch, node, coefficient = (np.array(list(column)) for column in zip(*branches.incidence, strict=True))
     np.add.at(leaving, node, coefficient * current[branch])
     law = np.zeros(len(branches), dtype=np.complex128)
     np.add.at(law, branch, coefficient * v[node])
@@ -102,9 +102,9 @@ def _branches(assembled: Assembled, v: Complex, current: Complex, leaving: Compl
     sources = 0j
     for source in assembled.network.sources.values():
         k = len(source.plus)
-        z = source.z_flow_ohm if assembled.study == "flow" else source.z_ohm
+        own_z = source.z_flow_ohm if assembled.study == "flow" else source.z_ohm
         own = slice(source.first_branch, source.first_branch + k)
-        drop = np.array(z).reshape(k, k) @ current[own]
+        drop = np.array(own_z).reshape(k, k) @ current[own]
         law[own] -= drop
         losses += complex(np.sum(drop * np.conj(current[own])))
     for position, e in branches.emf.items():

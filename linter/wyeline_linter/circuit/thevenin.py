@@ -1,10 +1,11 @@
 """The impedance every bus shows to a fault, for all buses in one go.
 
-The inverse of the matrix is wanted only on the diagonal blocks of the buses.  Distribution is nearly a tree of buses, so
-those blocks follow from one block elimination towards the root and one walk back (the selected inverse of K. Takahashi,
-J. Fagan and M.-S. Chin, 1973, here on blocks of a bus).  Loops are put back as a low-rank change (Woodbury).  The result
-is compared with plain solves of the sparse factors at a few buses; if they differ, or if there are too many loops, every
-bus is solved from the factors instead, many right-hand sides at a time.
+Of the inverse of the matrix only the diagonal blocks of the buses are wanted.  Distribution is nearly a tree of buses,
+so those blocks follow from one block elimination towards the root and one walk back (the selected inverse of
+K. Takahashi, J. Fagan and M.-S. Chin, 1973, here on blocks of a bus).  Buses around a loop are taken as one block; what
+is too large for that is put back as a low-rank change (Woodbury).  The result is compared with plain solves of the
+sparse factors at a few buses; if they differ, or if there are too many loops, every bus is solved from the factors
+instead, many right-hand sides at a time.
 """
 
 from __future__ import annotations
@@ -13,16 +14,17 @@ from dataclasses import dataclass
 
 import numpy as np
 from scipy.sparse import coo_array
-from scipy.sparse.csgraph import breadth_first_order, connected_components
+from scipy.sparse.csgraph import breadth_first_order
 
 from .assemble import Assembled, Complex, Factors, Floats, Ints
 
 LOOP_LIMIT = 600
 """Unknowns on loop-closing connections above which plain solves are the better way."""
-BUS_SIZE_LIMIT = 400
+BLOCK_LIMIT = 1200
+"""Largest number of unknowns of a block made by merging the buses around a loop."""
 SAMPLE = 6
 AGREEMENT = 1e-6
-CHUNK = 512
+CHUNK = 128
 
 
 def bus_impedances(assembled: Assembled, factors: Factors, buses: Ints) -> list[Complex]:
@@ -71,9 +73,7 @@ class _Blocks:
 
 def _by_tree(assembled: Assembled, factors: Factors, wanted: list[Ints]) -> list[Complex] | None:
     blocks = _group(assembled)
-    if int(blocks.size.max()) > BUS_SIZE_LIMIT:
-        return None
-    rows, cols, values = assembled.rows, assembled.cols, assembled.values
+    rows, cols = assembled.rows, assembled.cols
     row_block, col_block = blocks.block[rows], blocks.block[cols]
     same = row_block == col_block
     up = blocks.parent[row_block] == col_block
@@ -100,68 +100,92 @@ def _by_tree(assembled: Assembled, factors: Factors, wanted: list[Ints]) -> list
 
 
 def _group(assembled: Assembled) -> _Blocks:
-    """A block a bus with the branch currents that hang on it from below; breadth-first from the largest source bus."""
+    """A block a bus with the branch currents that hang on it from below; breadth-first from the source buses."""
     network = assembled.network
     nodes = assembled.node_count - 1
     node_bus = np.array(network.node_bus[1:], dtype=np.int64)
     buses = len(network.buses)
     branches = network.branches
-    branch_count = len(branches)
     element = np.array(branches.element, dtype=np.int64)
     incidence = np.array([(b, n) for b, n, _ in branches.incidence if n], dtype=np.int64).reshape(-1, 2)
     touching_element, touching_bus = element[incidence[:, 0]], node_bus[incidence[:, 1] - 1]
-    # Buses that one element joins three or more at a time become one block.
     pairs = np.unique(np.column_stack((touching_element, touching_bus)), axis=0)
     counts = np.bincount(pairs[:, 0], minlength=len(network.element_names))
-    many = pairs[counts[pairs[:, 0]] > 2]
-    merged = np.arange(buses, dtype=np.int64)
-    if len(many):
-        joint = coo_array(
-            (np.ones(len(many)), (many[:, 1], buses + many[:, 0])),
-            shape=(buses + len(counts), buses + len(counts)),
-        )
-        _, label = connected_components(joint, directed=False)
-        _, merged = np.unique(label[:buses], return_inverse=True)
-        merged = merged.astype(np.int64)
-    cluster_of_node = merged[node_bus]
-    clusters = int(merged.max()) + 1
-    # Which clusters are coupled: through the matrix between nodes, or through an element's branches.
+    # Which buses are coupled: through the matrix between nodes, or through an element's branches.
     in_y = (assembled.rows < nodes) & (assembled.cols < nodes)
-    heads = [cluster_of_node[assembled.rows[in_y]]]
-    tails = [cluster_of_node[assembled.cols[in_y]]]
-    two = pairs[counts[pairs[:, 0]] == 2]
-    if len(two):
-        ends = merged[two[:, 1]].reshape(-1, 2)
-        heads.append(ends[:, 0])
-        tails.append(ends[:, 1])
-    head, tail = np.concatenate(heads), np.concatenate(tails)
-    apart = head != tail
-    graph = coo_array((np.ones(int(apart.sum())), (head[apart], tail[apart])), shape=(clusters, clusters)).tocsr()
-    parent = np.full(clusters, -1, dtype=np.int64)
-    depth = np.zeros(clusters, dtype=np.int64)
-    seen = np.zeros(clusters, dtype=np.bool_)
-    roots = [int(merged[node_bus[s.plus[0] - 1]]) for s in network.sources.values()]
-    for root in (*roots, *range(clusters)):
-        if seen[root]:
-            continue
-        order, before = breadth_first_order(graph, root, directed=False)
-        seen[order] = True
-        parent[order[1:]] = before[order[1:]]
-        for block in order[1:].tolist():
-            depth[block] = depth[parent[block]] + 1
-    # A branch current belongs to the deeper of the clusters it touches, so that every block can be eliminated alone.
+    heads = [node_bus[assembled.rows[in_y]]]
+    tails = [node_bus[assembled.cols[in_y]]]
+    first = np.zeros(len(counts), dtype=np.int64)
+    first[pairs[::-1, 0]] = pairs[::-1, 1]
+    heads.append(first[pairs[:, 0]])
+    tails.append(pairs[:, 1])
+    own_size = np.bincount(node_bus, minlength=buses) + np.bincount(first[element], minlength=buses)
+    roots = [int(node_bus[s.plus[0] - 1]) for s in network.sources.values()]
+    merged, parent, depth = _forest(np.concatenate(heads), np.concatenate(tails), own_size, roots)
+    # A branch current belongs to the deepest of the blocks it touches, so that every block can be eliminated alone.
     owner = np.zeros(len(counts), dtype=np.int64)
-    if len(pairs):
-        rank = depth[merged[pairs[:, 1]]]
-        sorted_pairs = pairs[np.argsort(rank, kind="stable")]
-        owner[sorted_pairs[:, 0]] = merged[sorted_pairs[:, 1]]
-    block = np.concatenate((cluster_of_node, owner[element] if branch_count else np.zeros(0, dtype=np.int64)))
-    size = np.bincount(block, minlength=clusters)
+    by_depth = pairs[np.argsort(depth[merged[pairs[:, 1]]], kind="stable")]
+    owner[by_depth[:, 0]] = merged[by_depth[:, 1]]
+    block = np.concatenate((merged[node_bus], owner[element]))
+    size = np.bincount(block, minlength=len(parent))
     arranged = np.argsort(block, kind="stable")
     starts = np.concatenate(([0], np.cumsum(size)[:-1]))
     place = np.empty(len(block), dtype=np.int64)
     place[arranged] = np.arange(len(block)) - starts[block[arranged]]
     return _Blocks(block, place, size, parent, depth)
+
+
+def _forest(heads: Ints, tails: Ints, size: Ints, roots: list[int]) -> tuple[Ints, Ints, Ints]:
+    """Merge buses until the blocks form a forest: block of each bus, parent (-1 for a root) and depth of each block.
+
+    The buses around a loop, up to where its two sides meet, become one block unless that grows beyond BLOCK_LIMIT.
+    """
+    buses = len(size)
+    apart = heads != tails
+    edges = np.unique(np.sort(np.column_stack((heads[apart], tails[apart])), axis=1), axis=0)
+    graph = coo_array((np.ones(len(edges)), (edges[:, 0], edges[:, 1])), shape=(buses, buses)).tocsr()
+    above = [-1] * buses
+    level = [0] * buses
+    seen = np.zeros(buses, dtype=np.bool_)
+    for root in (*roots, *range(buses)):
+        if seen[root]:
+            continue
+        order, before = breadth_first_order(graph, root, directed=False)
+        seen[order] = True
+        for bus in order[1:].tolist():
+            above[bus] = int(before[bus])
+            level[bus] = level[above[bus]] + 1
+    top = list(range(buses))
+    weight = size.tolist()
+
+    def find(bus: int) -> int:
+        while top[bus] != bus:
+            top[bus] = top[top[bus]]
+            bus = top[bus]
+        return bus
+
+    parents = np.array(above)
+    cross = (parents[edges[:, 0]] != edges[:, 1]) & (parents[edges[:, 1]] != edges[:, 0])
+    for one, other in edges[cross].tolist():
+        a, b = find(one), find(other)
+        path = set()
+        while a != b:
+            if level[a] < level[b]:
+                a, b = b, a
+            path.add(a)
+            a = find(above[a])
+        path.discard(a)
+        if len(path) < 2 or sum(weight[block] for block in path) > BLOCK_LIMIT:
+            continue
+        keep = min(path, key=lambda block: level[block])
+        weight[keep] = sum(weight[block] for block in path)
+        for block in path:
+            top[block] = keep
+    tops = [find(bus) for bus in range(buses)]
+    kept, merged = np.unique(np.array(tops, dtype=np.int64), return_inverse=True)
+    parent = np.array([merged[above[bus]] if above[bus] >= 0 else -1 for bus in kept.tolist()], dtype=np.int64)
+    depth = np.array([level[bus] for bus in kept.tolist()], dtype=np.int64)
+    return merged.astype(np.int64), parent, depth
 
 
 def _selected_inverse(
@@ -191,7 +215,7 @@ def _selected_inverse(
     for members in reversed(groups):
         own, above = int(size[members[0]]), int(parent_size[members[0]])
         here = offset[members][:, None] + np.arange(own * own)
-        inverse = np.linalg.inv(diagonal[here].reshape(-1, own, own))
+        inverse: Complex = np.linalg.inv(diagonal[here].reshape(-1, own, own)).astype(np.complex128)
         if above == 0:
             diagonal[here] = inverse.reshape(len(members), -1)
             continue
@@ -232,9 +256,7 @@ def _close_loops(
     columns = forest.solve(unit)
     lines = forest.solve_transposed(unit)
     middle = extra @ np.linalg.inv(np.eye(count) + columns[touched] @ extra)
-    return [
-        z - columns[unknowns] @ middle @ lines[unknowns].T for z, unknowns in zip(found, wanted, strict=True)
-    ]
+    return [z - columns[unknowns] @ middle @ lines[unknowns].T for z, unknowns in zip(found, wanted, strict=True)]
 
 
 def _agrees(assembled: Assembled, factors: Factors, wanted: list[Ints], found: list[Complex]) -> bool:

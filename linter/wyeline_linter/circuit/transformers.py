@@ -14,6 +14,9 @@ from math import pi, sqrt
 from .elements import A1, A2, Network, Pair
 
 
+Pairs = tuple[tuple[int, int], ...]
+
+
 @dataclass(frozen=True, slots=True)
 class Rating:
     """Nameplate of a transformer: S in VA, series impedance per unit, ratio multiplier of the tap in use.
@@ -33,8 +36,8 @@ class Rating:
 class WindingPlan:
     """Where the windings of the three cores of a vector group go, by leg position (0, 1, 2); -1 is the neutral."""
 
-    high: tuple[tuple[int, int], ...]
-    low: tuple[tuple[int, int], ...]
+    high: Pairs
+    low: Pairs
     """Two-winding groups: terminals of the low winding of each core."""
     reverse: int
     """+1, or -1 when the low windings are reversed."""
@@ -72,9 +75,9 @@ def centre_tapped(
     """Single-phase transformer with a centre-tapped secondary, legs[0] - neutral - legs[1].
 
     With R + jX per unit of the whole winding the primary carries 0.5 R + j0.8 X on its own base and each half
-    R + j0.4 X on the base of v_half and full S (interlaced secondaries: W. H. Kersting, Distribution System Modeling and
-    Analysis).  That gives R + jX leg to leg and 1.5 R + j1.2 X leg to neutral.  `measured` (primary, half 1, half 2; per
-    unit on the same bases) replaces the split.
+    R + j0.4 X on the base of v_half and full S (interlaced secondaries: W. H. Kersting, Distribution System Modeling
+    and Analysis).  That gives R + jX leg to leg and 1.5 R + j1.2 X leg to neutral.  `measured` (primary, half 1,
+    half 2; per unit on the same bases) replaces the split.
     """
     if measured is None:
         r, x = rating.z_pu.real, rating.z_pu.imag
@@ -187,17 +190,18 @@ def read_group(group: str) -> tuple[str, str, int]:
 def winding_plan(group: str) -> WindingPlan:
     """The connection of a vector group: the first arrangement whose ideal phasors show its clock number.
 
-    Arrangements tried first keep leg k on core k with straight polarity.  ValueError if none fits (an impossible group).
+    Arrangements tried first keep leg k on core k with straight polarity.  ValueError if none fits.
     """
     high_kind, low_kind, clock = read_group(group)
     wanted = cmath.exp(-1j * pi / 6 * clock)
-    rings = (((0, 1), (1, 2), (2, 0)), ((0, 2), (1, 0), (2, 1)))
-    star = ((0, -1), (1, -1), (2, -1))
+    rings: tuple[Pairs, ...] = (((0, 1), (1, 2), (2, 0)), ((0, 2), (1, 0), (2, 1)))
+    star: Pairs = ((0, -1), (1, -1), (2, -1))
     legs = (1 + 0j, A2, A1)
     for start in range(3):
         for reverse in (1, -1):
             for high in rings if high_kind == "d" else (star,):
                 core = [legs[i] - (legs[j] if j >= 0 else 0) for i, j in high]
+                choices: list[tuple[Pairs, int]]
                 if low_kind == "z":
                     choices = [(star, step) for step in (1, 2)]
                 elif low_kind == "d":
@@ -217,12 +221,12 @@ def winding_plan(group: str) -> WindingPlan:
     raise ValueError(f"no connection of windings gives the vector group {group}")
 
 
-def _turned(pairs: tuple[tuple[int, int], ...], start: int) -> tuple[tuple[int, int], ...]:
+def _turned(pairs: Pairs, start: int) -> Pairs:
     """Move the leg that a core serves on by `start`; the neutral stays."""
     return tuple(((i + start) % 3, (j + start) % 3 if j >= 0 else j) for i, j in pairs)
 
 
-def _ring_potential(low: tuple[tuple[int, int], ...], core: Sequence[complex]) -> complex:
+def _ring_potential(low: Pairs, core: Sequence[complex]) -> complex:
     """Potential of leg 0 against the centroid of a closed ring of windings."""
     out = sum((e for e, (i, _) in zip(core, low, strict=True) if i == 0), 0j)
     into = sum((e for e, (_, j) in zip(core, low, strict=True) if j == 0), 0j)

@@ -1,0 +1,238 @@
+"""The phrases of a statement or a circuit, gathered into one body: each attribute once, each of the right kind."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from wyeline_grammar import model as m
+from wyeline_grammar.interpret import interpret, value_of
+from wyeline_grammar.notation import NotationError, Poles, parse_poles, parse_run, parse_size
+from wyeline_grammar.problems import Problem
+from wyeline_grammar.syntax import Phrase, Token
+
+_TAKES_CONDUCTORS = frozenset({"feeder", "circuit"})
+_TAKES_LEGS = frozenset({"circuit", "load"})
+
+
+def unquoted(token: Token) -> str:
+    """The text of a name or of a quoted text."""
+    return token.text[1:-1] if token.kind == "TEXT" else token.text
+
+
+def name_use(token: Token, row: int) -> m.NameUse:
+    """A name with its place."""
+    return m.NameUse(unquoted(token), m.Span(row, token.start, token.end))
+
+
+class BodyBuilder:
+    """Collects phrases of one statement or circuit; what does not fit goes to ``problems``."""
+
+    def __init__(self, place: str, problems: list[Problem]) -> None:
+        self.place = place
+        self.problems = problems
+        self.facts: dict[str, m.Fact] = {}
+        self.flags: dict[str, m.Span] = {}
+        self.poles: Poles | None = None
+        self.poles_span: m.Span | None = None
+        self.conductors: m.Conductors | None = None
+        self.raceway: m.Raceway | None = None
+        self.leg_loads: list[m.LegLoad] = []
+        self.description: str | None = None
+        self.description_span: m.Span | None = None
+
+    def build(self) -> m.Body:
+        return m.Body(
+            self.facts,
+            self.flags,
+            self.poles,
+            self.poles_span,
+            self.conductors,
+            self.raceway,
+            tuple(self.leg_loads),
+            self.description,
+            self.description_span,
+        )
+
+    @staticmethod
+    def bare_value(token: Token) -> m.Value | None:
+        """The value of one token that stands outside a phrase (in ``expect`` and in actions)."""
+        return value_of(token)
+
+    def add(self, row: int, phrases: Iterable[Phrase]) -> None:
+        """Take the phrases of one line."""
+        for phrase in phrases:
+            span = m.Span(row, phrase.start, phrase.end)
+            if phrase.form == "text":
+                self._text(phrase, span)
+            elif phrase.form == "in":
+                self._in(phrase, span)
+            elif phrase.form == "leg":
+                self._leg(phrase, span)
+            elif phrase.form == "conductors":
+                self._conductors(phrase, span)
+            else:
+                self._attribute(phrase, span)
+
+    def _attribute(self, phrase: Phrase, span: m.Span) -> None:
+        got = interpret(self.place, phrase)
+        self.problems.extend(p._replace(line=span.line) for p in got.problems)
+        if got.name is None:
+            return
+        if phrase.form in ("flag", "class"):
+            if got.name in self.flags:
+                self._repeated(f"`{got.name}`", span, self.flags[got.name])
+            self.flags.setdefault(got.name, span)
+            return
+        poles = next((parse_poles(t.text) for t in phrase.tokens if t.kind == "POLES"), None)
+        if got.value is None:
+            return
+        if got.name in self.facts:
+            self._repeated(f"`{got.name}`", span, self.facts[got.name].span)
+            return
+        self.facts[got.name] = m.Fact(got.name, got.value, phrase.assumed, span, poles)
+        if poles is not None and phrase.form == "quantity":
+            self.poles, self.poles_span = poles, span
+
+    def _text(self, phrase: Phrase, span: m.Span) -> None:
+        if self.description_span is not None:
+            self._repeated("a description in quotes", span, self.description_span)
+            return
+        self.description, self.description_span = unquoted(phrase.tokens[0]), span
+
+    def _in(self, phrase: Phrase, span: m.Span) -> None:
+        if self.place not in _TAKES_CONDUCTORS:
+            self._misplaced("a raceway", span, "Wires run in a raceway: write `in …` on a feeder or a circuit.")
+            return
+        if self.raceway is not None:
+            self._repeated("`in`", span, self.raceway.span)
+            return
+        size = next((t.text for t in phrase.tokens if t.kind == "TRADE_SIZE"), None)
+        stuff = phrase.tokens[-1]
+        if stuff.kind in ("TRADE_SIZE", "IN"):
+            return
+        self.raceway = m.Raceway(size, stuff.text, _names_a_raceway(stuff, size), span)
+
+    def _leg(self, phrase: Phrase, span: m.Span) -> None:
+        if self.place not in _TAKES_LEGS:
+            self._misplaced("`leg`", span, "A load per leg stands on a circuit or a load.")
+            return
+        name, value = phrase.tokens[1], value_of(phrase.tokens[2])
+        leg = {"A": "A", "B": "B", "C": "C", "L1": "A", "L2": "B", "L3": "C"}.get(name.text)
+        if leg is None or value is None:
+            self.problems.append(
+                Problem(
+                    "value-not-understood",
+                    f"`{name.text}` is no leg",
+                    span.line,
+                    name.start,
+                    name.end,
+                    found=name.text,
+                    needed="A, B or C (L1, L2 or L3)",
+                    why="A leg is one live wire of the board.",
+                    change="Write the leg that this part of the load is on.",
+                )
+            )
+            return
+        twice = next((x for x in self.leg_loads if x.leg == leg), None)
+        if twice is not None:
+            self._repeated(f"leg {leg}", span, twice.span)
+            return
+        self.leg_loads.append(m.LegLoad(leg, value, span))
+
+    def _conductors(self, phrase: Phrase, span: m.Span) -> None:
+        if self.place not in _TAKES_CONDUCTORS:
+            self._misplaced("conductors", span, "Wires belong to the feeder or circuit that uses them.")
+            return
+        if self.conductors is not None:
+            self._repeated("a run of conductors", span, self.conductors.span)
+            return
+        sets, extras, marks = 1, [], []
+        run = None
+        tokens = list(phrase.tokens)
+        i = 0
+        try:
+            while i < len(tokens):
+                token = tokens[i]
+                if token.kind == "SETS":
+                    sets = int(_digits(token.text))
+                elif token.kind == "RUN":
+                    run = parse_run(token.text)
+                elif token.kind == "PLUS" and i + 2 < len(tokens):
+                    extras.append((tokens[i + 1].text, parse_size(tokens[i + 2].text)))
+                    i += 2
+                elif token.kind in ("NAME", "PLAIN"):
+                    marks.append(token.text)
+                i += 1
+        except NotationError:
+            return  # the tokens were cut by the same notation, so this cannot be; nothing to say twice
+        if run is None:
+            return
+        self.conductors = m.Conductors(sets, run, tuple(extras), tuple(marks), span)
+        for i, token in enumerate(tokens):
+            if token.kind == "PLUS" and i + 1 < len(tokens) and tokens[i + 1].text not in _ROLES:
+                self._unknown_role(tokens[i + 1], span.line)
+
+    def _unknown_role(self, token: Token, row: int) -> None:
+        self.problems.append(
+            Problem(
+                "value-not-understood",
+                f"`{token.text}` is no conductor's part",
+                row,
+                token.start,
+                token.end,
+                found=token.text,
+                needed="N (neutral), G (equipment ground), PE, PEN or IG (isolated ground)",
+                why="The part decides what the wire is sized for and what a fault finds as its way back.",
+                change="Write the part of this wire, as in `+ N #2 + G #8`.",
+            )
+        )
+
+    def _repeated(self, what: str, span: m.Span, first: m.Span) -> None:
+        where = "earlier on this line" if first.line == span.line else "on a line above"
+        self.problems.append(
+            Problem(
+                "attribute-repeated",
+                f"{what} is already stated {where}",
+                span.line,
+                span.start,
+                span.end,
+                found="two statements of one fact",
+                needed="each fact once",
+                why="Two values of one fact leave the reader, and every figure below, to guess which one holds.",
+                change="Keep the right one and delete the other.",
+            )
+        )
+
+    def _misplaced(self, what: str, span: m.Span, belongs: str) -> None:
+        self.problems.append(
+            Problem(
+                "attribute-out-of-place",
+                f"`{self.place}` does not take {what}",
+                span.line,
+                span.start,
+                span.end,
+                found=f"{what} on `{self.place}`",
+                needed=belongs,
+                why="A fact in the wrong place would be read by nothing.",
+                change="Move it to where it belongs.",
+            )
+        )
+
+
+_ROLES = frozenset({"N", "G", "PE", "PEN", "IG"})
+
+
+def _digits(text: str) -> str:
+    return "".join(c for c in text if c.isdigit())
+
+
+def _names_a_raceway(stuff: Token, size: str | None) -> bool:
+    """`in R-7` names a declared raceway; `in EMT`, `in PVC-40` and `in ladder` say what it is made of."""
+    return size is None and stuff.kind == "NAME" and stuff.text not in RACEWAY_STUFF
+
+
+RACEWAY_STUFF = frozenset(
+    """EMT RMC IMC FMC LFMC LFNC ENT HDPE PVC PVC-40 PVC-80 RTRC MC AC NM UF SE USE TC ladder tray basket trunking
+    conduit duct wireway gutter""".split()
+)
+"""What a raceway or its like can be made of; any other name behind ``in`` is a declared raceway's."""

@@ -1,0 +1,525 @@
+"""Statements to a model: one root file and what it includes, names resolved, types applied.
+
+The model is kept under edits: ``update`` takes the blocks that went and came and relinks only what refers to them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from typing import NamedTuple
+
+from wyeline_grammar import model as m
+from wyeline_grammar.blocks import Block, TextFile
+from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.problems import Problem
+from wyeline_grammar.sources import Files, SourceError, resolve_include, workspace_of
+
+STATUS = frozenset({"existing", "new", "future", "temporary", "relocated", "demolish"})
+MAX_INCLUDE_DEPTH = 64
+
+
+class Place(NamedTuple):
+    """A span of a block: the one way to say where something is written, whatever moves above it."""
+
+    block: Block
+    span: m.Span
+
+    @property
+    def file(self) -> str:
+        return self.block.file
+
+    @property
+    def row(self) -> int:
+        """The line in the file, from 0."""
+        return self.block.first_line + self.span.line
+
+
+class PlacedProblem(NamedTuple):
+    block: Block
+    problem: Problem
+
+
+class PlacedCircuit(NamedTuple):
+    """A circuit of a board with the block it is written in (its own or its type's)."""
+
+    circuit: m.Circuit
+    block: Block
+
+    @property
+    def key(self) -> str:
+        return self.circuit.place.key
+
+
+@dataclass(slots=True, eq=False)
+class Equipment:
+    """A piece of equipment with its types applied. Replaced, never changed, when one of its statements changes."""
+
+    name: str
+    kind: str
+    block: Block
+    statement: m.EquipmentStatement
+    body: m.Body
+    primary: m.SystemRef | None
+    secondary: m.SystemRef | None
+    arrow: bool
+    circuits: tuple[PlacedCircuit, ...]
+    chain: tuple[tuple[Block, m.EquipmentStatement], ...]
+
+    @property
+    def place(self) -> Place:
+        name = self.statement.name
+        return Place(self.block, name.span if name else self.statement.head)
+
+    def place_of(self, attribute: str) -> Place:
+        """Where an attribute or flag is written: here, or in a type; the name where it is nowhere."""
+        for block, statement in self.chain:
+            fact = statement.body.facts.get(attribute)
+            if fact is not None:
+                return Place(block, fact.span)
+            span = statement.body.flags.get(attribute)
+            if span is not None:
+                return Place(block, span)
+        return self.place
+
+    @property
+    def status(self) -> str:
+        return next((f for f in self.body.flags if f in STATUS), "new")
+
+    @property
+    def damaged(self) -> bool:
+        return any(statement.damaged for _, statement in self.chain)
+
+
+@dataclass(slots=True, eq=False)
+class Feeder:
+    """A feeder; ``key`` is its label or ``FROM -> TO``, unique in the model."""
+
+    key: str
+    block: Block
+    statement: m.FeederStatement
+    source: m.End
+    target: m.End
+
+    @property
+    def body(self) -> m.Body:
+        return self.statement.body
+
+    @property
+    def place(self) -> Place:
+        return Place(self.block, self.statement.head)
+
+    @property
+    def normally_open(self) -> bool:
+        return "normally-open" in self.statement.body.flags
+
+
+class Declared(NamedTuple):
+    """One thing that bears a name: ``sort`` is equipment, type, system, interlock, raceway or feeder."""
+
+    name: str
+    sort: str
+    kind: str
+    block: Block
+    span: m.Span
+    statement: m.Statement
+
+
+@dataclass(slots=True)
+class Delta:
+    """What an update changed: names of equipment, keys of feeders, and whether the project or other statements did."""
+
+    equipment: set[str] = field(default_factory=set)
+    feeders: set[str] = field(default_factory=set)
+    names: set[str] = field(default_factory=set)
+    others: bool = False
+    project: bool = False
+    everything: bool = False
+
+
+class Model:
+    """A root file and what it includes.
+
+    ``files`` are the file keys in include order; ``equipment`` and ``feeders`` are in no particular order.
+    """
+
+    def __init__(self, root: str, files: Files, workspace: str | None = None) -> None:
+        self.root = root
+        self.store = files
+        self.workspace = workspace if workspace is not None else workspace_of(root)
+        self.rebuild()
+
+    # building
+
+    def rebuild(self) -> None:
+        """Link everything anew from the store's blocks. Raises SourceError where the root itself is unreadable."""
+        self.files: list[str] = []
+        self.include_problems: list[PlacedProblem] = []
+        self.included_from: dict[str, Place] = {}
+        self.declared: dict[str, list[Declared]] = {}
+        self.folded: dict[str, set[str]] = {}
+        self.equipment: dict[str, Equipment] = {}
+        self.feeders: dict[str, Feeder] = {}
+        self.feeders_from: dict[str, list[Feeder]] = {}
+        self.feeders_to: dict[str, list[Feeder]] = {}
+        self._feeder_groups: dict[str, list[tuple[Block, m.FeederStatement]]] = {}
+        self._type_users: dict[str, set[str]] = {}
+        self.projects: list[tuple[Block, m.ProjectStatement]] = []
+        self.scenarios: list[tuple[Block, m.ScenarioStatement]] = []
+        self.expects: list[tuple[Block, m.ExpectStatement]] = []
+        self.versions: list[tuple[Block, m.WyeVersion]] = []
+        self._follow(self.store.get(self.root), ())
+        self._order = {path: i for i, path in enumerate(self.files)}
+        delta = Delta()
+        for path in self.files:
+            for block in self.store.get(path).blocks:
+                self._register(block, delta)
+        self._relink(delta)
+
+    def _follow(self, file: TextFile, above: tuple[str, ...]) -> None:
+        self.files.append(file.path)
+        for block in file.blocks:
+            statement = lower_block(block.lines)
+            if isinstance(statement, m.Include) and statement.target is not None:
+                self._include(file, block, statement, above)
+
+    def _include(self, file: TextFile, block: Block, statement: m.Include, above: tuple[str, ...]) -> None:
+        target = statement.target or ""
+        try:
+            path = resolve_include(file.path, target, self.workspace)
+            if path in (*above, file.path):
+                self._include_problem(
+                    block,
+                    statement,
+                    "include-cycle",
+                    f'"{target}" includes this file again, directly or through others',
+                    "Delete the include that closes the circle; each file of a model is read once.",
+                )
+                return
+            if path in self.included_from or path == self.root:
+                return
+            if len(above) >= MAX_INCLUDE_DEPTH:
+                self._include_problem(
+                    block,
+                    statement,
+                    "include-cycle",
+                    f"includes are nested more than {MAX_INCLUDE_DEPTH} deep here",
+                    "Include the files side by side from the root file.",
+                )
+                return
+            included = self.store.get(path)
+        except SourceError as error:
+            outside = "outside" in error.reason or "relative" in error.reason
+            self._include_problem(
+                block,
+                statement,
+                "include-outside" if outside else "include-unreadable",
+                f'"{target}" is not included: {error.reason}',
+                "Move the file into the folder of this model." if outside else "Correct the path, or add the file.",
+            )
+            return
+        self.included_from[path] = Place(block, statement.target_span)
+        self._follow(included, (*above, file.path))
+
+    def _include_problem(self, block: Block, statement: m.Include, rule: str, message: str, change: str) -> None:
+        span = statement.target_span
+        self.include_problems.append(
+            PlacedProblem(
+                block,
+                Problem(
+                    rule,
+                    message,
+                    span.line,
+                    span.start,
+                    span.end,
+                    found=message,
+                    needed="a file of this model, written relative to the file that includes it",
+                    why="What is not included is in no schedule, no load total and no fault figure.",
+                    change=change,
+                ),
+            )
+        )
+
+    # updating
+
+    def update(self, went: Iterable[Block], came: Iterable[Block]) -> Delta:
+        """Take an edit's blocks into account. A changed include rebuilds the model (``everything``)."""
+        went, came = list(went), list(came)
+        if any(isinstance(lower_block(b.lines), m.Include) for b in (*went, *came)):
+            self.rebuild()
+            return Delta(everything=True)
+        delta = Delta()
+        for block in went:
+            self._unregister(block, delta)
+        for block in came:
+            self._register(block, delta)
+        self._relink(delta)
+        return delta
+
+    def _key(self, block: Block) -> tuple[int, int]:
+        return self._order.get(block.file, 0), block.first_line
+
+    def _names_of(self, block: Block, statement: m.Statement) -> Iterator[Declared]:
+        if isinstance(statement, m.EquipmentStatement) and statement.name is not None:
+            sort = "type" if statement.is_type else statement.kind
+            if sort not in ("type", "system", "interlock"):
+                sort = "equipment"
+            yield Declared(statement.name.text, sort, statement.kind, block, statement.name.span, statement)
+        elif isinstance(statement, m.RacewayStatement) and statement.name is not None:
+            yield Declared(statement.name.text, "raceway", "raceway", block, statement.name.span, statement)
+        elif isinstance(statement, m.FeederStatement) and statement.label is not None:
+            yield Declared(statement.label.text, "feeder", "feeder", block, statement.label.span, statement)
+
+    def _list_of(self, statement: m.Statement) -> list[tuple[Block, m.Statement]] | None:
+        lists: dict[type, object] = {
+            m.ProjectStatement: self.projects,
+            m.ScenarioStatement: self.scenarios,
+            m.ExpectStatement: self.expects,
+            m.WyeVersion: self.versions,
+        }
+        found = lists.get(type(statement))
+        return found  # type: ignore[return-value]
+
+    def _register(self, block: Block, delta: Delta) -> None:
+        statement = lower_block(block.lines)
+        for declared in self._names_of(block, statement):
+            self.declared.setdefault(declared.name, []).append(declared)
+            self.folded.setdefault(declared.name.casefold(), set()).add(declared.name)
+            delta.names.add(declared.name)
+        if isinstance(statement, m.FeederStatement):
+            if statement.source is not None and statement.target is not None:
+                base = feeder_name(statement)
+                self._feeder_groups.setdefault(base, []).append((block, statement))
+                delta.feeders.add(base)
+        else:
+            entries = self._list_of(statement)
+            if entries is not None:
+                entries.append((block, statement))
+                delta.others = True
+                delta.project |= isinstance(statement, m.ProjectStatement)
+
+    def _unregister(self, block: Block, delta: Delta) -> None:
+        statement = lower_block(block.lines)
+        for declared in self._names_of(block, statement):
+            left = [d for d in self.declared.get(declared.name, ()) if d.block is not block]
+            if left:
+                self.declared[declared.name] = left
+            else:
+                self.declared.pop(declared.name, None)
+                same = self.folded.get(declared.name.casefold(), set())
+                same.discard(declared.name)
+            delta.names.add(declared.name)
+        if isinstance(statement, m.FeederStatement):
+            if statement.source is not None and statement.target is not None:
+                base = feeder_name(statement)
+                group = [g for g in self._feeder_groups.get(base, ()) if g[0] is not block]
+                self._feeder_groups[base] = group
+                delta.feeders.add(base)
+        else:
+            entries = self._list_of(statement)
+            if entries is not None:
+                entries[:] = [e for e in entries if e[0] is not block]
+                delta.others = True
+                delta.project |= isinstance(statement, m.ProjectStatement)
+
+    def _relink(self, delta: Delta) -> None:
+        if delta.others:
+            for entries in (self.projects, self.scenarios, self.expects, self.versions):
+                entries.sort(key=lambda e: self._key(e[0]))
+        pending, seen = set(delta.names), set()
+        while pending:
+            name = pending.pop()
+            if name in seen:
+                continue
+            seen.add(name)
+            pending |= self._type_users.get(name, set())
+            pending |= self._link_name(name)
+        delta.names |= seen
+        delta.equipment |= seen
+        keys: set[str] = set()
+        for base in delta.feeders:
+            keys |= self._link_group(base)
+        delta.feeders = keys
+
+    def _link_name(self, name: str) -> set[str]:
+        """Relink what a name stands for; returns names whose types must be looked at again."""
+        entries = self.declared.get(name, [])
+        if len(entries) > 1:
+            entries.sort(key=lambda d: self._key(d.block))
+        first = entries[0] if entries else None
+        if first is None or first.sort != "equipment" or not isinstance(first.statement, m.EquipmentStatement):
+            self.equipment.pop(name, None)
+            if first is not None and first.sort == "type" and isinstance(first.statement, m.EquipmentStatement):
+                like = like_of(first.statement)
+                if like is not None:
+                    self._type_users.setdefault(like, set()).add(name)
+            return set()
+        chain = tuple(self._chain(first.block, first.statement))
+        for _, statement in chain:
+            like = like_of(statement)
+            if like is not None:
+                self._type_users.setdefault(like, set()).add(name)
+        self.equipment[name] = merge(name, chain)
+        return set()
+
+    def _chain(self, block: Block, statement: m.EquipmentStatement) -> Iterator[tuple[Block, m.EquipmentStatement]]:
+        """The statement and the types it is like, nearest first; a circle is walked once."""
+        seen: set[str] = set()
+        current: tuple[Block, m.EquipmentStatement] | None = (block, statement)
+        while current is not None:
+            yield current
+            like = like_of(current[1])
+            if like is None or like in seen:
+                return
+            seen.add(like)
+            current = self.type(like)
+
+    def type(self, name: str) -> tuple[Block, m.EquipmentStatement] | None:
+        """The type of this name, or None."""
+        for declared in self.declared.get(name, ()):
+            if declared.sort == "type" and isinstance(declared.statement, m.EquipmentStatement):
+                return declared.block, declared.statement
+        return None
+
+    def _link_group(self, base: str) -> set[str]:
+        """Relink the feeders of one name; returns the keys touched."""
+        touched: set[str] = set()
+        for key in [k for k in (base, *(_numbered(base, i) for i in range(2, 1000))) if k in self.feeders or k == base]:
+            old = self.feeders.pop(key, None)
+            if old is not None:
+                touched.add(key)
+                self.feeders_from[old.source.name].remove(old)
+                self.feeders_to[old.target.name].remove(old)
+            elif key != base:
+                break
+        group = self._feeder_groups.get(base, [])
+        if not group:
+            self._feeder_groups.pop(base, None)
+        elif len(group) > 1:
+            group.sort(key=lambda g: self._key(g[0]))
+        for i, (block, statement) in enumerate(group, 1):
+            if statement.source is None or statement.target is None:
+                continue
+            key = base if i == 1 else _numbered(base, i)
+            feeder = Feeder(key, block, statement, statement.source, statement.target)
+            self.feeders[key] = feeder
+            self.feeders_from.setdefault(feeder.source.name, []).append(feeder)
+            self.feeders_to.setdefault(feeder.target.name, []).append(feeder)
+            touched.add(key)
+        return touched
+
+    # asking
+
+    def statements(self) -> Iterator[tuple[Block, m.Statement]]:
+        """Every block with its statement, in file order."""
+        for path in self.files:
+            file = self.store.known(path)
+            if file is not None:
+                for block in file.blocks:
+                    yield block, lower_block(block.lines)
+
+    def lookup(self, name: str) -> Declared | None:
+        """What a name stands for (the first where several claim it)."""
+        entries = self.declared.get(name)
+        return entries[0] if entries else None
+
+    def system(self, name: str) -> tuple[Block, m.EquipmentStatement] | None:
+        """The declared system of this name, or None."""
+        for declared in self.declared.get(name, ()):
+            if declared.sort == "system" and isinstance(declared.statement, m.EquipmentStatement):
+                return declared.block, declared.statement
+        return None
+
+    def declared_of(self, sort: str) -> list[Declared]:
+        """Everything of one sort, in file order."""
+        found = [d for entries in self.declared.values() for d in entries if d.sort == sort]
+        return sorted(found, key=lambda d: self._key(d.block))
+
+    def type_users(self, name: str) -> set[str]:
+        """Names of what is like this type, directly or through another type."""
+        return {user for user in self._type_users.get(name, ()) if user in self.declared}
+
+    @property
+    def project(self) -> m.Body:
+        """The project's facts; those of the first project statement win."""
+        if not self.projects:
+            return m.EMPTY_BODY
+        return self.projects[0][1].body
+
+    @property
+    def basis(self) -> str | None:
+        """``us-2023``, ``iec`` or None: with none only the rules of physics run."""
+        return self.project.text("basis")
+
+    @property
+    def frequency_hz(self) -> float | None:
+        return self.project.number("frequency")
+
+
+def _numbered(base: str, number: int) -> str:
+    return f"{base} #{number}"
+
+
+def feeder_name(statement: m.FeederStatement) -> str:
+    """The label, or ``FROM -> TO`` with ports."""
+    if statement.label is not None:
+        return statement.label.text
+    source = statement.source.text if statement.source else "?"
+    target = statement.target.text if statement.target else "?"
+    return f"{source} -> {target}"
+
+
+def like_of(statement: m.EquipmentStatement) -> str | None:
+    """The name of the type that a statement is like."""
+    fact = statement.body.facts.get("like")
+    if fact is None:
+        return None
+    data = fact.value.data
+    if isinstance(data, tuple):
+        return str(data[0]) if data else None
+    return data if isinstance(data, str) else fact.value.text
+
+
+def merge(name: str, chain: tuple[tuple[Block, m.EquipmentStatement], ...]) -> Equipment:
+    """One piece of equipment from its statement and its types, nearest first.
+
+    A key, a status or a position written nearer replaces the one farther away; other flags add up.
+    """
+    block, statement = chain[0]
+    if len(chain) == 1:
+        circuits = tuple(PlacedCircuit(c, block) for c in statement.circuits)
+        body, primary, secondary, arrow = statement.body, statement.primary, statement.secondary, statement.arrow
+        return Equipment(name, statement.kind, block, statement, body, primary, secondary, arrow, circuits, chain)
+    facts: dict[str, m.Fact] = {}
+    flags: dict[str, m.Span] = {}
+    taken: set[int | str] = set()
+    placed: list[PlacedCircuit] = []
+    for origin, part in chain:
+        for key, fact in part.body.facts.items():
+            facts.setdefault(key, fact)
+        has_status = any(flag in STATUS for flag in flags)
+        for flag, span in part.body.flags.items():
+            if flag not in STATUS or not has_status:
+                flags.setdefault(flag, span)
+        for circuit in part.circuits:
+            where: tuple[int | str, ...] = circuit.place.positions or (circuit.place.label or "",)
+            if not taken.intersection(where):
+                placed.append(PlacedCircuit(circuit, origin))
+        taken.update(p for c in part.circuits for p in (c.place.positions or (c.place.label or "",)))
+    parts = [part for _, part in chain]
+    bodies = [part.body for part in parts]
+    body = m.Body(
+        facts,
+        flags,
+        next((b.poles for b in bodies if b.poles), None),
+        next((b.poles_span for b in bodies if b.poles), None),
+        next((b.conductors for b in bodies if b.conductors), None),
+        next((b.raceway for b in bodies if b.raceway), None),
+        next((b.leg_loads for b in bodies if b.leg_loads), ()),
+        next((b.description for b in bodies if b.description), None),
+        bodies[0].description_span,
+    )
+    primary = next((p.primary for p in parts if p.primary), None)
+    secondary = next((p.secondary for p in parts if p.secondary), None)
+    arrow = any(p.arrow for p in parts)
+    return Equipment(name, statement.kind, block, statement, body, primary, secondary, arrow, tuple(placed), chain)

@@ -1,0 +1,420 @@
+"""Syntax to model: one block to one statement.
+
+Nothing here looks beyond the block, so equal blocks share one statement (a memo by text). Names stay names; they are
+resolved in ``linking.py``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from wyeline_grammar import model as m
+from wyeline_grammar.bodies import BodyBuilder, name_use, unquoted
+from wyeline_grammar.notation import NotationError, parse_legs, parse_voltage
+from wyeline_grammar.parser import parse_block
+from wyeline_grammar.problems import Problem, Remedy, TextEdit
+from wyeline_grammar.syntax import BlockSyntax, Line, Token
+from wyeline_grammar.vocabulary import BOARDS
+
+_MEMO: dict[tuple[str, ...], m.Statement] = {}
+_MEMO_LIMIT = 400_000
+
+_DETAILS: dict[str, frozenset[str]] = {
+    "equipment": frozenset({"more", "allow", "claim"}),
+    "project": frozenset({"more", "allow", "claim"}),
+    "raceway": frozenset({"more", "allow", "claim"}),
+    "feeder": frozenset({"more", "allow", "claim"}),
+    "scenario": frozenset({"action", "allow"}),
+    "expect": frozenset(),
+    "include": frozenset(),
+    "wye": frozenset(),
+}
+_DETAIL_WORDS = {
+    "circuit": "a circuit",
+    "more": "more of the statement",
+    "action": "a switching action",
+    "allow": "an allowance",
+    "claim": "a claim",
+}
+_BELONGS = {
+    "circuit": "Circuits stand under a panel, switchboard, switchgear or mcc.",
+    "more": "Phrases stand under project, equipment, raceways and feeders.",
+    "action": "Switching actions stand under a scenario.",
+    "allow": "An `allow` stands under the statement whose finding it accepts.",
+    "claim": "A `claim` stands under the feeder or equipment that needs the exception.",
+}
+
+
+def lower_block(lines: tuple[str, ...]) -> m.Statement:
+    """The statement that a block's lines make, with every problem of its text. Never raises on any text."""
+    found = _MEMO.get(lines)
+    if found is None:
+        if len(_MEMO) >= _MEMO_LIMIT:
+            _MEMO.clear()
+        found = _MEMO[lines] = _lower(parse_block(lines))
+    return found
+
+
+def _lower(syntax: BlockSyntax) -> m.Statement:
+    problems = [p for line in syntax.lines for p in line.problems]
+    doc = "\n".join((line.comment or "").removeprefix("///").strip() for line in syntax.lines if line.form == "doc")
+    if syntax.head is None:
+        return m.Unreadable(m.Span(0, 0, 0), len(syntax.lines) - 1, doc, tuple(problems), bool(problems))
+    return _StatementReader(syntax, syntax.head, doc, problems).read()
+
+
+class _StatementReader:
+    """Reads one block; ``problems`` grows while it does."""
+
+    def __init__(self, syntax: BlockSyntax, head: int, doc: str, problems: list[Problem]) -> None:
+        self.syntax = syntax
+        self.row = head
+        self.line = syntax.lines[head]
+        self.doc = doc
+        self.damaged = bool(problems)
+        self.problems = problems
+        self.allows: list[m.Allow] = []
+        self.claims: list[m.Claim] = []
+        self.circuits: list[m.Circuit] = []
+        self.actions: list[m.Action] = []
+        self.last = head
+
+    def read(self) -> m.Statement:
+        reader: dict[str, Callable[[], m.Statement]] = {
+            "wye": self._wye,
+            "include": self._include,
+            "project": self._project,
+            "equipment": self._equipment,
+            "type": self._equipment,
+            "raceway": self._raceway,
+            "feeder": self._feeder,
+            "scenario": self._scenario,
+            "expect": self._expect,
+        }
+        return reader.get(self.line.form, self._unreadable)()
+
+    # what all statements share
+
+    @property
+    def _head_span(self) -> m.Span:
+        words = [*self.line.head, *(t for p in self.line.phrases for t in p.tokens)]
+        if not words:
+            return m.Span(self.row, 0, 0)
+        return m.Span(self.row, min(t.start for t in words), max(t.end for t in words))
+
+    def _common(self) -> tuple[m.Span, int, str, tuple[Problem, ...], bool]:
+        return self._head_span, self.last, self.doc, tuple(sorted(self.problems, key=lambda p: p[2:5])), self.damaged
+
+    def _span(self, token: Token, row: int | None = None) -> m.Span:
+        return m.Span(self.row if row is None else row, token.start, token.end)
+
+    def _details(self, form: str, place: str, body: BodyBuilder | None) -> None:
+        """Read the lines below the head: ``form`` says which details suit, ``body`` takes more phrases."""
+        suits = _DETAILS[form] | ({"circuit"} if place in BOARDS else frozenset())
+        for row in range(self.row + 1, len(self.syntax.lines)):
+            line = self.syntax.lines[row]
+            if line.form in ("blank", "comment", "doc", "broken"):
+                continue
+            self.last = row
+            if line.form not in _DETAIL_WORDS:
+                continue
+            if line.form not in suits:
+                self._out_of_place(row, line, form, place)
+            elif line.form == "more" and body is not None:
+                body.add(row, line.phrases)
+            elif line.form == "circuit":
+                self._circuit(row, line)
+            elif line.form == "action":
+                self._action(row, line)
+            elif line.form == "allow":
+                self._allow(row, line)
+            elif line.form == "claim":
+                self._claim(row, line)
+
+    def _out_of_place(self, row: int, line: Line, form: str, place: str) -> None:
+        words = [*line.head, *(t for p in line.phrases for t in p.tokens)]
+        what, where = _DETAIL_WORDS[line.form], f"`{place}`" if form == "equipment" else f"`{form}`"
+        self.problems.append(
+            Problem(
+                "detail-out-of-place",
+                f"{where} takes no such line: this is {what}",
+                row,
+                words[0].start if words else 0,
+                words[-1].end if words else 0,
+                found=f"{what} under {where}",
+                needed=_BELONGS[line.form],
+                why="Each indented line adds to the statement above it, so it must be something that statement can hold.",
+                change="Move the line under the right statement, or delete it.",
+            )
+        )
+
+    # statements
+
+    def _wye(self) -> m.Statement:
+        number = next((t.text for t in self.line.head if t.kind == "NUMBER"), None)
+        if number is not None and number != "1":
+            token = next(t for t in self.line.head if t.kind == "NUMBER")
+            self.problems.append(
+                Problem(
+                    "language-version-unknown",
+                    f"`wye {number}` is a version of the language that this Wyeline does not know",
+                    self.row,
+                    token.start,
+                    token.end,
+                    found=f"version {number}",
+                    needed="version 1",
+                    why="A later version may give words another meaning, so reading on would be a guess.",
+                    change="Write `wye 1`, or use the Wyeline release that the model was written for.",
+                    remedies=(Remedy("Write `wye 1`", (TextEdit(self.row, token.start, token.end, "1"),), sure=False),),
+                )
+            )
+        self._details("wye", "wye", None)
+        return m.WyeVersion(*self._common(), version=number)
+
+    def _include(self) -> m.Statement:
+        text = next((t for t in self.line.head if t.kind == "TEXT"), None)
+        self._details("include", "include", None)
+        span = self._span(text) if text else self._head_span
+        return m.Include(*self._common(), target=unquoted(text) if text else None, target_span=span)
+
+    def _project(self) -> m.Statement:
+        body = BodyBuilder("project", self.problems)
+        body.add(self.row, self.line.phrases)
+        self._details("project", "project", body)
+        name = next((name_use(t, self.row) for t in self.line.head if t.kind in ("NAME", "TEXT")), None)
+        built = body.build()
+        return m.ProjectStatement(
+            *self._common(), name=name, body=built, allows=tuple(self.allows), claims=tuple(self.claims)
+        )
+
+    def _equipment(self) -> m.Statement:
+        head = list(self.line.head)
+        is_type = bool(head) and head[0].kind == "TYPE"
+        if is_type:
+            head.pop(0)
+        if not head or head[0].kind != "KIND":
+            return self._unreadable()
+        kind = head.pop(0)
+        name = name_use(head.pop(0), self.row) if head and head[0].kind in ("NAME", "TEXT") else None
+        primary, secondary, arrow = self._sides(head)
+        body = BodyBuilder(kind.text, self.problems)
+        body.add(self.row, self.line.phrases)
+        self._details("equipment", kind.text, body)
+        built = body.build()
+        return m.EquipmentStatement(
+            *self._common(),
+            is_type=is_type,
+            kind=kind.text,
+            kind_span=self._span(kind),
+            name=name,
+            primary=primary,
+            secondary=secondary,
+            arrow=arrow,
+            body=built,
+            circuits=tuple(self.circuits),
+            allows=tuple(self.allows),
+            claims=tuple(self.claims),
+        )
+
+    def _sides(self, tokens: Sequence[Token]) -> tuple[m.SystemRef | None, m.SystemRef | None, bool]:
+        sides: list[m.SystemRef | None] = [None, None]
+        index = 0
+        for token in tokens:
+            if token.kind == "ARROW":
+                index = 1
+            elif token.kind in ("VOLTAGE", "NAME"):
+                sides[index] = self._system_ref(token)
+        return sides[0], sides[1], index == 1
+
+    def _system_ref(self, token: Token) -> m.SystemRef:
+        if token.kind == "NAME":
+            return m.SystemRef(None, token.text, self._span(token))
+        try:
+            return m.SystemRef(parse_voltage(token.text), None, self._span(token))
+        except NotationError as error:
+            self.problems.append(voltage_problem(error, token, self.row))
+            self.damaged = True
+            return m.SystemRef(None, None, self._span(token))
+
+    def _raceway(self) -> m.Statement:
+        name = next((name_use(t, self.row) for t in self.line.head if t.kind in ("NAME", "TEXT")), None)
+        size = next((t.text for t in self.line.head if t.kind == "TRADE_SIZE"), None)
+        stuff = None
+        seen_name = False
+        for token in self.line.head:
+            if token.kind in ("NAME", "TEXT") and not seen_name:
+                seen_name = True
+            elif token.kind in ("NAME", "PLAIN"):
+                stuff = token.text
+        body = BodyBuilder("raceway", self.problems)
+        body.add(self.row, self.line.phrases)
+        self._details("raceway", "raceway", body)
+        return m.RacewayStatement(
+            *self._common(),
+            name=name,
+            trade_size=size,
+            stuff=stuff,
+            body=body.build(),
+            allows=tuple(self.allows),
+            claims=tuple(self.claims),
+        )
+
+    def _feeder(self) -> m.Statement:
+        head = [t for t in self.line.head if t.kind != "FEEDER"]
+        label = None
+        if any(t.kind == "COLON" for t in head):
+            cut = next(i for i, t in enumerate(head) if t.kind == "COLON")
+            label = next((name_use(t, self.row) for t in head[:cut] if t.kind in ("NAME", "TEXT")), None)
+            head = head[cut + 1 :]
+        arrow = next((i for i, t in enumerate(head) if t.kind == "ARROW"), len(head))
+        source, target = self._end(head[:arrow]), self._end(head[arrow + 1 :])
+        body = BodyBuilder("feeder", self.problems)
+        body.add(self.row, self.line.phrases)
+        self._details("feeder", "feeder", body)
+        built = body.build()
+        return m.FeederStatement(
+            *self._common(),
+            label=label,
+            source=source,
+            target=target,
+            body=built,
+            allows=tuple(self.allows),
+            claims=tuple(self.claims),
+        )
+
+    def _end(self, tokens: Sequence[Token], row: int | None = None) -> m.End | None:
+        if not tokens or tokens[0].kind not in ("NAME", "TEXT", "PORT"):
+            return None
+        token = tokens[0]
+        legs_token = tokens[1] if len(tokens) > 1 and tokens[1].kind == "LEGS" else None
+        legs = parse_legs(legs_token.text) if legs_token else None
+        legs_span = self._span(legs_token, row) if legs_token else None
+        if token.kind == "PORT":
+            name, _, port = token.text.rpartition(".")
+            return m.End(name.strip('"'), port, legs, self._span(token, row), legs_span)
+        return m.End(unquoted(token), None, legs, self._span(token, row), legs_span)
+
+    def _scenario(self) -> m.Statement:
+        names = [t for t in self.line.head if t.kind in ("NAME", "TEXT")]
+        titles = [p.tokens[0] for p in self.line.phrases if p.form == "text"]
+        title = names[1] if len(names) > 1 else (titles[0] if titles else None)
+        self._details("scenario", "scenario", None)
+        return m.ScenarioStatement(
+            *self._common(),
+            name=name_use(names[0], self.row) if names else None,
+            title=unquoted(title) if title else None,
+            actions=tuple(self.actions),
+            allows=tuple(self.allows),
+        )
+
+    def _expect(self) -> m.Statement:
+        head = [t for t in self.line.head if t.kind != "EXPECT"]
+        kind = head[1].text if len(head) > 1 and head[0].kind == "ALL" and head[1].kind == "KIND" else None
+        relation_at = next((i for i, t in enumerate(head) if t.kind in ("LE", "GE")), None)
+        measure = head[relation_at - 1] if relation_at else None
+        subject = [] if kind else head[: (relation_at - 1) if relation_at else len(head)]
+        arrow = next((i for i, t in enumerate(subject) if t.kind == "ARROW"), len(subject))
+        source, target = self._end(subject[:arrow]), self._end(subject[arrow + 1 :])
+        value, scenario = None, None
+        if relation_at is not None and relation_at + 1 < len(head):
+            value = BodyBuilder.bare_value(head[relation_at + 1])
+            tail = head[relation_at + 2 :]
+            if len(tail) > 1 and tail[0].kind == "IN":
+                scenario = name_use(tail[1], self.row)
+        self._details("expect", "expect", None)
+        return m.ExpectStatement(
+            *self._common(),
+            kind=kind,
+            source=source,
+            target=target,
+            measure=measure.text if measure else None,
+            measure_span=self._span(measure) if measure else None,
+            relation={"LE": "<=", "GE": ">="}[head[relation_at].kind] if relation_at is not None else None,
+            value=value,
+            scenario=scenario,
+        )
+
+    def _unreadable(self) -> m.Statement:
+        for row in range(self.row + 1, len(self.syntax.lines)):
+            if self.syntax.lines[row].form not in ("blank", "comment", "doc"):
+                self.last = row
+        return m.Unreadable(*self._common())
+
+    # details
+
+    def _place(self, token: Token, row: int) -> m.PositionRef:
+        span = self._span(token, row)
+        if token.kind == "NUMBER":
+            return m.PositionRef((int(float(token.text)),), None, span)
+        if token.kind == "LIST":
+            return m.PositionRef(tuple(int(part) for part in token.text.split(",")), None, span)
+        return m.PositionRef((), unquoted(token), span)
+
+    def _circuit(self, row: int, line: Line) -> None:
+        if not line.head:
+            return
+        legs_token = next((t for t in line.head[1:] if t.kind == "LEGS"), None)
+        body = BodyBuilder("circuit", self.problems)
+        body.add(row, line.phrases)
+        words = [*line.head, *(t for p in line.phrases for t in p.tokens)]
+        self.circuits.append(
+            m.Circuit(
+                self._place(line.head[0], row),
+                parse_legs(legs_token.text) if legs_token else None,
+                self._span(legs_token, row) if legs_token else None,
+                body.build(),
+                m.Span(row, words[0].start, max(t.end for t in words)),
+            )
+        )
+
+    def _action(self, row: int, line: Line) -> None:
+        head = list(line.head)
+        verb = head.pop(0)
+        value = next((BodyBuilder.bare_value(t) for t in head if t.kind == "QUANTITY"), None)
+        ends = [t for t in head if t.kind != "QUANTITY"]
+        arrow = next((i for i, t in enumerate(ends) if t.kind == "ARROW"), len(ends))
+        source, target = self._end(ends[:arrow], row), self._end(ends[arrow + 1 :], row)
+        if source is not None:
+            span = m.Span(row, verb.start, line.head[-1].end)
+            self.actions.append(m.Action(verb.text, source, target, value, span))
+
+    def _allow(self, row: int, line: Line) -> None:
+        head = list(line.head[1:])
+        if not head:
+            return
+        rule, rest = head[0], head[1:]
+        place = self._place(rest[1], row) if len(rest) > 1 and rest[0].kind == "AT" else None
+        reason = rest[-1] if rest and rest[-1].kind == "TEXT" and (place is None or len(rest) > 2) else None
+        if reason is None:
+            return
+        span = m.Span(row, line.head[0].start, line.head[-1].end)
+        self.allows.append(m.Allow(rule.text, self._span(rule, row), place, unquoted(reason), span))
+
+    def _claim(self, row: int, line: Line) -> None:
+        head = list(line.head[1:])
+        if not head:
+            return
+        name, rest = head[0], head[1:]
+        place = self._place(rest[1], row) if len(rest) > 1 and rest[0].kind == "AT" else None
+        text = rest[-1] if rest and rest[-1].kind == "TEXT" and (place is None or len(rest) > 2) else None
+        span = m.Span(row, line.head[0].start, line.head[-1].end)
+        self.claims.append(m.Claim(name.text, place, unquoted(text) if text else None, span))
+
+
+def voltage_problem(error: NotationError, token: Token, row: int) -> Problem:
+    """A voltage notation that reads as none or as several systems, with the spellings it may mean."""
+    sure = len(error.suggestions) == 1
+    return Problem(
+        "voltage-notation-unclear",
+        str(error),
+        row,
+        token.start,
+        token.end,
+        found=token.text,
+        needed="one of " + ", ".join(f"`{s}`" for s in error.suggestions) if error.suggestions else "a voltage",
+        why="The notation decides how many wires arrive and what lies between them; word order must not decide it unseen.",
+        change="Write the notation of the system you mean.",
+        remedies=tuple(
+            Remedy(f"Write `{s}`", (TextEdit(row, token.start, token.end, s),), sure) for s in error.suggestions
+        ),
+    )

@@ -1,0 +1,155 @@
+"""Where texts come from: files, and unsaved editor buffers laid over them. Nothing else in Wyeline opens a model file."""
+
+from __future__ import annotations
+
+import os
+import stat
+from collections.abc import Callable, Iterable
+from pathlib import Path
+
+from wyeline_grammar.blocks import TextFile
+
+MAX_FILE_BYTES = 64 * 1024 * 1024
+"""A larger file is refused: a model of 100,000 pieces of equipment has about 10 MB."""
+
+
+class SourceError(Exception):
+    """A file that cannot be read as text; ``reason`` says why in one short sentence."""
+
+    def __init__(self, path: str, reason: str) -> None:
+        super().__init__(f"{path}: {reason}")
+        self.path = path
+        self.reason = reason
+
+
+def read_text(path: str) -> str:
+    """The text of a file, line ends as they are. Raises SourceError for anything that is no readable UTF-8 text."""
+    try:
+        mode = os.stat(path).st_mode
+        if stat.S_ISDIR(mode):
+            raise SourceError(path, "this is a folder, not a file")
+        if not stat.S_ISREG(mode):
+            raise SourceError(path, "this is no regular file")
+        with Path(path).open("rb") as file:
+            data = file.read(MAX_FILE_BYTES + 1)
+    except FileNotFoundError:
+        raise SourceError(path, "there is no such file") from None
+    except PermissionError:
+        raise SourceError(path, "reading it is not permitted") from None
+    except (OSError, ValueError) as error:
+        reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
+        raise SourceError(path, f"it could not be read ({reason})") from None
+    if len(data) > MAX_FILE_BYTES:
+        raise SourceError(path, f"it is larger than {MAX_FILE_BYTES // (1024 * 1024)} MB")
+    return decode(path, data)
+
+
+def decode(path: str, data: bytes) -> str:
+    """Bytes to text: UTF-8, a byte-order mark allowed. Raises SourceError."""
+    if b"\0" in data[:8192]:
+        hint = "it holds zero bytes: a binary file, or text in UTF-16"
+        raise SourceError(path, hint + "; save it as UTF-8 text")
+    try:
+        return data.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        line = data.count(b"\n", 0, error.start) + 1
+        reason = f"it is not UTF-8 text (byte 0x{data[error.start]:02x} on line {line}); save it as UTF-8"
+        raise SourceError(path, reason) from None
+
+
+def absolute(path: str | os.PathLike[str]) -> str:
+    """The key of a file: absolute and normalised, links not followed."""
+    return os.path.abspath(os.fspath(path))
+
+
+_MARKS = ("wyeline.toml", ".git")
+
+
+def workspace_of(path: str) -> str:
+    """The folder that a model's includes may not leave: the nearest one above that holds ``wyeline.toml`` or
+    ``.git``, else the file's own folder."""
+    folder = os.path.dirname(absolute(path))
+    current = folder
+    while True:
+        if any(os.path.exists(os.path.join(current, mark)) for mark in _MARKS):
+            return current
+        parent = os.path.dirname(current)
+        if parent == current:
+            return folder
+        current = parent
+
+
+def resolve_include(base: str, target: str, workspace: str) -> str:
+    """The path that an include names, relative to the file ``base``.
+
+    Raises SourceError where it is empty, absolute, on another machine, or outside ``workspace`` (links followed).
+    """
+    if not target.strip():
+        raise SourceError(base, "the include names no file")
+    if "\0" in target or target.startswith(("/", "\\")) or (len(target) > 1 and target[1] == ":"):
+        raise SourceError(target, 'an include is written relative to its own file, such as "pumps.wye"')
+    path = absolute(os.path.join(os.path.dirname(base), *target.replace("\\", "/").split("/")))
+    real, root = os.path.realpath(path), os.path.realpath(workspace)
+    if os.path.commonpath([_folded(real), _folded(root)]) != _folded(root):
+        raise SourceError(target, "it lies outside the folder of this model")
+    return path
+
+
+def _folded(path: str) -> str:
+    return os.path.normcase(path)
+
+
+class Files:
+    """The texts of a session, cut into blocks: read once, replaced by editor buffers where there are some.
+
+    ``reader`` raises SourceError. A file that cannot be read is remembered as such until ``forget``.
+    """
+
+    def __init__(self, reader: Callable[[str], str] = read_text) -> None:
+        self._reader = reader
+        self._files: dict[str, TextFile | SourceError] = {}
+        self._buffers: set[str] = set()
+
+    def get(self, path: str) -> TextFile:
+        """The file's blocks. Raises SourceError."""
+        found = self._files.get(path)
+        if found is None:
+            try:
+                found = TextFile(path, self._reader(path))
+            except SourceError as error:
+                found = error
+            self._files[path] = found
+        if isinstance(found, SourceError):
+            raise found
+        return found
+
+    def known(self, path: str) -> TextFile | None:
+        """The file if it was read without error."""
+        found = self._files.get(path)
+        return found if isinstance(found, TextFile) else None
+
+    def open_buffer(self, path: str, text: str) -> TextFile:
+        """Lay an editor's text over the file. A BOM in front is dropped."""
+        file = self._files.get(path)
+        text = text.removeprefix("\ufeff")
+        if isinstance(file, TextFile):
+            file.replace_text(text)
+        else:
+            file = self._files[path] = TextFile(path, text)
+        self._buffers.add(path)
+        return file
+
+    def close_buffer(self, path: str) -> None:
+        """Back to what the file says."""
+        self._buffers.discard(path)
+        self._files.pop(path, None)
+
+    def forget(self, paths: Iterable[str]) -> list[str]:
+        """The files changed on disk: read them again when next asked for. Buffers stay. Returns those forgotten."""
+        gone = [p for p in paths if p in self._files and p not in self._buffers]
+        for path in gone:
+            del self._files[path]
+        return gone
+
+    def is_buffer(self, path: str) -> bool:
+        return path in self._buffers

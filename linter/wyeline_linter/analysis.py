@@ -1,0 +1,384 @@
+"""One model, judged: the database that the command line and the language server both ask.
+
+Text becomes findings step by step, and each step keeps its results, so an edit recomputes what hangs on it: the blocks
+it touched, the voltages below them, and the rules of the elements whose own facts or figures changed.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
+
+from wyeline_grammar.blocks import Block
+from wyeline_grammar.linking import Delta, Equipment, Feeder, Model, Place
+from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.model import Allow, EquipmentStatement, FeederStatement, ProjectStatement, ScenarioStatement
+from wyeline_grammar.problems import Problem
+from wyeline_grammar.sources import Files
+from wyeline_linter.derive import Derivation, EquipmentState, FeederState
+from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
+from wyeline_linter.network import (
+    NORMAL_STATE,
+    Network,
+    SwitchState,
+    build,
+    feeder_structure_key,
+    scenario_state,
+    structure_key,
+)
+from wyeline_linter.rules.registry import Rule, all_rules, rules_for, run
+
+
+class View:
+    """What a rule may look at."""
+
+    __slots__ = ("derivation", "model", "network", "scenarios")
+
+    def __init__(self, model: Model, network: Network, derivation: Derivation) -> None:
+        self.model = model
+        self.network = network
+        self.derivation = derivation
+        self.scenarios: dict[str, Network] = {}
+
+    @property
+    def basis(self) -> str | None:
+        return self.model.basis
+
+    def state(self, name: str) -> EquipmentState | None:
+        return self.derivation.states.get(name)
+
+    def feeder_state(self, key: str) -> FeederState | None:
+        return self.derivation.feeders.get(key)
+
+    def equipment(self, name: str) -> Equipment | None:
+        return self.model.equipment.get(name)
+
+    def feeders_into(self, name: str) -> list[Feeder]:
+        return self.model.feeders_to.get(name, [])
+
+    def feeders_out_of(self, name: str) -> list[Feeder]:
+        return self.model.feeders_from.get(name, [])
+
+    def near_names(self, name: str) -> list[str]:
+        """The names that a slip of the pen may have meant, nearest first, three at the most."""
+        return near(name, self.model.declared)
+
+    def network_in(self, state: SwitchState) -> Network:
+        """Connectivity in another switch state, built when first asked for."""
+        found = self.scenarios.get(state.name)
+        if found is None or found.state != state:
+            found = self.scenarios[state.name] = build(self.model, state)
+        return found
+
+    def states_of_switches(self) -> list[SwitchState]:
+        """Normal and every scenario that the model states."""
+        return [NORMAL_STATE, *(scenario_state(self.model, s) for _, s in self.model.scenarios)]
+
+
+class Analysis:
+    """Findings and figures of one root file, kept under edits.
+
+    ``scenario`` names the switch state to judge; None is the normal one. Raises SourceError where the root itself
+    cannot be read, KeyError where the model has no such scenario.
+    """
+
+    def __init__(self, root: str, files: Files, workspace: str | None = None, scenario: str | None = None) -> None:
+        self.files = files
+        self.scenario = scenario
+        self.model = Model(root, files, workspace)
+        self.ran: Counter[str] = Counter()
+        """What ran since the start, by step: tests prove with it what an edit did not touch."""
+        self._text: dict[Block, list[Finding]] = {}
+        self._equipment: dict[str, list[Finding]] = {}
+        self._feeders: dict[str, list[Finding]] = {}
+        self._model: list[Finding] = []
+        self._all()
+
+    # updating
+
+    def _all(self) -> None:
+        model = self.model
+        self.network = build(model, self._state())
+        self.derivation = Derivation(model, self.network)
+        self.derivation.all()
+        self.ran["derive"] += len(self.derivation.last_run)
+        self.view = View(model, self.network, self.derivation)
+        self._structure = {name: structure_key(e) for name, e in model.equipment.items()}
+        self._feeder_structure = {key: feeder_structure_key(f) for key, f in model.feeders.items()}
+        self._text = {block: self._text_findings(block) for block, _ in model.statements()}
+        self._load_rules()
+        self._equipment = {name: self._check_equipment(e) for name, e in model.equipment.items()}
+        self._feeders = {key: self._check_feeder(f) for key, f in model.feeders.items()}
+        self._model = self._check_model()
+        self._findings: list[Finding] | None = None
+
+    def _state(self) -> SwitchState:
+        if self.scenario is None:
+            return NORMAL_STATE
+        for _, statement in self.model.scenarios:
+            if statement.name is not None and statement.name.text == self.scenario:
+                return scenario_state(self.model, statement)
+        raise KeyError(self.scenario)
+
+    def _load_rules(self) -> None:
+        basis = self.model.basis
+        self._rules = {scope: rules_for(scope, basis) for scope in ("model", "equipment", "feeder", "circuit")}
+
+    def edited(self, went: Iterable[Block], came: Iterable[Block]) -> Delta:
+        """Take an edit of one of the model's files into account: the blocks that went and that came."""
+        went, came = list(went), list(came)
+        self._findings = None
+        if not went and not came:
+            return Delta()
+        delta = self.model.update(went, came)
+        self.ran["parse"] += len(came)
+        if delta.everything or delta.project or (delta.others and self.scenario is not None):
+            self._all()
+            return delta
+        for block in went:
+            self._text.pop(block, None)
+        for block in came:
+            self._text[block] = self._text_findings(block)
+        self._propagate(delta)
+        return delta
+
+    def _propagate(self, delta: Delta) -> None:
+        model = self.model
+        names, keys = self._with_users_of_systems(delta.equipment), delta.feeders
+        touched = set(names)
+        if self._structure_changed(names, keys):
+            old = self.network
+            self.network = self.derivation.network = self.view.network = build(model, self._state())
+            self.ran["network"] += 1
+            touched |= _differences(old, self.network)
+            self.view.scenarios.clear()
+        elif delta.others:
+            self.view.scenarios.clear()
+        changed, changed_feeders = self.derivation.update(touched, keys)
+        self.ran["derive"] += len(self.derivation.last_run)
+        touched |= changed
+        touched_feeders = set(keys) | changed_feeders
+        for key in list(touched_feeders):
+            feeder = model.feeders.get(key)
+            if feeder is not None:
+                touched |= {feeder.source.name, feeder.target.name}
+        around: set[str] = set()
+        for name in touched:
+            for feeder in (*model.feeders_from.get(name, ()), *model.feeders_to.get(name, ())):
+                touched_feeders.add(feeder.key)
+                around |= {feeder.source.name, feeder.target.name}
+        for name in touched | around:
+            equipment = model.equipment.get(name)
+            if equipment is None:
+                self._equipment.pop(name, None)
+            else:
+                self._equipment[name] = self._check_equipment(equipment)
+        for key in touched_feeders:
+            feeder = model.feeders.get(key)
+            if feeder is None:
+                self._feeders.pop(key, None)
+            else:
+                self._feeders[key] = self._check_feeder(feeder)
+        self._model = self._check_model()
+
+    def _with_users_of_systems(self, names: set[str]) -> set[str]:
+        """A declared system's users are derived anew with it."""
+        model = self.model
+        systems = {n for n in names if any(d.sort == "system" for d in model.declared.get(n, ()))}
+        systems |= {n for n in names if n not in model.declared}
+        if not systems:
+            return set(names)
+        users = {
+            e.name
+            for e in model.equipment.values()
+            for side in (e.primary, e.secondary)
+            if side is not None and side.name in systems
+        }
+        return set(names) | users
+
+    def _structure_changed(self, names: Iterable[str], keys: Iterable[str]) -> bool:
+        changed = False
+        for name in names:
+            equipment = self.model.equipment.get(name)
+            new = structure_key(equipment) if equipment is not None else None
+            if self._structure.get(name) != new:
+                changed = True
+                if new is None:
+                    self._structure.pop(name, None)
+                else:
+                    self._structure[name] = new
+        for key in keys:
+            feeder = self.model.feeders.get(key)
+            structure = feeder_structure_key(feeder) if feeder is not None else None
+            if self._feeder_structure.get(key) != structure:
+                changed = True
+                if structure is None:
+                    self._feeder_structure.pop(key, None)
+                else:
+                    self._feeder_structure[key] = structure
+        if not changed:
+            # The network holds feeder objects; those replaced by an edit must not stay in it.
+            for key in keys:
+                feeder = self.model.feeders.get(key)
+                if feeder is not None:
+                    self.network.replace(feeder)
+        return changed
+
+    # checking
+
+    def _text_findings(self, block: Block) -> list[Finding]:
+        problems = lower_block(block.lines).problems
+        return [finding_of(problem, block) for problem in problems] if problems else []
+
+    def _check_equipment(self, equipment: Equipment) -> list[Finding]:
+        found: list[Finding] = []
+        for rule in self._rules["equipment"]:
+            self.ran["rule"] += 1
+            found.extend(run(rule, self.view, equipment))
+        if equipment.circuits:
+            for rule in self._rules["circuit"]:
+                self.ran["rule"] += 1
+                for circuit in equipment.circuits:
+                    found.extend(run(rule, self.view, equipment, circuit))
+        return found
+
+    def _check_feeder(self, feeder: Feeder) -> list[Finding]:
+        found: list[Finding] = []
+        for rule in self._rules["feeder"]:
+            self.ran["rule"] += 1
+            found.extend(run(rule, self.view, feeder))
+        return found
+
+    def _check_model(self) -> list[Finding]:
+        found = [finding_of(p.problem, p.block) for p in self.model.include_problems]
+        for rule in self._rules["model"]:
+            self.ran["rule"] += 1
+            found.extend(run(rule, self.view))
+        return found
+
+    # answers
+
+    def findings(self) -> list[Finding]:
+        """Every finding in its one order, those accepted by an ``allow`` marked, and the allowances that silence none."""
+        if self._findings is None:
+            raw = [f for group in self._groups() for f in group]
+            self._findings = sorted(self._with_allowances(raw), key=lambda f: f.sort_key)
+        return self._findings
+
+    def _groups(self) -> Iterator[list[Finding]]:
+        yield from self._text.values()
+        yield from self._equipment.values()
+        yield from self._feeders.values()
+        yield self._model
+
+    def _with_allowances(self, raw: list[Finding]) -> list[Finding]:
+        by_block, everywhere = self._allowances()
+        if not by_block and not everywhere:
+            return raw
+        used: set[int] = set()
+        result: list[Finding] = []
+        for finding in raw:
+            allow = self._allow_for(finding, by_block, everywhere)
+            if allow is not None and finding.rule not in _NEVER_ALLOWED:
+                used.add(id(allow))
+                finding = replace(finding, allowed=allow.reason)
+            result.append(finding)
+        unused = all_rules()["allowance-unused"]
+        ran = {rule.name for rules in self._rules.values() for rule in rules} | _text_rules()
+        for block, allows in (*by_block.items(), *everywhere):
+            result.extend(_unused(unused, block, allow, ran) for allow in allows if id(allow) not in used)
+        return result
+
+    def _allowances(self) -> tuple[dict[Block, tuple[Allow, ...]], list[tuple[Block, tuple[Allow, ...]]]]:
+        by_block: dict[Block, tuple[Allow, ...]] = {}
+        everywhere: list[tuple[Block, tuple[Allow, ...]]] = []
+        for block, statement in self.model.statements():
+            if isinstance(statement, ProjectStatement):
+                if statement.allows:
+                    everywhere.append((block, statement.allows))
+            elif isinstance(statement, EquipmentStatement | FeederStatement | ScenarioStatement) and statement.allows:
+                by_block[block] = statement.allows
+        return by_block, everywhere
+
+    def _allow_for(
+        self,
+        finding: Finding,
+        by_block: dict[Block, tuple[Allow, ...]],
+        everywhere: list[tuple[Block, tuple[Allow, ...]]],
+    ) -> Allow | None:
+        blocks = [finding.place.block]
+        equipment = self.model.equipment.get(finding.subject)
+        if equipment is not None:
+            blocks += [block for block, _ in equipment.chain]
+        feeder = self.model.feeders.get(finding.subject)
+        if feeder is not None:
+            blocks.append(feeder.block)
+        for block in blocks:
+            for allow in by_block.get(block, ()):
+                if allow.rule == finding.rule and (allow.place is None or allow.place.key == finding.position):
+                    return allow
+        for _, allows in everywhere:
+            for allow in allows:
+                if allow.rule == finding.rule:
+                    return allow
+        return None
+
+
+def near(name: str, names: Iterable[str]) -> list[str]:
+    """Up to three names that are spelt much like ``name``; those that differ only in case come first."""
+    import difflib
+
+    folded = name.casefold()
+    known = list(names)
+    same = [n for n in known if n.casefold() == folded and n != name]
+    return [*same, *(n for n in difflib.get_close_matches(name, known, 3, 0.6) if n not in same and n != name)][:3]
+
+
+_NEVER_ALLOWED = frozenset({"allowance-unused"})
+
+
+def _text_rules() -> set[str]:
+    return {name for name, rule in all_rules().items() if rule.scope == "text"}
+
+
+def _unused(rule: Rule, block: Block, allow: Allow, ran: set[str]) -> Finding:
+    from wyeline_linter.rules.allowances import unused_allowance
+
+    return unused_allowance(rule, block, allow, allow.rule in ran, allow.rule in all_rules())
+
+
+def _differences(old: Network, new: Network) -> set[str]:
+    """Names whose supply or other arrivals differ between two networks."""
+    names = {n for n in old.root.keys() ^ new.root.keys()}
+    names |= {n for n, root in new.root.items() if old.root.get(n) != root}
+    names |= {n for n in old.supply.keys() | new.supply.keys() if old.supply.get(n) is not new.supply.get(n)}
+    names |= {n for n in old.others.keys() | new.others.keys() if old.others.get(n) != new.others.get(n)}
+    return names
+
+
+def finding_of(problem: Problem, block: Block) -> Finding:
+    """A problem of the text as a finding, with the severity and reason of its rule."""
+    from wyeline_grammar.model import Span
+
+    known = all_rules().get(problem.rule)
+    severity = known.severity if known is not None else Severity.ERROR
+    fixes = tuple(
+        Fix(
+            remedy.title,
+            tuple(Edit(block, e.line, e.start, e.line, e.end, e.text) for e in remedy.edits),
+            Safety.SAFE if remedy.sure else Safety.LOOK,
+        )
+        for remedy in problem.remedies
+    )
+    return Finding(
+        problem.rule,
+        severity,
+        problem.message,
+        Place(block, Span(problem.line, problem.start, problem.end)),
+        problem.found,
+        problem.needed,
+        problem.why or (known.why if known is not None else ""),
+        problem.change,
+        fixes=fixes,
+    )

@@ -1,0 +1,82 @@
+"""From nameplates and utility letters to impedances in ohm.  Plain arithmetic; imports nothing heavy."""
+
+from __future__ import annotations
+
+import cmath
+from math import sqrt
+
+
+def from_magnitude(z_ohm: float, x_over_r: float) -> complex:
+    """Split an impedance magnitude by its X/R.  ValueError for a negative value."""
+    if z_ohm < 0 or x_over_r < 0:
+        raise ValueError("an impedance and its X/R cannot be negative")
+    r = z_ohm / sqrt(1 + x_over_r**2)
+    return complex(r, r * x_over_r) if x_over_r != float("inf") else complex(0, z_ohm)
+
+
+def utility_z1(v_ll: float, fault_a: float, x_over_r: float, c_factor: float = 1.0) -> complex:
+    """Positive-sequence impedance of a supply from its three-phase fault current: c U / (sqrt3 I), in ohm."""
+    return from_magnitude(c_factor * v_ll / (sqrt(3) * fault_a), x_over_r)
+
+
+def fault_current_of_power(v_ll: float, fault_va: float) -> float:
+    """Three-phase fault current of a fault level stated in VA: S / (sqrt3 U), in A."""
+    return fault_va / (sqrt(3) * v_ll)
+
+
+def utility_z0(
+    v_ll: float, ground_fault_a: float, z1_ohm: complex, x_over_r: float | None = None, c_factor: float = 1.0
+) -> complex:
+    """Zero-sequence impedance from the line-to-ground fault current: Z0 = 3 V / I - 2 Z1, in ohm.
+
+    `x_over_r` is that of the ground fault; without it the angle of Z1 is used (then flag it as assumed).  ValueError
+    when the current is larger than the stated Z1 allows, which means that the two figures contradict each other.
+    """
+    total = 3 * c_factor * v_ll / sqrt(3) / ground_fault_a
+    loop = from_magnitude(total, x_over_r) if x_over_r is not None else cmath.rect(total, cmath.phase(z1_ohm))
+    z0 = loop - 2 * z1_ohm
+    if z0.real < -1e-9 * total or z0.imag < -1e-9 * total:
+        raise ValueError(
+            f"a ground fault of {ground_fault_a:g} A leaves no zero-sequence impedance beside the three-phase figure"
+        )
+    return z0
+
+
+def transformer_z_pu(z_percent: float, x_over_r: float) -> complex:
+    """Series impedance per unit on the nameplate from %Z and X/R."""
+    return from_magnitude(z_percent / 100, x_over_r)
+
+
+def transformer_z_pu_from_loss(z_percent: float, load_loss_w: float, s_va: float) -> complex:
+    """Series impedance per unit from %Z and the load loss at rated current (IEC 60909-0, 6.3.1)."""
+    z, r = z_percent / 100, load_loss_w / s_va
+    if r > z:
+        raise ValueError("the load loss is larger than the impedance allows")
+    return complex(r, sqrt(z * z - r * r))
+
+
+def magnetising_pu(no_load_loss_w: float, no_load_current_pu: float, s_va: float) -> complex:
+    """Magnetising admittance per unit: conductance of the no-load loss, susceptance of the rest of the current."""
+    g = no_load_loss_w / s_va
+    return complex(g, -sqrt(max(no_load_current_pu**2 - g * g, 0.0)))
+
+
+def ohm_of_pu(z_pu: complex, v_ll: float, s_va: float) -> complex:
+    """Per unit on a three-phase rating to ohm per phase: z U^2 / S."""
+    return z_pu * v_ll**2 / s_va
+
+
+def return_path_z0(z_phase_ohm: complex, z_return_ohm: complex) -> complex:
+    """Zero-sequence impedance of a circuit whose earth fault returns in one conductor: Z0 = Zphase + 3 Zreturn."""
+    return z_phase_ohm + 3 * z_return_ohm
+
+
+def resistance_at(r_ohm: float, at_c: float, stated_c: float = 20.0, alpha_per_k: float = 0.00393) -> float:
+    """Resistance at another temperature: R (1 + alpha20 (t - 20)) on both sides; alpha20 of copper by default."""
+    return r_ohm * (1 + alpha_per_k * (at_c - 20)) / (1 + alpha_per_k * (stated_c - 20))
+
+
+def locked_rotor_z(v_rated: float, locked_rotor_a: float, power_factor: float, phases: int = 3) -> complex:
+    """Impedance of a starting motor per phase (star) or across its two wires, in ohm."""
+    z = v_rated / (sqrt(3) * locked_rotor_a) if phases == 3 else v_rated / locked_rotor_a
+    return z * complex(power_factor, sqrt(1 - power_factor**2))

@@ -1,0 +1,95 @@
+"""The command line ``wyeline``.
+
+Exit codes: 0 nothing at or above the threshold, 1 findings, 2 usage or unreadable input, 3 a fault of Wyeline itself.
+"""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+import os
+import sys
+from collections.abc import Sequence
+from importlib import metadata
+
+from wyeline_linter.commands import COMMANDS
+
+EXIT_OK, EXIT_FINDINGS, EXIT_USAGE, EXIT_FAULT = 0, 1, 2, 3
+_MODULES = {"format": "format_files"}
+
+
+def _parser(only: str | None) -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="wyeline",
+        description="Power distribution as plain text: derived voltages, reasons why a connection cannot be made, and "
+        "the smallest change that makes it. A design aid: local codes and a licensed engineer decide.",
+    )
+    parser.add_argument("--version", action="store_true", help="print the version and leave")
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND")
+    for name, text in COMMANDS.items():
+        sub = commands.add_parser(name, help=text, description=text[0].upper() + text[1:] + ".")
+        if only in (None, name):
+            _module(name).add_arguments(sub)
+    return parser
+
+
+def _module(name: str):  # type: ignore[no-untyped-def]  # a module of the package ``commands``
+    return importlib.import_module(f"wyeline_linter.commands.{_MODULES.get(name, name)}")
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command; returns the exit code. Never lets a traceback reach the user."""
+    words = list(sys.argv[1:] if arguments is None else arguments)
+    chosen = next((w for w in words if not w.startswith("-")), None)
+    parser = _parser(chosen if chosen in COMMANDS else "")
+    try:
+        parsed = parser.parse_args(words)
+    except SystemExit as stop:
+        return EXIT_OK if stop.code in (0, None) else EXIT_USAGE
+    if parsed.version:
+        print(f"wyeline {metadata.version('wyeline')}")
+        return EXIT_OK
+    if parsed.command is None:
+        parser.print_help()
+        return EXIT_USAGE
+    return _guarded(parsed)
+
+
+def _guarded(parsed: argparse.Namespace) -> int:
+    from wyeline_grammar.sources import SourceError
+
+    try:
+        return int(_module(parsed.command).run(parsed))
+    except SourceError as error:
+        print(f"wyeline: {error}", file=sys.stderr)
+        return EXIT_USAGE
+    except KeyboardInterrupt:
+        print("wyeline: interrupted; nothing was changed half-way", file=sys.stderr)
+        return 130
+    except BrokenPipeError:
+        # The reader went away (`| head`): no fault, and nothing more to say.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return EXIT_OK
+    except Exception as fault:
+        if os.environ.get("WYELINE_DEBUG"):
+            raise
+        where = _where(fault)
+        print(
+            f"wyeline: a fault of Wyeline itself: {type(fault).__name__}: {fault} ({where})\n"
+            "Please report this line with the model, or set WYELINE_DEBUG=1 to see the whole trace.",
+            file=sys.stderr,
+        )
+        return EXIT_FAULT
+
+
+def _where(fault: BaseException) -> str:
+    trace = fault.__traceback__
+    while trace is not None and trace.tb_next is not None:
+        trace = trace.tb_next
+    if trace is None:
+        return "unknown place"
+    return f"{os.path.basename(trace.tb_frame.f_code.co_filename)}:{trace.tb_lineno}"
+
+
+if __name__ == "__main__":
+    sys.exit(main())

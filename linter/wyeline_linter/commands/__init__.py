@@ -1,0 +1,14 @@
+"""The commands of ``wyeline``, one file each: ``add_arguments(parser)`` and ``run(arguments) -> exit code``."""
+
+from __future__ import annotations
+
+COMMANDS: dict[str, str] = {
+    "check": "check models and say what does not work, and why",
+    "show": "print the derived figures of equipment and feeders",
+    "connect": "say why a connection cannot be made and what connects it",
+    "explain": "explain a rule",
+    "rules": "list the rules",
+    "format": "set files in the fixed columns",
+    "new": "write a small starter model to begin from",
+}
+"""Each name is a module of this package (``format`` is ``format_files``)."""

@@ -1,0 +1,99 @@
+"""``wyeline check``: judge models; mend what may be mended."""
+
+from __future__ import annotations
+
+import argparse
+import difflib
+import gc
+import json
+import os
+import sys
+
+from wyeline_grammar.sources import Files, read_text, workspace_of
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.commands.roots import roots_of
+from wyeline_linter.findings import Finding, Safety, Severity
+from wyeline_linter.outputs import json_output, text
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("paths", nargs="+", metavar="PATH", help="a model's root file, or a folder of models")
+    parser.add_argument("--fix", action="store_true", help="apply the fixes that only change how something is written")
+    parser.add_argument("--unsafe", action="store_true", help="with --fix: apply fixes that want a look, too")
+    parser.add_argument("--diff", action="store_true", help="show what --fix would change and change nothing")
+    parser.add_argument("--scenario", metavar="NAME", help="judge the model in this scenario instead of as normal")
+    parser.add_argument("--format", choices=("text", "json"), default="text", help="how findings are written")
+    parser.add_argument(
+        "--fail-on",
+        choices=[s.word for s in sorted(Severity, reverse=True)],
+        default="warning",
+        help="the least severity that makes the exit code 1 (default: warning)",
+    )
+    parser.add_argument("--show-allowed", action="store_true", help="show findings that an `allow` accepts, too")
+    parser.add_argument("--quiet", action="store_true", help="one line a finding, no summary")
+    parser.add_argument("--colour", choices=("auto", "always", "never"), default="auto", help="colour as an addition")
+
+
+def run(arguments: argparse.Namespace) -> int:
+    gc.disable()  # one short run: collecting costs more than it frees
+    files = Files()
+    roots = roots_of(arguments.paths, files)
+    if arguments.fix or arguments.diff:
+        changed = _fix(roots, arguments)
+        if arguments.diff:
+            return 1 if changed else 0
+        files = Files()
+    findings: list[Finding] = []
+    seen_files: dict[str, None] = {}
+    for root in roots:
+        analysis = Analysis(root, files, workspace_of(root), scenario=arguments.scenario)
+        findings += analysis.findings()
+        seen_files.update(dict.fromkeys(analysis.model.files))
+    threshold = Severity[arguments.fail_on.upper()]
+    _write(findings, list(seen_files), arguments, threshold)
+    failed = any(f.severity >= threshold and f.allowed is None for f in findings)
+    return 1 if failed else 0
+
+
+def _write(findings: list[Finding], files: list[str], arguments: argparse.Namespace, threshold: Severity) -> None:
+    if arguments.format == "json":
+        json.dump(json_output.report(findings, files), sys.stdout, indent=2, ensure_ascii=False)
+        sys.stdout.write("\n")
+        return
+    colour = arguments.colour == "always" or (
+        arguments.colour == "auto" and sys.stdout.isatty() and "NO_COLOR" not in os.environ
+    )
+    shown = [f for f in findings if arguments.show_allowed or f.allowed is None]
+    written = text.render(shown, colour=colour, quiet=arguments.quiet)
+    if written:
+        print(written)
+    if not arguments.quiet:
+        print(text.summary(findings, len(files), strict=threshold))
+        print(text.CAUTION)
+
+
+def _fix(roots: list[str], arguments: argparse.Namespace) -> bool:
+    from wyeline_linter.fixing import fix_model, write_atomically
+
+    allowed = frozenset({Safety.SAFE, Safety.LOOK} if arguments.unsafe else {Safety.SAFE})
+    changed = False
+    for root in roots:
+        outcome = fix_model(root, read_text, allowed, workspace_of(root))
+        for path, new in sorted(outcome.texts.items()):
+            old = read_text(path)
+            if old == new:
+                continue
+            changed = True
+            if arguments.diff:
+                name = text.shown_path(path)
+                sys.stdout.writelines(
+                    difflib.unified_diff(old.splitlines(True), new.splitlines(True), f"a/{name}", f"b/{name}")
+                )
+            else:
+                write_atomically(path, new)
+        if outcome.thrown_away:
+            print("wyeline: some fixes would have made new errors and were left out", file=sys.stderr)
+        if outcome.applied and not arguments.diff and not arguments.quiet and arguments.format == "text":
+            count = len(outcome.applied)
+            print(f"mended {count} finding{'s' if count != 1 else ''} in {text.shown_path(root)}")
+    return changed

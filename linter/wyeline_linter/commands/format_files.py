@@ -1,0 +1,73 @@
+"""``wyeline format``: set files in the fixed columns."""
+
+from __future__ import annotations
+
+import argparse
+import difflib
+import os
+import sys
+
+from wyeline_grammar.formatter import format_text
+from wyeline_grammar.sources import SourceError, absolute, read_text
+from wyeline_linter.commands.roots import wye_files
+from wyeline_linter.outputs.text import shown_path
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("paths", nargs="+", metavar="PATH", help="files or folders; - reads from standard input")
+    parser.add_argument("--check", action="store_true", help="change nothing; exit 1 if a file is not set so")
+    parser.add_argument("--diff", action="store_true", help="change nothing; show what would change")
+
+
+def run(arguments: argparse.Namespace) -> int:
+    if arguments.paths == ["-"]:
+        text = sys.stdin.read()
+        made = format_text(text)
+        if arguments.check or arguments.diff:
+            return int(_differs("standard input", text, made, arguments.diff))
+        sys.stdout.write(made)
+        return 0
+    changed = 0
+    for path in _files(arguments.paths):
+        text = read_text(path)
+        made = _with_line_ends_of(text, format_text(text))
+        if made == text:
+            continue
+        changed += 1
+        if arguments.check or arguments.diff:
+            _differs(shown_path(path), text, made, arguments.diff)
+        else:
+            from wyeline_linter.fixing import write_atomically
+
+            write_atomically(path, made)
+            print(f"set {shown_path(path)}")
+    return int(changed > 0 and (arguments.check or arguments.diff))
+
+
+def _files(paths: list[str]) -> list[str]:
+    found: list[str] = []
+    for path in paths:
+        full = absolute(path)
+        if os.path.isdir(full):
+            found += wye_files(full)
+        elif os.path.exists(full):
+            found.append(full)
+        else:
+            raise SourceError(path, "there is no such file")
+    return found
+
+
+def _with_line_ends_of(old: str, new: str) -> str:
+    return new.replace("\n", "\r\n") if "\r\n" in old else new
+
+
+def _differs(name: str, old: str, new: str, diff: bool) -> bool:
+    if old == new:
+        return False
+    if diff:
+        sys.stdout.writelines(
+            difflib.unified_diff(old.splitlines(True), new.splitlines(True), f"a/{name}", f"b/{name}")
+        )
+    else:
+        print(f"{name} is not set in the fixed columns; `wyeline format` does it")
+    return True

@@ -1,0 +1,29 @@
+"""``wyeline new``: a small starter model with comments, to begin from."""
+
+from __future__ import annotations
+
+import argparse
+import os
+
+from wyeline_grammar.sources import SourceError
+from wyeline_linter.fixing import write_atomically
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("folder", metavar="DIR", help="the folder for the model; made where it is not there")
+
+
+def run(arguments: argparse.Namespace) -> int:
+    from importlib import resources
+
+    text = resources.files("wyeline_grammar").joinpath("starter.wye").read_text(encoding="utf-8")
+    path = os.path.join(arguments.folder, "site.wye")
+    if os.path.exists(path):
+        raise SourceError(path, "there is a file already; nothing was written")
+    try:
+        os.makedirs(arguments.folder, exist_ok=True)
+    except OSError as error:
+        raise SourceError(arguments.folder, f"the folder could not be made ({error.strerror})") from None
+    write_atomically(path, text)
+    print(f"wrote {path}\nnext: wyeline check {path}")
+    return 0

@@ -1,0 +1,66 @@
+"""Which models a path means: a file is a root itself; a folder gives every ``.wye`` file that no other includes."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterable
+
+from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.model import Include
+from wyeline_grammar.sources import Files, SourceError, absolute, resolve_include, workspace_of
+
+_SKIPPED = frozenset({"node_modules", "__pycache__"})
+
+
+def roots_of(paths: Iterable[str], files: Files) -> list[str]:
+    """Root files in the order given. Raises SourceError for a path that is not there, or a folder without models."""
+    found: list[str] = []
+    for path in paths:
+        full = absolute(path)
+        if os.path.isdir(full):
+            roots = _roots_in(full, files)
+            if not roots:
+                raise SourceError(path, "no .wye file in this folder")
+            found += roots
+        elif not os.path.exists(full):
+            raise SourceError(path, "there is no such file")
+        else:
+            found.append(full)
+    return list(dict.fromkeys(found))
+
+
+def wye_files(folder: str) -> list[str]:
+    """Every ``.wye`` file below a folder, hidden folders left out, in a stable order."""
+    found: list[str] = []
+    for base, folders, names in os.walk(folder):
+        folders[:] = sorted(f for f in folders if not f.startswith(".") and f not in _SKIPPED)
+        found += [os.path.join(base, name) for name in sorted(names) if name.endswith(".wye")]
+    return found
+
+
+def _roots_in(folder: str, files: Files) -> list[str]:
+    paths = wye_files(folder)
+    included: set[str] = set()
+    for path in paths:
+        included |= includes_of(path, files) - {path}
+    roots = [p for p in paths if p not in included]
+    return roots or paths[:1]  # files that all include each other: start somewhere, the circle is a finding
+
+
+def includes_of(path: str, files: Files) -> set[str]:
+    """The files that a file includes itself; unreadable ones are left out."""
+    found: set[str] = set()
+    try:
+        blocks = files.get(path).blocks
+    except SourceError:
+        return found
+    workspace = workspace_of(path)
+    for block in blocks:
+        if block.lines[0].startswith(("include", "///")):
+            statement = lower_block(block.lines)
+            if isinstance(statement, Include) and statement.target is not None:
+                try:
+                    found.add(resolve_include(path, statement.target, workspace))
+                except SourceError:
+                    continue
+    return found

@@ -1,0 +1,79 @@
+"""``wyeline show``: the derived figures of a model."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from typing import Any
+
+from wyeline_grammar.sources import Files, SourceError, workspace_of
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.commands.roots import roots_of
+from wyeline_linter.figures import model_figures
+from wyeline_linter.outputs.text import CAUTION, shown_path
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("path", metavar="PATH", help="a model's root file, or a folder with one model")
+    parser.add_argument("name", nargs="?", metavar="NAME", help="one piece of equipment or one feeder")
+    parser.add_argument("--json", action="store_true", help="figures in SI units for programs")
+    parser.add_argument("--scenario", metavar="NAME", help="figures in this scenario instead of as normal")
+
+
+def run(arguments: argparse.Namespace) -> int:
+    files = Files()
+    roots = roots_of([arguments.path], files)
+    if len(roots) > 1:
+        listed = ", ".join(shown_path(r) for r in roots)
+        raise SourceError(arguments.path, f"this folder holds {len(roots)} models; name one: {listed}")
+    analysis = Analysis(roots[0], files, workspace_of(roots[0]), scenario=arguments.scenario)
+    figures = model_figures(analysis.view, arguments.name)
+    if arguments.name is not None and not figures["equipment"] and not figures["feeders"]:
+        near = analysis.view.near_names(arguments.name)
+        hint = f"; the nearest: {', '.join(near)}" if near else ""
+        raise SourceError(shown_path(roots[0]), f"nothing in this model is called `{arguments.name}`{hint}")
+    if arguments.json:
+        json.dump(figures, sys.stdout, indent=2, ensure_ascii=False)
+        print()
+        return 0
+    for name, entry in figures["equipment"].items():
+        print(equipment_text(name, entry))
+    for key, entry in figures["feeders"].items():
+        print(feeder_text(key, entry))
+    print(CAUTION)
+    return 0
+
+
+def equipment_text(name: str, entry: dict[str, Any]) -> str:
+    """One piece of equipment for people."""
+    lines = [f"{name}  ({entry['kind']})" + (f'  "{entry["description"]}"' if entry["description"] else "")]
+    if entry.get("arriving"):
+        lines.append(f"  arriving  {entry['arriving']['in_words']}")
+    if entry["system"] is not None:
+        word = "makes" if entry.get("arriving") else "voltage"
+        lines.append(f"  {word:<8}  {entry['system']['in_words']}")
+        pairs = entry["system"]["pairs"]
+        lines.append("            " + "  ".join(f"{'-'.join(p['between'])} {p['volts']:g} V" for p in pairs))
+    for figure, reasons in entry["unknown"].items():
+        lines.append(f"  {figure:<8}  unknown: {'; '.join(reasons)}")
+    if entry["path"]:
+        lines.append(f"  path      {'  |  '.join(entry['path'])}")
+    return "\n".join(lines) + "\n"
+
+
+def feeder_text(key: str, entry: dict[str, Any]) -> str:
+    """One feeder for people."""
+    lines = [f"feeder {key}" + ("  (normally open)" if entry["normally_open"] else "")]
+    if entry["refused"] is not None:
+        refused = entry["refused"]
+        lines += [
+            f"  refused   {refused['why']}",
+            f"  found     {refused['found']}",
+            f"  needed    {refused['needed']}",
+        ]
+    elif entry["carried"] is not None:
+        lines.append(f"  carries   {entry['carried']['in_words']}  on {' '.join(entry['legs'])}")
+    for figure, reasons in entry["unknown"].items():
+        lines.append(f"  {figure:<8}  unknown: {'; '.join(reasons)}")
+    return "\n".join(lines) + "\n"

@@ -1,0 +1,366 @@
+"""Derived voltages: which system stands at every piece of equipment, and what every feeder carries.
+
+A walk from the sources outwards: a source makes a system, a feeder carries all or some of its conductors, a transformer
+makes another one, and what a statement says about its own voltage is an assertion that is checked on the way. What
+cannot be told stays unknown with its reasons; nothing is guessed.
+"""
+
+from __future__ import annotations
+
+import heapq
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from wyeline_grammar.linking import Equipment, Feeder, Model
+from wyeline_grammar.model import SystemRef
+from wyeline_grammar.notation import Voltage, VoltageForm
+from wyeline_linter.feeding import feed_from
+from wyeline_linter.network import Network, follows_grid, makes_system, two_sided
+from wyeline_linter.systems import (
+    Conflict,
+    Earthing,
+    Known,
+    System,
+    SystemState,
+    UnknownYet,
+    earthing_from_words,
+    source_system,
+)
+from wyeline_linter.verdicts import Feeds, FeedVerdict, Refusal, Undecided
+from wyeline_linter.windings import Practice, Transformed, WindingResult, secondary_system
+
+LOAD_KINDS = frozenset({"motor", "load", "charger", "drive", "capacitor"})
+_DEFAULT_HZ = {"us": 60.0, "iec": 50.0}
+
+
+@dataclass(frozen=True, slots=True)
+class FeederState:
+    """What a feeder offers and carries.
+
+    ``offered`` is the system at the end it leaves, ``carried`` the one that arrives, ``wanted`` what the far end states
+    (None: it inherits), ``verdict`` whether that works.
+    """
+
+    offered: SystemState
+    carried: SystemState
+    wanted: Voltage | None
+    verdict: FeedVerdict
+
+
+@dataclass(frozen=True, slots=True)
+class EquipmentState:
+    """What is known of the voltages at a piece of equipment.
+
+    ``arriving`` is the system at its input (None for what makes its own), ``system`` the one at its bus, or at the
+    output of what has two sides. ``winding`` is set for transformers.
+    """
+
+    arriving: SystemState | None
+    system: SystemState
+    winding: WindingResult | None = None
+
+
+NOT_FED = UnknownYet(("nothing feeds it",))
+
+
+class Derivation:
+    """The derived systems of a model in one switch state; ``update`` recomputes only what hangs on a change."""
+
+    def __init__(self, model: Model, network: Network) -> None:
+        self.model = model
+        self.network = network
+        self.states: dict[str, EquipmentState] = {}
+        self.feeders: dict[str, FeederState] = {}
+        self.runs = 0
+        """How many pieces of equipment were derived so far: tests prove with it what an edit did not touch."""
+        self.last_run: list[str] = []
+
+    def all(self) -> None:
+        """Derive everything anew."""
+        self.states.clear()
+        self.feeders.clear()
+        self.last_run = []
+        for name in self.network.order:
+            self._derive(name)
+        for name in self.model.equipment:
+            if name not in self.states:
+                self._derive(name)
+        for feeder in self.model.feeders.values():
+            if feeder.key not in self.feeders:
+                self._judge(feeder)
+
+    def update(self, names: Iterable[str], feeders: Iterable[str]) -> tuple[set[str], set[str]]:
+        """Derive these again and what hangs on them, while results differ.
+
+        Returns the names and the feeder keys whose state changed (those that went included).
+        """
+        depth = self.network.depth
+        heap: list[tuple[int, str]] = []
+        queued: set[str] = set()
+        changed: set[str] = set()
+        changed_feeders: set[str] = set()
+        self.last_run = []
+
+        def push(name: str) -> None:
+            if name not in queued:
+                queued.add(name)
+                heapq.heappush(heap, (depth.get(name, 1 << 30), name))
+
+        judge: set[str] = set()
+        for key in feeders:
+            feeder = self.model.feeders.get(key)
+            if feeder is None:
+                if self.feeders.pop(key, None) is not None:
+                    changed_feeders.add(key)
+                continue
+            judge.add(key)
+            for end in (feeder.source.name, feeder.target.name):
+                if end in self.model.equipment:
+                    push(end)
+        for name in names:
+            if name in self.model.equipment:
+                push(name)
+            elif self.states.pop(name, None) is not None:
+                changed.add(name)
+            judge.update(f.key for f in self._at(name))
+        while heap:
+            _, name = heapq.heappop(heap)
+            old = self.states.get(name)
+            self._derive(name)
+            if self.states[name] != old:
+                changed.add(name)
+                judge.update(f.key for f in self._at(name))
+                for feeder in self._at(name):
+                    other = feeder.target.name if feeder.source.name == name else feeder.source.name
+                    if self.network.supplier.get(other) == name:
+                        push(other)
+        for key in judge:
+            feeder = self.model.feeders.get(key)
+            if feeder is not None:
+                before = self.feeders.get(key)
+                self._judge(feeder)
+                if self.feeders[key] != before:
+                    changed_feeders.add(key)
+        return changed, changed_feeders
+
+    def _at(self, name: str) -> list[Feeder]:
+        return [*self.model.feeders_from.get(name, ()), *self.model.feeders_to.get(name, ())]
+
+    # one piece of equipment
+
+    def _derive(self, name: str) -> None:
+        self.runs += 1
+        self.last_run.append(name)
+        equipment = self.model.equipment[name]
+        if makes_system(equipment):
+            self.states[name] = EquipmentState(None, self._made(equipment, equipment.primary))
+            return
+        feeder = self.network.supply.get(name)
+        if feeder is None:
+            arriving: SystemState = NOT_FED
+        elif follows_grid(equipment):
+            arriving = self._following(equipment, feeder)
+        else:
+            arriving = self._judge(feeder).carried
+        if not two_sided(equipment):
+            self.states[name] = EquipmentState(arriving, arriving)
+        elif equipment.kind == "transformer":
+            self.states[name] = self._transformed(equipment, arriving)
+        else:
+            side = equipment.secondary if equipment.arrow else equipment.primary
+            made = self._made(equipment, side) if feeder is not None else NOT_FED
+            self.states[name] = EquipmentState(arriving, made)
+
+    def _following(self, equipment: Equipment, feeder: Feeder) -> SystemState:
+        """A following inverter stands at the voltage of the board that it feeds into."""
+        board = self.states.get(feeder.target.name)
+        offered = board.system if board is not None else NOT_FED
+        wanted = self.stated(equipment.primary)
+        if wanted is None:
+            return offered
+        return _carried(feed_from(offered, wanted, is_load=False))
+
+    def _made(self, equipment: Equipment, side: SystemRef | None) -> SystemState:
+        voltage = self.stated(side)
+        if voltage is None:
+            return UnknownYet((f"the voltage of `{equipment.name}` is not written",))
+        return _source(
+            voltage,
+            self.frequency_hz(equipment),
+            self.earthing(equipment, side, voltage),
+            equipment.body.text("high") or "B",
+        )
+
+    def _transformed(self, equipment: Equipment, arriving: SystemState) -> EquipmentState:
+        primary, secondary = self.stated(equipment.primary), self.stated(equipment.secondary)
+        if not isinstance(arriving, Known):
+            return EquipmentState(arriving, UnknownYet(reasons_of(arriving)))
+        if secondary is None:
+            return EquipmentState(
+                arriving, UnknownYet((f"the secondary voltage of `{equipment.name}` is not written",))
+            )
+        result = secondary_system(
+            arriving.system,
+            primary if primary is not None else arriving.system.nominal,
+            secondary,
+            equipment.body.text("connection"),
+            practice=self.practice,
+            earthing=self.earthing(equipment, equipment.secondary, secondary),
+            high_leg=equipment.body.text("high") or "B",
+        )
+        return EquipmentState(arriving, _winding_state(result), result)
+
+    # one feeder
+
+    def _judge(self, feeder: Feeder) -> FeederState:
+        """What the feeder offers, carries, and whether its far end can take it; kept in ``feeders``."""
+        source_state = self.states.get(feeder.source.name)
+        offered: SystemState = source_state.system if source_state is not None else NOT_FED
+        target = self.model.equipment.get(feeder.target.name)
+        source = self.model.equipment.get(feeder.source.name)
+        if source is None:
+            offered = UnknownYet((f"nothing is called `{feeder.source.name}`",))
+        elif source_state is None:
+            offered = UnknownYet((f"what feeds `{feeder.source.name}` is not settled",))
+        wanted = self.stated(target.primary) if target is not None else None
+        if target is not None and self._takes_dc_beside(target, offered):
+            wanted = None
+        verdict = self._verdict(feeder, target, offered, wanted)
+        state = FeederState(offered, _carried(verdict), wanted, verdict)
+        self.feeders[feeder.key] = state
+        return state
+
+    def _takes_dc_beside(self, target: Equipment, offered: SystemState) -> bool:
+        """A battery on an inverter or UPS arrives at its DC side, whatever AC voltage the statement names."""
+        if target.kind not in ("inverter", "ups") or not isinstance(offered, Known):
+            return False
+        stated = self.stated(target.primary)
+        return offered.system.frequency_hz == 0 and (stated is None or stated.form is not VoltageForm.DC2)
+
+    def _verdict(
+        self, feeder: Feeder, target: Equipment | None, offered: SystemState, wanted: Voltage | None
+    ) -> FeedVerdict:
+        poles = feeder.body.poles
+        stated_legs = feeder.source.legs
+        if wanted is not None and target is not None:
+            return feed_from(
+                offered,
+                wanted,
+                stated_legs=stated_legs,
+                poles=poles.count if poles else None,
+                switched_neutral=poles.switched_neutral if poles else False,
+                is_load=target.kind in LOAD_KINDS,
+            )
+        if not isinstance(offered, Known):
+            return feed_from(offered, Voltage(VoltageForm.THREE_WIRE, 1.0, None, None, ""))
+        return self._inherited(feeder, offered.system, stated_legs)
+
+    def _inherited(self, feeder: Feeder, up: System, stated_legs: tuple[str, ...] | None) -> FeedVerdict:
+        """The far end states no voltage: it gets the conductors that the feeder takes."""
+        poles = feeder.body.poles
+        conductors = feeder.body.conductors
+        neutral = up.has_neutral
+        if conductors is not None and neutral and not conductors.run.with_protective:
+            live = len(stated_legs) if stated_legs else (poles.count if poles else len(up.legs))
+            roles = {role for role, _ in conductors.extras}
+            neutral = bool(roles & {"N", "PEN"}) or conductors.run.count > live - ("N" in (stated_legs or ()))
+        if stated_legs is not None:
+            missing = [leg for leg in stated_legs if leg not in up.conductors]
+            if missing:
+                return feed_from(Known(up), up, stated_legs=stated_legs)
+            names = tuple(dict.fromkeys(stated_legs))
+            if neutral and "N" not in names and len(names) > 1:
+                names = (*names, "N")
+        elif poles is not None and poles.count < len(up.live_legs):
+            return Undecided(
+                (f"`{feeder.key}` does not say which of the legs {', '.join(up.legs)} its {poles.count} poles take",)
+            )
+        else:
+            names = (*up.legs, "N") if neutral else up.legs
+        part = up if names == up.conductors else up.restrict(names)
+        return feed_from(
+            Known(up),
+            part,
+            stated_legs=names,
+            poles=poles.count if poles else None,
+            switched_neutral=poles.switched_neutral if poles else False,
+        )
+
+    # what statements say
+
+    @property
+    def practice(self) -> Practice | None:
+        """``us``, ``iec``, or None where the project names no basis."""
+        basis = self.model.basis
+        if basis is None:
+            return None
+        return "us" if basis.startswith("us") else "iec"
+
+    def stated(self, side: SystemRef | None) -> Voltage | None:
+        """The voltage written on a side, looked up where a system's name stands; None where it cannot be told."""
+        if side is None:
+            return None
+        if side.voltage is not None:
+            return side.voltage
+        found = self.model.system(side.name) if side.name is not None else None
+        if found is None or found[1].primary is None:
+            return None
+        return found[1].primary.voltage
+
+    def frequency_hz(self, equipment: Equipment) -> float:
+        """Its own frequency, the project's, or the usual one of the project's basis."""
+        own = equipment.body.number("frequency")
+        if own is not None:
+            return own
+        project = self.model.frequency_hz
+        return project if project is not None else _DEFAULT_HZ.get(self.practice or "us", 60.0)
+
+    def earthing(self, equipment: Equipment, side: SystemRef | None, voltage: Voltage) -> Earthing | None:
+        """The earthing written at the equipment that makes a system, else at the declared system; None: not written."""
+        bodies = [equipment.body]
+        found = self.model.system(side.name) if side is not None and side.name is not None else None
+        if found is not None:
+            bodies.append(found[1].body)
+        for body in bodies:
+            for key in ("ground-resistor", "ground-reactor"):
+                fact = body.facts.get(key)
+                if fact is not None:
+                    return earthing_from_words(key.removeprefix("ground-"), voltage, size=fact.value.text)
+            for key in ("ground", "earthing"):
+                word = body.text(key)
+                if word is not None:
+                    try:
+                        return earthing_from_words({"L1": "A", "L2": "B", "L3": "C"}.get(word, word), voltage)
+                    except ValueError:
+                        return None
+        return None
+
+
+def _source(voltage: Voltage, hz: float, earthing: Earthing | None, high_leg: str) -> SystemState:
+    try:
+        return Known(source_system(voltage, frequency_hz=hz, earthing=earthing, high_leg=high_leg))
+    except ValueError as error:
+        return UnknownYet((str(error),))
+
+
+def reasons_of(state: SystemState) -> tuple[str, ...]:
+    """Why a system is not known; empty where it is."""
+    if isinstance(state, UnknownYet):
+        return state.reasons
+    return (f"what is written contradicts what arrives: {state.why}",) if isinstance(state, Conflict) else ()
+
+
+def _carried(verdict: FeedVerdict) -> SystemState:
+    if isinstance(verdict, Feeds):
+        return Known(verdict.best.system)
+    if isinstance(verdict, Refusal):
+        return UnknownYet((f"the connection does not work: {verdict.why}",))
+    return UnknownYet(verdict.reasons)
+
+
+def _winding_state(result: WindingResult) -> SystemState:
+    if isinstance(result, Transformed):
+        return Known(result.system)
+    if isinstance(result, Refusal):
+        return UnknownYet((f"the windings do not fit: {result.why}",))
+    return UnknownYet(result.reasons)

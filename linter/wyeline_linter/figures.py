@@ -1,0 +1,133 @@
+"""Derived figures as plain data, in SI units: one place that ``show``, hover, reports and programs all read.
+
+An unknown figure is None, with the reasons beside it under ``unknown``.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_linter.analysis import View
+from wyeline_linter.derive import reasons_of
+from wyeline_linter.network import two_sided
+from wyeline_linter.systems import Known, SystemState
+from wyeline_linter.verdicts import Feeds, Refusal
+from wyeline_linter.windings import Transformed
+
+VERSION = 1
+
+
+def model_figures(view: View, only: str | None = None) -> dict[str, Any]:
+    """``{version, equipment, feeders}``, everything or one name (equipment, or a feeder's key)."""
+    model = view.model
+    return {
+        "version": VERSION,
+        "equipment": {
+            name: equipment_figures(view, model.equipment[name]) for name in ordered_names(view) if only in (None, name)
+        },
+        "feeders": {
+            feeder.key: feeder_figures(view, feeder) for feeder in ordered_feeders(view) if only in (None, feeder.key)
+        },
+    }
+
+
+def ordered_names(view: View) -> list[str]:
+    """Equipment in the order of its files."""
+    order = {path: i for i, path in enumerate(view.model.files)}
+    return sorted(
+        view.model.equipment,
+        key=lambda n: (
+            order.get(view.model.equipment[n].block.file, 0),
+            view.model.equipment[n].block.first_line,
+        ),
+    )
+
+
+def ordered_feeders(view: View) -> list[Feeder]:
+    """Feeders in the order of their files."""
+    order = {path: i for i, path in enumerate(view.model.files)}
+    return sorted(view.model.feeders.values(), key=lambda f: (order.get(f.block.file, 0), f.block.first_line))
+
+
+def equipment_figures(view: View, equipment: Equipment) -> dict[str, Any]:
+    """The figures of one piece of equipment; two-sided equipment shows what arrives beside what it makes."""
+    name = equipment.name
+    state = view.state(name)
+    network = view.network
+    figures: dict[str, Any] = {
+        "kind": equipment.kind,
+        "status": equipment.status,
+        "description": equipment.body.description,
+        "source": network.root.get(name),
+        "fed_from": network.supplier.get(name),
+        "path": [f.key for f in network.path(name)],
+        "system": None,
+        "unknown": {},
+    }
+    if state is None:
+        return figures
+    figures["system"] = system_figures(state.system)
+    if figures["system"] is None:
+        figures["unknown"]["system"] = list(reasons_of(state.system))
+    if two_sided(equipment) and state.arriving is not None:
+        figures["arriving"] = system_figures(state.arriving)
+        if figures["arriving"] is None:
+            figures["unknown"]["arriving"] = list(reasons_of(state.arriving))
+    if isinstance(state.winding, Transformed):
+        figures["winding"] = {
+            "connection": state.winding.connection,
+            "shift_deg": state.winding.shift_deg,
+            "separately_derived": state.winding.separately_derived,
+        }
+    return figures
+
+
+def system_figures(state: SystemState) -> dict[str, Any] | None:
+    """A voltage system as data: conductors, every pair's nominal volts, volts to ground, earthing in words."""
+    if not isinstance(state, Known):
+        return None
+    system = state.system
+    return {
+        "nominal": system.nominal.text,
+        "in_words": system.in_words(),
+        "conductors": list(system.conductors),
+        "frequency_hz": system.frequency_hz,
+        "pairs": [{"between": [a, b], "volts": volts} for a, b, volts in system.pair_voltages()],
+        "to_ground_v": {leg: round(system.volts_to_ground(leg), 3) for leg in system.legs},
+        "earthing": system.earthing.kind.value,
+    }
+
+
+def feeder_figures(view: View, feeder: Feeder) -> dict[str, Any]:
+    """The figures of one feeder: what it offers, which legs it takes, and why not where it cannot."""
+    state = view.feeder_state(feeder.key)
+    figures: dict[str, Any] = {
+        "from": feeder.source.text,
+        "to": feeder.target.text,
+        "normally_open": feeder.normally_open,
+        "length_m": feeder.body.number("length"),
+        "device_a": feeder.body.number("rating"),
+        "legs": None,
+        "carried": None,
+        "refused": None,
+        "unknown": {},
+    }
+    if figures["length_m"] is None:
+        figures["unknown"]["length_m"] = ["no length is written"]
+    if state is None:
+        return figures
+    if isinstance(state.verdict, Feeds):
+        figures["legs"] = list(state.verdict.best.conductors)
+    elif isinstance(state.verdict, Refusal):
+        refusal = state.verdict
+        figures["refused"] = {
+            "cause": refusal.cause.value,
+            "found": refusal.found,
+            "needed": refusal.needed,
+            "why": refusal.why,
+        }
+    figures["carried"] = system_figures(state.carried)
+    if figures["carried"] is None and figures["refused"] is None:
+        figures["unknown"]["carried"] = list(reasons_of(state.carried))
+    return figures

@@ -1,0 +1,138 @@
+"""What a check has to say: findings, the places they speak of, and the edits that mend them."""
+
+from __future__ import annotations
+
+import enum
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from wyeline_grammar.blocks import Block
+from wyeline_grammar.linking import Place
+from wyeline_grammar.model import Span
+
+
+class Severity(enum.IntEnum):
+    """How grave a finding is; ``GAP`` is a calculation that could not be made, neither a pass nor a fail."""
+
+    GAP = 0
+    ADVICE = 1
+    WARNING = 2
+    ERROR = 3
+
+    @property
+    def word(self) -> str:
+        return self.name.lower()
+
+
+class Safety(enum.Enum):
+    """Who may apply a fix: ``SAFE`` changes only how something is written, ``LOOK`` changes what the model says and
+    wants a person's eye, ``SHOW`` is an example that needs numbers only an engineer has."""
+
+    SAFE = "safe"
+    LOOK = "needs a look"
+    SHOW = "shown only"
+
+
+class Edit(NamedTuple):
+    """Replace a stretch of a block's text. Lines are relative to the block; ``text`` may hold line breaks (LF)."""
+
+    block: Block
+    line: int
+    start: int
+    end_line: int
+    end: int
+    text: str
+
+
+def replace(place: Place, text: str) -> Edit:
+    """Put ``text`` where ``place`` is."""
+    span = place.span
+    return Edit(place.block, span.line, span.start, span.line, span.end, text)
+
+
+def append_phrase(block: Block, line: int, text: str) -> Edit:
+    """Add a phrase at the end of a line, before its comment if it has one."""
+    column = code_end(block.lines[line])
+    return Edit(block, line, column, line, column, f"  {text}")
+
+
+def insert_below(block: Block, line: int, text: str) -> Edit:
+    """Put whole new lines below a line of a block."""
+    column = len(block.lines[line])
+    return Edit(block, line, column, line, column, "\n" + text)
+
+
+def insert_above(block: Block, text: str) -> Edit:
+    """Put whole new lines above a block."""
+    return Edit(block, 0, 0, 0, 0, text + "\n")
+
+
+def delete_line(block: Block, line: int) -> Edit:
+    """Delete a whole line of a block (its line break with it)."""
+    if line > 0:
+        return Edit(block, line - 1, len(block.lines[line - 1]), line, len(block.lines[line]), "")
+    if len(block.lines) > 1:
+        return Edit(block, 0, 0, 1, 0, "")
+    return Edit(block, 0, 0, 0, len(block.lines[0]), "")
+
+
+def code_end(line: str) -> int:
+    """The column where a line's words end: before a comment, blanks dropped."""
+    quoted = False
+    for i, char in enumerate(line):
+        if char == '"':
+            quoted = not quoted
+        elif not quoted and line.startswith("//", i) and (i == 0 or line[i - 1] != ":"):
+            return len(line[:i].rstrip())
+    return len(line.rstrip())
+
+
+class Fix(NamedTuple):
+    """One way to mend a finding, applied whole or not at all."""
+
+    title: str
+    edits: tuple[Edit, ...]
+    safety: Safety = Safety.LOOK
+
+
+class Related(NamedTuple):
+    """Another place that a finding speaks of."""
+
+    place: Place
+    message: str
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One thing that a rule found.
+
+    ``message`` stands alone on one line; ``found``, ``needed``, ``why`` and ``change`` say the rest in plain words,
+    numbers first. ``subject`` is the name of the equipment or feeder it is about, ``position`` the circuit. ``causes``
+    names what an unknown figure lacks. ``allowed`` is the reason of the allowance that accepts it.
+    """
+
+    rule: str
+    severity: Severity
+    message: str
+    place: Place
+    found: str = ""
+    needed: str = ""
+    why: str = ""
+    change: str = ""
+    clause: str = ""
+    subject: str = ""
+    position: str = ""
+    related: tuple[Related, ...] = ()
+    fixes: tuple[Fix, ...] = ()
+    allowed: str | None = None
+
+    @property
+    def sort_key(self) -> tuple[str, int, int, int, str, str]:
+        """The one order in which findings leave: path, start, end, rule, message."""
+        span = self.place.span
+        return (self.place.file, self.place.row, span.start, span.end, self.rule, self.message)
+
+
+def whole_statement(block: Block, span: Span) -> Place:
+    """A place for a finding about a statement as a whole."""
+    return Place(block, span)

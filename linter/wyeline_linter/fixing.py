@@ -1,0 +1,145 @@
+"""Fixes applied: whole or not at all, pass by pass, and never where one makes things worse."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import tempfile
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field
+
+from wyeline_grammar.blocks import Block
+from wyeline_grammar.lines import LineIndex
+from wyeline_grammar.sources import Files, SourceError, read_text
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
+
+MAX_PASSES = 10
+
+
+class Overlap(Exception):
+    """Two fixes want the same stretch of text."""
+
+
+def apply_edits(text: str, edits: Sequence[Edit]) -> str:
+    """The text of one file after edits of its blocks. The file's own line ends are kept.
+
+    Raises Overlap where two edits touch the same stretch.
+    """
+    index = LineIndex(text)
+    newline = "\r\n" if "\r\n" in text else ("\r" if "\r" in text and "\n" not in text else "\n")
+    spans = sorted(
+        (
+            index.offset(e.block.first_line + e.line, e.start),
+            index.offset(e.block.first_line + e.end_line, e.end),
+            i,
+            e.text.replace("\n", newline),
+        )
+        for i, e in enumerate(edits)
+    )
+    parts: list[str] = []
+    at = 0
+    for start, end, _, new in spans:
+        if start < at:
+            raise Overlap
+        parts += [text[at:start], new]
+        at = end
+    return "".join([*parts, text[at:]])
+
+
+@dataclass(slots=True)
+class Outcome:
+    """What fixing did: new texts by file, titles of what was applied, and how many passes it took."""
+
+    texts: dict[str, str] = field(default_factory=dict)
+    applied: list[str] = field(default_factory=list)
+    passes: int = 0
+    thrown_away: bool = False
+
+
+def choose(findings: Iterable[Finding], allowed: frozenset[Safety]) -> list[Fix]:
+    """The first fix of each finding that may be applied; of fixes that overlap, the earlier finding's."""
+    taken: dict[Block, list[tuple[tuple[int, int], tuple[int, int]]]] = {}
+    chosen: list[Fix] = []
+    for finding in findings:
+        if finding.allowed is not None or not finding.fixes:
+            continue
+        fix = next((f for f in finding.fixes if f.safety in allowed), None)
+        if fix is None or fix is not finding.fixes[0] or not fix.edits:
+            continue
+        spans = [(e.block, (e.line, e.start), (e.end_line, e.end)) for e in fix.edits]
+        if any(
+            start <= other_end and other_start <= end
+            for block, start, end in spans
+            for other_start, other_end in taken.get(block, ())
+        ):
+            continue
+        for block, start, end in spans:
+            taken.setdefault(block, []).append((start, end))
+        chosen.append(fix)
+    return chosen
+
+
+def fix_model(root: str, reader: Callable[[str], str], allowed: frozenset[Safety], workspace: str | None) -> Outcome:
+    """Apply fixes to a model until nothing more can be mended; nothing is written.
+
+    A pass after which the model has more errors than before is thrown away and ends the work.
+    """
+    outcome = Outcome()
+
+    def overlaid(path: str) -> str:
+        return outcome.texts[path] if path in outcome.texts else reader(path)
+
+    analysis = Analysis(root, Files(overlaid), workspace)
+    for _ in range(MAX_PASSES):
+        findings = analysis.findings()
+        fixes = choose(findings, allowed)
+        if not fixes:
+            break
+        edits: dict[str, list[Edit]] = {}
+        for fix in fixes:
+            for edit in fix.edits:
+                edits.setdefault(edit.block.file, []).append(edit)
+        before = dict(outcome.texts)
+        try:
+            for path, list_of in edits.items():
+                outcome.texts[path] = apply_edits(overlaid(path), list_of)
+        except Overlap:
+            outcome.texts = before
+            break
+        again = Analysis(root, Files(overlaid), workspace)
+        if _errors(again.findings()) > _errors(findings):
+            outcome.texts = before
+            outcome.thrown_away = True
+            break
+        analysis = again
+        outcome.passes += 1
+        outcome.applied += [f.title for f in fixes]
+    return outcome
+
+
+def _errors(findings: Iterable[Finding]) -> int:
+    return sum(1 for f in findings if f.severity is Severity.ERROR and f.allowed is None)
+
+
+def write_atomically(path: str, text: str) -> None:
+    """Put a text in the place of a file's, all or nothing, with the file's permissions. Raises SourceError."""
+    folder = os.path.dirname(os.path.abspath(path))
+    temporary = None
+    try:
+        handle, temporary = tempfile.mkstemp(dir=folder, prefix=".wyeline-", suffix=".tmp")
+        with os.fdopen(handle, "w", encoding="utf-8", newline="") as file:
+            file.write(text)
+            file.flush()
+            os.fsync(file.fileno())
+        with contextlib.suppress(OSError):
+            os.chmod(temporary, os.stat(path).st_mode & 0o7777)
+        os.replace(temporary, path)
+    except OSError as error:
+        if temporary is not None:
+            with contextlib.suppress(OSError):
+                os.unlink(temporary)
+        raise SourceError(path, f"it could not be written ({error.strerror or error})") from None
+
+
+__all__ = ["Outcome", "Overlap", "apply_edits", "choose", "fix_model", "read_text", "write_atomically"]

@@ -1,0 +1,113 @@
+"""Findings for people at a terminal: the line, marks under the words, the other place, and what to do."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterable, Sequence
+
+from wyeline_grammar.linking import Place
+from wyeline_linter.findings import Finding, Safety, Severity
+
+CAUTION = (
+    "Design aid. Results depend on the stated inputs and assumptions; check against the code adopted where the work is "
+    "done and have a licensed engineer or the designated person judge it before construction. Not for energised work."
+)
+
+_COLOURS = {Severity.ERROR: "31", Severity.WARNING: "33", Severity.ADVICE: "36", Severity.GAP: "35"}
+MAX_LINE = 200
+"""A longer source line is shown around the marked words only."""
+
+
+def shown_path(path: str) -> str:
+    """A path as short as it can be said from here."""
+    try:
+        relative = os.path.relpath(path)
+    except ValueError:  # another drive
+        return path
+    return path if relative.startswith("..") else relative
+
+
+def render(findings: Iterable[Finding], *, colour: bool, quiet: bool = False) -> str:
+    """All findings, one after the other; ``quiet`` leaves one line each."""
+    return "\n".join(_one(f, colour) if not quiet else _head(f, colour) for f in findings)
+
+
+def _paint(text: str, code: str, colour: bool) -> str:
+    return f"\x1b[{code}m{text}\x1b[0m" if colour else text
+
+
+def _head(finding: Finding, colour: bool) -> str:
+    place = f"{shown_path(finding.place.file)}:{finding.place.row + 1}:{finding.place.span.start + 1}"
+    word = _paint(finding.severity.word, _COLOURS[finding.severity], colour)
+    return f"{_paint(place, '1', colour)}: {word} {finding.rule}: {finding.message}"
+
+
+def _one(finding: Finding, colour: bool) -> str:
+    places = [(finding.place, "^", ""), *((r.place, "-", r.message) for r in finding.related)]
+    width = max(len(str(p.row + 1)) for p, _, _ in places)
+    lines = [_head(finding, colour)]
+    for place, mark, message in places:
+        if place.file != finding.place.file:
+            lines.append(f"  {' ' * width} in {shown_path(place.file)}")
+        lines += _source(place, mark, message, width)
+    for label, text in _particulars(finding):
+        lines.append(f"  {label + ':':<8} {text}")
+    for i, fix in enumerate(finding.fixes):
+        label = "fix:" if len(finding.fixes) == 1 else f"fix {i + 1}:"
+        note = " (an example; its numbers are yours to give)" if fix.safety is Safety.SHOW else ""
+        lines.append(f"  {label:<8} {fix.title}{note}")
+    return "\n".join(lines) + "\n"
+
+
+def _particulars(finding: Finding) -> list[tuple[str, str]]:
+    parts = [
+        ("found", finding.found),
+        ("needed", finding.needed),
+        ("why", finding.why + (f" ({finding.clause})" if finding.clause else "")),
+        ("change", finding.change),
+    ]
+    return [(label, text) for label, text in parts if text]
+
+
+def _source(place: Place, mark: str, message: str, width: int) -> list[str]:
+    lines = place.block.lines
+    if place.span.line >= len(lines):
+        return []
+    text = lines[place.span.line].replace("\t", " ")
+    start, end = place.span.start, max(place.span.end, place.span.start + 1)
+    if len(text) > MAX_LINE:
+        cut = max(0, start - 60)
+        prefix = "… " if cut else ""
+        text = prefix + text[cut : cut + MAX_LINE] + (" …" if cut + MAX_LINE < len(text) else "")
+        start, end = start - cut + len(prefix), min(end - cut + len(prefix), len(text))
+    number = str(place.row + 1).rjust(width)
+    marks = " " * start + mark * max(1, min(end, len(text) + 1) - start)
+    return [
+        f"  {number} | {text.rstrip()}".rstrip(),
+        f"  {' ' * width} | {marks}" + (f" {message}" if message else ""),
+    ]
+
+
+def summary(findings: Sequence[Finding], files: int, *, strict: Severity) -> str:
+    """One line: counts per severity, accepted ones apart; never more than was checked."""
+    shown = [f for f in findings if f.allowed is None]
+    counts = {s: sum(1 for f in shown if f.severity is s) for s in sorted(Severity, reverse=True)}
+    accepted = len(findings) - len(shown)
+    names = {Severity.ERROR: "error", Severity.WARNING: "warning", Severity.ADVICE: "advice", Severity.GAP: "gap"}
+    parts = [_count(n, names[s]) for s, n in counts.items() if n and s is not Severity.GAP]
+    gaps = counts[Severity.GAP]
+    unknown = f"{gaps} figure{'s' if gaps != 1 else ''} unknown" if gaps else ""
+    where = f"in {files} file{'s' if files != 1 else ''}"
+    failed = any(f.severity >= strict for f in shown)
+    text = ", ".join(parts) if parts else "no rule failed on the stated facts"
+    text = f"{text} {where}"
+    if unknown:
+        text += f"; {unknown}"
+    if accepted:
+        text += f"; {accepted} finding{'s' if accepted != 1 else ''} accepted with reasons"
+    return text + ("" if failed or parts else ".")
+
+
+def _count(number: int, word: str) -> str:
+    plural = word if word == "advice" or number == 1 else word + "s"
+    return f"{number} {plural}"

@@ -1,0 +1,49 @@
+"""Allowances that silence nothing."""
+
+from __future__ import annotations
+
+from wyeline_grammar.blocks import Block
+from wyeline_grammar.linking import Place
+from wyeline_grammar.model import Allow
+from wyeline_linter.findings import Finding, Fix, Safety, Severity, delete_line
+from wyeline_linter.rules.registry import Rule, rule
+
+UNUSED = rule(
+    name="allowance-unused",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="model",
+    summary="An `allow` accepts a finding that is not there.",
+    why="An allowance that nothing needs would silence the next finding of that kind unseen.",
+    wrong="utility UTIL 208Y/120  fault 10 kA, x/r 4\n"
+    "feeder UTIL -> LP-1  225 A 3p  3#4/0 + N #4/0 + G #4 Cu  6 m\n"
+    'panel LP-1 208Y/120  bus 225 A\n  allow unfed-equipment "fed next year"\n',
+    right="utility UTIL 208Y/120  fault 10 kA, x/r 4\n"
+    "feeder UTIL -> LP-1  225 A 3p  3#4/0 + N #4/0 + G #4 Cu  6 m\n"
+    "panel LP-1 208Y/120  bus 225 A\n",
+    mends=True,
+)
+
+
+def unused_allowance(found: Rule, block: Block, allow: Allow, ran: bool, known: bool) -> Finding:
+    """The finding for an allowance that silenced nothing; one for a rule that did not run, or that is none, says so."""
+    place = Place(block, allow.rule_span)
+    at = f" at {allow.place.key}" if allow.place is not None else ""
+    if not known:
+        message = f"no rule is called `{allow.rule}`"
+        change = "Write the rule's name as the finding prints it; `wyeline rules` lists them."
+    elif not ran:
+        message = f"`{allow.rule}` does not run under this project's basis, so nothing needs this allowance"
+        change = "Delete the line, or state the basis under which the rule runs."
+    else:
+        message = f"nothing here needs `allow {allow.rule}{at}`"
+        change = "Delete the line; the reason stays in the history of the file."
+    fix = Fix("Delete the allowance", (delete_line(block, allow.span.line),), Safety.LOOK)
+    return found.finding(
+        place,
+        message,
+        found="an allowance without its finding",
+        needed="a finding to accept",
+        change=change,
+        fixes=(fix,),
+    )
