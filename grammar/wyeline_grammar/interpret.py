@@ -15,7 +15,7 @@ from wyeline_grammar.attribute_types import Accept, Use
 from wyeline_grammar.attributes import CLASS_KINDS, FLAGS, KEYS, takes_poles, unkeyed_at, use_of
 from wyeline_grammar.model import Value
 from wyeline_grammar.notation import NotationError, parse_size, parse_voltage
-from wyeline_grammar.problems import Problem, TextEdit
+from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.quantities import (
     QuantityError,
     parse_list,
@@ -25,6 +25,7 @@ from wyeline_grammar.quantities import (
     parse_trade_size,
 )
 from wyeline_grammar.syntax import Phrase, Token
+from wyeline_grammar.tokens import tokenize
 from wyeline_grammar.units import UNITS
 
 
@@ -113,6 +114,31 @@ _Pieces = tuple[tuple[str, str], ...]
 
 @lru_cache(maxsize=65536)
 def _judge(place: str, form: str, pieces: _Pieces, assumed: bool) -> Interpreted:
+    """Judge a phrase, and keep of the remedies those that leave fewer problems than there were."""
+    judged = _first_judgement(place, form, pieces, assumed)
+    if not any(problem.remedies for problem in judged.problems):
+        return judged
+    most = len(judged.problems)
+    kept = tuple(
+        problem._replace(remedies=tuple(r for r in problem.remedies if _left_by(place, pieces, r) < most))
+        for problem in judged.problems
+    )
+    return judged._replace(problems=kept)
+
+
+_FORM_OF = {"QUANTITY": "quantity", "FLAG": "flag", "KIND": "class"}
+
+
+def _left_by(place: str, pieces: _Pieces, remedy: Remedy) -> int:
+    """How many problems a remedy leaves in its phrase."""
+    texts = [text for _, text in pieces]
+    for edit in sorted(remedy.edits, reverse=True):
+        texts[edit.start : edit.end + 1] = [edit.text]
+    new = tuple(token[:2] for token in tokenize(" ".join(texts))[0])
+    return len(_first_judgement(place, _FORM_OF.get(new[0][0], "key"), new, False).problems)
+
+
+def _first_judgement(place: str, form: str, pieces: _Pieces, assumed: bool) -> Interpreted:
     problems: list[Problem] = []
     name: str | None = form
     value: Value | None = None
