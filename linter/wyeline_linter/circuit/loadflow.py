@@ -204,22 +204,20 @@ def _newton(assembled: Assembled, law: LoadLaw, source: Complex, x: Complex) -> 
         except RuntimeError:
             return x, iteration, moved
         change: Complex = step[:size] + 1j * step[size:]
+        moved = np.abs(law.across(assembled.node_voltages(change))) / law.v_nominal
+        if float(moved.max()) < TOLERANCE_PU:
+            return x + change, iteration, None
         share = 1.0
         norm = float(np.linalg.norm(residual))
         while True:
             trial = x + share * change
             after = misfit(trial)
-            if np.linalg.norm(after) <= norm * (1 - 1e-4 * share) or share < 1e-3:
+            if np.linalg.norm(after) <= norm * (1 - 1e-4 * share):
                 break
             share /= 2
-        moved = np.abs(law.across(assembled.node_voltages(share * change))) / law.v_nominal
+            if share < 1e-3:
+                return x, iteration, moved
         x, residual = trial, after
-        if float(moved.max()) < TOLERANCE_PU and share == 1.0:
-            return x, iteration, None
-        if share < 1e-3 and np.linalg.norm(after) > 1e-6 * max(norm, 1.0):
-            # Rounding stops the descent at a solution as well; there the full step is already tiny.
-            full = np.abs(law.across(assembled.node_voltages(change))) / law.v_nominal
-            return x, iteration, None if float(full.max()) < TOLERANCE_PU else full
     return x, NEWTON_LIMIT, moved
 
 

@@ -13,7 +13,6 @@ from math import pi, sqrt
 
 from .elements import A1, A2, Network, Pair
 
-
 Pairs = tuple[tuple[int, int], ...]
 
 
