@@ -145,10 +145,10 @@ class TextFile:
         if not self.lines:
             self.lines.append("")
             shift += 1
-        while hi < len(self.blocks) and self._joins(self.blocks[hi], shift):
+        top = self.blocks[lo].first_line
+        while hi < len(self.blocks) and not self._still_starts(top, self.blocks[hi], shift):
             hi += 1
         old = self.blocks[lo:hi]
-        top = old[0].first_line
         bottom = self.blocks[hi].first_line + shift if hi < len(self.blocks) else len(self.lines)
         fresh = [Block(self.path, top + a, lines) for a, lines in cut(self.lines[top:bottom])]
         same_head = 0
@@ -168,8 +168,7 @@ class TextFile:
                 block.first_line += shift
         return went, came
 
-    def _joins(self, block: Block, shift: int) -> bool:
-        """Whether an old block below the edit might belong to the one above it now."""
-        first = block.lines[0].lstrip("\ufeff")
-        above = self.lines[block.first_line + shift - 1] if block.first_line + shift > 0 else ""
-        return first.startswith("//") or above.startswith("///") or _indented_or_blank(block.lines[0])
+    def _still_starts(self, top: int, block: Block, shift: int) -> bool:
+        """Whether an old block below the edit still begins a block of its own, counted from line ``top``."""
+        start = block.first_line + shift
+        return start - top in list(_starts(self.lines[top : start + 1]))

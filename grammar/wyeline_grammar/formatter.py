@@ -179,7 +179,7 @@ def _slotted(setter: _Setter, raw: str, line: Line, stops: dict[str, int]) -> st
             setter.put(",")
         slot = _slot_of(phrase, stops)
         stop = stops.get(slot or "", 0)
-        wide = slot is not None and slot != "class" or phrase.form in ("in", "text", "conductors")
+        wide = phrase.form in ("quantity", "in", "text", "conductors")
         if stop > reached:
             setter.at(stop)
             reached = stop
