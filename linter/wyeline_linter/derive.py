@@ -158,7 +158,7 @@ class Derivation:
         feeder = self.network.supply.get(name)
         if feeder is None:
             arriving: SystemState = NOT_FED
-        elif follows_grid(equipment):
+        elif follows_grid(equipment) and feeder.source.name == equipment.name:
             arriving = self._following(equipment, feeder)
         else:
             arriving = self._judge(feeder).carried
