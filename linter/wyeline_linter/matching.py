@@ -63,10 +63,14 @@ class Need:
     def without_neutral(self) -> Need:
         return Need(self.system.restrict(self.legs), self.top_v)
 
-    def miss(self, check: PairCheck) -> float:
-        """How far a pair is off, as a share of what was wanted; 0 inside a band."""
+    def deviation(self, check: PairCheck) -> float:
+        """How far a pair is off, as a share of what was wanted and with its sign; 0 inside a band."""
         nearest = min(max(check.found_v, check.needed_v), self.top_v or check.needed_v)
-        return abs(check.found_v - nearest) / nearest
+        return (check.found_v - nearest) / nearest
+
+    def miss(self, check: PairCheck) -> float:
+        """The same without its sign."""
+        return abs(self.deviation(check))
 
 
 def needs_of(up: System, wanted: Voltage | System, needs_neutral: bool) -> tuple[Need, ...]:
@@ -84,14 +88,13 @@ def needs_of(up: System, wanted: Voltage | System, needs_neutral: bool) -> tuple
 
 def candidates(up: System, need: Need) -> Iterator[tuple[str, ...]]:
     """Every one-to-one choice of supply conductors for the needed ones, the supply's own order first."""
+    if up.frequency_hz == 0.0:
+        yield from _same_polarity(up, need)
+        return
     tail = (NEUTRAL,) if need.system.has_neutral else ()
     if tail and not up.has_neutral:
         return
     legs = up.legs
-    if "M" in need.system.conductors:
-        tail = ("M",)
-        if "M" not in up.conductors:
-            return
     size = len(need.legs)
     taken = list(itertools.permutations(legs, size))
     # A–B, B–C, C–A before their opposites: the order in which the trade names legs.
@@ -99,6 +102,15 @@ def candidates(up: System, need: Need) -> Iterator[tuple[str, ...]]:
         taken.sort(key=lambda choice: (not _forward(choice, legs), legs.index(choice[0])))
     for choice in taken:
         yield (*choice, *tail)
+
+
+def _same_polarity(up: System, need: Need) -> Iterator[tuple[str, ...]]:
+    """On direct current the wires may not be swapped: their potentials must fall in the same order."""
+    wanted = sorted(need.names, key=lambda name: -need.system.potential(name).real)
+    offered = sorted(up.conductors, key=lambda name: -up.potential(name).real)
+    for choice in itertools.combinations(offered, len(wanted)):
+        taken = dict(zip(wanted, choice, strict=True))
+        yield tuple(taken[name] for name in need.names)
 
 
 def _forward(choice: tuple[str, ...], legs: tuple[str, ...]) -> bool:
@@ -145,7 +157,7 @@ def _leg_map(up: System, need: Need, choice: tuple[str, ...], checks: tuple[Pair
     arriving = up.restrict(choice)
     turn = arriving.rotation
     live = len(arriving.live_legs)
-    deviations = [(c.found_v - c.needed_v) / c.needed_v * 100.0 for c in checks]
+    deviations = [100.0 * need.deviation(check) for check in checks]
     return LegMap(
         pairs=tuple(zip(need.names, choice, strict=True)),
         system=arriving,

@@ -50,7 +50,7 @@ from wyeline_linter.shapes import Shape as Shape
 from wyeline_linter.shapes import near, recognise
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class System:
     """The conductors at a place and their nominal potentials.
 
@@ -59,7 +59,7 @@ class System:
     potential of earth on the same footing, None where no solid connection fixes it. ``widest_v`` is the largest
     voltage between two conductors of the *source* system, which a restricted run still has to be insulated for.
     ``frequency_hz`` is 0 for direct current. ``nominal`` is the notation of what is present here. Equal
-    systems compare and hash equal (potentials are rounded to 1 uV), and the hash is kept.
+    systems compare and hash equal (potentials to 1 mV, whichever way they were worked out), and the hash is kept.
     """
 
     conductors: tuple[str, ...]
@@ -69,10 +69,16 @@ class System:
     earth: complex | None
     widest_v: float
     nominal: Voltage
+    _key: tuple[object, ...]
     _hash: int
 
     def __hash__(self) -> int:
         return self._hash
+
+    def __eq__(self, other: object) -> bool:
+        if self is other:
+            return True
+        return isinstance(other, System) and self._hash == other._hash and self._key == other._key
 
     @property
     def legs(self) -> tuple[str, ...]:
@@ -192,8 +198,8 @@ class Conflict:
 SystemState = Known | UnknownYet | Conflict
 
 
-def _rounded(value: complex) -> complex:
-    return complex(round(value.real, 6) + 0.0, round(value.imag, 6) + 0.0)
+def _rounded(value: complex, digits: int) -> complex:
+    return complex(round(value.real, digits) + 0.0, round(value.imag, digits) + 0.0)
 
 
 def system(
@@ -206,17 +212,24 @@ def system(
     widest_v: float | None = None,
 ) -> System:
     """Build a System from potentials in volts; ``widest_v`` defaults to the largest distance among them."""
-    points = tuple(_rounded(phasor) for phasor in phasors)
-    fixed = None if earth is None else _rounded(earth)
+    points = tuple(_rounded(phasor, 9) for phasor in phasors)
+    fixed = None if earth is None else _rounded(earth, 9)
     if widest_v is None:
         widest_v = max((abs(p - q) for p, q in itertools.combinations(points, 2)), default=0.0)
-    widest_v = round(widest_v, 6)
-    key = hash((conductors, points, frequency_hz, earthing, fixed, widest_v, nominal.text))
-    return System(conductors, points, frequency_hz, earthing, fixed, widest_v, nominal, key)
+    key = (
+        conductors,
+        tuple(_rounded(point, 3) for point in points),
+        frequency_hz,
+        earthing,
+        None if fixed is None else _rounded(fixed, 3),
+        round(widest_v, 3),
+        nominal.text,
+    )
+    return System(conductors, points, frequency_hz, earthing, fixed, widest_v, nominal, key, hash(key))
 
 
 def unit(degrees: float) -> complex:
-    """The unit phasor at an angle; exact to the last bit of a rounded potential."""
+    """The unit phasor at an angle in degrees."""
     return cmath.rect(1.0, math.radians(degrees))
 
 
