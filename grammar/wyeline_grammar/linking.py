@@ -163,6 +163,7 @@ class Model:
         self.feeders_from: dict[str, list[Feeder]] = {}
         self.feeders_to: dict[str, list[Feeder]] = {}
         self._feeder_groups: dict[str, list[tuple[Block, m.FeederStatement]]] = {}
+        self._feeder_keys: dict[str, list[str]] = {}
         self._type_users: dict[str, set[str]] = {}
         self.projects: list[tuple[Block, m.ProjectStatement]] = []
         self.scenarios: list[tuple[Block, m.ScenarioStatement]] = []
@@ -384,14 +385,11 @@ class Model:
     def _link_group(self, base: str) -> set[str]:
         """Relink the feeders of one name; returns the keys touched."""
         touched: set[str] = set()
-        for key in [k for k in (base, *(_numbered(base, i) for i in range(2, 1000))) if k in self.feeders or k == base]:
-            old = self.feeders.pop(key, None)
-            if old is not None:
-                touched.add(key)
-                self.feeders_from[old.source.name].remove(old)
-                self.feeders_to[old.target.name].remove(old)
-            elif key != base:
-                break
+        for key in self._feeder_keys.pop(base, ()):
+            old = self.feeders.pop(key)
+            touched.add(key)
+            self.feeders_from[old.source.name].remove(old)
+            self.feeders_to[old.target.name].remove(old)
         group = self._feeder_groups.get(base, [])
         if not group:
             self._feeder_groups.pop(base, None)
@@ -405,6 +403,7 @@ class Model:
             self.feeders[key] = feeder
             self.feeders_from.setdefault(feeder.source.name, []).append(feeder)
             self.feeders_to.setdefault(feeder.target.name, []).append(feeder)
+            self._feeder_keys.setdefault(base, []).append(key)
             touched.add(key)
         return touched
 
