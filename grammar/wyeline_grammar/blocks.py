@@ -74,7 +74,7 @@ def _starts(lines: Sequence[str]) -> Iterator[int]:
 def cut(lines: Sequence[str]) -> list[tuple[int, tuple[str, ...]]]:
     """Blocks as (index of the first line, lines). Joined they are the lines given."""
     starts = list(_starts(lines))
-    ends = [*starts[1:], len(lines)]
+    ends = [*starts[1:], len(lines)] if starts else []
     return [(a, tuple(lines[a:b])) for a, b in zip(starts, ends, strict=True)]
 
 
