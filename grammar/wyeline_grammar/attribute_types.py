@@ -156,6 +156,7 @@ def words(text: str) -> Accept:
 
 
 TEXT = Accept("text")
+COUNT = Accept("count")
 NAME = Accept("name")
 NAMES = Accept("names")
 POSITIONS = Accept("positions")

@@ -18,7 +18,7 @@ from wyeline_grammar.attributes_words import (
     ALL_STATEMENTS,
     FLAG_GROUPS,
 )
-from wyeline_grammar.quantities import format_quantity
+from wyeline_grammar.quantities import convert, format_quantity, unit_for
 from wyeline_grammar.units import DIMENSIONS
 
 __all__ = [
@@ -157,8 +157,10 @@ def range_phrase(accept: Accept) -> str:
     if accept.low is None or accept.high is None:
         return ""
     if accept.form == "quantity":
-        low = format_quantity(accept.low, accept.dimension)
-        return f"{low} to {format_quantity(accept.high, accept.dimension)}"
+        unit = unit_for(accept.high, accept.dimension)
+        plain = accept.low <= 0 or convert(accept.low, unit) >= 0.1
+        low = format_quantity(accept.low, accept.dimension, unit=unit if plain else None)
+        return f"{low} to {format_quantity(accept.high, accept.dimension, unit=unit)}"
     scale, unit = (100, " %") if accept.dimension == "ratio" else (1, "")
     return f"{accept.low * scale:g} to {accept.high * scale:g}{unit}"
 

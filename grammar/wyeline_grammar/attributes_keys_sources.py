@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from wyeline_grammar.attribute_types import (
     ALL_BOARDS,
+    COUNT,
     EVERYWHERE,
     FACILITIES,
     LINES,
@@ -53,12 +54,12 @@ PROJECT_KEYS = (
     keyed(
         "revision",
         "The issue of this model, as it prints on every report.",
-        Use(places("project"), (TEXT, NAME, count(0, 9999)), ('revision "B, for tender"', "revision 3")),
+        Use(places("project"), (TEXT, NAME, COUNT), ('revision "B, for tender"', "revision 3")),
     ),
     keyed(
         "number",
         "The number of the project.",
-        Use(places("project"), (TEXT, NAME, count(0, 10**9)), ('number "24-117"', "number 24117")),
+        Use(places("project"), (TEXT, NAME, COUNT), ('number "24-117"', "number 24117")),
     ),
     keyed("client", "Whom the work is for.", Use(places("project"), (TEXT, NAME), ('client "Harbour Trust"',))),
     keyed(
@@ -215,7 +216,7 @@ TRANSFORMER_KEYS = (
         Use(
             places("transformer"),
             (
-                words("auto open-delta zigzag buck-boost"),
+                words("auto open-delta open-wye zigzag buck-boost"),
                 Accept(
                     "pattern",
                     pattern=r"(?:D|YN?|ZN?)(?:(?:dn?|yn?|zn?)(?:1[01]|[0-9])|a0?)|I(?:I|i|a)+(?:0|6)",

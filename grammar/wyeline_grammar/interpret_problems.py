@@ -8,7 +8,7 @@ from __future__ import annotations
 import difflib
 from collections.abc import Callable
 
-from wyeline_grammar.attribute_types import BOARDS, FACILITIES, LOADS, Accept, Unkeyed, Use
+from wyeline_grammar.attribute_types import FACILITIES, LOADS, Accept, Unkeyed, Use
 from wyeline_grammar.attributes import (
     CLASS_KINDS,
     FLAGS,
@@ -26,6 +26,7 @@ from wyeline_grammar.notation import NotationError
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.quantities import format_number, parse_number, parse_quantity
 from wyeline_grammar.units import DIMENSIONS, UNITS
+from wyeline_grammar.vocabulary import BOARDS
 
 _POWERS = frozenset({"power", "apparent-power", "reactive-power"})
 _RELATED: dict[str, tuple[str, ...]] = {
