@@ -46,7 +46,9 @@
 
 (defconst wye-font-lock-keywords
   (list
-   '("\\_<[a-z0-9_.-]*[A-Z[:nonascii:]][[:alnum:]_.-]*\\.[a-z][a-z0-9]*\\(?:-[a-z0-9]+\\)*\\_>" . 'font-lock-function-name-face)
+   '("\\_<[a-z0-9_.-]*[A-ZÀ-ÖØ-öø-῿Ⰰ-󠀀][[:alnum:]_.-]*\\.[a-z][a-z0-9]*\\(?:-[a-z0-9]+\\)*\\_>" . 'font-lock-function-name-face)
+   '("\\[[ \t\u00a0,]*\\(?:L[123]\\|[ABCN]\\)\\(?:[ \t\u00a0,]*\\(?:L[123]\\|[ABCN]\\)\\)*[ \t\u00a0,]*\\]" . 'font-lock-constant-face)
+   '("\\_<\\(?:[0-9]+\\(?:,[0-9]+\\)+\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:\\(?:\\(?:[0-9]+-\\)?[0-9]+/\\(?:16\\|32\\|64\\|2\\|4\\|8\\)\\|[0-9]+\\(?:\\.[0-9]+\\)?\\)[ \t\u00a0]*\\(?:inch\\|mm\\)\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:\\(?:[0-9]+-\\)?[0-9]+/\\(?:16\\|32\\|64\\|2\\|4\\|8\\)[ \t\u00a0]*\\(?:ohm/kft\\|cycles\\|mohm/m\\|ohm/km\\|K\\.m/W\\|K·m/W\\|Ω/kft\\|Ω/kft\\|Mvar\\|degC\\|degF\\|kvar\\|mohm\\|mΩ/m\\|mΩ/m\\|Ω/km\\|Ω/km\\|MVA\\|MWh\\|kVA\\|kWh\\|min\\|ohm\\|var\\|Ah\\|Hz\\|MW\\|VA\\|ft\\|hp\\|kA\\|kV\\|kW\\|km\\|mA\\|ms\\|mΩ\\|mΩ\\|pu\\|°C\\|°F\\|%\\|A\\|V\\|W\\|h\\|m\\|s\\|Ω\\|Ω\\)\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[0-9]+\\(?:\\.[0-9]+\\)?Y/[0-9]+\\(?:\\.[0-9]+\\)?\\(?:\\(?:[ \t\u00a0]*k?V[ \t\u00a0]*\\(?:1ph\\|3ph\\|dc\\)\\|[ \t\u00a0]+\\(?:1ph\\|3ph\\|dc\\)\\|[ \t\u00a0]*dc\\)\\|[ \t\u00a0]*k?V\\)?\\)\\_>" . 'font-lock-constant-face)
@@ -59,17 +61,19 @@
    '("\\_<\\(?:[0-9]+[ \t\u00a0]*sets?\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[1-4]p\\(?:\\+N\\)?\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[0-9]+\\(?:\\.[0-9]+\\)?\\.\\.[0-9]+\\(?:\\.[0-9]+\\)?\\(?:[ \t\u00a0]*\\(?:ohm/kft\\|cycles\\|mohm/m\\|ohm/km\\|K\\.m/W\\|K·m/W\\|Ω/kft\\|Ω/kft\\|Mvar\\|degC\\|degF\\|kvar\\|mohm\\|mΩ/m\\|mΩ/m\\|Ω/km\\|Ω/km\\|MVA\\|MWh\\|kVA\\|kWh\\|min\\|ohm\\|var\\|Ah\\|Hz\\|MW\\|VA\\|ft\\|hp\\|kA\\|kV\\|kW\\|km\\|mA\\|ms\\|mΩ\\|mΩ\\|pu\\|°C\\|°F\\|%\\|A\\|V\\|W\\|h\\|m\\|s\\|Ω\\|Ω\\)\\)?\\)\\_>" . 'font-lock-constant-face)
-   '("\\_<\\(?:[0-9]+\\(?:,[0-9]+\\)+\\)\\_>" . 'font-lock-constant-face)
    '("\\(?:[+]\\|\\_<-?\\)[0-9]+\\(?:\\.[0-9]+\\)?\\_>" . 'font-lock-constant-face)
-   '("\\_<[a-z0-9_.-]*[A-Z[:nonascii:]][[:alnum:]_.-]*\\_>" . 'font-lock-function-name-face)
+   '("\\_<[a-z0-9_.-]*[A-ZÀ-ÖØ-öø-῿Ⰰ-󠀀][[:alnum:]_.-]*\\_>" . 'font-lock-function-name-face)
    (cons (regexp-opt wye-statement-words 'symbols) ''font-lock-keyword-face)
    (cons (regexp-opt wye-kind-words 'symbols) ''font-lock-type-face)
    (cons (regexp-opt wye-key-words 'symbols) ''font-lock-variable-name-face)
    (cons (regexp-opt wye-flag-words 'symbols) ''font-lock-builtin-face)
    (cons (regexp-opt wye-action-words 'symbols) ''font-lock-keyword-face)
    (cons (regexp-opt wye-link-words 'symbols) ''font-lock-keyword-face)
-   '("\\[[ \t\u00a0,]*\\(?:L[123]\\|[ABCN]\\)\\(?:[ \t\u00a0,]*\\(?:L[123]\\|[ABCN]\\)\\)*[ \t\u00a0,]*\\]" . 'font-lock-constant-face)
    '("->\\|→\\|<=\\|≤\\|>=\\|≥\\|:\\|\\+" . 'font-lock-keyword-face)
+   '("\\\"[^\\\"\\n]*\\\"\\.[a-z][a-z0-9]*\\(?:-[a-z0-9]+\\)*\\_>" 0
+     (if (nth 4 (save-excursion (syntax-ppss (match-beginning 0)))) 'font-lock-comment-face
+       'font-lock-function-name-face)
+     t)
    )
   "Colours of the Wyeline language, the first that fits holds.")
 

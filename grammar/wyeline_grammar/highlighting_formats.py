@@ -95,8 +95,8 @@ def _vim_pattern(pattern: str) -> str:
 _VIM_EDGES = EDGES.replace("[", "").replace("]", "")
 _VIM_START = rf"%(^|[{_VIM_EDGES}\[\]])@1<="
 _VIM_EDGE = rf"%([{_VIM_EDGES}\[\]]|-\>|\/\/|$)@="
-_VIM_OTHER = f"[^\\x01-\\x7f{BLANKS[2:]}×²·→≤≥]"
-"""A letter that is not ASCII: Vim has no class for letters of every script."""
+_VIM_OTHER = r"[^\x01-\x7f\u00a0-\u00bf×÷\u2000-\u206f→≤≥]"
+"""A letter that is not ASCII, by leaving out signs: Vim has no class for letters of every script."""
 _VIM_NAME = rf"%([a-z0-9_.-]*%([A-Z]|{_VIM_OTHER}))@=%([0-9A-Za-z_]|{_VIM_OTHER})+%([.-]%([0-9A-Za-z_]|{_VIM_OTHER})+)*"
 
 
@@ -164,14 +164,19 @@ def _lisp(text: str) -> str:
 def emacs() -> str:
     """Font-lock keywords. The mode's syntax table makes ``- . / # % _`` parts of a symbol, so that a symbol's bounds
     are a word's edges; comments and texts are the syntax table's too."""
-    name = r"[a-z0-9_.-]*[A-Z[:nonascii:]][[:alnum:]_.-]*"
-    rules = [("port", rf"\_<{name}\.{_emacs_pattern(PORT_WORD)}\_>")]
-    rules += [(rule.group, _emacs_rule(rule.pattern)) for rule in RULES]
-    rules += [
-        ("name", rf"\_<{name}\_>"),
+    # Emacs has no class for "a letter, but none of a-z": the ranges leave out the signs of Latin-1 and of U+2000 on.
+    capital = "[A-Z\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u1fff\u2c00-\U000e0000]"
+    name = rf"[a-z0-9_.-]*{capital}[[:alnum:]_.-]*"
+    # The rules run one after the other over the whole line and the first holds: what may hold another goes first, so
+    # lists (`1,200 A` is a list and a name) and legs.
+    rules = [
+        ("port", rf"\_<{name}\.{_emacs_pattern(PORT_WORD)}\_>"),
         ("legs", rf"\[[{BLANKS},]*{_emacs_pattern(LEGS)}[{BLANKS},]*\]"),
-        ("mark", "->\\|→\\|<=\\|≤\\|>=\\|≥\\|:\\|\\+"),
     ]
+    rules += [
+        (rule.group, _emacs_rule(rule.pattern)) for rule in sorted(RULES, key=lambda rule: "," not in rule.pattern)
+    ]
+    rules += [("name", rf"\_<{name}\_>"), ("mark", "->\\|→\\|<=\\|≤\\|>=\\|≥\\|:\\|\\+")]
     lines = [
         ";;; wye-highlighting.el --- Words of the Wyeline language  -*- lexical-binding: t; coding: utf-8 -*-",
         "",
@@ -185,9 +190,16 @@ def emacs() -> str:
         listed = "\n    ".join(_wrapped([_lisp(word) for word in sorted(words)], 110))
         lines += [f"(defconst wye-{group}-words", f"  '({listed})", f'  "Words of the group `{group}\'.")', ""]
     lines += ["(defconst wye-font-lock-keywords", "  (list"]
-    lines += [f"   '({_lisp(pattern)} . '{GROUPS[group].emacs})" for group, pattern in rules[:-2]]
+    lines += [f"   '({_lisp(pattern)} . '{GROUPS[group].emacs})" for group, pattern in rules[:-1]]
     lines += [f"   (cons (regexp-opt wye-{group}-words 'symbols) ''{GROUPS[group].emacs})" for group in WORDS]
-    lines += [f"   '({_lisp(pattern)} . '{GROUPS[group].emacs})" for group, pattern in rules[-2:]]
+    lines += [f"   '({_lisp(pattern)} . '{GROUPS[group].emacs})" for group, pattern in rules[-1:]]
+    quoted_port = _lisp(rf"\"[^\"\n]*\"\.{_emacs_pattern(PORT_WORD)}\_>").replace("\n", "\\n")
+    lines += [
+        f"   '({quoted_port} 0",
+        f"     (if (nth 4 (save-excursion (syntax-ppss (match-beginning 0)))) '{GROUPS['comment'].emacs}",
+        f"       '{GROUPS['port'].emacs})",
+        "     t)",
+    ]
     lines += ["   )", '  "Colours of the Wyeline language, the first that fits holds.")', ""]
     lines += ["(provide 'wye-highlighting)", ";;; wye-highlighting.el ends here", ""]
     return "\n".join(lines)

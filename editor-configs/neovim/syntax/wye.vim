@@ -17,7 +17,7 @@ syntax keyword wyeAction close off on open scale shed switch
 syntax keyword wyeLink all allow assume at claim in leg
 syntax match wyeMark /\v\-\>|→|\<\=|≤|\>\=|≥|\:|\+/
 syntax match wyeLegs /\v\[[ \t\u00a0,]*%(L[123]|[ABCN])%([ \t\u00a0,]*%(L[123]|[ABCN]))*[ \t\u00a0,]*\]/
-syntax match wyeName /\v%(^|[ \t\u00a0,:"+<>=≤≥→\[\]])@1<=%([a-z0-9_.-]*%([A-Z]|[^\x01-\x7f\u00a0×²·→≤≥]))@=%([0-9A-Za-z_]|[^\x01-\x7f\u00a0×²·→≤≥])+%([.-]%([0-9A-Za-z_]|[^\x01-\x7f\u00a0×²·→≤≥])+)*%([ \t\u00a0,:"+<>=≤≥→\[\]]|-\>|\/\/|$)@=/
+syntax match wyeName /\v%(^|[ \t\u00a0,:"+<>=≤≥→\[\]])@1<=%([a-z0-9_.-]*%([A-Z]|[^\x01-\x7f\u00a0-\u00bf×÷\u2000-\u206f→≤≥]))@=%([0-9A-Za-z_]|[^\x01-\x7f\u00a0-\u00bf×÷\u2000-\u206f→≤≥])+%([.-]%([0-9A-Za-z_]|[^\x01-\x7f\u00a0-\u00bf×÷\u2000-\u206f→≤≥])+)*%([ \t\u00a0,:"+<>=≤≥→\[\]]|-\>|\/\/|$)@=/
 syntax match wyeCount /\v%(^|[ \t\u00a0,:"+<>=≤≥→\[\]])@1<=%([+-]=[0-9]+%(\.[0-9]+)=)%([ \t\u00a0,:"+<>=≤≥→\[\]]|-\>|\/\/|$)@=/
 syntax match wyeCount /\v%(^|[ \t\u00a0,:"+<>=≤≥→\[\]])@1<=%([0-9]+%(\,[0-9]+)+)%([ \t\u00a0,:"+<>=≤≥→\[\]]|-\>|\/\/|$)@=/
 syntax match wyeCount /\v%(^|[ \t\u00a0,:"+<>=≤≥→\[\]])@1<=%([0-9]+%(\.[0-9]+)=\.\.[0-9]+%(\.[0-9]+)=%([ \t\u00a0]*%(ohm\/kft|cycles|mohm\/m|ohm\/km|K\.m\/W|K·m\/W|Ω\/kft|Ω\/kft|Mvar|degC|degF|kvar|mohm|mΩ\/m|mΩ\/m|Ω\/km|Ω\/km|MVA|MWh|kVA|kWh|min|ohm|var|Ah|Hz|MW|VA|ft|hp|kA|kV|kW|km|mA|ms|mΩ|mΩ|pu|°C|°F|\%|A|V|W|h|m|s|Ω|Ω))=)%([ \t\u00a0,:"+<>=≤≥→\[\]]|-\>|\/\/|$)@=/
@@ -33,7 +33,7 @@ syntax match wyeVoltage /\v%(^|[ \t\u00a0,:"+<>=≤≥→\[\]])@1<=%([0-9]+%(\.[
 syntax match wyeQuantity /\v%(^|[ \t\u00a0,:"+<>=≤≥→\[\]])@1<=%(%([0-9]+\-)=[0-9]+\/%(16|32|64|2|4|8)[ \t\u00a0]*%(ohm\/kft|cycles|mohm\/m|ohm\/km|K\.m\/W|K·m\/W|Ω\/kft|Ω\/kft|Mvar|degC|degF|kvar|mohm|mΩ\/m|mΩ\/m|Ω\/km|Ω\/km|MVA|MWh|kVA|kWh|min|ohm|var|Ah|Hz|MW|VA|ft|hp|kA|kV|kW|km|mA|ms|mΩ|mΩ|pu|°C|°F|\%|A|V|W|h|m|s|Ω|Ω))%([ \t\u00a0,:"+<>=≤≥→\[\]]|-\>|\/\/|$)@=/
 syntax match wyeConductor /\v%(^|[ \t\u00a0,:"+<>=≤≥→\[\]])@1<=%(%(%([0-9]+\-)=[0-9]+\/%(16|32|64|2|4|8)|[0-9]+%(\.[0-9]+)=)[ \t\u00a0]*%(inch|mm))%([ \t\u00a0,:"+<>=≤≥→\[\]]|-\>|\/\/|$)@=/
 syntax match wyeText /\v\"[^\"]*\"/
-syntax match wyePort /\v%(^|[ \t\u00a0,:"+<>=≤≥→\[\]])@1<=%(\"[^\"]*\"|%([a-z0-9_.-]*%([A-Z]|[^\x01-\x7f\u00a0×²·→≤≥]))@=%([0-9A-Za-z_]|[^\x01-\x7f\u00a0×²·→≤≥])+%([.-]%([0-9A-Za-z_]|[^\x01-\x7f\u00a0×²·→≤≥])+)*)\.[a-z][a-z0-9]*%(\-[a-z0-9]+)*%([ \t\u00a0,:"+<>=≤≥→\[\]]|-\>|\/\/|$)@=/
+syntax match wyePort /\v%(^|[ \t\u00a0,:"+<>=≤≥→\[\]])@1<=%(\"[^\"]*\"|%([a-z0-9_.-]*%([A-Z]|[^\x01-\x7f\u00a0-\u00bf×÷\u2000-\u206f→≤≥]))@=%([0-9A-Za-z_]|[^\x01-\x7f\u00a0-\u00bf×÷\u2000-\u206f→≤≥])+%([.-]%([0-9A-Za-z_]|[^\x01-\x7f\u00a0-\u00bf×÷\u2000-\u206f→≤≥])+)*)\.[a-z][a-z0-9]*%(\-[a-z0-9]+)*%([ \t\u00a0,:"+<>=≤≥→\[\]]|-\>|\/\/|$)@=/
 syntax match wyeComment /\v\/\/.*$/
 syntax match wyeDoc /\v\/\/\/.*$/
 syntax sync minlines=1
