@@ -57,7 +57,7 @@ def test_the_other_forms() -> None:
     assert parse_trade_size("1-1/4  inch") == TradeSize(1.25, "inch", "1-1/4 inch")
     for parse, text in ((parse_range, "1.1..0.9"), (parse_list, "2, 4"), (parse_trade_size, "2 in"), (parse_sets, "x")):
         with pytest.raises(QuantityError):
-            parse(text)  # type: ignore[operator]
+            parse(text)
 
 
 @pytest.mark.parametrize(
