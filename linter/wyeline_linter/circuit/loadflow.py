@@ -47,9 +47,10 @@ class LoadLaw:
     s_current: Complex
     v_nominal: Floats
     limit_a: Floats
+    collapse_pu: float
 
     @classmethod
-    def of(cls, network: Network) -> LoadLaw:
+    def of(cls, network: Network, collapse_pu: float = COLLAPSE_PU) -> LoadLaw:
         """Columns of all loads of the network (the constant-impedance share is in the matrix)."""
         loads = network.loads
         pairs = np.array(loads.pairs, dtype=np.int64).reshape(-1, 2)
@@ -62,6 +63,7 @@ class LoadLaw:
             s * shares[:, 1],
             np.array(loads.v_nominal, dtype=np.float64),
             np.array(loads.limit_a, dtype=np.float64),
+            max(collapse_pu, 1e-6),
         )
 
     def across(self, node_volts: Complex) -> Complex:
@@ -71,12 +73,12 @@ class LoadLaw:
 
     def collapsed(self, v: Complex) -> Any:
         """Loads whose constant-power share has become an impedance."""
-        return (np.abs(v) < COLLAPSE_PU * self.v_nominal) & (self.s_power != 0)
+        return (np.abs(v) < self.collapse_pu * self.v_nominal) & (self.s_power != 0)
 
     def current(self, v: Complex) -> Complex:
         """Current drawn from the plus node at voltage `v`, in A."""
         size = np.abs(v)
-        floor_p = COLLAPSE_PU * self.v_nominal
+        floor_p = self.collapse_pu * self.v_nominal
         floor_i = CURRENT_FLOOR_PU * self.v_nominal
         power = np.conj(self.s_power) * v / np.maximum(size, floor_p) ** 2
         drawn = np.abs(power)
@@ -87,17 +89,17 @@ class LoadLaw:
 
     def limited(self, v: Complex) -> Any:
         """Loads (inverters) held at their current limit."""
-        return np.abs(self.s_power) > self.limit_a * np.maximum(np.abs(v), COLLAPSE_PU * self.v_nominal) * (1 + 1e-12)
+        return np.abs(self.s_power) > self.limit_a * np.maximum(np.abs(v), self.collapse_pu * self.v_nominal) * (1 + 1e-12)
 
     def slope(self, v: Complex) -> tuple[Complex, Complex]:
         """dI/dV and dI/dV* of the current law (current limits are left out: only the way to the solution changes)."""
         size = np.abs(v)
         safe = np.where(size > 0, v, 1.0)
         turn = safe / np.conj(safe)
-        low_p = size < COLLAPSE_PU * self.v_nominal
+        low_p = size < self.collapse_pu * self.v_nominal
         low_i = size < CURRENT_FLOOR_PU * self.v_nominal
         sp, si = np.conj(self.s_power), np.conj(self.s_current)
-        by_v = np.where(low_p, sp / (COLLAPSE_PU * self.v_nominal) ** 2, 0)
+        by_v = np.where(low_p, sp / (self.collapse_pu * self.v_nominal) ** 2, 0)
         by_conj = np.where(low_p, 0, -sp / np.conj(safe) ** 2)
         steady = si / (self.v_nominal * np.where(low_i, CURRENT_FLOOR_PU * self.v_nominal, np.abs(safe)))
         by_v = by_v + np.where(low_i, steady, steady / 2)
@@ -105,14 +107,17 @@ class LoadLaw:
         return by_v, by_conj
 
 
-def solve_flow(network: Network) -> Solved | NotSolved:
-    """Solve the load flow.  Never raises for an electrical reason: what cannot be solved comes back as NotSolved."""
+def solve_flow(network: Network, collapse_pu: float = COLLAPSE_PU) -> Solved | NotSolved:
+    """Solve the load flow.  Never raises for an electrical reason: what cannot be solved comes back as NotSolved.
+
+    `collapse_pu` is the part of nominal voltage below which constant power becomes constant impedance; 0 never.
+    """
     try:
         assembled = assemble(network, "flow")
         factors = Factors(assembled.matrix())
     except SingularNetwork as trouble:
         return NotSolved(str(trouble))
-    law = LoadLaw.of(network)
+    law = LoadLaw.of(network, collapse_pu)
     source = assembled.excitation()
     x = factors.solve(source)
     if not np.all(np.isfinite(x)):
