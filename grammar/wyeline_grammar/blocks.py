@@ -43,7 +43,7 @@ class Block:
 
 
 def _indented_or_blank(line: str) -> bool:
-    return not line or line[0] in " \t\u00a0\ufeff" and (line[0] != "\ufeff" or len(line) == 1)
+    return not line or (line[0] in " \t\u00a0\ufeff" and (line[0] != "\ufeff" or len(line) == 1))
 
 
 def _starts(lines: Sequence[str]) -> Iterator[int]:

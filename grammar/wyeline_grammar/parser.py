@@ -118,8 +118,8 @@ def _detail_alone(text: str, line: Line) -> Problem:
         needed="a statement in the first column above, such as `panel LP-1`",
         why="An indented line says more of the statement above it; a comment in the first column, or the start of the "
         "file, ends what stands above.",
-        change="write its statement above it, or make the line a comment too",
-        remedies=(Remedy("make the line a comment", (TextEdit(0, start, start, "// "),), sure=False),),
+        change="Write its statement above it, or make the line a comment too",
+        remedies=(Remedy("Make the line a comment", (TextEdit(0, start, start, "// "),), sure=False),),
     )
 
 

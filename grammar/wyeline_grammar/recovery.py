@@ -8,26 +8,25 @@ that nothing else becomes undefined; elsewhere reading goes on at the next word 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from functools import cache, lru_cache
 
 from wyeline_grammar import memo
-from wyeline_grammar.memo import END, Failure, Kinds
+from wyeline_grammar.expectation import PHRASE_STARTS, message, needed_here
+from wyeline_grammar.memo import Failure, Kinds
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
-from wyeline_grammar.slips import SLIPS, Match, Place, Slip
+from wyeline_grammar.slip_fixes import Match, Place
+from wyeline_grammar.slips import SLIPS, Slip
+from wyeline_grammar.spelling import nearest
 from wyeline_grammar.syntax import Line, Phrase, Token
 from wyeline_grammar.tokens import cut, is_statement
-from wyeline_grammar.vocabulary import ACTIONS, FLAGS, KEYS, KINDS, word_kind
 
 UNREADABLE, KNOWN_SLIP = "unreadable-line", "known-slip"
 
 _MOST_MENDED = 8
 """How many slips of one line are mended to find out what it means."""
+_NEAR = 5
 _LONGEST_MENDED = 2_000
 """Longer lines are no slip of the pen; they get the general message."""
 
-_PHRASE_STARTS = frozenset("KEY FLAG KIND QUANTITY SETS RUN TEXT IN AT LEG ASSUME".split())
-_STARTS_ONLY = frozenset("KEY AT IN LEG ASSUME SETS RUN".split())
-_VALUES = frozenset("QUANTITY NUMBER VOLTAGE RANGE LIST NAME".split())
 _HEAD_FORMS = {
     "WYE": "wye",
     "PROJECT": "project",
@@ -47,53 +46,12 @@ _DETAIL_FORMS = {
 }
 _IN_HEAD = frozenset("NAME TEXT PORT VOLTAGE ARROW LEGS COLON TRADE_SIZE".split())
 
-_NEEDS: tuple[tuple[frozenset[str], str], ...] = (
-    (
-        frozenset("FEEDER SCENARIO EXPECT".split()),
-        "a kind of equipment, or `feeder`, `project`, `include`, `raceway`, `type`, `scenario` or `expect`",
-    ),
-    (_VALUES, "a value, such as `225 A`, `0.86`, `480 3ph`, a word or a name"),
-    (
-        _PHRASE_STARTS - {"TEXT"},
-        "a keyword with its value, a flag, a number with its unit, conductors such as `3#8`, or `in` with a raceway",
-    ),
-    (frozenset({"ALLOW", "CLAIM"}), "`allow` or `claim`"),
-    (frozenset({"NAME", "PORT"}), "a name such as `LP-1`"),
-    (frozenset({"KEY", "FLAG", "PLAIN"}), "what is expected, such as `drop` or `fault`"),
-    (frozenset({"FLAG", "ACTION", "PLAIN"}), "the name of a rule or a code exception"),
-    (frozenset({"NAME", "PLAIN", "TRADE_SIZE"}), "a raceway, such as `EMT`, `2 inch EMT` or `R-7`"),
-    (frozenset({"NAME", "PLAIN"}), "a raceway, such as `EMT` or `R-7`"),
-    (frozenset({"LE", "GE"}), "`<=` or `>=`"),
-)
-_NEED = {
-    "NAME": "a name such as `LP-1`",
-    "TEXT": "a text in quotes",
-    "PORT": "a port such as `ATS-1.normal`",
-    "NUMBER": "a number",
-    "LIST": "positions such as `2,4`",
-    "QUANTITY": "a number with its unit, such as `225 A`",
-    "VOLTAGE": "a voltage such as `480Y/277`",
-    "POLES": "poles such as `3p`",
-    "SIZE": "a conductor size such as `#8` or `16 mm2`",
-    "RUN": "conductors such as `3#8`",
-    "TRADE_SIZE": "a trade size such as `2 inch`",
-    "LEGS": "legs such as `[AB]`",
-    "ARROW": "`->`",
-    "COLON": "`:` behind a label",
-    "PLUS": "`+` with a further conductor",
-    "KIND": "a kind of equipment",
-    "ACTION": "an action such as `open`",
-    "FLAG": "a flag",
-    "PLAIN": "a word",
-    END: "the end of the line",
-}
-
 
 def recover(
     text: str, tokens: tuple[Token, ...], kinds: Kinds, comment: str | None, statement: bool, stop: Failure
 ) -> Line:
     """The line as far as it can be read, with its one problem."""
-    problem, mended = _diagnose(text, tokens, kinds, statement, stop)
+    problem, mended = _diagnose(text, tokens, statement, stop)
     if mended is not None:
         line = _meaning(*mended)
         if line is not None:
@@ -122,7 +80,7 @@ def recover_sound(text: str, line: Line, statement: bool) -> Line:
 
 
 def _diagnose(
-    text: str, tokens: tuple[Token, ...], kinds: Kinds, statement: bool, stop: Failure
+    text: str, tokens: tuple[Token, ...], statement: bool, stop: Failure
 ) -> tuple[Problem, tuple[str, int, int, str] | None]:
     """The problem, and the one edit that surely mends it, if there is one: (text, start, end, new text)."""
     wrong = tokens[stop.at] if stop.at < len(tokens) else None
@@ -134,7 +92,7 @@ def _diagnose(
             problem = _slip_problem(slip, match, options, place)
             sure = (text, match.start(), match.end(), options[0]) if len(options) == 1 else None
             return problem, sure
-        if wrong is not None and wrong.kind in ("PLAIN", "NAME", "ERROR", "KEY", "FLAG", "KIND", "ACTION"):
+        if wrong is not None and wrong.kind in ("PLAIN", "NAME", "ERROR"):
             near = nearest(wrong.text, stop.expected)
             sure_words = [w for d, w in near if d == 1 and _leads_further(place, wrong.start, wrong.end, w)]
             if len(sure_words) == 1:
@@ -143,16 +101,24 @@ def _diagnose(
             if near:
                 words = tuple(sure_words or [w for _, w in near])[:3]
                 return _misspelt(wrong, words, place, False), None
-    return _unreadable(place, kinds, stop), None
+    return _unreadable(place, stop), None
 
 
 def _find_slip(place: Place) -> tuple[Slip, Match, tuple[str, ...]] | None:
-    masked = _without_texts(place.text, place.tokens)
-    limit = place.wrong.end if place.wrong else len(place.text)
+    text, tokens = place.text, place.tokens
+    masked = _without_texts(text, tokens)
+    wrong = tokens.index(place.wrong) if place.wrong else len(tokens)
+    limit = place.wrong.end if place.wrong else len(text)
+    # A slip lies within a few words of the first wrong one; looking further only costs time.
+    near = tokens[wrong - _NEAR].start if wrong > _NEAR else 0
+    far = tokens[wrong + _NEAR].end if wrong + _NEAR < len(tokens) else len(text)
     for slip in SLIPS:
         if slip.sound:
             continue
-        for match in slip.pattern.finditer(place.text if slip.quotes else masked):
+        spelling = slip.pattern.pattern
+        first = 0 if spelling.startswith("^") else near
+        last = len(text) if "$" in spelling or "Z)" in spelling else far
+        for match in slip.pattern.finditer(text if slip.quotes else masked, first, last):
             if match.start() > limit:
                 break
             options = _options(slip, match, place)
@@ -196,23 +162,23 @@ def _leads_further(place: Place, start: int, end: int, new: str) -> bool:
 
 
 def _slip_problem(slip: Slip, match: Match, options: tuple[str, ...], place: Place) -> Problem:
-    start, end = match.span()
-    wrong, right = match[0].strip(), options[0].strip()
-    if not wrong and place.tokens:  # an indentation: what is shown is the word behind it
+    written = match[0]
+    start, end = match.end() - len(written.lstrip()), match.start() + len(written.rstrip())
+    wrong, right = written.strip(), options[0].strip()
+    if not wrong:  # an indentation: what is shown is the word behind it
         start, end = place.tokens[0].start, place.tokens[0].end
         wrong = right = place.text[start:end]
-    message = slip.message.format(wrong=wrong, right=right)
-    titles = tuple(_title(match[0], option, place) for option in options)
+    titles = [_title(written, option, place) for option in options]
     return Problem(
         rule=KNOWN_SLIP,
-        message=message,
+        message=slip.message.format(wrong=_short(wrong), right=_short(right)),
         line=0,
-        start=start + (len(match[0]) - len(match[0].lstrip()) if match[0].strip() else 0),
-        end=end - (len(match[0]) - len(match[0].rstrip()) if match[0].strip() else 0),
+        start=start,
+        end=end,
         found=f"`{wrong}`",
         needed=" or ".join(f"`{option.strip()}`" for option in options if option.strip()) or _INDENT[place.statement],
         why=slip.why,
-        change=" or ".join(titles),
+        change=titles[0] + "".join(f", or {title[0].lower()}{title[1:]}" for title in titles[1:]),
         remedies=tuple(
             Remedy(title, (TextEdit(0, match.start(), match.end(), option),), sure=len(options) == 1)
             for title, option in zip(titles, options, strict=True)
@@ -225,10 +191,10 @@ _INDENT = {True: "a line that starts with a blank", False: "a line that starts i
 
 def _title(old: str, new: str, place: Place) -> str:
     if new.strip():
-        return f"write `{new.strip()}`"
+        return f"Write `{_short(new.strip())}`"
     if old.strip():
-        return f"leave out `{old.strip()}`"
-    return "indent the line" if place.statement else "move the line to the first column"
+        return f"Leave out `{old.strip()}`"
+    return "Indent the line" if place.statement else "Move the line to the first column"
 
 
 def _misspelt(wrong: Token, words: tuple[str, ...], place: Place, sure: bool) -> Problem:
@@ -243,146 +209,46 @@ def _misspelt(wrong: Token, words: tuple[str, ...], place: Place, sure: bool) ->
         found=f"`{typed}`",
         needed=needed_here(place.expected),
         why="Only listed words can stand here, and none is guessed.",
-        change=f"write {listed}",
-        remedies=tuple(Remedy(f"write `{word}`", (TextEdit(0, wrong.start, wrong.end, word),), sure) for word in words),
+        change=f"Write {listed}",
+        remedies=tuple(Remedy(f"Write `{word}`", (TextEdit(0, wrong.start, wrong.end, word),), sure) for word in words),
     )
 
 
-def _unreadable(place: Place, kinds: Kinds, stop: Failure) -> Problem:
-    needed = needed_here(stop.expected)
-    before = place.tokens[stop.at - 1] if stop.at > 0 else None
-    behind = f" behind `{_typed(place.text, before)}`" if before else ""
+def _unreadable(place: Place, stop: Failure) -> Problem:
+    """The general message: what was found, and what could stand there."""
     wrong = place.wrong
-    if wrong is None:
-        last = place.tokens[-1]
-        return Problem(
-            rule=UNREADABLE,
-            message=f"the line ends too early{behind}: here stands {needed}",
-            line=0,
-            start=last.start,
-            end=last.end,
-            found="the end of the line",
-            needed=needed,
-            why="The sentence is not whole, and nothing is guessed.",
-            change=f"add {needed}{behind}",
-        )
-    typed = _typed(place.text, wrong)
+    before = _typed(place.text, place.tokens[stop.at - 1]) if stop.at else ""
+    typed = _typed(place.text, wrong) if wrong else ""
+    says, why = message(typed, wrong, before, stop.expected)
+    needed = needed_here(stop.expected)
+    if place.tokens[0].kind == "ALLOW" and "TEXT" in stop.expected:
+        needed = "the reason, in quotes"
+        says = f"`{before}` needs its reason behind it, in quotes"
+        why = "Who reads the finding later must see why it was accepted."
+    shown = wrong or place.tokens[-1]
     remedies: tuple[Remedy, ...] = ()
-    if len(place.text) <= _LONGEST_MENDED and _leads_further(place, wrong.start, wrong.end, ""):
-        remedies = (Remedy(f"leave out `{typed}`", (TextEdit(0, wrong.start, wrong.end, ""),), sure=False),)
-    if wrong.kind == "ERROR":
-        message = f"`{typed}` cannot be read{behind}: here stands {needed}"
-    else:
-        message = (
-            f"{_called(wrong.kind)} `{typed}` cannot stand{behind or ' at the start of a line'}: here stands {needed}"
-        )
-    return Problem(
-        rule=UNREADABLE,
-        message=message,
-        line=0,
-        start=wrong.start,
-        end=wrong.end,
-        found=f"`{typed}`",
-        needed=needed,
-        why=_reason(kinds, stop.at),
-        change=f"write {needed} in place of `{typed}`, or leave it out",
-        remedies=remedies,
-    )
+    change = f"Write {needed} behind `{before}`"
+    if wrong:
+        change = f"Write {needed} in place of `{typed}`"
+        if len(place.text) <= _LONGEST_MENDED and _parses(place.text[: wrong.start] + place.text[wrong.end :]):
+            edit = TextEdit(0, wrong.start, wrong.end, "")
+            remedies = (Remedy(f"Leave out `{typed}`", (edit,), sure=False),)
+            change += ", or leave it out"
+    found = f"`{typed}`" if wrong else "the end of the line"
+    return Problem(UNREADABLE, says, 0, shown.start, shown.end, found, needed, why, change, remedies)
 
 
 def _typed(text: str, token: Token) -> str:
-    typed = text[token.start : token.end].strip()
+    return _short(text[token.start : token.end].strip())
+
+
+def _short(typed: str) -> str:
     return typed if len(typed) <= 60 else typed[:57] + "..."
 
 
-def _called(kind: str) -> str:
-    return {"NAME": "the name", "NUMBER": "the bare number", "TEXT": "the text", "VOLTAGE": "the voltage"}.get(
-        kind, "here"
-    )
-
-
-def _reason(kinds: Kinds, at: int) -> str:
-    if kinds[at] == "NUMBER":
-        return "A bare number has no unit, so it could mean anything; only a keyword or a unit says what it is."
-    if kinds[at] in ("NAME", "PORT"):
-        return "A name is the value of the keyword before it, or one of the ends of a connection; it starts nothing."
-    return "A line is read word by word, and nothing is guessed."
-
-
-def needed_here(expected: frozenset[str]) -> str:
-    """What can stand at a place, in the words of the reference."""
-    left = set(expected)
-    parts = []
-    for group, words in _NEEDS:
-        if group <= left:
-            parts.append(words)
-            left -= group
-            if group is _VALUES or "SETS" in group or "FEEDER" in group:
-                left -= {"TEXT", "SIZE", "TRADE_SIZE", "PORT", "PLAIN", "FLAG", "KIND", "ACTION"}
-                left -= {"WYE", "PROJECT", "INCLUDE", "TYPE", "RACEWAY"}
-    for kind in sorted(left & {"NAME", "PORT"}):
-        if any("a name such as" in part for part in parts):
-            left.discard(kind)
-    parts += [_NEED.get(kind, f"`{kind.lower()}`") for kind in sorted(left - {END})]
-    if END in left:
-        parts.append(_NEED[END])
-    if len(parts) < 2:
-        return "".join(parts) or "nothing more"
-    return ", ".join(parts[:-1]) + " or " + parts[-1]
-
-
-# --- nearest spelling -------------------------------------------------------------------------------------------------
-
-
-@cache
-def _deletions() -> dict[str, tuple[str, ...]]:
-    """Every listed word under all its spellings with up to two letters left out."""
-    found: dict[str, list[str]] = {}
-    for word in sorted(KEYS | FLAGS | KINDS | ACTIONS | _GRAMMAR_WORDS):
-        for short in _shortened(word):
-            found.setdefault(short, []).append(word)
-    return {short: tuple(words) for short, words in found.items()}
-
-
-_GRAMMAR_WORDS = frozenset(
-    "wye project include type raceway feeder scenario expect in at leg all assume allow claim".split()
-)
-
-
-def _shortened(word: str) -> set[str]:
-    once = {word[:i] + word[i + 1 :] for i in range(len(word))}
-    return {word, *once, *(short[:i] + short[i + 1 :] for short in once for i in range(len(short)))}
-
-
-def distance(a: str, b: str) -> int:
-    """How many letters must be put in, left out, changed or swapped with their neighbour."""
-    before: list[int] = []
-    row = list(range(len(b) + 1))
-    for i, x in enumerate(a, 1):
-        earlier, before, row = before, row, [i]
-        for j, y in enumerate(b, 1):
-            cost = min(before[j] + 1, row[j - 1] + 1, before[j - 1] + (x != y))
-            if i > 1 and j > 1 and x == b[j - 2] and a[i - 2] == y:
-                cost = min(cost, earlier[j - 2] + 1)
-            row.append(cost)
-    return row[-1]
-
-
-@lru_cache(maxsize=4096)
-def nearest(word: str, expected: frozenset[str]) -> tuple[tuple[int, str], ...]:
-    """Listed words that can stand here and differ by a letter or two, the nearest first, at the most four."""
-    word = word.lower().replace("_", "-")
-    if not 2 <= len(word) <= 30:
-        return ()
-    index = _deletions()
-    candidates = {candidate for short in _shortened(word) for candidate in index.get(short, ())}
-    found = []
-    for candidate in candidates:
-        if word_kind(candidate) in expected:
-            steps = distance(word, candidate)
-            if 0 < steps <= (1 if len(candidate) < 5 else 2):
-                found.append((steps, candidate))
-    return tuple(sorted(found)[:4])
+def _parses(text: str) -> bool:
+    kinds, _, _ = cut(text)
+    return bool(kinds) and isinstance(memo.shape(kinds, is_statement(text)), memo.Recipe)
 
 
 # --- what stays usable ------------------------------------------------------------------------------------------------
@@ -400,7 +266,7 @@ def _meaning(text: str, start: int, end: int, new: str, depth: int = 0) -> Line 
     if not isinstance(found, Failure):
         line = memo.build(tokens, found, None)
     else:
-        _, mended = _diagnose(fixed, tokens, kinds, statement, found)
+        _, mended = _diagnose(fixed, tokens, statement, found)
         line = _meaning(*mended, depth + 1) if mended else None
         if line is None:
             form, head, phrases = _readable(tokens, kinds, statement, found)
@@ -429,13 +295,15 @@ def _readable(
     first = kinds[0]
     form = (_HEAD_FORMS if statement else _DETAIL_FORMS).get(first)
     if form is None:
-        form = "broken" if statement or first not in _PHRASE_STARTS else "more"
+        form = "broken" if statement or first not in PHRASE_STARTS else "more"
     elif form in memo.CLOSED_FORMS:
         return form, tokens[: stop.at], ()
     opening = 0 if form in ("more", "broken") else 2 if form == "type" else 1
     body = next((i for i in range(opening, len(kinds)) if _starts_phrase(kinds, i, opening)), len(kinds))
-    if form == "more" or (form == "circuit" and body > 2):
+    if form == "more":
         body = opening
+    elif "KEY" in stop.expected and opening <= stop.at < body:
+        body = stop.at  # the head was whole
     head = tuple(
         token for i, token in enumerate(tokens[:body]) if i < opening or (i != stop.at and token.kind in _IN_HEAD)
     )
@@ -447,22 +315,22 @@ def _starts_phrase(kinds: Kinds, at: int, opening: int) -> bool:
     kind = kinds[at]
     if kind == "TEXT":
         return at > opening and kinds[at - 1] not in ("ARROW", "COLON")
-    return kind in _PHRASE_STARTS
+    return kind in PHRASE_STARTS
 
 
 def _phrases(tokens: tuple[Token, ...], kinds: Kinds, at: int, wrong: int) -> Iterator[Phrase]:
-    """The phrases from a token on; behind a wrong word, one word that may be its value is passed over."""
+    """The phrases from a token on; a quantity behind a wrong word may be its value and is passed over."""
     while at < len(kinds):
-        found = memo.phrase_at(kinds, at) if kinds[at] in _PHRASE_STARTS else None
+        found = memo.phrase_at(kinds, at) if kinds[at] in PHRASE_STARTS else None
         if found is not None:
             form, first, end, assumed = found
             if not (end == wrong and kinds[end - 1] in ("NUMBER", "LIST") and form == "key"):
                 yield Phrase(form, tokens[first:end], assumed)
             at = end
             continue
-        keyed = at == wrong and kinds[at] in ("PLAIN", "NAME", "ERROR")
+        keyed = at == wrong and kinds[at] in ("PLAIN", "NAME")
         at += 1
-        if keyed and at < len(kinds) and kinds[at] not in _STARTS_ONLY:
-            at += 2 if kinds[at] == "QUANTITY" and kinds[at + 1 : at + 2] == ("POLES",) else 1
-        while at < len(kinds) and kinds[at] not in _PHRASE_STARTS:
+        if keyed and kinds[at : at + 1] == ("QUANTITY",):
+            at += 1
+        while at < len(kinds) and kinds[at] not in PHRASE_STARTS:
             at += 1

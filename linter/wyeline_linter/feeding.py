@@ -10,7 +10,6 @@ from __future__ import annotations
 from functools import lru_cache
 
 from wyeline_grammar.notation import Voltage
-
 from wyeline_linter import refusing
 from wyeline_linter.matching import EXACT, all_maps, follows, needs_of, poles_suit
 from wyeline_linter.nameplate import Fit, NameplateVerdict, judge

@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from wyeline_grammar.notation import Voltage, VoltageForm
-
 from wyeline_linter.nameplate import Fit, judge
 from wyeline_linter.systems import EARTHED_NEUTRAL, NEUTRAL, UNEARTHED, Shape, System, source_system
 from wyeline_linter.verdicts import LegMap, PairCheck

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from wyeline_grammar.notation import Voltage, VoltageForm
-
 from wyeline_linter.matching import EXACT, Need, all_maps, candidates, checks_of, grade_of
 from wyeline_linter.nameplate import NameplateVerdict, judge
 from wyeline_linter.systems import LEGS, NEUTRAL, SQRT3, Shape, System, source_system, volts_text

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from wyeline_grammar.notation import VoltageForm
-
 from wyeline_linter import cores as make
 from wyeline_linter.matching import EXACT
 from wyeline_linter.systems import EARTHED_NEUTRAL, NEUTRAL, SQRT3, earth_potential, rotation_of, system

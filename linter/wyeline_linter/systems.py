@@ -14,7 +14,6 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from wyeline_grammar.notation import Voltage, VoltageForm, parse_voltage
-
 from wyeline_linter.earthing import (
     EARTHED_NEUTRAL as EARTHED_NEUTRAL,
 )

@@ -6,7 +6,6 @@ import math
 from dataclasses import dataclass, replace
 
 from wyeline_grammar.notation import Voltage, VoltageForm
-
 from wyeline_linter.cores import Core
 from wyeline_linter.feeding import feed
 from wyeline_linter.matching import EXACT

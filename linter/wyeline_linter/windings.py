@@ -9,7 +9,6 @@ from functools import lru_cache
 from typing import Literal
 
 from wyeline_grammar.notation import Voltage, VoltageForm, parse_voltage
-
 from wyeline_linter import cores as make
 from wyeline_linter.cores import Core, Side, Terminal
 from wyeline_linter.shared_windings import neutral_maker, sharing

@@ -17,6 +17,7 @@ from pathlib import Path
 
 import pytest
 from locate import CONFIGS, TOP, node_modules, program
+
 from wyeline_grammar import vocabulary
 from wyeline_grammar.highlighting import GROUP_OF_KIND, GROUPS, RULES, WORDS, main, outputs
 from wyeline_grammar.pygments_lexer import TOKEN_OF_GROUP, WyeLexer

@@ -7,6 +7,7 @@ import itertools
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+
 from wyeline_grammar import attributes as table
 from wyeline_grammar import vocabulary
 from wyeline_grammar.attribute_types import Use

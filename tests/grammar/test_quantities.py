@@ -8,6 +8,7 @@ import pint
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+
 from wyeline_grammar.quantities import (
     QuantityError,
     TradeSize,

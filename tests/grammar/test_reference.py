@@ -6,6 +6,7 @@ import re
 from pathlib import Path
 
 import pytest
+
 from wyeline_grammar.blocks import cut, split_lines
 from wyeline_grammar.formatter import format_text
 from wyeline_grammar.lowering import lower_block

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pint
 import pytest
+
 from wyeline_grammar.units import DIMENSIONS, TRADE_SIZE_UNITS, UNIT_SPELLINGS, UNITS, Unit
 
 REGISTRY: pint.UnitRegistry[float] = pint.UnitRegistry(autoconvert_offset_to_baseunit=True)

@@ -7,6 +7,7 @@ import math
 import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
+
 from wyeline_grammar.notation import Voltage, VoltageForm, parse_voltage
 from wyeline_linter.feeding import feed, feed_from
 from wyeline_linter.matching import neighbours

@@ -1,6 +1,7 @@
 """Nameplate voltages on nominal systems."""
 
 import pytest
+
 from wyeline_linter.nameplate import MOTOR_NAMEPLATES, Fit, judge
 
 

@@ -4,6 +4,7 @@ import math
 from typing import Any
 
 import pytest
+
 from wyeline_grammar.notation import parse_voltage
 from wyeline_linter.systems import (
     Earthing,

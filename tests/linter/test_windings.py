@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+
 from wyeline_grammar.notation import parse_voltage
 from wyeline_linter.cores import PRIMARY_STAR, Side, Terminal
 from wyeline_linter.systems import Shape, System, earthing_from_words, source_system

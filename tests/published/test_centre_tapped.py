@@ -10,6 +10,7 @@ import cmath
 from math import acos, degrees, sin
 
 import pytest
+
 from wyeline_linter.circuit import EARTH, Bus, Network, Rating, Solved, centre_tapped, solve_flow, study_faults
 
 V_PRIMARY, V_HALF = 7200.0, 120.0

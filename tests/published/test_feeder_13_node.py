@@ -11,6 +11,7 @@ from math import degrees, sqrt
 from pathlib import Path
 
 import pytest
+
 from wyeline_linter.circuit import EARTH, Bus, Network, Rating, Solved, solve_flow, three_phase
 
 V_LN = 4160 / sqrt(3)

@@ -13,6 +13,7 @@ from math import degrees, sqrt
 from pathlib import Path
 
 import pytest
+
 from wyeline_linter.circuit import EARTH, Bus, Network, Rating, Solved, open_delta, solve_flow, three_phase
 
 FOUR_WIRE = (  # ohm per mile, phases with the neutral folded in

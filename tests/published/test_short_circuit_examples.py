@@ -8,6 +8,7 @@ from __future__ import annotations
 from math import sqrt
 
 import pytest
+
 from wyeline_linter.circuit import (
     EARTH,
     Bus,

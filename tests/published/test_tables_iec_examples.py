@@ -9,6 +9,7 @@ import math
 from typing import TypeVar
 
 import pytest
+
 from wyeline_linter.conductor_sizes import area_mm2, next_size_up, size_at_least
 from wyeline_linter.conductors import (
     Method,

@@ -10,6 +10,7 @@ import math
 from typing import Literal, TypeVar
 
 import pytest
+
 from wyeline_linter import demand_factors as demand
 from wyeline_linter.conductors import (
     ampacity,

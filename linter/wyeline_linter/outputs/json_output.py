@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from wyeline_grammar.linking import Place
 from wyeline_grammar.lines import to_units
+from wyeline_grammar.linking import Place
 from wyeline_linter.findings import Edit, Finding, Severity
 from wyeline_linter.outputs.text import CAUTION, shown_path
 

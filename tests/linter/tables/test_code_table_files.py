@@ -7,6 +7,7 @@ import sys
 import time
 
 import pytest
+
 from wyeline_linter.tables import (
     Looked,
     NotListed,

@@ -10,6 +10,7 @@ from collections.abc import Callable
 from itertools import pairwise
 
 import pytest
+
 from wyeline_linter.conductor_sizes import area_mm2, is_size
 from wyeline_linter.conductors import thermal_k
 from wyeline_linter.tables import Looked, Table, basis

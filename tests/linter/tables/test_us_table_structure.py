@@ -10,6 +10,7 @@ from collections.abc import Callable
 from itertools import pairwise
 
 import pytest
+
 from wyeline_linter.conductor_sizes import MM2_PER_CIRCULAR_MIL, area_mm2, circular_mils, is_size
 from wyeline_linter.conductors import thermal_k
 from wyeline_linter.standard_ratings import horsepower, rated_current_a

@@ -1,0 +1,243 @@
+"""How the known slips of ``slips.py`` are mended: from a match to the text that should stand there."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from typing import NamedTuple
+
+from wyeline_grammar.syntax import Token
+from wyeline_grammar.units import UNITS
+from wyeline_grammar.vocabulary import KEYS, STATEMENTS, word_kind
+
+
+class Place(NamedTuple):
+    """What a row may look at besides its match: the line as written, its tokens, whether it stands in the first
+    column, the first wrong token (None at the end of the line, and on a line that parses) and what could stand
+    there."""
+
+    text: str
+    tokens: tuple[Token, ...]
+    statement: bool
+    wrong: Token | None
+    expected: frozenset[str]
+
+
+Match = re.Match[str]
+Fix = Callable[[Match, Place], str | tuple[str, ...] | None]
+
+
+# Fragments of patterns: blanks or none, blanks, the edges of a word, a figure, a figure or fraction.
+B = "[ \t\u00a0]*"
+BB = "[ \t\u00a0]+"
+START = r"(?<![^\s,:\[\]+>\"])"
+STOP = r"(?![^\s,:\[\]+<\"])"
+N = r"\d+(?:\.\d+)?"
+SIZE = r"(?:\d+-)?\d+/\d+|\d+(?:\.\d+)?"
+RACEWAYS = "EMT|RMC|IMC|GRC|PVC(?:-40|-80)?|FMC|LFMC|LFNC|ENT|RTRC|HDPE"
+"""Raceway types by the abbreviations of common practice (article titles of NFPA 70, chapter 3)."""
+
+UNIT_WORDS = {
+    **dict.fromkeys(("feet", "foot", "ft.", "lf"), "ft"),
+    **dict.fromkeys(("metre", "metres", "meter", "meters", "mtr"), "m"),
+    **dict.fromkeys(("amp", "amps", "ampere", "amperes"), "A"),
+    **dict.fromkeys(("volt", "volts"), "V"),
+    **dict.fromkeys(("watt", "watts"), "W"),
+    **dict.fromkeys(("kilowatt", "kilowatts"), "kW"),
+    **dict.fromkeys(("horsepower", "h.p."), "hp"),
+    **dict.fromkeys(("percent", "pct"), "%"),
+    **dict.fromkeys(("hertz", "cps"), "Hz"),
+    **dict.fromkeys(("second", "seconds", "sec"), "s"),
+    **dict.fromkeys(("minute", "minutes", "mins"), "min"),
+    **dict.fromkeys(("hour", "hours", "hr", "hrs"), "h"),
+    **dict.fromkeys(("inches", "inch.", "in."), "inch"),
+    **dict.fromkeys(("ohms", "ohm."), "ohm"),
+    "cycle": "cycles",
+}
+_BY_LOWER: dict[str, list[str]] = {}
+for _unit in UNITS:
+    _BY_LOWER.setdefault(_unit.lower(), []).append(_unit)
+FRACTION_SIGNS = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8"}
+
+
+def spelled(pattern: str) -> re.Pattern[str]:
+    """A spelling that may begin and end anywhere."""
+    return re.compile(pattern)
+
+
+def rewritten(template: str) -> Fix:
+    """The match rewritten; groups that took no part are empty."""
+    return lambda match, _: match.expand(template)
+
+
+def whole(pattern: str) -> re.Pattern[str]:
+    """A spelling of whole words."""
+    return re.compile(f"{START}(?:{pattern}){STOP}")
+
+
+def unit_word(match: Match, _: Place) -> str | None:
+    unit = UNIT_WORDS.get(match["word"].lower())
+    return f"{match['n']} {unit}" if unit else None
+
+
+def unit_case(match: Match, _: Place) -> str | None:
+    found = _BY_LOWER.get(match["unit"].lower(), [])
+    return f"{match['n']} {found[0]}" if len(found) == 1 and found[0] != match["unit"] else None
+
+
+def keyword_case(match: Match, place: Place) -> str | None:
+    """A listed word in another case, or with ``_`` for ``-``."""
+    word = match[0].lower().replace("_", "-")
+    if word == match[0] or word_kind(word) == "PLAIN" or place.wrong is None or match.start() != place.wrong.start:
+        return None
+    return word
+
+
+def hyphen(match: Match, _: Place) -> str | None:
+    word = f"{match[1]}-{match[2]}".lower()
+    return word if word_kind(word) != "PLAIN" else None
+
+
+def positions(match: Match, place: Place) -> str:
+    """``2-4`` to ``2,4``; ``1-5`` with three poles is ``1,3,5``."""
+    numbers = re.findall(r"\d+", match["list"])
+    poles = re.search(r"\b([234])[pP]\b", place.text)
+    if len(numbers) == 2 and poles and "-" in match["list"]:
+        first, last = map(int, numbers)
+        if last - first == 2 * (int(poles[1]) - 1):
+            numbers = [str(n) for n in range(first, last + 1, 2)]
+    return f"{match['lead'] or ''}{','.join(numbers)}"
+
+
+def thousands(match: Match, _: Place) -> tuple[str, str]:
+    figure = match["n"]
+    return f"{figure.replace(',', '')} {match['unit']}", f"{figure.replace(',', '.', 1)} {match['unit']}"
+
+
+def frame(match: Match, _: Place) -> str | None:
+    frame, trip = float(match[1]), float(match[2])
+    frame, trip = max(frame, trip), min(frame, trip)
+    poles = f" {match['poles'].lower()}" if match["poles"] else ""
+    return f"{trip:g} A{poles} frame {frame:g} A" if frame != trip else None
+
+
+def raceway_size(match: Match, place: Place) -> str:
+    """``2 in EMT``: behind ``raceway`` and its name the size needs no ``in`` before it."""
+    lead = "" if place.text.startswith("raceway") else "in "
+    return f"{lead}{match['size']} inch {match['kind']}"
+
+
+def conductor_word(match: Match, place: Place) -> str | None:
+    """A metal or insulation in small letters behind its conductors."""
+    wrong = place.wrong
+    if wrong is None or wrong.start != match.start() or not {"NAME", "PLUS"} <= place.expected:
+        return None
+    return match[0].capitalize() if match[0] in ("cu", "al") else match[0].upper()
+
+
+def value_first(match: Match, place: Place) -> str | None:
+    """``42 spaces``: a key that takes a bare number, behind it."""
+    return f"{match[2]} {match[1]}" if place.wrong and place.wrong.start == match.start() and match[2] in KEYS else None
+
+
+def second_side(match: Match, place: Place) -> str | None:
+    """``480 3ph 208Y/120``: two voltages side by side."""
+    pair = [token.kind for token in place.tokens if token.end >= match.start() and token.start <= match.end()]
+    if place.wrong is None or place.wrong.start != match.end() or pair[-2:] != ["VOLTAGE", "VOLTAGE"]:
+        return None
+    return f"{match[1]} -> "
+
+
+def raw_gauge(match: Match, place: Place) -> str | None:
+    return f"{match[1]} #{match[2]}" if "#" in place.text else None
+
+
+def phases(match: Match, _: Place) -> str:
+    volts, unit = match["volts"], " kV" if match["unit"].lower() == "kv" else ""
+    phases = "3ph" if match["phases"].startswith("3") else "1ph"
+    if "/" in volts and phases == "3ph" and ("Y" in volts.upper() or match["wires"]):
+        return volts.replace("y", "Y") + unit
+    return f"{volts.replace('y', 'Y')}{unit} {phases}"
+
+
+def quoted_name(match: Match, place: Place) -> str | None:
+    """A name that reads as a quantity, number or the like, where a name must stand."""
+    wrong = place.wrong
+    if wrong is None or wrong.start != match.start() or "NAME" not in place.expected or "QUANTITY" in place.expected:
+        return None
+    numeric = wrong.kind in ("QUANTITY", "NUMBER", "POLES", "RUN", "SIZE", "SETS")
+    return f'"{match[0]}"' if numeric and not re.search(r"\s", match[0]) else None
+
+
+def quoted_circuit(match: Match, place: Place) -> str | None:
+    """``2A 40 A 3p``: two currents, the first without a blank: a circuit's label that reads as a current."""
+    return f'"{match[1]}"' if place.tokens[0].text == match[1] else None
+
+
+def small_name(match: Match, place: Place) -> str | None:
+    wrong = place.wrong
+    if (
+        wrong is None
+        or wrong.start != match.start()
+        or wrong.end != match.end()
+        or wrong.kind not in ("PLAIN", "ERROR")
+    ):
+        return None
+    if "NAME" not in place.expected or place.expected & {"PLAIN", "KEY"}:
+        return None
+    return match[0].upper()
+
+
+def several_words(match: Match, _: Place) -> str | None:
+    words = match["name"].split()
+    if any(word_kind(word) != "PLAIN" for word in words):
+        return None
+    return f'{match["lead"]}"{" ".join(words)}"{match["tail"]}'
+
+
+def label_without_digit(match: Match, place: Place) -> str | tuple[str, ...] | None:
+    label = match[0]
+    if place.tokens[0].kind != "NAME" or place.tokens[0].end != match.end() or any(c.isdigit() for c in label):
+        return None
+    small = label.lower()
+    if small in KEYS:
+        return small
+    return (small, f'"{label}"') if word_kind(small) != "PLAIN" else (f'"{label}"', f"{label}-1")
+
+
+def indent(_: Match, place: Place) -> str | None:
+    """A detail in the first column: a circuit, or a line that can be nothing else."""
+    if not place.statement or place.wrong is not place.tokens[0]:
+        return None
+    first = place.tokens[0]
+    label = first.kind in ("NUMBER", "LIST") or (
+        first.kind in ("NAME", "TEXT") and any(c.isdigit() for c in first.text)
+    )
+    return "  " if label or word_kind(first.text) != "PLAIN" or first.kind == "QUANTITY" else None
+
+
+STATEMENT_STARTS = frozenset({"KIND", *(word.upper() for word in STATEMENTS)})
+
+
+def unindent(_: Match, place: Place) -> str | None:
+    if place.statement or not place.tokens or place.tokens[0].kind not in STATEMENT_STARTS:
+        return None
+    return ""
+
+
+def close_quote(match: Match, place: Place) -> str | tuple[str, ...] | None:
+    """Close a text at the gap where a column ends, else at the end of the line."""
+    if place.wrong is None or place.wrong.start != match.start() or place.wrong.kind != "ERROR":
+        return None
+    inside = place.wrong.text.rstrip(" \t\u00a0,")
+    rest = match[0][len(inside) :]
+    gap = re.search(r"(?<=\S)(?=[ \t\u00a0]{2,})", inside)
+    whole = f'{inside}"{rest}'
+    if gap:
+        return f'{inside[: gap.start()]}"{inside[gap.start() :]}{rest}', whole
+    return whole if " " not in inside else (whole, f"{inside.replace(' ', chr(34) + ' ', 1)}{rest}")
+
+
+def fraction_sign(match: Match, _: Place) -> str:
+    whole, sign, rest = match[1], FRACTION_SIGNS[match[2]], match[3]
+    return f"{whole}-{sign}{rest}" if whole else f"{sign}{rest}"
