@@ -90,8 +90,8 @@ def _diagnose(
         if found is not None:
             slip, match, options = found
             problem = _slip_problem(slip, match, options, place)
-            sure = (text, match.start(), match.end(), options[0]) if len(options) == 1 else None
-            return problem, sure
+            at, _, shortened = _trimmed(match, options)
+            return problem, (text, at, match.end(), shortened[0]) if len(options) == 1 else None
         if wrong is not None and wrong.kind in ("PLAIN", "NAME", "ERROR"):
             near = nearest(wrong.text, stop.expected)
             sure_words = [w for d, w in near if d == 1 and _leads_further(place, wrong.start, wrong.end, w)]
@@ -161,9 +161,17 @@ def _leads_further(place: Place, start: int, end: int, new: str) -> bool:
     return found.at < len(tokens) and len(text.rstrip()) - tokens[found.at].start < left
 
 
+def _trimmed(match: Match, options: tuple[str, ...]) -> tuple[int, str, tuple[str, ...]]:
+    """Where the match starts, what was written and what should be, without the context that a row's ``lead`` is."""
+    lead = match.groupdict().get("lead") or ""
+    if not lead or not all(option.startswith(lead) for option in options):
+        return match.start(), match[0], options
+    return match.start() + len(lead), match[0][len(lead) :], tuple(option[len(lead) :] for option in options)
+
+
 def _slip_problem(slip: Slip, match: Match, options: tuple[str, ...], place: Place) -> Problem:
-    written = match[0]
-    start, end = match.end() - len(written.lstrip()), match.start() + len(written.rstrip())
+    at, written, options = _trimmed(match, options)
+    start, end = match.end() - len(written.lstrip()), at + len(written.rstrip())
     wrong, right = written.strip(), options[0].strip()
     if not wrong:  # an indentation: what is shown is the word behind it
         start, end = place.tokens[0].start, place.tokens[0].end
@@ -180,7 +188,7 @@ def _slip_problem(slip: Slip, match: Match, options: tuple[str, ...], place: Pla
         why=slip.why,
         change=titles[0] + "".join(f", or {title[0].lower()}{title[1:]}" for title in titles[1:]),
         remedies=tuple(
-            Remedy(title, (TextEdit(0, match.start(), match.end(), option),), sure=len(options) == 1)
+            Remedy(title, (TextEdit(0, at, match.end(), option),), sure=len(options) == 1)
             for title, option in zip(titles, options, strict=True)
         ),
     )

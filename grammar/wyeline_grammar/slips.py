@@ -50,7 +50,7 @@ class Slip(NamedTuple):
 
     ``fix`` gives the text that replaces the match, several where the line may mean several things (then none is sure),
     or None where this is not the slip. ``pattern`` sees the line with the insides of texts and comments blanked out,
-    unless ``quotes``. ``why`` is one sentence. ``message`` may use ``{wrong}`` and ``{right}``.
+    unless ``quotes``; a group ``lead`` of it is context that stays. ``why`` is one sentence. ``message`` may use ``{wrong}`` and ``{right}``.
     """
 
     name: str
@@ -135,7 +135,7 @@ SLIPS: tuple[Slip, ...] = (
     ),
     Slip(
         "word-to",
-        spelled(rf"^((?:feeder|type|transformer|ups|charger|inverter|{B}open|{B}close)\b.*?\s)(?:to|>)(?=\s)"),
+        spelled(rf"^(?P<lead>(?:feeder|type|transformer|ups|charger|inverter|{B}open|{B}close)\b.*?\s)(?:to|>)(?=\s)"),
         rewritten(r"\1->"),
         "The arrow shows which way power flows.",
         "feeder MSB to LP-5  100 A 3p",
@@ -144,8 +144,8 @@ SLIPS: tuple[Slip, ...] = (
     ),
     Slip(
         "missing-arrow",
-        spelled(rf"^(feeder{BB}(?:[^\s:]+{B}:{B})?[^\s,:<>]+)({BB})(?=[^\s,:<>\[]*[A-Z\"])"),
-        rewritten(r"\1 -> "),
+        spelled(rf"^(?P<lead>feeder{BB}(?:[^\s:]+{B}:{B})?)([^\s,:<>]+){BB}(?=[^\s,:<>\[]*[A-Z\"])"),
+        rewritten(r"\g<lead>\2 -> "),
         "The arrow shows which of the two ends feeds the other.",
         "feeder MSB LP-5  100 A 3p",
         "feeder MSB -> LP-5  100 A 3p",
