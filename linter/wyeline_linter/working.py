@@ -1,0 +1,285 @@
+"""A figure with its working: what went in, the formula, what came out between, and where the rule for it stands.
+
+Calculations keep plain floats; a `Figure` is built on demand, by replaying the calculation for one element, and says
+enough for a reviewer to follow it with a pocket calculator. A value that cannot be told is None with its reasons.
+"""
+
+from __future__ import annotations
+
+import enum
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from wyeline_grammar.linking import Place
+    from wyeline_linter.tables import Looked
+
+MOST_REASONS = 8
+"""Reasons that an unknown figure carries at the most; a large board with no loads written would carry hundreds."""
+
+
+class State(enum.Enum):
+    """Where a value comes from."""
+
+    GIVEN = "given"
+    DERIVED = "derived"
+    ASSUMED = "assumed"
+    MISSING = "missing"
+
+
+@dataclass(frozen=True, slots=True)
+class Input:
+    """One value that went in.
+
+    ``symbol`` is its letter in the formula (empty: it is only listed), ``name`` what it is in words, ``value`` in the
+    SI unit ``unit`` (or a text, None where missing), ``place`` where it is written, ``table`` the row it was read in,
+    ``note`` one more remark (why it was assumed).
+    """
+
+    symbol: str
+    name: str
+    value: float | str | None
+    unit: str = ""
+    state: State = State.GIVEN
+    place: Place | None = None
+    table: str = ""
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """A value between: ``formula`` in symbols or with its numbers already put in; ``value`` in ``unit``."""
+
+    symbol: str
+    name: str
+    formula: str
+    value: float | None
+    unit: str = ""
+    source: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A value with its working.
+
+    ``value`` is in the SI unit ``unit`` (``VA``, ``A``, ``V``, ``ohm``, ``m``; empty for a ratio), None exactly where
+    ``unknown`` has reasons. ``formula`` uses the symbols of ``inputs`` and ``steps``, the signs + - * / ^, sqrt(),
+    max() and min(). ``source`` is the standard and clause, or "common practice".
+    """
+
+    name: str
+    subject: str
+    symbol: str
+    value: float | None
+    unit: str
+    formula: str = ""
+    inputs: tuple[Input, ...] = ()
+    steps: tuple[Step, ...] = ()
+    source: str = "common practice"
+    assumptions: tuple[str, ...] = ()
+    unknown: tuple[str, ...] = ()
+
+    @property
+    def known(self) -> bool:
+        return self.value is not None
+
+
+def given(symbol: str, name: str, value: float | str | None, unit: str = "", place: Place | None = None) -> Input:
+    """An input as written; missing where there is no value."""
+    return Input(symbol, name, value, unit, State.MISSING if value is None else State.GIVEN, place)
+
+
+def derived(symbol: str, name: str, value: float | str | None, unit: str = "", note: str = "") -> Input:
+    """An input that another calculation gave; missing where there is no value."""
+    return Input(symbol, name, value, unit, State.MISSING if value is None else State.DERIVED, note=note)
+
+
+def assumed(symbol: str, name: str, value: float | str, unit: str, note: str, place: Place | None = None) -> Input:
+    """An input nobody stated, with the reason for the value taken; also what a writer marks with ``assume``."""
+    return Input(symbol, name, value, unit, State.ASSUMED, place, note=note)
+
+
+def looked_up(symbol: str, name: str, looked: Looked[float], unit: str = "") -> Input:
+    """An input read from a table, with its row and how far the row was verified."""
+    row = f"{looked.table}: {looked.row}"
+    remark = {"verified": "", "memory": "table value from memory"}.get(looked.status, looked.status)
+    return Input(symbol, name, looked.value, unit, State.DERIVED, table=row, note=looked.note or remark)
+
+
+def merge_reasons(*groups: Iterable[str], most: int = MOST_REASONS) -> tuple[str, ...]:
+    """Reasons of several unknowns as one list: each once, in order, ``most`` at the most, the rest counted."""
+    seen: dict[str, None] = {}
+    more = 0
+    for group in groups:
+        for reason in group:
+            counted = _MORE.fullmatch(reason)
+            if counted is not None:
+                more += int(counted[1])
+            else:
+                seen[reason] = None
+    kept = list(seen)
+    if len(kept) <= most and not more:
+        return tuple(kept)
+    more += max(0, len(kept) - most)
+    return (*kept[:most], f"and {more} more")
+
+
+_MORE = re.compile(r"and (\d+) more")
+
+
+def total(parts: Iterable[Figure]) -> tuple[float | None, tuple[str, ...]]:
+    """The sum of figures, or None with the reasons of every unknown part."""
+    figures = list(parts)
+    reasons = merge_reasons(*(f.unknown for f in figures))
+    if reasons:
+        return None, reasons
+    return sum(f.value or 0.0 for f in figures), ()
+
+
+def exceeds(first: Figure, limit: Figure) -> bool | tuple[str, ...]:
+    """Whether one figure is larger than another, or the reasons why that cannot be told."""
+    if first.value is None or limit.value is None:
+        return merge_reasons(first.unknown, limit.unknown)
+    return first.value > limit.value
+
+
+def number_text(value: float) -> str:
+    """A number with at most six significant digits, no exponent, no trailing zeros: what a pocket calculator shows."""
+    if value == 0:
+        return "0"
+    text = f"{value:.6g}"
+    if "e" in text:
+        digits = 0 if abs(value) >= 1 else 12
+        text = f"{value:.{digits}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def value_text(value: float | str | None, unit: str = "") -> str:
+    """``75000 VA``, ``0.86``, or ``unknown``."""
+    if value is None:
+        return "unknown"
+    if isinstance(value, str):
+        return value
+    return f"{number_text(value)} {unit}".rstrip()
+
+
+_WORD = re.compile(r"[A-Za-z_À-ɏͰ-Ͽ][\w.']*")
+_FUNCTIONS = frozenset({"sqrt", "max", "min", "abs", "cos", "sin"})
+
+
+def put_in(formula: str, values: Mapping[str, float | str | None]) -> str:
+    """The formula with numbers in place of its symbols; a symbol without a number stays."""
+
+    def number(match: re.Match[str]) -> str:
+        word = match[0]
+        value = values.get(word)
+        if word in _FUNCTIONS or not isinstance(value, float | int):
+            return word
+        return number_text(value) if value >= 0 else f"({number_text(value)})"
+
+    return _WORD.sub(number, formula)
+
+
+def numbers_of(figure: Figure) -> dict[str, float | str | None]:
+    """Every symbol of a figure with its number."""
+    return {
+        **{i.symbol: i.value for i in figure.inputs if i.symbol},
+        **{s.symbol: s.value for s in figure.steps if s.symbol},
+    }
+
+
+def short(figure: Figure) -> str:
+    """One line for a hover: ``90.21 A = 75000 / (sqrt(3) * 480)``."""
+    if figure.value is None:
+        return f"{figure.name}: unknown: {'; '.join(figure.unknown)}"
+    text = value_text(figure.value, figure.unit)
+    return f"{text} = {put_in(figure.formula, numbers_of(figure))}" if figure.formula else text
+
+
+def render(figure: Figure) -> str:
+    """A calculation sheet: formula, numbers put in, values between, result, table rows, clause, assumptions."""
+    lines = [f"{figure.name}: {figure.subject}", ""]
+    if figure.inputs:
+        lines += ["  Put in", *_table([_input_row(i) for i in figure.inputs]), ""]
+    values: dict[str, float | str | None] = {i.symbol: i.value for i in figure.inputs if i.symbol}
+    if figure.steps:
+        lines.append("  Steps")
+        lines += _table([_step_row(step, values) for step in figure.steps])
+        lines.append("")
+    if figure.formula:
+        lines.append(f"  Formula   {figure.symbol} = {figure.formula}")
+        numbers = put_in(figure.formula, numbers_of(figure))
+        if numbers != figure.formula:
+            lines.append(f"            {figure.symbol} = {numbers}")
+    lines.append(f"  Result    {figure.symbol} = {value_text(figure.value, figure.unit)}".rstrip())
+    lines += [f"  Unknown   {reason}" for reason in figure.unknown]
+    lines += [f"  Assumed   {text}" for text in _assumptions(figure)]
+    lines.append(f"  Source    {figure.source}")
+    return "\n".join(lines) + "\n"
+
+
+def _input_row(item: Input) -> tuple[str, ...]:
+    where = item.table
+    if item.place is not None:
+        where = f"{_file_name(item.place.file)}:{item.place.row + 1}"
+    remark = f"({item.note})" if item.note else ""
+    return item.symbol, item.name, value_text(item.value, item.unit), item.state.value, where, remark
+
+
+def _step_row(step: Step, values: dict[str, float | str | None]) -> tuple[str, ...]:
+    numbers = put_in(step.formula, values)
+    if step.symbol:
+        values[step.symbol] = step.value
+    shown = f"{step.formula} = {numbers}" if numbers != step.formula else step.formula
+    return step.symbol, step.name, f"{shown} = {value_text(step.value, step.unit)}", step.source
+
+
+def _assumptions(figure: Figure) -> list[str]:
+    inputs = [f"{i.name} {value_text(i.value, i.unit)}" for i in figure.inputs if i.state is State.ASSUMED]
+    return [*inputs, *figure.assumptions]
+
+
+def _table(rows: list[tuple[str, ...]]) -> list[str]:
+    widths = [max(len(row[i]) for row in rows) for i in range(len(rows[0]))]
+    return [
+        ("    " + "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True) if width)).rstrip()
+        for row in rows
+    ]
+
+
+def _file_name(path: str) -> str:
+    return path.replace("\\", "/").rsplit("/", 1)[-1]
+
+
+def as_data(figure: Figure) -> dict[str, Any]:
+    """A figure for programs: SI values, unknown as None beside its reasons."""
+    return {
+        "name": figure.name,
+        "subject": figure.subject,
+        "value": figure.value,
+        "unit": figure.unit,
+        "formula": figure.formula,
+        "inputs": [
+            {
+                "symbol": i.symbol,
+                "name": i.name,
+                "value": i.value,
+                "unit": i.unit,
+                "state": i.state.value,
+                "file": i.place.file if i.place is not None else None,
+                "line": i.place.row + 1 if i.place is not None else None,
+                "table": i.table or None,
+                "note": i.note or None,
+            }
+            for i in figure.inputs
+        ],
+        "steps": [
+            {"symbol": s.symbol, "name": s.name, "formula": s.formula, "value": s.value, "unit": s.unit}
+            for s in figure.steps
+        ],
+        "source": figure.source,
+        "assumptions": _assumptions(figure),
+        "unknown": list(figure.unknown),
+    }

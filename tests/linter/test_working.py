@@ -1,0 +1,89 @@
+"""A calculation sheet can be followed with a pocket calculator, and an unknown keeps its reasons."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+
+from wyeline_linter.tables.basis import basis
+from wyeline_linter.working import (
+    Figure,
+    Step,
+    assumed,
+    derived,
+    exceeds,
+    given,
+    looked_up,
+    merge_reasons,
+    number_text,
+    numbers_of,
+    put_in,
+    render,
+    short,
+    total,
+)
+
+
+def current() -> Figure:
+    """75 kVA at 480 V: 90.2 A (worked example, common practice)."""
+    inputs = (given("S", "rating", 75e3, "VA"), derived("V", "line to line", 480.0, "V"))
+    return Figure("full-load current", "TX-1", "I", 75e3 / (math.sqrt(3) * 480), "A", "S / (sqrt(3) * V)", inputs)
+
+
+def unknown(reason: str) -> Figure:
+    return Figure("load", "LP-1", "S", None, "VA", unknown=(reason,))
+
+
+def test_the_numbers_put_in_give_the_result() -> None:
+    figure = current()
+    typed = put_in(figure.formula, numbers_of(figure))
+    assert typed == "75000 / (sqrt(3) * 480)"
+    assert eval(typed, {"sqrt": math.sqrt}) == pytest.approx(figure.value)
+    assert short(figure) == "90.211 A = 75000 / (sqrt(3) * 480)"
+
+
+def test_sheet_names_rows_assumptions_and_source() -> None:
+    percent = basis("us-2023").constant("continuous-percent")
+    figure = Figure(
+        "sizing load",
+        "LP-1",
+        "S",
+        12_500.0,
+        "VA",
+        "Q",
+        (
+            given("C", "continuous", 10e3, "VA"),
+            looked_up("p", "percent", percent, "%"),
+            assumed("f", "power factor", 1.0, "", "none is written"),
+        ),  # type: ignore[arg-type]
+        (Step("Q", "continuous counted", "C * p / 100", 12_500.0, "VA"),),
+        source="NEC 2023 215.3",
+    )
+    sheet = render(figure)
+    assert "C * p / 100 = 10000 * 125 / 100 = 12500 VA" in sheet
+    assert "NEC 2023 215.3: continuous part of a load" in sheet
+    assert "Assumed   power factor 1" in sheet
+    assert sheet.endswith("Source    NEC 2023 215.3\n")
+
+
+def test_unknown_passes_through_sums_and_comparisons_with_its_reasons() -> None:
+    assert total([current(), unknown("no load is written"), unknown("no load is written")]) == (
+        None,
+        ("no load is written",),
+    )
+    assert exceeds(current(), unknown("no rating")) == ("no rating",)
+    assert exceeds(current(), current()) is False
+    assert "unknown" in render(unknown("no load is written"))
+
+
+def test_reasons_are_bounded_and_counted_across_merges() -> None:
+    first = merge_reasons(f"reason {i}" for i in range(12))
+    assert len(first) == 9 and first[-1] == "and 4 more"
+    assert merge_reasons(first, ["another"])[-1] == "and 5 more"
+
+
+def test_numbers_are_those_of_a_pocket_calculator() -> None:
+    assert [number_text(v) for v in (0.0, 75e3, 1.5e7, 277.128129, 0.86, 1e-5)] == [
+        "0", "75000", "15000000", "277.128", "0.86", "0.00001",
+    ]  # fmt: skip
