@@ -1,0 +1,87 @@
+"""House rules as tests: arrows point down, names are chosen, types and style are sound, documents are current."""
+
+from __future__ import annotations
+
+import ast
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).parents[1]
+WINGS = {
+    "wyeline_grammar": (ROOT / "grammar" / "wyeline_grammar", set()),
+    "wyeline_linter": (ROOT / "linter" / "wyeline_linter", {"wyeline_grammar"}),
+    "wyeline_server": (ROOT / "server" / "wyeline_server", {"wyeline_grammar", "wyeline_linter"}),
+}
+FORBIDDEN_IN = {
+    "wyeline_grammar": {"pygls", "lsprotocol", "numpy", "scipy"},
+    "wyeline_linter": {"pygls", "lsprotocol"},
+}
+
+
+def imports_of(path: Path) -> set[str]:
+    names: set[str] = set()
+    for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+        if isinstance(node, ast.Import):
+            names |= {alias.name.split(".")[0] for alias in node.names}
+        elif isinstance(node, ast.ImportFrom) and node.level == 0 and node.module:
+            names.add(node.module.split(".")[0])
+    return names
+
+
+@pytest.mark.parametrize("wing", WINGS)
+def test_arrows_point_down(wing: str) -> None:
+    folder, below = WINGS[wing]
+    files = sorted(folder.rglob("*.py"))
+    assert files
+    for path in files:
+        found = imports_of(path)
+        wrong = (found & WINGS.keys()) - below - {wing}
+        assert not wrong, f"{path.relative_to(ROOT)} imports {wrong}"
+        assert not found & FORBIDDEN_IN.get(wing, set()), path
+
+
+def test_files_are_named_after_what_they_do_and_stay_readable() -> None:
+    for folder, _ in WINGS.values():
+        for path in folder.rglob("*.py"):
+            assert path.stem not in {"utils", "helpers", "misc", "common", "base"}, path
+            lines = len(path.read_text("utf-8").splitlines())
+            assert lines <= 520, f"{path.relative_to(ROOT)} has {lines} lines: is it still one theme?"
+
+
+def test_a_clean_warm_start_imports_nothing_heavy() -> None:
+    code = (
+        "import sys\n"
+        "from wyeline_linter.cli import main\n"
+        f"main(['check', {str(ROOT / 'grammar/wyeline_grammar/starter.wye')!r}, '--quiet'])\n"
+        "heavy = {'lark', 'pint', 'pygls', 'lsprotocol', 'asyncio'} & sys.modules.keys()\n"
+        "assert not heavy, heavy\n"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+
+
+@pytest.mark.parametrize("command", [["check"], ["format", "--check"]], ids=" ".join)
+def test_ruff_is_content(command: list[str]) -> None:
+    done = subprocess.run(
+        [sys.executable, "-m", "ruff", *command, "."], cwd=ROOT, capture_output=True, text=True, check=False
+    )
+    assert done.returncode == 0, done.stdout + done.stderr
+
+
+def test_types_are_sound() -> None:
+    done = subprocess.run([sys.executable, "-m", "mypy"], cwd=ROOT, capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stdout + done.stderr
+
+
+def test_words_that_no_report_may_say() -> None:
+    """The tool never calls an installation fit for use: that is for the people who answer for it."""
+    words = re.compile(r"\b(compliant|approved|complies with|is safe)\b", re.IGNORECASE)
+    for folder, _ in WINGS.values():
+        for path in folder.rglob("*.py"):
+            for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+                if isinstance(node, ast.Constant) and isinstance(node.value, str):
+                    assert not words.search(node.value), f"{path.relative_to(ROOT)}:{node.lineno}: {node.value[:80]}"
