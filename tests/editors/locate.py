@@ -35,11 +35,15 @@ def program(name: str, install: str) -> str:
 
 
 def server_folder() -> Path:
-    """The folder that holds ``wyeline-server``: that of the Python that runs the tests, or on the PATH."""
+    """The folder that holds ``wyeline-server``: that of the Python that runs the tests, or on the PATH.
+
+    ``$WYELINE_TEST_SERVER`` names another folder.
+    """
+    named = os.environ.get("WYELINE_TEST_SERVER")
+    if named:
+        return Path(named)
     beside = Path(sys.executable).parent / "wyeline-server"
-    found = os.environ.get("WYELINE_TEST_SERVER") or (
-        str(beside) if beside.exists() else shutil.which("wyeline-server")
-    )
+    found = str(beside) if beside.exists() else shutil.which("wyeline-server")
     if not found:
         pytest.fail("wyeline-server is not installed: pip install -e .")
     return Path(found).parent
