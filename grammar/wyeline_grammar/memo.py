@@ -9,10 +9,9 @@ memo cannot group, sound or not, goes to Lark, and what Lark says is kept.
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cache
-from pathlib import Path
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from wyeline_grammar.syntax import Line, Phrase, Token
@@ -31,8 +30,8 @@ CLOSED_FORMS = frozenset({"wye", "include", "scenario", "expect", "action", "all
 STATEMENT_FORMS = frozenset("wye project include equipment type raceway feeder scenario expect".split())
 """Forms of lines in the first column."""
 
-_TABLE = Path(__file__).with_name("shapes.txt")
-_GRAMMAR = Path(__file__).with_name("wye.lark")
+_HERE = os.path.dirname(__file__)  # noqa: PTH120 - pathlib would be a third of a warm check's start-up
+_TABLE, _GRAMMAR = os.path.join(_HERE, "shapes.txt"), os.path.join(_HERE, "wye.lark")  # noqa: PTH118
 _MOST_REMEMBERED = 50_000
 
 
@@ -53,12 +52,13 @@ class Failure(NamedTuple):
     expected: frozenset[str]
 
 
-@dataclass(slots=True)
 class Counts:
     """How many lines went which way, for tests: grouped from known heads and phrases, and asked of Lark."""
 
-    composed: int = 0
-    lark: int = 0
+    __slots__ = ("composed", "lark")
+
+    def __init__(self) -> None:
+        self.composed = self.lark = 0
 
 
 counts = Counts()
@@ -183,9 +183,14 @@ def _insert(node: _Node, kinds: Kinds | list[str], form: str) -> None:
     node[""] = form
 
 
+def _read(path: str) -> str:
+    with open(path, encoding="utf-8") as file:  # noqa: PTH123
+        return file.read()
+
+
 def _load() -> None:
     tries = {"statement": _heads[True], "detail": _heads[False], "phrase": _phrases}
-    for row in _TABLE.read_text(encoding="ascii").splitlines():
+    for row in _read(_TABLE).splitlines():
         where, form, *kinds = row.split()
         _insert(tries[where], kinds, form)
 
@@ -221,7 +226,7 @@ def _parser() -> lark.Lark:
             return lambda children: shaped(form, children)
 
     return lark.Lark(
-        _GRAMMAR.read_text(encoding="utf-8"),
+        _read(_GRAMMAR),
         parser="lalr",
         lexer=Kinded,
         start=["statement", "detail"],
@@ -245,7 +250,7 @@ def usual_shapes() -> list[str]:
 
     def rare(kinds: Kinds) -> bool:
         odd = sum(kind in ("PORT", "TEXT", "LEGS") for kind in kinds)
-        return len(kinds) > 12 or kinds.count("NAME") > 5 or odd > (2 if len(kinds) < 6 or "FEEDER" in kinds else 0)
+        return len(kinds) > 12 or kinds.count("NAME") > 5 or odd > (2 if len(kinds) < 6 or "FEEDER" in kinds else 1)
 
     def expand(symbols: list[str]) -> Iterator[Kinds]:
         if not symbols:
@@ -285,8 +290,9 @@ def main(arguments: list[str]) -> int:
     """Write ``shapes.txt``, or compare it (``--check``); returns the exit code."""
     rows = "\n".join(usual_shapes()) + "\n"
     if "--check" in arguments:
-        return int(_TABLE.read_text(encoding="ascii") != rows)
-    _TABLE.write_text(rows, encoding="ascii", newline="\n")
+        return int(_read(_TABLE) != rows)
+    with open(_TABLE, "w", encoding="utf-8", newline="\n") as file:  # noqa: PTH123
+        file.write(rows)
     return 0
 
 

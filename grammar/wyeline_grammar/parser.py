@@ -49,15 +49,18 @@ def _parse_line(text: str, indented: bool) -> Line:
 
         return recover(text, tokens, kinds, comment, not indented, found)
     line = memo.build(tokens, found, comment)
-    if indented and _may_be_slip(line.form, kinds, tokens[0].text):
+    if _may_be_slip(line, kinds, tokens[0].text):
         from wyeline_grammar.recovery import recover_sound
 
-        return recover_sound(text, line, False)
+        return recover_sound(text, line)
     return line
 
 
-def _may_be_slip(form: str, kinds: memo.Kinds, first: str) -> bool:
-    """Whether a detail that parses may be one of the slips that read as something else (see ``slips.py``)."""
+def _may_be_slip(line: Line, kinds: memo.Kinds, first: str) -> bool:
+    """Whether a line that parses may be one of the slips that read as something else (see ``slips.py``)."""
+    form = line.form
+    if form == "equipment":
+        return any(token.kind == "NAME" and token.text[0].isdigit() for token in line.head[2:])
     if form == "circuit" and kinds[0] == "NAME":
         return first[-1] == "P" or not any(map(str.isdigit, first))
     return form == "more" and kinds[:2] == ("QUANTITY", "QUANTITY") and " " not in first

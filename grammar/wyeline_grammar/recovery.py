@@ -60,10 +60,10 @@ def recover(
     return Line(form, head, phrases, (problem,), comment)
 
 
-def recover_sound(text: str, line: Line, statement: bool) -> Line:
+def recover_sound(text: str, line: Line) -> Line:
     """A line that parses, as it is or with the slip it must be (rows of the table with ``sound``)."""
     tokens = cut(text)[1]
-    place = Place(text, tokens, statement, None, frozenset())
+    place = Place(text, tokens, is_statement(text), None, frozenset())
     for slip in SLIPS:
         if not slip.sound:
             continue

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable
 from typing import NamedTuple
 
+from wyeline_grammar.spelling import nearest
 from wyeline_grammar.syntax import Token
 from wyeline_grammar.units import UNITS
 from wyeline_grammar.vocabulary import KEYS, STATEMENTS, word_kind
@@ -190,8 +191,10 @@ def small_name(match: Match, place: Place) -> str | None:
 
 def several_words(match: Match, _: Place) -> str | None:
     words = match["name"].split()
-    if any(word_kind(word) != "PLAIN" for word in words):
-        return None
+    if any(c.isdigit() for word in words[:-1] for c in word):
+        return None  # a tag such as `LP-1` is a whole name
+    if any(word_kind(word) != "PLAIN" or (word.islower() and nearest(word, _LISTED)) for word in words):
+        return None  # a keyword, or nearly one
     return f'{match["lead"]}"{" ".join(words)}"{match["tail"]}'
 
 
@@ -216,6 +219,7 @@ def indent(_: Match, place: Place) -> str | None:
     return "  " if label or word_kind(first.text) != "PLAIN" or first.kind == "QUANTITY" else None
 
 
+_LISTED = frozenset({"KEY", "FLAG", "KIND"})
 STATEMENT_STARTS = frozenset({"KIND", *(word.upper() for word in STATEMENTS)})
 
 

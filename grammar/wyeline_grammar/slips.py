@@ -50,7 +50,8 @@ class Slip(NamedTuple):
 
     ``fix`` gives the text that replaces the match, several where the line may mean several things (then none is sure),
     or None where this is not the slip. ``pattern`` sees the line with the insides of texts and comments blanked out,
-    unless ``quotes``; a group ``lead`` of it is context that stays. ``why`` is one sentence. ``message`` may use ``{wrong}`` and ``{right}``.
+    unless ``quotes``; a group ``lead`` of it is context that stays. ``why`` is one sentence. ``message`` may use
+    ``{wrong}`` and ``{right}``.
     """
 
     name: str
@@ -497,6 +498,15 @@ SLIPS: tuple[Slip, ...] = (
         "motor P-5  460 3ph  15 hp",
     ),
     Slip(
+        "phases-in-one-word",
+        whole(r"(?P<volts>\d+)(?P<unit>k?V)-?(?P<phases>[13][Pp][Hh])(?P<wires>-[34]W)?"),
+        lambda match, place: None if match.start() <= place.tokens[1].start else phases(match, place),
+        "A voltage is its figures and then `3ph` or `1ph`; written in one word it reads as a name.",
+        "motor P-5  460V-3PH  15 hp",
+        "motor P-5  460 3ph  15 hp",
+        sound=True,
+    ),
+    Slip(
         "temperature-unit",
         whole(rf"(?P<key>ambient|rise|lug-temp){BB}(?P<n>[+-]?{N}){B}(?:deg\.?{B}|°{B})?(?P<scale>[CF])"),
         rewritten(r"\g<key> \g<n> deg\g<scale>"),
@@ -561,7 +571,7 @@ SLIPS: tuple[Slip, ...] = (
     Slip(
         "name-of-several-words",
         spelled(
-            rf"(?P<lead>^(?:type{BB})?[a-z]+{BB}|->{B})(?P<name>[^\W\d_][\w.-]*(?:{BB}[^\W\d_][\w.-]*)+(?:{BB}\d{{1,2}})?)"
+            rf"(?P<lead>^(?:type{BB})?[a-z]+{BB}|->{B})(?P<name>[^\W\d_][\w.-]*(?:{BB}[^\W\d_][\w.-]*)+(?:{BB}\d{{1,2}}(?={B}(?:\[|->|,|$|//)))?)"
             rf"(?P<tail>(?={B}(?:\[|->|,|$|//)|{BB}[a-z\d\"]))"
         ),
         several_words,

@@ -39,11 +39,11 @@ def distance(a: str, b: str) -> int:
 @lru_cache(maxsize=4096)
 def nearest(word: str, expected: frozenset[str]) -> tuple[tuple[int, str], ...]:
     """Listed words that can stand here and differ by a letter or two, the nearest first, at the most four."""
-    word = word.lower().replace("_", "-")
+    word = word.lower()
     if not 2 <= len(word) <= 30:
         return ()
     index = _deletions()
-    candidates = {candidate for short in _shortened(word) for candidate in index.get(short, ())}
+    candidates = {candidate for short in _shortened(word.replace("_", "-")) for candidate in index.get(short, ())}
     found = []
     for candidate in candidates:
         if word_kind(candidate) in expected and max(len(word), len(candidate)) > 3:

@@ -24,9 +24,12 @@ from wyeline_grammar.vocabulary import word_kind
 BLANKS = " \t\u00a0\ufeff"
 """Characters that part words; a comma does too. A byte-order mark counts, so that a file may begin with one."""
 
-_BETWEEN = BLANKS + ",\r\n"
-_B = f"[{BLANKS}]*+"
-_EDGE_CHARACTERS = BLANKS + '\r\n,:[]"+<>=≤≥→'
+# The patterns know only these blanks; the others are turned into spaces first (same columns, quicker patterns).
+_PLAIN_BLANKS = " \t"
+_OTHER_BLANKS = dict.fromkeys(map(ord, BLANKS.strip(_PLAIN_BLANKS)), " ")
+_BETWEEN = _PLAIN_BLANKS + ",\r\n"
+_B = f"[{_PLAIN_BLANKS}]*+"
+_EDGE_CHARACTERS = _BETWEEN + ':[]"+<>=≤≥→'
 _EDGE_CLASS = re.escape(_EDGE_CHARACTERS)
 _EDGE = rf"(?=[{_EDGE_CLASS}]|->|//|\Z)"
 _N = r"[0-9]++(?:\.[0-9]++)?+"
@@ -36,7 +39,7 @@ _AREA = "(?:kcmil|mm2|mm²)"
 _GAUGE = "#[0-9]++(?:/0)?"
 _PHASES = "(?:1ph|3ph|dc)"
 # A separation before `1ph`: `4801ph` would read as another number.
-_VOLTS_PHASES = rf"{_B}(?:kV|V){_B}{_PHASES}|[{BLANKS}]++{_PHASES}|{_B}dc"
+_VOLTS_PHASES = rf"{_B}(?:kV|V){_B}{_PHASES}|[{_PLAIN_BLANKS}]++{_PHASES}|{_B}dc"
 _PAIR_TAIL = rf"(?:{_VOLTS_PHASES}|{_B}(?:kV|V)|)"
 # Letters of any script; the fractions and raised figures that Python counts as word characters are none.
 _NOT_LETTER = "¼½¾⅐-⅟²³¹⁰-₟"
@@ -80,7 +83,7 @@ _MARKS: dict[str, str] = {
     ":": "COLON",
     "+": "PLUS",
 }
-_LEGS = rf"\[[{BLANKS},]*+(?:(?:L[123]|[ABCN])[{BLANKS},]*+)+\]"
+_LEGS = rf"\[[{_PLAIN_BLANKS},]*+(?:(?:L[123]|[ABCN])[{_PLAIN_BLANKS},]*+)+\]"
 _TEXT = r'"[^"]*+"'
 _ERROR = rf"\+?(?:(?!->|//)[^{_EDGE_CLASS}])+"
 _BROKEN_TEXT = r'"(?:(?!//)[^"])*+'
@@ -88,15 +91,15 @@ _BROKEN_LEGS = r'\[(?:(?!//)[^\[\]"])*+\]'
 
 
 def _edged(pairs: tuple[tuple[str, str], ...]) -> str:
-    return "|".join(f"(?:{pattern}){_EDGE}" for _, pattern in pairs)
+    return "(?:" + "|".join(pattern for _, pattern in pairs) + ")" + _EDGE
 
 
 # The first row repeats WORD for words that begin with a letter, the most frequent ones: nothing longer begins so.
 # Blanks before a token are captured too, so that the lengths of the pieces add up to the columns.
 _CUT = re.compile(
     rf"([{_BETWEEN}]*+)((?=[a-z]){_WORD}{_EDGE}"
-    rf"|(?=[0-9#+-])(?:{_edged(_NUMERIC)})"
-    rf"|(?=\w)(?:{_edged(_LETTERED)})"
+    rf"|(?=[0-9#+-]){_edged(_NUMERIC)}"
+    rf"|(?=\w){_edged(_LETTERED)}"
     rf"|{_TEXT}\.{_PORT_WORD}{_EDGE}|{_TEXT}"
     rf"|->|→|<=|>=|[≤≥:]|\+(?![0-9])|{_LEGS}|//.*+"
     rf"|{_ERROR}|{_BROKEN_TEXT}|{_BROKEN_LEGS}|[^{_BETWEEN}])",
@@ -112,7 +115,6 @@ _SPELLED = re.compile(
 )
 _PLAIN_SIGNS = str.maketrans(
     {"×": "x", "²": "2", "°": "deg", "Ω": "ohm", "\u2126": "ohm", "·": ".", "→": "->", "≤": "<=", "≥": ">="}
-    | dict.fromkeys("\u00a0\ufeff", " ")
 )
 _AS_WRITTEN = frozenset({"TEXT", "PORT", "NAME", "ERROR"})
 
@@ -162,7 +164,8 @@ def cut(line: str) -> tuple[tuple[str, ...], tuple[Token, ...], str | None]:
 
     The comment therefore starts at column ``len(line) - len(comment)``.
     """
-    bare = line.rstrip(_BETWEEN)
+    flat = line if line.isascii() else line.translate(_OTHER_BLANKS)
+    bare = flat.rstrip(_BETWEEN)
     pieces = _CUT.split(bare)
     lexemes = pieces[2::3]
     comment = None
@@ -174,7 +177,17 @@ def cut(line: str) -> tuple[tuple[str, ...], tuple[Token, ...], str | None]:
         known = _KIND.get
         kinds = tuple([known(lexeme) or _classify(lexeme) for lexeme in lexemes])
     places = list(accumulate(map(len, pieces)))
-    texts = lexemes if line.isascii() else [_PLAIN.get(lexeme, lexeme) for lexeme in lexemes]
+    texts = lexemes
+    if not line.isascii():
+        texts = [
+            _PLAIN.get(lexeme) or line[start:end]
+            for lexeme, start, end in zip(lexemes, places[1::3], places[2::3], strict=False)
+        ]
+        if flat != line:  # blanks of other kinds stay as written in texts only
+            texts = [
+                text if kind in _AS_WRITTEN else text.translate(_OTHER_BLANKS)
+                for kind, text in zip(kinds, texts, strict=True)
+            ]
     tokens = tuple(map(_token, repeat(Token), zip(kinds, texts, places[1::3], places[2::3], strict=False)))
     return kinds, tokens, comment
 

@@ -1,0 +1,132 @@
+"""Every row of the table of slips: one finding, and an edit that gives the right line."""
+
+from __future__ import annotations
+
+import pytest
+
+from wyeline_grammar.parser import parse_line
+from wyeline_grammar.problems import Problem, Remedy
+from wyeline_grammar.slips import SLIPS, Slip
+from wyeline_grammar.syntax import Line
+from wyeline_grammar.tokens import is_statement
+
+
+def parse(text: str) -> Line:
+    return parse_line(text, not is_statement(text))
+
+
+def apply(text: str, remedy: Remedy) -> str:
+    (edit,) = remedy.edits
+    return text[: edit.start] + edit.text + text[edit.end :]
+
+
+def only(text: str) -> Problem:
+    (problem,) = parse(text).problems
+    return problem
+
+
+@pytest.mark.parametrize("slip", SLIPS, ids=lambda slip: slip.name)
+def test_row(slip: Slip) -> None:
+    problem = only(slip.wrong)
+    assert problem.rule == "known-slip" and problem.why == slip.why
+    assert apply(slip.wrong, problem.remedies[0]) == slip.right
+    right = parse(slip.right)
+    assert right.problems == ()
+    assert all((problem.message, problem.found, problem.needed, problem.change)) and "\n" not in problem.message
+    if problem.remedies[0].sure:  # the line means what the right one says
+        wrong = parse(slip.wrong)
+        assert (wrong.form, [t.text for t in wrong.head]) == (right.form, [t.text for t in right.head])
+        assert [(p.form, [t.text for t in p.tokens]) for p in wrong.phrases] == [
+            (p.form, [t.text for t in p.tokens]) for p in right.phrases
+        ]
+        assert all(0 <= t.start < t.end <= len(slip.wrong) for t in wrong.head)
+
+
+def test_names_are_unique() -> None:
+    assert len({slip.name for slip in SLIPS}) == len(SLIPS)
+
+
+F = "feeder MSB -> LP-1  "
+# Spellings that the reference lists, beyond the example of each row, and what they become.
+SPELLINGS = {
+    "  1  20 A 1P": "  1  20 A 1p",
+    "  1  20 A/1P spare": "  1  20 A 1p spare",
+    F + "3P 100 A": F + "100 A 3p",
+    F + "3p 100 A": F + "100 A 3p",
+    "panel LP-1  bus 1,200 A": "panel LP-1  bus 1200 A",
+    F + "3x2,5 mm2": F + "3x2.5 mm2",
+    "  2-4  20 A 2p spare": "  2,4  20 A 2p spare",
+    "  2/4  20 A 2p spare": "  2,4  20 A 2p spare",
+    "  12/14  20 A 2p spare": "  12,14  20 A 2p spare",
+    "  1-5  20 A 3p spare": "  1,3,5  20 A 3p spare",
+    F + "40 A 2p at 14, 16": F + "40 A 2p at 14,16",
+    F + "3 #8": F + "3#8",
+    F + "(3)#8": F + "3#8",
+    F + "3-1/0": F + "3#1/0",
+    F + "3x4/0 Cu": F + "3#4/0 Cu",
+    F + "3#8 + 1 #10 G": F + "3#8 + G #10",
+    F + "3#8 + N 250 MCM": F + "3#8 + N 250 kcmil",
+    F + "3x250MCM": F + "3x250 kcmil",
+    F + "30 m 2 inch EMT": F + "30 m in 2 inch EMT",
+    'raceway R-1 2" EMT': "raceway R-1 2 inch EMT",
+    "raceway R-1 2 in EMT": "raceway R-1 2 inch EMT",
+    F + "400/350 A": F + "350 A frame 400 A",
+    F + "16 A B 1p": F + "16 A 1p curve B",
+    "feeder MSB > LP-1": "feeder MSB -> LP-1",
+    "transformer TX-1  480 3ph to 208Y/120  75 kVA": "transformer TX-1  480 3ph -> 208Y/120  75 kVA",
+    "transformer TX-1  480 3ph -> 208Y/120  37.5 KVA": "transformer TX-1  480 3ph -> 208Y/120  37.5 kVA",
+    "motor P-1  460 3ph  15 hp, PF 0.8": "motor P-1  460 3ph  15 hp, pf 0.8",
+    "motor P-1  460V-3ph  15 hp": "motor P-1  460 3ph  15 hp",
+    "motor P-1  460V,3PH  15 hp": "motor P-1  460 3ph  15 hp",
+    "panel LP-1  480Y/277V 3PH 4W  bus 225 A": "panel LP-1  480Y/277  bus 225 A",
+    "panel LP-1  120/240V 1PH  bus 225 A": "panel LP-1  120/240 1ph  bus 225 A",
+    "feeder msb -> LP-1": "feeder MSB -> LP-1",
+    'panel Pump room 208Y/120': 'panel "Pump room" 208Y/120',
+    "feeder MSB -> PUMP ROOM  30 m": 'feeder MSB -> "PUMP ROOM"  30 m',
+    "bus 225 A": "  bus 225 A",
+    "F2 20 A 1p spare": "  F2 20 A 1p spare",
+    "  feeder MSB -> LP-1": "feeder MSB -> LP-1",
+    "  20 A 1p  “Wet lab”": '  20 A 1p  "Wet lab"',
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("wrong", "right"), list(SPELLINGS.items()), ids=lambda text: text)
+def test_spelling(wrong: str, right: str) -> None:
+    problem = only(wrong)
+    assert problem.rule == "known-slip"
+    text = wrong
+    for _ in range(4):  # a line with two slips is mended in two steps
+        line = parse(text)
+        if not line.problems:
+            break
+        text = apply(text, line.problems[0].remedies[0])
+    assert text == right and parse(right).problems == ()
+
+
+def test_figure_that_may_mean_two_things_is_left_to_the_writer() -> None:
+    problem = only("panel LP-1  bus 1,200 A, main 150 A")
+    assert [(remedy.title, remedy.sure) for remedy in problem.remedies] == [
+        ("Write `1200 A`", False),
+        ("Write `1.200 A`", False),
+    ]
+    line = parse("panel LP-1  bus 1,200 A, main 150 A")
+    assert [[t.text for t in p.tokens] for p in line.phrases] == [["main", "150 A"]]
+
+
+def test_nothing_in_quotes_or_comments_is_a_slip() -> None:
+    for text in ('  1  20 A 1p  "20A/1P, 3-#8, 15 HP"', "  1  20 A 1p  // 20A/1P, 3-#8 “x”"):
+        assert parse(text).problems == ()
+    assert only('  1  20A/1P  "3P 100 A, 15 HP"  // 3-#8').found == "`20A/1P`"
+
+
+def test_slips_behind_a_slip_do_not_hide_what_the_line_means() -> None:
+    line = parse("  1  20A/1P  1.2 KVA receptacle  “North”  1#12 140'")
+    assert len(line.problems) == 1
+    assert [[t.text for t in p.tokens] for p in line.phrases] == [
+        ["20 A", "1p"], ["1.2 kVA"], ["receptacle"], ['"North"'], ["1#12"], ["140 ft"],
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", ["  F1 16 A 1p+N", '  "Main" 150 A', "  1 20 A 1p"])
+def test_sound_circuit_is_no_slip(text: str) -> None:
+    assert parse(text).problems == () and parse(text).form == "circuit"
