@@ -7,7 +7,7 @@ import stat
 from collections.abc import Callable, Iterable
 from pathlib import Path
 
-from wyeline_grammar.blocks import TextFile
+from wyeline_grammar.blocks import Block, TextFile
 
 MAX_FILE_BYTES = 64 * 1024 * 1024
 """A larger file is refused: a model of 100,000 pieces of equipment has about 10 MB."""
@@ -143,6 +143,23 @@ class Files:
         """Back to what the file says."""
         self._buffers.discard(path)
         self._files.pop(path, None)
+
+    def reload(self, path: str) -> tuple[list[Block], list[Block]] | None:
+        """Read a file from disk again, an editor's buffer given up; blocks whose text stayed remain the same objects.
+
+        Returns the blocks that went and that came, or None where it was, or has become, unreadable or unknown.
+        """
+        self._buffers.discard(path)
+        file = self._files.pop(path, None)
+        if not isinstance(file, TextFile):
+            return None
+        try:
+            changed = file.replace_text(self._reader(path))
+        except SourceError as error:
+            self._files[path] = error
+            return None
+        self._files[path] = file
+        return changed
 
     def forget(self, paths: Iterable[str]) -> list[str]:
         """The files changed on disk: read them again when next asked for. Buffers stay. Returns those forgotten."""

@@ -1,0 +1,258 @@
+"""Findings as diagnostics: pushed, or pulled by clients that say they pull; of one document or of the workspace.
+
+A file of several models shows what they agree on once, and what only some of them find under their names. Nothing is
+published for a text that is older than the client's.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import os
+from typing import Any
+
+from lsprotocol import types
+
+from wyeline_grammar.linking import Place
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.findings import Finding, Severity
+from wyeline_server.positions import Json
+from wyeline_server.server import WyelineServer
+from wyeline_server.session import Session
+
+MAX_SHOWN = 1000
+"""More in one file help nobody, and cost the client seconds."""
+_SEVERITY = {Severity.ERROR: 1, Severity.WARNING: 2, Severity.ADVICE: 3, Severity.GAP: 3}
+_UNNECESSARY = 1
+
+
+def register(server: WyelineServer) -> None:
+    shown = Diagnostics(server)
+    server.diagnostics = shown
+    if server.client_can("textDocument.diagnostic") is not None:
+        server.on(
+            "textDocument/diagnostic",
+            shown.pull,
+            types.DiagnosticOptions(inter_file_dependencies=True, workspace_diagnostics=True, identifier="wyeline"),
+        )
+        server.on("workspace/diagnostic", shown.pull_workspace)
+        server.on_rest(shown.refresh)
+    else:
+        server.on_rest(shown.push)
+
+
+class Diagnostics:
+    """What the client has been told, and what there is to tell."""
+
+    def __init__(self, server: WyelineServer) -> None:
+        self.server = server
+        self._grouped: dict[str, tuple[list[Finding], dict[str, list[Finding]]]] = {}
+        self._told: dict[str, tuple[int | None, list[Json]]] = {}
+        self._files_of_root: dict[str, set[str]] = {}
+        self._results: dict[str, tuple[str, list[Json]]] = {}
+        self._count = 0
+
+    @property
+    def session(self) -> Session:
+        return self.server.session
+
+    # what there is to tell
+
+    def findings_in(self, path: str) -> list[tuple[Finding, str]]:
+        """The findings in a file, in their order, each with the models that it holds in (empty: in all of them)."""
+        analyses = self.session.analyses_of(path)
+        if len(analyses) == 1:
+            return [(finding, "") for finding in self._of(analyses[0], path)]
+        counts: dict[tuple[Any, ...], tuple[Finding, list[str]]] = {}
+        for analysis in analyses:
+            for finding in self._of(analysis, path):
+                key = (*finding.sort_key, finding.severity, finding.place.span.line)
+                counts.setdefault(key, (finding, []))[1].append(os.path.basename(analysis.model.root))
+        return [
+            (finding, "" if len(roots) == len(analyses) else ", ".join(roots))
+            for _, (finding, roots) in sorted(counts.items())
+        ]
+
+    def _of(self, analysis: Analysis, path: str) -> list[Finding]:
+        findings = analysis.findings()
+        root = analysis.model.root
+        known = self._grouped.get(root)
+        if known is None or known[0] is not findings:
+            groups: dict[str, list[Finding]] = {}
+            for finding in findings:
+                if finding.allowed is None:
+                    groups.setdefault(finding.place.file, []).append(finding)
+            known = self._grouped[root] = (findings, groups)
+        return known[1].get(path, [])
+
+    def diagnostics(self, path: str) -> list[Json]:
+        """A file's diagnostics, the worst where there are too many to show."""
+        found = self.findings_in(path)
+        left_out = len(found) - MAX_SHOWN
+        if left_out > 0:
+            found = sorted(found, key=lambda f: -f[0].severity)[:MAX_SHOWN]
+        made = [self.diagnostic(finding, models) for finding, models in found]
+        if left_out > 0:
+            made.append(_left_out(left_out))
+        return made
+
+    def diagnostic(self, finding: Finding, models: str = "") -> Json:
+        """One finding in the protocol's shape."""
+        server, session = self.server, self.session
+        place = finding.place
+        made: Json = {
+            "range": session.positions.span(place.block, place.span),
+            "severity": _SEVERITY[finding.severity],
+            "code": finding.rule,
+            "source": "wyeline",
+            "message": message(finding, models),
+        }
+        pages = server.setting("rules.pages", "")
+        if pages and server.client_can("textDocument.publishDiagnostics.codeDescriptionSupport", True):
+            made["codeDescription"] = {"href": f"{pages.rstrip('/')}/{finding.rule}"}
+        if finding.related and server.client_can("textDocument.publishDiagnostics.relatedInformation", True):
+            made["relatedInformation"] = [
+                {"location": self.location(related.place), "message": related.message} for related in finding.related
+            ]
+        if finding.rule.endswith("-unused") or finding.rule.startswith("unused-"):
+            made["tags"] = [_UNNECESSARY]
+        if finding.fixes:
+            made["data"] = {"rule": finding.rule, "fixes": [fix.title for fix in finding.fixes]}
+        return made
+
+    def location(self, place: Place) -> Json:
+        """The protocol's name of a place in any file."""
+        return {
+            "uri": self.session.uri_of(place.file),
+            "range": self.session.positions.span(place.block, place.span),
+        }
+
+    # pushing
+
+    def push(self) -> None:
+        """Publish what changed: of the documents touched always, of other files where it differs."""
+        roots = self.session.take_touched()
+        if not roots:
+            return
+        gone = set(self.session.drop_unused())
+        paths: set[str] = set()
+        for root in roots | gone:
+            paths |= self._files_of_root.pop(root, set())
+            if root in gone:
+                self._grouped.pop(root, None)
+                continue
+            if not self._wanted(root):
+                continue
+            analysis = self.session.analysis(root)
+            if analysis is not None:
+                self._files_of_root[root] = set(analysis.model.files)
+                paths |= self._files_of_root[root]
+        for path in sorted(paths):
+            self._publish(path)
+
+    def _wanted(self, root: str) -> bool:
+        return any(root in self.session.roots_of(path) for path in self.session.documents)
+
+    def _publish(self, path: str) -> None:
+        version = self.session.version(path)
+        shown = any(path in files for files in self._files_of_root.values())
+        made = self.diagnostics(path) if shown else []
+        told = self._told.get(path)
+        if told is not None and told == (version, made):
+            return
+        if told is None and not made and version is None:
+            return
+        params: Json = {"uri": self.session.uri_of(path), "diagnostics": made}
+        if version is not None:
+            params["version"] = version
+        self.server.protocol.notify("textDocument/publishDiagnostics", params)
+        if made or version is not None:
+            self._told[path] = (version, made)
+        else:
+            self._told.pop(path, None)
+
+    # pulling
+
+    def pull(self, server: WyelineServer, params: Any) -> Json:
+        """``textDocument/diagnostic``."""
+        path = server.path_in(params)
+        return self._report(path, params.get("previousResultId"))
+
+    def _report(self, path: str, previous: Any) -> Json:
+        made = self.diagnostics(path)
+        result_id, known = self._results.get(path, ("", None))
+        if known != made:
+            self._count += 1
+            result_id = str(self._count)
+            self._results[path] = (result_id, made)
+        if previous == result_id:
+            return {"kind": "unchanged", "resultId": result_id}
+        return {"kind": "full", "resultId": result_id, "items": made}
+
+    async def pull_workspace(self, server: WyelineServer, params: Any) -> Json:
+        """``workspace/diagnostic``: every file of every model, a model at a time, with progress and cancel."""
+        previous = {
+            server.session.path_of(entry["uri"]): entry["value"]
+            for entry in params.get("previousResultIds") or ()
+            if isinstance(entry, dict)
+        }
+        items: list[Json] = []
+        done: set[str] = set()
+        roots = server.session.all_roots()
+        with server.long_work(params.get("workDoneToken"), "Checking models", len(roots)) as progress:
+            for root in roots:
+                progress.step(os.path.basename(root))
+                analysis = server.session.analysis(root)
+                for path in () if analysis is None else analysis.model.files:
+                    if path not in done:
+                        done.add(path)
+                        items.append(self._workspace_report(path, previous.get(path)))
+                await asyncio.sleep(0)
+        items += [
+            {"uri": server.session.uri_of(path), "version": None, "kind": "full", "items": []}
+            for path in sorted(previous.keys() - done)
+        ]
+        return {"items": items}
+
+    def _workspace_report(self, path: str, previous: Any) -> Json:
+        report = self._report(path, previous)
+        return {"uri": self.session.uri_of(path), "version": self.session.version(path), **report}
+
+    def refresh(self) -> None:
+        """Ask a client that pulls to pull again where an edit changed the findings of other open documents."""
+        roots = self.session.take_touched()
+        if not roots or not self.server.client_can("workspace.diagnostics.refreshSupport", False):
+            return
+        others = 0
+        for path in self.session.documents:
+            told = self._results.get(path)
+            if told is not None and told[1] != self.diagnostics(path):
+                others += 1
+        if others > 1:
+            self.server.protocol.ask("workspace/diagnostic/refresh", None)
+
+
+def message(finding: Finding, models: str = "") -> str:
+    """A finding's text: the one line that stands alone, then what was found and needed, why, and what to change."""
+    lines = [finding.message + (f" (in {models})" if models else "")]
+    why = finding.why + (f" ({finding.clause})" if finding.clause else "")
+    for label, text in (("found", finding.found), ("needed", finding.needed), ("why", why), ("change", finding.change)):
+        if text:
+            lines.append(f"{label}: {text}")
+    return "\n".join(lines)
+
+
+def _left_out(count: int) -> Json:
+    zero = {"line": 0, "character": 0}
+    return {
+        "range": {"start": zero, "end": zero},
+        "severity": 3,
+        "source": "wyeline",
+        "message": f"{count} more findings in this file are not shown here. `wyeline check` lists every one.",
+    }
+
+
+def overlaps(range_: Json, start: tuple[int, int], end: tuple[int, int]) -> bool:
+    """Whether a protocol range and another, given by two (line, character) pairs, share a place."""
+    first = (range_["start"]["line"], range_["start"]["character"])
+    last = (range_["end"]["line"], range_["end"]["character"])
+    return first <= end and start <= last
