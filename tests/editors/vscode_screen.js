@@ -1,0 +1,113 @@
+// Plays the story on VS Code's screen: no server and its message, then finding, hover, quick fix and rename by keys and
+// mouse. Writes the report and pictures.
+"use strict";
+
+const fs = require("fs");
+const { browse } = require("./vscode_browser.js");
+
+const env = process.env;
+const report = {};
+
+async function command(page, title) {
+  await page.keyboard.press("F1");
+  const box = page.locator(".quick-input-widget input");
+  await box.waitFor();
+  await box.fill(`>${title}`);
+  await page.locator(".quick-input-list .monaco-list-row", { hasText: title }).first().waitFor();
+  await page.keyboard.press("Enter");
+  await page.locator(".quick-input-widget").waitFor({ state: "hidden" });
+}
+
+const spaces = (text) => text.replaceAll("\u00a0", " ");
+
+async function until(what, condition) {
+  const end = Date.now() + 30000;
+  while (!(await condition())) {
+    if (Date.now() > end) throw new Error(`waited in vain for ${what}`);
+    await new Promise((done) => setTimeout(done, 50));
+  }
+}
+
+async function play(page) {
+  page.setDefaultTimeout(30000);
+  await page.goto(`http://127.0.0.1:${env.STORY_PORT}/?folder=${encodeURIComponent(env.STORY_WORKSPACE)}`);
+  const file = page.locator(".explorer-folders-view .monaco-list-row", { hasText: "site.wye" });
+  await file.dblclick();
+  const lines = page.locator(".editor-instance .view-lines");
+  await lines.waitFor();
+
+  // Without a server: a plain message. Then it is installed, and started by the command that the message names.
+  const toast = page.locator(".notification-toast", { hasText: "language server was not found" });
+  await toast.waitFor();
+  report.missing = spaces(await toast.innerText());
+  await page.screenshot({ path: `${env.STORY_PICTURES}/vscode-no-server.png` });
+  fs.mkdirSync(`${env.STORY_WORKSPACE}/.venv/bin`, { recursive: true });
+  fs.symlinkSync(env.STORY_SERVER, `${env.STORY_WORKSPACE}/.venv/bin/wyeline-server`);
+  await command(page, "Wyeline: Restart the Language Server");
+  await command(page, "Notifications: Clear All Notifications");
+
+  const squiggle = page.locator(".editor-instance .squiggly-error");
+  await squiggle.first().waitFor();
+  await command(page, "View: Toggle Problems");
+  const problems = page.locator(".markers-panel .monaco-list-row");
+  await problems.first().waitFor();
+  const errors = () => page.locator(".markers-panel .monaco-list-row .codicon-error").count();
+  await until("the Problems list", errors);
+  report.before = (await problems.allInnerTexts()).map(spaces);
+
+  // Hover over the board, by mouse.
+  const board = lines.locator(".view-line", { hasText: "switchboard" });
+  const box = await board.locator("span span", { hasText: env.STORY_BOARD.replace(/^"|"$/g, "").split(" ")[0] }).last().boundingBox();
+  const [x, y] = [box.x + Math.min(25, box.width / 2), box.y + box.height / 2];
+  await page.mouse.move(x + 300, y + 200);
+  await page.mouse.move(x, y, { steps: 8 });
+  const hover = page.locator(".monaco-hover:visible", { hasText: "480" });
+  await hover.first().waitFor();
+  report.hover = spaces(await hover.first().innerText());
+  await page.screenshot({ path: `${env.STORY_PICTURES}/vscode-hover.png` });
+  await page.mouse.move(x + 300, y + 200);
+
+  // The fix: next problem, quick fix, first action.
+  await page.locator(".markers-panel .monaco-list-row", { has: page.locator(".codicon-error") }).first().dblclick();
+  await until("the cursor in the editor", () => page.evaluate(() => !!document.activeElement?.closest(".editor-instance")));
+  await page.keyboard.press("Control+.");
+  const action = page.locator(".action-widget .monaco-list-row.action", { hasText: "ransformer" }).first();
+  await action.waitFor();
+  await page.screenshot({ path: `${env.STORY_PICTURES}/vscode-fix.png` });
+  await action.click();
+  await until("the fix", async () => /\btransformer /.test(spaces(await lines.innerText())));
+  await squiggle.first().waitFor({ state: "detached" });
+  await until("the end of the finding", async () => (await errors()) === 0);
+  report.after = [];
+
+  // Rename the panel: click on it, F2, the new name.
+  const panel = lines.locator(".view-line", { hasText: /^panel/ }).locator("span span", { hasText: env.STORY_PANEL });
+  await panel.last().click();
+  await page.keyboard.press("F2");
+  const rename = page.locator(".rename-box input");
+  await rename.waitFor();
+  await rename.fill(env.STORY_NEW_PANEL);
+  await page.keyboard.press("Enter");
+  await until("the rename", async () => !(await lines.innerText()).includes(env.STORY_PANEL));
+  await command(page, "File: Save All");
+  await until("the saved files", () =>
+    ["site.wye", "pump-house.wye"].every((name) => !fs.readFileSync(`${env.STORY_WORKSPACE}/${name}`, "utf8").includes(env.STORY_PANEL)));
+  await page.screenshot({ path: `${env.STORY_PICTURES}/vscode-renamed.png` });
+}
+
+async function main() {
+  const { browser, page } = await browse();
+  let code = 0;
+  try {
+    await play(page);
+  } catch (error) {
+    console.log(error);
+    await page.screenshot({ path: `${env.STORY_PICTURES}/vscode-failed.png` }).catch(() => {});
+    code = 1;
+  }
+  fs.writeFileSync(env.STORY_REPORT, JSON.stringify(report));
+  await browser.close();
+  process.exit(code);
+}
+
+main();

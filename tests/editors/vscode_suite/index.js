@@ -1,0 +1,73 @@
+// Plays the story inside VS Code's extension host, through the `vscode` API, and writes the report.
+"use strict";
+
+const fs = require("fs");
+const vscode = require("vscode");
+
+const report = {};
+
+async function until(what, condition) {
+  const end = Date.now() + 30000;
+  for (;;) {
+    const found = await condition();
+    if (found) return found;
+    if (Date.now() > end) throw new Error(`waited in vain for ${what}`);
+    await new Promise((done) => setTimeout(done, 50));
+  }
+}
+
+const errors = (uri) =>
+  vscode.languages.getDiagnostics(uri).filter((d) => d.severity === vscode.DiagnosticSeverity.Error);
+
+function placeOf(document, line, word) {
+  const row = document.getText().split("\n").findIndex((text) => text.startsWith(line));
+  return new vscode.Position(row, document.lineAt(row).text.indexOf(word) + 1);
+}
+
+async function play() {
+  const document = await vscode.workspace.openTextDocument(process.env.STORY_FILE);
+  await vscode.window.showTextDocument(document);
+  if (document.languageId !== "wye") throw new Error(`language is ${document.languageId}`);
+  await until("the finding", () => errors(document.uri).length > 0);
+  report.before = errors(document.uri).map((d) => d.message);
+  const finding = errors(document.uri)[0];
+  report.marked = document.getText(finding.range);
+
+  const board = placeOf(document, "switchboard", process.env.STORY_BOARD);
+  const hovers = await vscode.commands.executeCommand("vscode.executeHoverProvider", document.uri, board);
+  report.hover = hovers.flatMap((hover) => hover.contents.map((part) => part.value ?? part)).join("\n");
+
+  const symbols = await vscode.commands.executeCommand("vscode.executeDocumentSymbolProvider", document.uri);
+  report.symbols = (symbols ?? []).map((symbol) => symbol.name);
+
+  const quick = vscode.CodeActionKind.QuickFix.value;
+  const actions = await vscode.commands.executeCommand(
+    "vscode.executeCodeActionProvider", document.uri, finding.range, quick, 10);
+  report.offered = actions.map((action) => action.title);
+  if (!actions[0]?.edit) throw new Error("the first quick fix has no edit");
+  if (!(await vscode.workspace.applyEdit(actions[0].edit))) throw new Error("the fix was not applied");
+  await until("the end of the finding", () => errors(document.uri).length === 0);
+  report.after = errors(document.uri).map((d) => d.message);
+
+  const panel = placeOf(document, "panel", process.env.STORY_PANEL);
+  const rename = await vscode.commands.executeCommand(
+    "vscode.executeDocumentRenameProvider", document.uri, panel, process.env.STORY_NEW_PANEL);
+  if (!(await vscode.workspace.applyEdit(rename))) throw new Error("the rename was not applied");
+  for (const [uri] of rename.entries()) {
+    const renamed = await vscode.workspace.openTextDocument(uri);
+    await until(`the rename in ${uri.path}`, () => renamed.getText().includes(process.env.STORY_NEW_PANEL));
+    if (!(await renamed.save())) throw new Error(`${uri.path} was not saved`);
+  }
+}
+
+exports.run = async function run() {
+  try {
+    await play();
+  } catch (error) {
+    report.problem = String(error.stack ?? error);
+    report.diagnostics = vscode.languages.getDiagnostics().map(([uri, list]) => [uri.path, list.map((d) => d.message)]);
+    throw error;
+  } finally {
+    fs.writeFileSync(process.env.STORY_REPORT, JSON.stringify(report));
+  }
+};
