@@ -1,7 +1,7 @@
 """The IEEE 4-node transformer test feeder: every connection, step-down and step-up, every voltage and current.
 
-Source: W. H. Kersting, transformer test feeder of the IEEE PES Distribution System Analysis Subcommittee; see the head of
-data/feeder_4_node.csv for what is from memory and what is recomputed.
+Source: W. H. Kersting, transformer test feeder of the IEEE PES Distribution System Analysis Subcommittee; see the
+head of data/feeder_4_node.csv for what is from memory and what is recomputed.
 """
 
 from __future__ import annotations

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from math import sqrt
 
 from .elements import Network, Pair
-from .transformers import Rating, centre_tapped, single_phase
+from .transformers import LEAST_MAGNETISING_PU, Rating, centre_tapped, single_phase
 
 
 def open_delta(
@@ -77,7 +77,7 @@ def autotransformer(
             (turns * rating.tap,),
             z_series,
             (0j,),
-            rating.magnetising_pu * s_core / v_high**2,
+            rating.magnetising_s(v_high, s_core),
         )
 
 
@@ -104,15 +104,15 @@ def buck_boost(
 def grounding_zigzag(net: Network, name: str, legs: Sequence[int], neutral: int, z0_ohm: complex) -> None:
     """Zigzag grounding bank that gives a three-wire system a neutral; `z0_ohm` per phase.
 
-    Each leg runs through a half winding of its own core and the reversed half of the next; balanced voltages meet an
-    open circuit (no magnetising current is modelled), equal currents in all legs only the leakage.
+    Each leg runs through a half winding of its own core and the reversed half of the next; balanced voltages meet
+    practically an open circuit, equal currents in all legs only the leakage impedance.
     """
     middle = [net.inner_node(legs[0]) for _ in range(3)]
+    half = z0_ohm / 2
+    magnetising = LEAST_MAGNETISING_PU / abs(z0_ohm)
     for k in range(3):
-        before = (k + 2) % 3
-        net.core(
-            f"{name}.{k + 1}", (legs[k], middle[k]), ((neutral, middle[before]),), (1.0,), z0_ohm / 2, (z0_ohm / 2,)
-        )
+        other = (neutral, middle[(k + 2) % 3])
+        net.core(f"{name}.{k + 1}", (legs[k], middle[k]), (other,), (1.0,), half, (half,), magnetising)
 
 
 def scott(

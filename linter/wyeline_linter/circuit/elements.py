@@ -42,6 +42,11 @@ class Bus:
         """Nodes of several conductors, in the order asked for."""
         return tuple(self[conductor] for conductor in conductors)
 
+    def pair(self, conductors: Sequence[str]) -> Pair:
+        """Nodes of two conductors, the first positive."""
+        plus, minus = conductors
+        return self[plus], self[minus]
+
 
 @dataclass(slots=True)
 class LineGroup:

@@ -89,7 +89,9 @@ class LoadLaw:
 
     def limited(self, v: Complex) -> Any:
         """Loads (inverters) held at their current limit."""
-        return np.abs(self.s_power) > self.limit_a * np.maximum(np.abs(v), self.collapse_pu * self.v_nominal) * (1 + 1e-12)
+        return np.abs(self.s_power) > self.limit_a * np.maximum(np.abs(v), self.collapse_pu * self.v_nominal) * (
+            1 + 1e-12
+        )
 
     def slope(self, v: Complex) -> tuple[Complex, Complex]:
         """dI/dV and dI/dV* of the current law (current limits are left out: only the way to the solution changes)."""

@@ -16,6 +16,11 @@ from .elements import A1, A2, Network, Pair
 Pairs = tuple[tuple[int, int], ...]
 
 
+LEAST_MAGNETISING_PU = -1e-6j
+"""Magnetising admittance where none is stated.  A perfect core leaves the flux common to all three legs of a wye/wye or
+zigzag undetermined; a millionth of rated current settles it and changes no figure that is shown."""
+
+
 @dataclass(frozen=True, slots=True)
 class Rating:
     """Nameplate of a transformer: S in VA, series impedance per unit, ratio multiplier of the tap in use.
@@ -29,6 +34,10 @@ class Rating:
     tap: float = 1.0
     z0_pu: complex | None = None
     magnetising_pu: complex = 0j
+
+    def magnetising_s(self, v_winding: float, s_core_va: float) -> complex:
+        """Magnetising admittance of one core across a winding of `v_winding`, in siemens."""
+        return (self.magnetising_pu or LEAST_MAGNETISING_PU) * s_core_va / v_winding**2
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +65,7 @@ def single_phase(
         (v_primary / v_secondary * rating.tap,),
         0j,
         (rating.z_pu * v_secondary**2 / rating.s_va,),
-        rating.magnetising_pu * rating.s_va / v_primary**2,
+        rating.magnetising_s(v_primary, rating.s_va),
     )
 
 
@@ -91,7 +100,7 @@ def centre_tapped(
         (ratio, ratio),
         measured[0] * v_primary**2 / rating.s_va,
         (measured[1] * half_base, measured[2] * half_base),
-        rating.magnetising_pu * rating.s_va / v_primary**2,
+        rating.magnetising_s(v_primary, rating.s_va),
     )
 
 
@@ -124,7 +133,7 @@ def three_phase(
         net.impedance(f"{name} zero-sequence lead", (star_low, low_neutral), lead)
     s_core = rating.s_va / 3
     w_high = v_high if high_kind == "d" else v_high / sqrt(3)
-    magnetising = rating.magnetising_pu * s_core / w_high**2
+    magnetising = rating.magnetising_s(w_high, s_core)
 
     def at(pair: tuple[int, int], legs: Sequence[int], star: int | None) -> Pair:
         first, second = (legs[k] if k >= 0 else star for k in pair)

@@ -1,0 +1,19 @@
+"""Building a network and using the hand formulas must not load numpy; only a solver may."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+
+PROGRAM = """
+import sys
+from wyeline_linter.circuit import Network, Rating, three_phase
+from wyeline_linter.circuit import ansi, handformulas, iec60909, nameplate
+assert "numpy" not in sys.modules and "scipy" not in sys.modules
+from wyeline_linter.circuit import solve_flow
+assert "scipy.sparse" in sys.modules
+"""
+
+
+def test_solvers_are_loaded_on_demand() -> None:
+    subprocess.run([sys.executable, "-c", PROGRAM], check=True)
