@@ -1,0 +1,1 @@
+"""What the drafter hands over: one-line diagram, schedules, tables and working sheets."""

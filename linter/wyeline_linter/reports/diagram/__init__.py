@@ -1,0 +1,1 @@
+"""One-line diagrams: sketch -> levels -> order -> places -> picture -> sheets of SVG. Knows shapes, no electricity."""
