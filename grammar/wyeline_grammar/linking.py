@@ -7,32 +7,17 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from wyeline_grammar import model as m
 from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.places import Place as Place
 from wyeline_grammar.problems import Problem
 from wyeline_grammar.sources import Files, SourceError, resolve_include, workspace_of
 
 STATUS = frozenset({"existing", "new", "future", "temporary", "relocated", "demolish"})
 MAX_INCLUDE_DEPTH = 64
-
-
-class Place(NamedTuple):
-    """A span of a block: the one way to say where something is written, whatever moves above it."""
-
-    block: Block
-    span: m.Span
-
-    @property
-    def file(self) -> str:
-        return self.block.file
-
-    @property
-    def row(self) -> int:
-        """The line in the file, from 0."""
-        return self.block.first_line + self.span.line
 
 
 class PlacedProblem(NamedTuple):
@@ -158,6 +143,7 @@ class Model:
         self.included_from: dict[str, Place] = {}
         self.declared: dict[str, list[Declared]] = {}
         self.folded: dict[str, set[str]] = {}
+        self._names_by_sort: dict[str, set[str]] = {}
         self.equipment: dict[str, Equipment] = {}
         self.feeders: dict[str, Feeder] = {}
         self.feeders_from: dict[str, list[Feeder]] = {}
@@ -272,20 +258,20 @@ class Model:
             yield Declared(statement.label.text, "feeder", "feeder", block, statement.label.span, statement)
 
     def _list_of(self, statement: m.Statement) -> list[tuple[Block, m.Statement]] | None:
-        lists: dict[type, object] = {
+        lists: dict[type, Any] = {
             m.ProjectStatement: self.projects,
             m.ScenarioStatement: self.scenarios,
             m.ExpectStatement: self.expects,
             m.WyeVersion: self.versions,
         }
-        found = lists.get(type(statement))
-        return found  # type: ignore[return-value]
+        return lists.get(type(statement))
 
     def _register(self, block: Block, delta: Delta) -> None:
         statement = lower_block(block.lines)
         for declared in self._names_of(block, statement):
             self.declared.setdefault(declared.name, []).append(declared)
             self.folded.setdefault(declared.name.casefold(), set()).add(declared.name)
+            self._names_by_sort.setdefault(declared.sort, set()).add(declared.name)
             delta.names.add(declared.name)
         if isinstance(statement, m.FeederStatement):
             if statement.source is not None and statement.target is not None:
@@ -309,6 +295,8 @@ class Model:
                 self.declared.pop(declared.name, None)
                 same = self.folded.get(declared.name.casefold(), set())
                 same.discard(declared.name)
+            if all(d.sort != declared.sort for d in left):
+                self._names_by_sort.get(declared.sort, set()).discard(declared.name)
             delta.names.add(declared.name)
         if isinstance(statement, m.FeederStatement):
             if statement.source is not None and statement.target is not None:
@@ -431,7 +419,8 @@ class Model:
 
     def declared_of(self, sort: str) -> list[Declared]:
         """Everything of one sort, in file order."""
-        found = [d for entries in self.declared.values() for d in entries if d.sort == sort]
+        names = self._names_by_sort.get(sort, ())
+        found = [d for name in names for d in self.declared[name] if d.sort == sort]
         return sorted(found, key=lambda d: self._key(d.block))
 
     def type_users(self, name: str) -> set[str]:

@@ -12,15 +12,8 @@ from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from wyeline_grammar.notation import ConductorSize, Poles, Run, Voltage
+from wyeline_grammar.places import Span as Span
 from wyeline_grammar.problems import Problem
-
-
-class Span(NamedTuple):
-    """Columns ``start`` to ``end`` of one line of a block."""
-
-    line: int
-    start: int
-    end: int
 
 
 class Value(NamedTuple):

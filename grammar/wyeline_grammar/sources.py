@@ -1,4 +1,4 @@
-"""Where texts come from: files, and unsaved editor buffers laid over them. Nothing else in Wyeline opens a model file."""
+"""Where texts come from: files, and editor buffers laid over them. Nothing else in Wyeline opens a model file."""
 
 from __future__ import annotations
 
@@ -24,6 +24,11 @@ class SourceError(Exception):
 
 def read_text(path: str) -> str:
     """The text of a file, line ends as they are. Raises SourceError for anything that is no readable UTF-8 text."""
+    return decode(path, read_bytes(path))
+
+
+def read_bytes(path: str) -> bytes:
+    """The bytes of a regular file of a bearable size. Raises SourceError."""
     try:
         mode = os.stat(path).st_mode
         if stat.S_ISDIR(mode):
@@ -41,7 +46,7 @@ def read_text(path: str) -> str:
         raise SourceError(path, f"it could not be read ({reason})") from None
     if len(data) > MAX_FILE_BYTES:
         raise SourceError(path, f"it is larger than {MAX_FILE_BYTES // (1024 * 1024)} MB")
-    return decode(path, data)
+    return data
 
 
 def decode(path: str, data: bytes) -> str:

@@ -10,7 +10,6 @@ import importlib
 import os
 import sys
 from collections.abc import Sequence
-from importlib import metadata
 
 from wyeline_linter.commands import COMMANDS
 
@@ -47,7 +46,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except SystemExit as stop:
         return EXIT_OK if stop.code in (0, None) else EXIT_USAGE
     if parsed.version:
-        print(f"wyeline {metadata.version('wyeline')}")
+        from wyeline_grammar import __version__
+
+        print(f"wyeline {__version__}")
         return EXIT_OK
     if parsed.command is None:
         parser.print_help()

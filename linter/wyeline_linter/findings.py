@@ -7,8 +7,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from wyeline_grammar.blocks import Block
-from wyeline_grammar.linking import Place
-from wyeline_grammar.model import Span
+from wyeline_grammar.places import Place, Span
 
 
 class Severity(enum.IntEnum):

@@ -9,11 +9,11 @@ import json
 import os
 import sys
 
-from wyeline_grammar.sources import Files, read_text, workspace_of
-from wyeline_linter.analysis import Analysis
+from wyeline_grammar.sources import Files, SourceError, decode, read_bytes, read_text, workspace_of
 from wyeline_linter.commands.roots import roots_of
 from wyeline_linter.findings import Finding, Safety, Severity
 from wyeline_linter.outputs import json_output, text
+from wyeline_linter.result_cache import ResultCache
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -31,6 +31,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--show-allowed", action="store_true", help="show findings that an `allow` accepts, too")
     parser.add_argument("--quiet", action="store_true", help="one line a finding, no summary")
+    parser.add_argument("--no-cache", dest="cache", action="store_false", help="read and judge everything anew")
     parser.add_argument("--colour", choices=("auto", "always", "never"), default="auto", help="colour as an addition")
 
 
@@ -45,14 +46,58 @@ def run(arguments: argparse.Namespace) -> int:
         files = Files()
     findings: list[Finding] = []
     seen_files: dict[str, None] = {}
+    cache = ResultCache(None if arguments.cache else "")
     for root in roots:
-        analysis = Analysis(root, files, workspace_of(root), scenario=arguments.scenario)
-        findings += analysis.findings()
-        seen_files.update(dict.fromkeys(analysis.model.files))
+        found, names = judged(root, arguments.scenario, cache)
+        findings += found
+        seen_files.update(dict.fromkeys(names))
     threshold = Severity[arguments.fail_on.upper()]
     _write(findings, list(seen_files), arguments, threshold)
     failed = any(f.severity >= threshold and f.allowed is None for f in findings)
     return 1 if failed else 0
+
+
+def judged(root: str, scenario: str | None, cache: ResultCache) -> tuple[list[Finding], list[str]]:
+    """The findings of one model and its files, from the cache where nothing changed.
+
+    Raises SourceError where the root cannot be read or the model has no such scenario.
+    """
+    asked = ("check", root, scenario or "")
+    seen: dict[str, bytes | None] = {}
+
+    def read(path: str) -> bytes | None:
+        try:
+            data = read_bytes(path)
+        except SourceError:
+            seen[path] = None
+            return None
+        seen[path] = data
+        return data
+
+    kept = cache.load(asked, read)
+    if kept is not None:
+        names, findings, _ = kept
+        return findings(), names
+
+    from wyeline_linter.analysis import Analysis
+
+    def reader(path: str) -> str:
+        if seen.get(path) is None:
+            seen[path] = None
+            seen[path] = read_bytes(path)
+        data = seen[path]
+        assert data is not None
+        return decode(path, data)
+
+    workspace = workspace_of(root)
+    seen.clear()
+    try:
+        analysis = Analysis(root, Files(reader), workspace, scenario=scenario)
+    except KeyError:
+        raise SourceError(text.shown_path(root), f"this model has no scenario `{scenario}`") from None
+    found = analysis.findings()
+    cache.store(asked, seen, analysis.model.files, found)
+    return found, analysis.model.files
 
 
 def _write(findings: list[Finding], files: list[str], arguments: argparse.Namespace, threshold: Severity) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import sys
 
-from wyeline_linter.analysis import near
+from wyeline_linter.near_names import near
 from wyeline_linter.rules.registry import Rule, all_rules
 
 _RUNS = {

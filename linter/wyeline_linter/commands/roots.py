@@ -5,8 +5,6 @@ from __future__ import annotations
 import os
 from collections.abc import Iterable
 
-from wyeline_grammar.lowering import lower_block
-from wyeline_grammar.model import Include
 from wyeline_grammar.sources import Files, SourceError, absolute, resolve_include, workspace_of
 
 _SKIPPED = frozenset({"node_modules", "__pycache__"})
@@ -49,6 +47,9 @@ def _roots_in(folder: str, files: Files) -> list[str]:
 
 def includes_of(path: str, files: Files) -> set[str]:
     """The files that a file includes itself; unreadable ones are left out."""
+    from wyeline_grammar.lowering import lower_block
+    from wyeline_grammar.model import Include
+
     found: set[str] = set()
     try:
         blocks = files.get(path).blocks

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from wyeline_grammar.lines import to_units
-from wyeline_grammar.linking import Place
+from wyeline_grammar.places import Place
 from wyeline_linter.findings import Edit, Finding, Severity
 from wyeline_linter.outputs.text import CAUTION, shown_path
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 from collections.abc import Iterable, Sequence
 
-from wyeline_grammar.linking import Place
+from wyeline_grammar.places import Place
 from wyeline_linter.findings import Finding, Safety, Severity
 
 CAUTION = (

@@ -1,0 +1,31 @@
+"""Where something is written: columns of a line of a block, whatever moves above it."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from wyeline_grammar.blocks import Block
+
+
+class Span(NamedTuple):
+    """Columns ``start`` to ``end`` of one line of a block."""
+
+    line: int
+    start: int
+    end: int
+
+
+class Place(NamedTuple):
+    """A span of a block: the one way to say where something is written."""
+
+    block: Block
+    span: Span
+
+    @property
+    def file(self) -> str:
+        return self.block.file
+
+    @property
+    def row(self) -> int:
+        """The line in the file, from 0."""
+        return self.block.first_line + self.span.line

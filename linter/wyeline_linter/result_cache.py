@@ -1,0 +1,191 @@
+"""Finished findings, kept between runs of the command line: an unchanged model is answered without being read again.
+
+An entry is a JSON file in the user's own cache folder. It holds the digest of every file that the result came from (and
+the files that were looked for in vain), of the configuration, and of Wyeline itself; one difference and it is not used.
+JSON is data only: a planted or torn entry can at worst be wrong about findings of files that it must name with their
+digests, and an entry that other users could write to is ignored. Anything wrong with the cache is silently no cache.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import hashlib
+import json
+import os
+import sys
+import tempfile
+from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from wyeline_linter.findings import Finding
+
+FORMAT = 1
+MAX_ENTRY_BYTES = 32 * 1024 * 1024
+MAX_ENTRIES = 200
+
+
+def folder() -> str | None:
+    """The cache folder, or None where there is no usable one (or ``WYELINE_CACHE=off``)."""
+    chosen = os.environ.get("WYELINE_CACHE")
+    if chosen == "off":
+        return None
+    if chosen:
+        return chosen
+    if sys.platform == "win32":
+        base = os.environ.get("LOCALAPPDATA")
+    else:
+        home = os.path.expanduser("~")
+        base = os.environ.get("XDG_CACHE_HOME") or (os.path.join(home, ".cache") if home != "~" else None)
+    return os.path.join(base, "wyeline") if base else None
+
+
+def digest(data: bytes) -> str:
+    """The digest by which contents are compared."""
+    return hashlib.sha256(data).hexdigest()
+
+
+def own_fingerprint() -> str:
+    """A digest of Wyeline itself: its version and the size and time of its files, so that a changed rule is never stale."""
+    import wyeline_grammar
+    import wyeline_linter
+
+    marks: list[str] = [f"{sys.version_info[:3]} {FORMAT} {wyeline_grammar.__version__}"]
+    for package in (wyeline_grammar, wyeline_linter):
+        for base in package.__path__:
+            _stat_all(base, marks)
+    return digest("\n".join(sorted(marks)).encode())
+
+
+def _stat_all(base: str, marks: list[str]) -> None:
+    with os.scandir(base) as entries:
+        for entry in entries:
+            if entry.name == "__pycache__":
+                continue
+            if entry.is_dir():
+                _stat_all(entry.path, marks)
+            else:
+                found = entry.stat()
+                marks.append(f"{entry.path} {found.st_size} {found.st_mtime_ns}")
+
+
+class ResultCache:
+    """Entries by what was asked: root, options and configuration. ``where`` is their folder; "" keeps nothing."""
+
+    def __init__(self, where: str | None = None) -> None:
+        self.where = (where or None) if where is not None else folder()
+        self._own: str | None = None
+
+    def _path(self, asked: Sequence[str]) -> str | None:
+        if self.where is None:
+            return None
+        return os.path.join(self.where, digest("\0".join(asked).encode("utf-8", "surrogatepass"))[:40] + ".json")
+
+    def _fingerprint(self) -> str:
+        if self._own is None:
+            self._own = own_fingerprint()
+        return self._own
+
+    def load(
+        self, asked: Sequence[str], read: Callable[[str], bytes | None]
+    ) -> tuple[list[str], Callable[[], list[Finding]], list[list[Any]]] | None:
+        """The files, the findings (built when called) and the raw records of an entry that still holds, else None.
+
+        ``read`` gives the bytes of a file, None where there is none.
+        """
+        path = self._path(asked)
+        if path is None:
+            return None
+        try:
+            if not _private(path) or os.path.getsize(path) > MAX_ENTRY_BYTES:
+                return None
+            with open(path, "rb") as file:
+                entry = json.loads(file.read())
+            if entry["own"] != self._fingerprint() or entry["asked"] != list(asked):
+                return None
+            texts: dict[str, bytes] = {}
+            for name, wanted in entry["files"].items():
+                data = read(name)
+                if (digest(data) if data is not None else None) != wanted:
+                    return None
+                if data is not None:
+                    texts[name] = data
+            names: list[str] = entry["order"]
+            records: list[list[Any]] = entry["findings"]
+        except (OSError, ValueError, KeyError, TypeError, AttributeError):
+            return None
+
+        def findings() -> list[Finding]:
+            from wyeline_grammar.blocks import split_lines
+            from wyeline_linter.finding_records import from_record
+
+            cut: dict[str, list[str]] = {}
+
+            def lines_of(name: str) -> list[str]:
+                if name not in cut:
+                    cut[name] = split_lines(texts[name].decode("utf-8-sig"))
+                return cut[name]
+
+            return [from_record(record, names, lines_of) for record in records]
+
+        return names, findings, records
+
+    def store(
+        self,
+        asked: Sequence[str],
+        files: dict[str, bytes | None],
+        order: Sequence[str],
+        findings: Sequence[Finding],
+    ) -> None:
+        """Keep a result. ``files`` are the bytes that every file had, None for those that were not there."""
+        from wyeline_linter.finding_records import to_record
+
+        path = self._path(asked)
+        if path is None or self.where is None:
+            return
+        numbers = {name: i for i, name in enumerate(order)}
+        try:
+            entry = {
+                "own": self._fingerprint(),
+                "asked": list(asked),
+                "files": {name: (digest(data) if data is not None else None) for name, data in files.items()},
+                "order": list(order),
+                "findings": [to_record(f, numbers.__getitem__) for f in findings],
+            }
+            data = json.dumps(entry, separators=(",", ":")).encode()
+            if len(data) > MAX_ENTRY_BYTES:
+                return
+            os.makedirs(self.where, mode=0o700, exist_ok=True)
+            handle, temporary = tempfile.mkstemp(dir=self.where, suffix=".tmp")
+            try:
+                with os.fdopen(handle, "wb") as file:
+                    file.write(data)
+                os.replace(temporary, path)
+            except OSError:
+                with contextlib.suppress(OSError):
+                    os.unlink(temporary)
+            self._trim()
+        except (OSError, KeyError, ValueError):
+            return
+
+    def _trim(self) -> None:
+        """Keep the newest entries only."""
+        assert self.where is not None
+        with os.scandir(self.where) as entries:
+            found = [(e.stat().st_mtime_ns, e.path) for e in entries if e.name.endswith(".json")]
+        for _, path in sorted(found)[:-MAX_ENTRIES]:
+            with contextlib.suppress(OSError):
+                os.unlink(path)
+
+
+def _private(path: str) -> bool:
+    """Whether only this user can have written the file (and the folder it lies in)."""
+    getuid = getattr(os, "getuid", None)
+    if getuid is None:  # Windows: the folder lies in the user's own profile
+        return os.path.isfile(path)
+    own = getuid()
+    for each in (path, os.path.dirname(path)):
+        found = os.lstat(each)
+        if found.st_uid != own or found.st_mode & 0o022:
+            return False
+    return True
