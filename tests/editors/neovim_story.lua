@@ -62,7 +62,7 @@ local function play()
   find("panel")
   find(env.STORY_PANEL)
   vim.lsp.buf.rename(env.STORY_NEW_PANEL)
-  wait("the rename", function() return vim.fn.search(env.STORY_PANEL, "nw") == 0 end)
+  wait("the rename", function() return vim.fn.search(env.STORY_NEW_PANEL, "nw") > 0 end)
   wait("the rename in the other file", function()
     for _, other in ipairs(vim.api.nvim_list_bufs()) do
       if vim.api.nvim_buf_get_name(other):find("pump%-house") and vim.bo[other].modified then

@@ -128,10 +128,10 @@ def _play(terminal: Terminal, story: Story) -> dict[str, object]:
     terminal.keys(" r")
     terminal.wait("the question for the name", lambda screen: "rename-to:" in screen)
     terminal.keys("C-u", NEW_PANEL, "Enter")
-    terminal.wait("the rename", lambda screen: PANEL not in screen)
+    terminal.wait("the rename", lambda screen: re.search(rf"panel\s+{NEW_PANEL}\b", screen))
     terminal.keys(":wa", "Enter")
     end = time.monotonic() + 10
-    while PANEL in story.included.read_text() + story.site.read_text() and time.monotonic() < end:
+    while any(NEW_PANEL not in file.read_text() for file in (story.site, story.included)) and time.monotonic() < end:
         time.sleep(0.05)
     terminal.keys(":qa!", "Enter")
     return {"before": before, "hover": hover, "after": after}

@@ -63,10 +63,10 @@ function! s:Play() abort
   call s:Find('panel')
   call search('\V' . $STORY_PANEL, 'W')
   ALERename
-  call s:Wait('the rename', {-> search($STORY_PANEL, 'nw') == 0})
+  call s:Wait('the rename', {-> search($STORY_NEW_PANEL, 'nw') > 0})
   silent wall
   let l:other = fnamemodify($STORY_FILE, ':h') . '/pump-house.wye'
-  call s:Wait('the rename in the other file', {-> join(readfile(l:other), "\n") !~# $STORY_PANEL})
+  call s:Wait('the rename in the other file', {-> join(readfile(l:other), "\n") =~# $STORY_NEW_PANEL})
 endfunction
 
 let s:failed = 0

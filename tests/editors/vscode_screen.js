@@ -88,10 +88,10 @@ async function play(page) {
   await rename.waitFor();
   await rename.fill(env.STORY_NEW_PANEL);
   await page.keyboard.press("Enter");
-  await until("the rename", async () => !(await lines.innerText()).includes(env.STORY_PANEL));
+  await until("the rename", async () => (await lines.innerText()).includes(env.STORY_NEW_PANEL));
   await command(page, "File: Save All");
   await until("the saved files", () =>
-    ["site.wye", "pump-house.wye"].every((name) => !fs.readFileSync(`${env.STORY_WORKSPACE}/${name}`, "utf8").includes(env.STORY_PANEL)));
+    ["site.wye", "pump-house.wye"].every((name) => fs.readFileSync(`${env.STORY_WORKSPACE}/${name}`, "utf8").includes(env.STORY_NEW_PANEL)));
   await page.screenshot({ path: `${env.STORY_PICTURES}/vscode-renamed.png` });
 }
 
