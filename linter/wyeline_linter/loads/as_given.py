@@ -1,0 +1,264 @@
+"""One load as written: VA, W, hp, A or var, with power factor, efficiency and number, as volt-amperes drawn.
+
+Two figures come out. What it draws at nominal voltage goes into load flow and the sums of connected load; the code's
+figure goes into the sizing of conductors and devices, where a motor counts with the current of a table.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+
+from wyeline_grammar.attributes import LOAD_CLASSES
+from wyeline_grammar.model import Body, Fact
+from wyeline_grammar.units import HORSEPOWER_W
+from wyeline_linter.standard_ratings import motor_current_a
+from wyeline_linter.tables import Looked
+from wyeline_linter.tables.basis import Basis
+
+Shares = tuple[float, float, float]
+"""Shares of constant power, current and impedance; they add up to 1."""
+
+CONSTANT_POWER: Shares = (1.0, 0.0, 0.0)
+CONSTANT_IMPEDANCE: Shares = (0.0, 0.0, 1.0)
+
+_IMPEDANCE_CLASSES = frozenset({"heating", "capacitor"})
+"""Resistance heat and capacitors follow the voltage; motors, electronics and lighting hold their power (practice)."""
+_MOTOR_LIKE = frozenset({"motor", "drive", "cooling", "pump", "fan", "elevator", "process", "fire-pump", "welding"})
+ASSUMED_PF_MOTOR = 0.85
+"""Where no power factor is written for what is mostly motors (common practice, no source)."""
+ASSUMED_PF = 1.0
+"""Elsewhere W are counted as VA, as NEC 220.54 and 220.55 do for household equipment."""
+ALWAYS_CONTINUOUS = frozenset({"lighting", "ev"})
+"""Classes that run for hours without saying so (NEC 625.42 for vehicles; lighting by practice)."""
+KIND_CLASSES = frozenset({"motor", "drive", "charger", "capacitor", "ups"})
+"""Kinds that say what class a load is of."""
+_NO_LOAD_FLAGS = ("spare", "space")
+
+
+@dataclass(frozen=True, slots=True)
+class Given:
+    """A load as read.
+
+    ``va`` is drawn by all its units at nominal voltage (lag positive; None: unknown, with ``unknown``); ``code_va`` is
+    what the code sizes by, before 125 % (None with ``unknown_code``). ``nameplate_code`` says that it holds the code's
+    additions already (mca). ``how`` names the way it was read, for the working sheet.
+    """
+
+    va: complex | None
+    code_va: float | None
+    category: str
+    continuous: bool
+    units: int
+    motor: bool
+    shares: Shares
+    how: str
+    nameplate_code: bool = False
+    unknown: tuple[str, ...] = ()
+    unknown_code: tuple[str, ...] = ()
+
+
+def category_of(body: Body, kind: str) -> str:
+    """The class of a load: motor and drive by kind or flag, else the class written, else the kind; empty if none."""
+    flags = body.flags
+    if kind in ("motor", "drive", "capacitor", "ups"):
+        return kind
+    found = ""
+    for flag in flags:
+        if flag in KIND_CLASSES:
+            return flag
+        if flag in LOAD_CLASSES and not found:
+            found = flag
+    return found or (kind if kind in KIND_CLASSES else "")
+
+
+def is_continuous(body: Body, category: str) -> bool:
+    """Whether it counts as running three hours or more."""
+    return "continuous" in body.flags or category in ALWAYS_CONTINUOUS
+
+
+def has_no_load(body: Body) -> bool:
+    """Whether it says itself that nothing is there yet."""
+    return any(flag in body.flags for flag in _NO_LOAD_FLAGS)
+
+
+def shares_of(category: str) -> Shares:
+    """How a class follows the voltage."""
+    return CONSTANT_IMPEDANCE if category in _IMPEDANCE_CLASSES else CONSTANT_POWER
+
+
+def read(
+    body: Body,
+    kind: str,
+    who: str,
+    *,
+    volts: float,
+    nominal_v: float,
+    phases: int,
+    basis: Basis | None,
+    practice: str | None,
+    motor_eff: float | None = None,
+) -> Given:
+    """Read a load that lies across ``volts`` (line to line where ``phases`` is 3, exact; ``nominal_v`` as written).
+
+    ``who`` names it in reasons; ``motor_eff`` is the efficiency of the motor behind a drive.
+    """
+    category = category_of(body, kind)
+    per_ampere = volts * (math.sqrt(3.0) if phases == 3 else 1.0)
+    units = int(body.number("count") or 1)
+    motor = category in ("motor", "drive")
+    pf_written = body.number("pf")
+    pf = pf_written or (ASSUMED_PF_MOTOR if category in _MOTOR_LIKE else ASSUMED_PF)
+    amperes, amps_key = _amperes(body, kind)
+    mca = body.number("mca")
+    power = body.facts.get("power")
+    shaft = _is_shaft(power, kind, category)
+    reasons: tuple[str, ...] = ()
+    magnitude: float | None = None
+    how = "none"
+    if category == "capacitor":
+        magnitude, how = (power.number if power is not None else None), "var"
+        reasons = () if magnitude is not None else (f"{who} states no kvar",)
+    elif shaft and amps_key != "draws":
+        assert power is not None
+        magnitude, how, reasons = _from_shaft(
+            power.number, body, who, pf_written, amperes, per_ampere, nominal_v, phases, basis, motor_eff, kind
+        )
+    elif power is not None and amps_key != "draws":
+        amount = power.number
+        if power.value.dimension == "power":
+            magnitude, how = amount / (body.number("eff") or 1.0) / pf, "w"
+        else:
+            magnitude, how = amount, "va"
+    elif amperes is not None:
+        magnitude, how = amperes * per_ampere, "amperes"
+    elif mca is not None:
+        magnitude, how = mca * per_ampere, "mca"
+    else:
+        reasons = (f"{who} states no load",)
+    limit = limit_va(body, per_ampere)
+    if limit is not None and magnitude is not None and limit < magnitude:
+        magnitude, how = limit, "limit"
+    va = None if magnitude is None else _complex(magnitude, pf, category, leading="leading" in body.flags) * units
+    code, code_reasons, plate = _code_va(
+        magnitude, reasons, category, mca, power if shaft else None, per_ampere, nominal_v, phases, basis, practice
+    )
+    if not category and va is not None:
+        code, code_reasons = None, (f"{who} does not say what kind of load it is",)
+    return Given(
+        va,
+        None if code is None else code * units,
+        category or "other",
+        is_continuous(body, category),
+        units,
+        motor,
+        shares_of(category),
+        how,
+        plate,
+        reasons,
+        code_reasons,
+    )
+
+
+def _amperes(body: Body, kind: str) -> tuple[float | None, str]:
+    for key in ("draws", "fla"):
+        value = body.number(key)
+        if value is not None:
+            return value, key
+    # On a drive an unkeyed current is its rated input, on anything else its device.
+    return (body.number("rating"), "draws") if kind == "drive" and "rating" in body.facts else (None, "")
+
+
+def _is_shaft(power: Fact | None, kind: str, category: str) -> bool:
+    """Whether a power is meant at the shaft: horsepower always, watts of a motor or a drive too."""
+    if power is None or power.value.dimension != "power":
+        return False
+    if power.value.text.endswith("hp"):
+        return True
+    return kind in ("motor", "drive") or category == "motor"
+
+
+def _from_shaft(
+    shaft_w: float,
+    body: Body,
+    who: str,
+    pf: float | None,
+    amperes: float | None,
+    per_ampere: float,
+    nominal_v: float,
+    phases: int,
+    basis: Basis | None,
+    motor_eff: float | None,
+    kind: str,
+) -> tuple[float | None, str, tuple[str, ...]]:
+    eff = body.number("eff")
+    if kind == "drive":
+        eff = eff * motor_eff if eff is not None and motor_eff is not None else None
+    if eff is not None and pf is not None:
+        return shaft_w / eff / pf, "shaft", ()
+    if amperes is not None:
+        return amperes * per_ampere, "amperes", ()
+    table = table_current_a(basis, shaft_w / HORSEPOWER_W, nominal_v, phases)
+    if table is not None:
+        return table.value * per_ampere, "table", ()
+    if eff is not None and kind == "drive":
+        # A drive's rectifier takes hardly any reactive power: its current follows from the power alone.
+        return shaft_w / eff / ASSUMED_PF_MOTOR, "shaft", ()
+    lacks = [word for word, value in (("efficiency (eff)", eff), ("power factor (pf)", pf)) if value is None]
+    return None, "none", (f"{who} gives no {' and no '.join(lacks)}, nor a current (fla)",)
+
+
+def _complex(magnitude: float, pf: float, category: str, *, leading: bool) -> complex:
+    if category == "capacitor":
+        return complex(0.0, -magnitude)
+    q = magnitude * math.sqrt(max(0.0, 1.0 - pf * pf))
+    return complex(magnitude * pf, -q if leading else q)
+
+
+def _code_va(
+    magnitude: float | None,
+    reasons: tuple[str, ...],
+    category: str,
+    mca: float | None,
+    shaft: Fact | None,
+    per_ampere: float,
+    nominal_v: float,
+    phases: int,
+    basis: Basis | None,
+    practice: str | None,
+) -> tuple[float | None, tuple[str, ...], bool]:
+    """VA to size by: the nameplate's mca, the motor table under US practice, else what it draws."""
+    if mca is not None and practice == "us":
+        return mca * per_ampere, (), True
+    if shaft is not None and practice == "us":
+        table = table_current_a(basis, shaft.number / HORSEPOWER_W, nominal_v, phases)
+        if table is not None:
+            return max(table.value * per_ampere, magnitude if category == "drive" and magnitude else 0.0), (), False
+    return (None, reasons, False) if magnitude is None else (magnitude, (), False)
+
+
+def limit_va(body: Body, per_ampere: float) -> float | None:
+    """What an energy management system holds it to, in VA; None where nothing is written."""
+    fact = body.facts.get("limit")
+    if fact is None or not isinstance(fact.value.data, float | int):
+        return None
+    return fact.number * per_ampere if fact.value.dimension == "current" else fact.number
+
+
+def table_current_a(basis: Basis | None, hp: float, nominal_v: float, phases: int) -> Looked[float] | None:
+    """A motor's full-load current in the table of a basis; None where it holds none."""
+    if basis is None or basis.practice != "us":
+        return None
+    return _table(basis.name, round(hp, 4), nominal_v, 3 if phases == 3 else 1)
+
+
+@lru_cache(maxsize=4096)
+def _table(basis_name: str, hp: float, nominal_v: float, phases: int) -> Looked[float] | None:
+    from wyeline_linter.tables.basis import basis
+
+    # Fractions of a horsepower pass through watts; the table knows them as fractions again.
+    rows = round(hp * 12) / 12
+    near = rows if rows and abs(rows - hp) < 2e-3 * max(hp, 1.0) else hp
+    found = motor_current_a(basis(basis_name), near, nominal_v, 3 if phases == 3 else 1)
+    return found if isinstance(found, Looked) else None

@@ -1,0 +1,144 @@
+"""What part of the connected load counts at a place: each demand factor once, over all that hangs below it.
+
+By class: sum, then factor, then sum (NEC Article 220); 125 % of continuous loads and a quarter of the largest motor
+come on top where the code sizes by them. A factor that is stated stands in place of the table's. IEC standards leave
+factors to the designer, and size by the design current as it is.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from typing import NamedTuple
+
+from wyeline_linter.demand_factors import kitchen_demand_va, receptacle_demand_va
+from wyeline_linter.loads.buckets import (
+    CODE,
+    LARGEST,
+    SECOND,
+    UNITS,
+    VA,
+    Key,
+    Largest,
+    Row,
+    Rows,
+    amps_of,
+    split_of,
+)
+from wyeline_linter.loads.conductors_of_loads import Currents
+from wyeline_linter.tables import NotListed
+from wyeline_linter.tables.basis import Basis
+
+MOTORS = frozenset({"motor", "drive"})
+NO_BASIS = "the project names no code basis, so nothing says what to size by"
+_ZERO: Currents = (0j, 0j, 0j, 0j)
+_NO_SPLIT = (0j, 0j, 0j)
+
+
+class Amount(NamedTuple):
+    """A load at a place: VA in total and by the bookkeeping split on legs A, B, C; phasor amperes on A, B, C and N."""
+
+    va: complex
+    split: tuple[complex, ...]
+    amps: Currents
+
+
+class Counted(NamedTuple):
+    """Connected load, demand, and what the code sizes by (None without a basis), with the factor of each kind."""
+
+    connected: Amount
+    demand: Amount
+    sizing: Amount | None
+    factors: dict[Key, float]
+
+
+def factors_of(rows: Rows, basis: Basis | None) -> dict[Key, float]:
+    """The demand factor of every kind of load at a place: stated, from the table, or 1."""
+    factors = {key: 1.0 if key.factor is None else key.factor for key in rows}
+    if basis is None or basis.practice != "us":
+        return factors
+    for category in ("receptacle", "kitchen"):
+        keys = [key for key in rows if key.category == category and key.factor is None]
+        if keys:
+            factor = _table_factor(basis, category, [rows[key] for key in keys])
+            for key in keys:
+                factors[key] = factor
+    return factors
+
+
+def _table_factor(basis: Basis, category: str, rows: list[Row]) -> float:
+    """Demand over connected load from the table of a class; 1 where it has none."""
+    connected = abs(sum(row[VA] for row in rows))
+    if connected == 0.0:
+        return 1.0
+    if category == "receptacle":
+        found = receptacle_demand_va(basis, connected)
+    else:
+        found = kitchen_demand_va(basis, kitchen_units(rows))
+    return 1.0 if isinstance(found, NotListed) else min(1.0, found.value / connected)
+
+
+def kitchen_units(rows: list[Row]) -> list[float]:
+    """VA of each unit as far as the sum keeps them: the two largest, the rest in equal parts."""
+    count = int(sum(row[UNITS].real for row in rows))
+    total = abs(sum(row[VA] for row in rows))
+    ranked = sorted((row[k].real for row in rows for k in (LARGEST, SECOND)), reverse=True)[: min(2, count)]
+    rest = count - len(ranked)
+    left = max(0.0, total - sum(ranked))
+    return [*ranked, *([left / rest] * rest if rest else [])]
+
+
+@lru_cache(maxsize=8)
+def sizing_factors(basis: Basis) -> tuple[float, float]:
+    """How much a continuous load counts, and how much is added of the largest motor, in sizing."""
+    if basis.practice != "us":
+        return 1.0, 0.0
+    continuous, motor = basis.constant("continuous-percent"), basis.constant("motor-conductor-percent")
+    return (
+        1.25 if isinstance(continuous, NotListed) else continuous.value / 100.0,
+        0.25 if isinstance(motor, NotListed) else motor.value / 100.0 - 1.0,
+    )
+
+
+def sizing_weight(key: Key, factor: float, continuous: float) -> float:
+    """What a kind of load is multiplied with in sizing: motors have their rule, a nameplate's mca holds it already."""
+    counts = continuous if key.continuous and key.category not in MOTORS and not key.nameplate else 1.0
+    return factor * counts
+
+
+def count(rows: Rows, largest: Largest | None, basis: Basis | None) -> Counted:
+    """Connected, demand and sizing load of the rows at a place."""
+    factors = factors_of(rows, basis)
+    connected = _sum(rows, dict.fromkeys(rows, 1.0))
+    plain = all(factor == 1.0 for factor in factors.values())
+    demand = connected if plain else _sum(rows, factors)
+    if basis is None:
+        return Counted(connected, demand, None, factors)
+    if basis.practice != "us":
+        return Counted(connected, demand, demand, factors)
+    continuous, quarter = sizing_factors(basis)
+    weights = {key: sizing_weight(key, factors[key], continuous) for key in rows}
+    sizing = _sum(rows, weights, code=True)
+    if largest is not None and quarter:
+        amps = tuple(i + quarter * m for i, m in zip(sizing.amps, largest.amps, strict=True))
+        extra = quarter * largest.va
+        share = _leg_shares(largest.amps)
+        split = tuple(s + extra * part for s, part in zip(sizing.split, share, strict=True))
+        sizing = Amount(sizing.va + extra, split, amps)  # type: ignore[arg-type]
+    return Counted(connected, demand, sizing, factors)
+
+
+def _leg_shares(amps: Currents) -> tuple[float, ...]:
+    total = sum(abs(i) for i in amps[:3]) or 1.0
+    return tuple(abs(i) / total for i in amps[:3])
+
+
+def _sum(rows: Rows, weights: dict[Key, float], *, code: bool = False) -> Amount:
+    va, split, amps = 0j, list(_NO_SPLIT), list(_ZERO)
+    for key, row in rows.items():
+        weight = weights[key]
+        va += weight * row[CODE if code else VA]
+        for k, value in enumerate(split_of(row, code=code)):
+            split[k] += weight * value
+        for k, value in enumerate(amps_of(row, code=code)):
+            amps[k] += weight * value
+    return Amount(va, tuple(split), (amps[0], amps[1], amps[2], amps[3]))

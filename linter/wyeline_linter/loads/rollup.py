@@ -1,0 +1,423 @@
+"""The loads of a whole model in one switch state, added up from the last circuit to the sources, and kept under edits.
+
+What goes up is never a child's demand but its loads by class, so that at every place a demand factor is applied once,
+over all that hangs below.
+"""
+
+from __future__ import annotations
+
+import heapq
+import math
+from collections.abc import Iterable, Iterator
+from typing import NamedTuple
+
+from wyeline_grammar.linking import Equipment, Feeder, Model
+from wyeline_linter.derive import LOAD_KINDS, NOT_FED, Derivation, EquipmentState, reasons_of
+from wyeline_linter.loads.as_given import category_of, limit_va
+from wyeline_linter.loads.buckets import VA, Key, Largest, Rows, add_row, row_of
+from wyeline_linter.loads.coincidence import left_out, names_in, relations_of
+from wyeline_linter.loads.conductors_of_loads import Part, inverse_conjugates, spread
+from wyeline_linter.loads.demand import Counted, count
+from wyeline_linter.loads.leaves import Leaf
+from wyeline_linter.loads.nodes import Sum
+from wyeline_linter.loads.of_circuits import circuit_leaves
+from wyeline_linter.loads.of_equipment import converter_input, equipment_leaf, is_converter
+from wyeline_linter.loads.through_cores import Through, through
+from wyeline_linter.network import Network, follows_grid, makes_system, two_sided
+from wyeline_linter.systems import Known, System
+from wyeline_linter.tables import UnknownBasisError
+from wyeline_linter.tables.basis import Basis, basis
+from wyeline_linter.windings import Transformed
+from wyeline_linter.working import merge_reasons
+
+_NOT_COUNTED = frozenset({"future", "demolish"})
+
+
+class Node(NamedTuple):
+    """The loads at one piece of equipment.
+
+    ``leaves`` are its own loads; ``below`` is what it carries on its bus or output; ``up`` what it draws from its
+    supply; ``twice`` names stated factors below a place that states one too.
+    """
+
+    name: str
+    leaves: tuple[Leaf, ...]
+    below: Sum
+    up: Sum
+    twice: tuple[str, ...]
+
+
+EMPTY = Sum()
+
+
+class LoadBook:
+    """Every load of a model in one switch state; ``update`` works out anew only what hangs on a change."""
+
+    def __init__(self, model: Model, network: Network, derivation: Derivation) -> None:
+        self.model = model
+        self.derivation = derivation
+        self.nodes: dict[str, Node] = {}
+        self.runs = 0
+        """How many pieces of equipment were added up so far: tests prove with it what an edit did not touch."""
+        self._own: dict[str, tuple[tuple[Leaf, ...], Sum]] = {}
+        self._counted: dict[str, tuple[Node, frozenset[str], Counted]] = {}
+        self._take(network)
+        self.all()
+
+    # building
+
+    def _take(self, network: Network) -> None:
+        self.network = network
+        children: dict[str, list[str]] = {}
+        for name, above in network.supplier.items():
+            equipment = self.model.equipment.get(name)
+            if equipment is not None and not follows_grid(equipment):
+                children.setdefault(above, []).append(name)
+        for names in children.values():
+            names.sort()
+        self.children = children
+        self._shed = network.state.shed
+        self._scale = dict(network.state.scale)
+
+    def all(self) -> None:
+        """Add up everything anew."""
+        self.basis = _basis(self.model.basis)
+        self.practice = self.derivation.practice
+        self.nodes.clear()
+        self._own.clear()
+        self._counted.clear()
+        self.relations = relations_of(self.model.equipment.values())
+        self.running = self._running()
+        for name in reversed(self.network.order):
+            if name in self.model.equipment:
+                self.nodes[name] = self._node(name)
+        for name in self.model.equipment:
+            if name not in self.nodes:
+                self.nodes[name] = self._node(name)
+
+    def update(self, names: Iterable[str], network: Network | None = None) -> set[str]:
+        """Work these out again and what hangs on them upwards, while results differ; returns the names that changed.
+
+        ``names`` are the equipment whose statement, voltage or feeders changed, those that went included.
+        """
+        touched = set(names)
+        changed: set[str] = set()
+        again: set[str] = set(touched)
+        if network is not None and network is not self.network:
+            before = self.network.supplier
+            self._take(network)
+            for name in before.keys() | network.supplier.keys():
+                if before.get(name) != network.supplier.get(name):
+                    again.update(n for n in (name, before.get(name), network.supplier.get(name)) if n is not None)
+        for name in touched:
+            self._own.pop(name, None)
+            if name not in self.model.equipment and self.nodes.pop(name, None) is not None:
+                self._counted.pop(name, None)
+                changed.add(name)
+        again |= self._relations_again(touched, network is not None)
+        depth = self.network.depth
+        heap = [(-depth.get(name, 1 << 30), name) for name in again if name in self.model.equipment]
+        heapq.heapify(heap)
+        queued = {name for _, name in heap}
+        while heap:
+            _, name = heapq.heappop(heap)
+            old, new = self.nodes.get(name), self._node(name)
+            if old is not None and old == new:
+                continue
+            self.nodes[name] = new
+            changed.add(name)
+            above = self.network.supplier.get(name)
+            if (
+                above is not None
+                and above not in queued
+                and (old is None or old.up != new.up or old.below != new.below)
+            ):
+                queued.add(above)
+                heapq.heappush(heap, (-depth.get(above, 1 << 30), above))
+        return changed
+
+    def _relations_again(self, touched: set[str], rewired: bool) -> set[str]:
+        """Who must be looked at again because loads exclude each other otherwise than before."""
+        old = self.relations
+        concerned = any(old.concerns(n) or _relates(self.model.equipment.get(n)) for n in touched)
+        if not concerned and not (rewired and (old.stands_by or old.excludes)):
+            return set()
+        self.relations = relations_of(self.model.equipment.values())
+        running = self._running()
+        if self.relations == old and running == self.running:
+            return set()
+        self.running = running
+        names = set(self.relations.excludes) | set(old.excludes)
+        for stands_by in (self.relations.stands_by, old.stands_by):
+            names |= stands_by.keys() | {main for mains in stands_by.values() for main in mains}
+        for name in names:
+            self._own.pop(name, None)
+        again = names | {name for name, node in self.nodes.items() if node.below.held}
+        for name in again:
+            self._counted.pop(name, None)
+        return again
+
+    def _running(self) -> frozenset[str]:
+        """Of the loads that have relations, those in service."""
+        relations = self.relations
+        names = set(relations.excludes) | relations.stands_by.keys()
+        names |= {main for mains in relations.stands_by.values() for main in mains}
+        return frozenset(
+            name for name in names if name in self.model.equipment and self.network.fed(name) and not self._is_off(name)
+        )
+
+    def _is_off(self, name: str) -> bool:
+        feeder = self.network.supply.get(name)
+        if name in self._shed or (feeder is not None and feeder.key in self._shed):
+            return True
+        return self._is_gone(self.model.equipment[name], feeder)
+
+    @staticmethod
+    def _is_gone(equipment: Equipment, feeder: Feeder | None) -> bool:
+        if any(flag in _NOT_COUNTED for flag in equipment.body.flags):
+            return True
+        return feeder is not None and any(flag in _NOT_COUNTED for flag in feeder.body.flags)
+
+    # one piece of equipment
+
+    def _node(self, name: str) -> Node:
+        self.runs += 1
+        equipment = self.model.equipment[name]
+        state = self.derivation.states.get(name)
+        feeder = self.network.supply.get(name)
+        children = self.children.get(name, ())
+        own = self._own.get(name)
+        if own is None or equipment.kind == "drive":
+            own = self._own[name] = self._own_sum(equipment, state, children)
+        leaves, below = own
+        feeds = equipment.kind not in LOAD_KINDS or equipment.arrow or not leaves
+        if children and feeds:
+            below = below.copy()
+            for child in children:
+                node = self.nodes.get(child)
+                if node is not None:
+                    below.add(node.up)
+        twice: tuple[str, ...] = ()
+        if not leaves or equipment.circuits:
+            factor, source = _factor(equipment, feeder)
+            if factor is not None:
+                twice = below.factored
+                below = below.with_factor(factor, source)
+            limit = self._limit(equipment, feeder, state)
+            if limit is not None:
+                below = _limited(below, limit, source or name)
+        up = self._up(equipment, state, below, has_children=bool(children))
+        if self._is_off(name):
+            apart = up.apart_va + _total_va(up) if self._is_gone(equipment, feeder) else up.apart_va
+            up = Sum()
+            up.apart_va = apart
+        share = self._scale.get(name, self._scale.get(feeder.key, 1.0) if feeder is not None else 1.0)
+        if share != 1.0:
+            below, up = below.at_share(share), up.at_share(share)
+        self._counted.pop(name, None)
+        return Node(name, leaves, below, up, twice)
+
+    def _own_sum(
+        self, equipment: Equipment, state: EquipmentState | None, children: Iterable[str]
+    ) -> tuple[tuple[Leaf, ...], Sum]:
+        system, reasons = _system(state.system if state is not None else NOT_FED)
+        leaves: list[Leaf] = []
+        if equipment.circuits:
+            leaves += circuit_leaves(equipment, system, reasons, self.basis, self.practice)
+        elif equipment.kind in LOAD_KINDS and not is_converter(equipment, bool(list(children))):
+            arriving, why = _system(state.arriving if state is not None and state.arriving is not None else NOT_FED)
+            found = equipment_leaf(
+                equipment,
+                arriving,
+                why,
+                self.basis,
+                self.practice,
+                plate=self.derivation.stated(equipment.primary),
+                motor_eff=self._motor_eff(children) if equipment.kind == "drive" else None,
+            )
+            leaves += [found] if found is not None else []
+        added = Sum()
+        for leaf in leaves:
+            added.add_leaf(leaf, alone=not leaf.place and self.relations.concerns(leaf.owner))
+        return tuple(leaves), added
+
+    def _motor_eff(self, children: Iterable[str]) -> float | None:
+        for child in children:
+            equipment = self.model.equipment.get(child)
+            if equipment is not None and equipment.kind == "motor":
+                return equipment.body.number("eff")
+        return None
+
+    def _limit(self, equipment: Equipment, feeder: Feeder | None, state: EquipmentState | None) -> float | None:
+        system, _ = _system(state.system if state is not None else NOT_FED)
+        per_ampere = volt_amperes_per_ampere(system)
+        for body in (equipment.body, feeder.body if feeder is not None else None):
+            if body is not None and "limit" in body.facts:
+                return limit_va(body, per_ampere)
+        return None
+
+    def _up(self, equipment: Equipment, state: EquipmentState | None, below: Sum, *, has_children: bool) -> Sum:
+        """What it draws from its supply, where that is not simply what it carries."""
+        if equipment.kind == "capacitor":
+            return EMPTY
+        if makes_system(equipment):
+            return below
+        if is_converter(equipment, has_children):
+            return self._converted(equipment, state, below)
+        if equipment.kind != "transformer":
+            return below
+        transformer = _through(state)
+        if transformer is not None:
+            return below.through(transformer)
+        if below.empty:
+            return below
+        made = Sum()
+        why = reasons_of(state.system) if state is not None else NOT_FED.reasons
+        made.unknown = merge_reasons(below.unknown, why or (f"the windings of `{equipment.name}` are not settled",))
+        made.unknown_code = made.unknown
+        made.apart_va = below.apart_va
+        return made
+
+    def _converted(self, equipment: Equipment, state: EquipmentState | None, below: Sum) -> Sum:
+        made = Sum()
+        made.apart_va = below.apart_va
+        out_w: float | None = None
+        rows, largest = below.counting(left_out({n: h.va for n, h in below.held.items()}, self.relations, self.running))
+        if rows:
+            out_w = count(rows, largest, self.basis).demand.va.real
+        va, reasons = converter_input(equipment, out_w)
+        arriving, why = _system(state.arriving if state is not None and state.arriving is not None else NOT_FED)
+        parts: tuple[Part, ...] | None = None
+        if va is not None and arriving is not None:
+            legs = arriving.legs
+            parts = spread(arriving, legs, va) if legs else None
+        made.unknown = merge_reasons(below.unknown, reasons, why if arriving is None else ())
+        made.unknown_code = made.unknown
+        if parts is None or arriving is None:
+            return made
+        category = category_of(equipment.body, equipment.kind)
+        row = row_of(parts, inverse_conjugates(arriving), 1.0, 1)
+        key = Key(category, equipment.kind == "ups" or "continuous" in equipment.body.flags or category == "ev")
+        add_row(made.rows, key, row)
+        return made
+
+    # answers
+
+    def counted(self, name: str) -> Counted:
+        """Connected, demand and sizing load of what a piece of equipment carries. KeyError for an unknown name.
+
+        What is unknown below is not in it: see ``node(name).below.unknown``.
+        """
+        node = self.nodes[name]
+        kept = self._counted.get(name)
+        if kept is not None and kept[0] is node:
+            return kept[2]
+        out = self.left_out(name)
+        rows, largest = node.below.counting(out)
+        counted = count(rows, largest, self.basis)
+        self._counted[name] = (node, out, counted)
+        return counted
+
+    def counted_above(self, name: str) -> Counted:
+        """The same on the side of its supply: a transformer's primary, a converter's input."""
+        up = self.nodes[name].up
+        rows, largest = up.counting(left_out({n: h.va for n, h in up.held.items()}, self.relations, self.running))
+        return count(rows, largest, self.basis)
+
+    def rows(self, name: str) -> tuple[Rows, Largest | None]:
+        """The loads by class that count at a place, and the largest motor among them."""
+        return self.nodes[name].below.counting(self.left_out(name))
+
+    def left_out(self, name: str) -> frozenset[str]:
+        """Loads below a place that do not count there, because others run in their place."""
+        held = self.nodes[name].below.held
+        if not held:
+            return frozenset()
+        return left_out({n: h.va for n, h in held.items()}, self.relations, self.running)
+
+    def system(self, name: str) -> System | None:
+        """The system that the currents of ``counted`` flow in."""
+        state = self.derivation.states.get(name)
+        return _system(state.system if state is not None else NOT_FED)[0]
+
+    def through(self, name: str) -> Through | None:
+        """How currents pass a transformer; None for what is none, or does not fit."""
+        return _through(self.derivation.states.get(name))
+
+    def below(self, name: str) -> Iterator[str]:
+        """A name and all that it supplies, nearest first."""
+        pending = [name]
+        while pending:
+            current = pending.pop()
+            yield current
+            pending.extend(reversed(self.children.get(current, [])))
+
+
+def volt_amperes_per_ampere(system: System | None) -> float:
+    """VA for each ampere of a balanced load on all legs; 0 where the system is unknown."""
+    if system is None or not system.legs:
+        return 0.0
+    legs = system.legs
+    if len(legs) == 3:
+        return sum(system.distance(legs[k], legs[(k + 1) % 3]) for k in range(3)) / math.sqrt(3.0)
+    other = legs[1] if len(legs) == 2 else "N"
+    return system.distance(legs[0], other) if other in system.conductors else 0.0
+
+
+def _relates(equipment: Equipment | None) -> bool:
+    return equipment is not None and bool(names_in(equipment, "standby-of") or names_in(equipment, "not-with"))
+
+
+def _basis(name: str | None) -> Basis | None:
+    if name is None:
+        return None
+    try:
+        return basis(name)
+    except UnknownBasisError:
+        return None
+
+
+def _system(state: object) -> tuple[System | None, tuple[str, ...]]:
+    if isinstance(state, Known):
+        return state.system, ()
+    return None, reasons_of(state)  # type: ignore[arg-type]
+
+
+def _through(state: EquipmentState | None) -> Through | None:
+    if state is None or not isinstance(state.winding, Transformed):
+        return None
+    winding = state.winding
+    return through(winding.cores, winding.joined, winding.system.conductors)
+
+
+def _factor(equipment: Equipment, feeder: Feeder | None) -> tuple[float | None, str]:
+    """The demand factor stated for all that hangs on it, and who states it."""
+    for key in ("factor", "diversity"):
+        value = equipment.body.number(key)
+        if value is not None:
+            return value, equipment.name
+    value = feeder.body.number("factor") if feeder is not None else None
+    return value, feeder.key if feeder is not None and value is not None else ""
+
+
+def _limited(below: Sum, limit: float, name: str) -> Sum:
+    """Vehicle chargers held to a limit: a stated factor on them, for each place above as well."""
+    chargers = [key for key in below.rows if key.category == "ev"]
+    drawn = abs(sum((below.rows[key][VA] * (key.factor or 1.0) for key in chargers), 0j))
+    if not chargers or drawn <= limit:
+        return below
+    made = below.copy()
+    made.rows = {}
+    for key, row in below.rows.items():
+        factor = (key.factor or 1.0) * limit / drawn if key.category == "ev" else key.factor
+        add_row(made.rows, key._replace(factor=factor), row)
+    made.factored = merge_reasons(below.factored, (f"limit of {name}",))
+    return made
+
+
+def _total_va(up: Sum) -> float:
+    rows, _ = up.counting(())
+    return abs(sum((row[VA] for row in rows.values()), 0j))
+
+
+__all__ = ["LoadBook", "Node", "two_sided", "volt_amperes_per_ampere"]

@@ -1,0 +1,228 @@
+"""Currents through a transformer: from the lines of its secondary to its windings and the lines of its primary.
+
+On every core the ampere-turns of the fed winding balance those of the others, and at every joint the currents add up to
+nothing; what is left open (the current round a closed delta) is settled by the least leakage energy of equal units. So
+one calculation holds for every connection: delta-wye, wye-wye, open delta, centre taps, zigzags, autotransformers.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+from wyeline_linter.cores import Core, Side, Terminal
+from wyeline_linter.loads.conductors_of_loads import INDEX, LEG_COUNT
+
+_LEAK_WEIGHT = 1e6
+"""How unwelcome a current out of a joint that leads nowhere is: an insulated star point."""
+_SHARE_WEIGHT = 1e-6
+
+
+@dataclass(frozen=True, slots=True)
+class WindingAt:
+    """A secondary winding: its core, its ends and its rated volts."""
+
+    core: int
+    start: str
+    end: str
+    volts: float
+
+
+@dataclass(frozen=True, slots=True)
+class Through:
+    """The linear map of a transformer at nominal ratio.
+
+    ``lines[p]`` gives the current into primary conductor p for each secondary line current (A, B, C, N, going out);
+    ``windings[k]`` that of secondary winding k, ``fed[c]`` that of the fed winding of core c; ``leaks`` that out of
+    insulated star points, which must be nothing. ``split[p]`` gives what primary leg p takes of each secondary leg in a
+    schedule's bookkeeping. All numbers are real, because windings are.
+    """
+
+    lines: tuple[tuple[float, ...], ...]
+    windings: tuple[tuple[float, ...], ...]
+    made: tuple[WindingAt, ...]
+    fed: tuple[tuple[float, ...], ...]
+    leaks: tuple[tuple[float, ...], ...]
+    split: tuple[tuple[float, ...], ...]
+
+    def primary_amps(self, amps: Sequence[complex]) -> tuple[complex, complex, complex, complex]:
+        """The currents into the primary's conductors A, B, C, N."""
+        a, b, c, n = amps
+        return tuple(r[0] * a + r[1] * b + r[2] * c + r[3] * n for r in self.lines)  # type: ignore[return-value]
+
+    def winding_amps(self, amps: Sequence[complex]) -> list[complex]:
+        """The current of every secondary winding, as ``made`` lists them."""
+        return [sum((f * i for f, i in zip(row, amps, strict=True)), 0j) for row in self.windings]
+
+    def leak_amps(self, amps: Sequence[complex]) -> float:
+        """The largest current that would have to leave an insulated star point; not 0 means it moves off centre."""
+        return max((abs(sum((f * i for f, i in zip(row, amps, strict=True)), 0j)) for row in self.leaks), default=0.0)
+
+
+@lru_cache(maxsize=4096)
+def through(cores: tuple[Core, ...], joined: tuple[tuple[str, str], ...], secondary: tuple[str, ...]) -> Through:
+    """The map of a transformer with these cores; ``joined`` are conductors shared by both sides, primary name first,
+    ``secondary`` the conductors that leave it."""
+    same = {Terminal(Side.SECONDARY, there): Terminal(Side.PRIMARY, here) for here, there in joined}
+
+    def node(terminal: Terminal) -> Terminal:
+        return same.get(terminal, terminal)
+
+    windings = [(c, core.primary, True) for c, core in enumerate(cores)]
+    windings += [(c, w, False) for c, core in enumerate(cores) for w in core.secondaries]
+    joints: list[Terminal] = []
+    for _, winding, _ in windings:
+        joints += [node(winding.start), node(winding.end)]
+    joints += [node(Terminal(Side.SECONDARY, name)) for name in secondary]
+    joints = list(dict.fromkeys(joints))
+    supplied = [j for j in joints if j.side is Side.PRIMARY]
+    inside = [j for j in joints if j.side is Side.INSIDE]
+    # Unknowns: winding currents from start to end inside the winding, line currents in, leaks out of inner joints.
+    count = len(windings) + len(supplied) + len(inside)
+    rows: list[list[float]] = []
+    for core in range(len(cores)):
+        row = [0.0] * count
+        for k, (c, winding, _) in enumerate(windings):
+            if c == core:
+                row[k] = winding.volts
+        rows.append(row)
+    balance_from = len(rows)
+    for joint in joints:
+        row = [0.0] * count
+        for k, (_, winding, _) in enumerate(windings):
+            row[k] += (node(winding.end) == joint) - (node(winding.start) == joint)
+        if joint in supplied:
+            row[len(windings) + supplied.index(joint)] = 1.0
+        if joint in inside:
+            row[len(windings) + len(supplied) + inside.index(joint)] = -1.0
+        rows.append(row)
+    weights = [w.volts**2 * (1.0 if is_fed else _SHARE_WEIGHT) for _, w, is_fed in windings]
+    most = max(weights)
+    weights = [w / most for w in weights] + [0.0] * len(supplied) + [_LEAK_WEIGHT] * len(inside)
+    fed_windings = [k for k, (_, _, is_fed) in enumerate(windings) if is_fed]
+    made_windings = [k for k, (_, _, is_fed) in enumerate(windings) if not is_fed]
+    lines_in = range(len(windings), len(windings) + len(supplied))
+    order = [*lines_in, *made_windings, *fed_windings, *range(len(windings) + len(supplied), count)]
+    back = "N" if "N" in secondary else secondary[-1]
+    wanted = []
+    for name in secondary:
+        right = [0.0] * len(rows)
+        if name != back:
+            for end, amount in ((name, 1.0), (back, -1.0)):
+                right[balance_from + joints.index(node(Terminal(Side.SECONDARY, end)))] += amount
+        wanted.append(right)
+    solved = _least(rows, weights, wanted, order)
+    columns = {INDEX[name]: solution for name, solution in zip(secondary, solved, strict=True)}
+
+    def of(k: int) -> tuple[float, ...]:
+        return tuple(_clean(columns[i][k]) if i in columns else 0.0 for i in range(LEG_COUNT + 1))
+
+    lines: list[tuple[float, ...]] = [(0.0,) * 4] * (LEG_COUNT + 1)
+    for place, joint in enumerate(supplied):
+        lines[INDEX[joint.conductor]] = of(len(windings) + place)
+    made = [(k, c, w) for k, (c, w, is_fed) in enumerate(windings) if not is_fed]
+    return Through(
+        tuple(lines),
+        # Out of the dotted end: against the sense in which the fed winding's current counts.
+        tuple(tuple(-f for f in of(k)) for k, _, _ in made),
+        tuple(WindingAt(c, w.start.conductor, w.end.conductor, w.volts) for _, c, w in made),
+        tuple(of(k) for k, (_, _, is_fed) in enumerate(windings) if is_fed),
+        tuple(of(len(windings) + len(supplied) + k) for k in range(len(inside))),
+        _split(cores),
+    )
+
+
+def _clean(value: float) -> float:
+    return 0.0 if abs(value) < 1e-7 else value
+
+
+def _split(cores: tuple[Core, ...]) -> tuple[tuple[float, ...], ...]:
+    """A schedule's split: a leg's share on the windings that it touches, each winding's on the primary legs."""
+    touching: dict[int, list[int]] = {}
+    for c, core in enumerate(cores):
+        for winding in core.secondaries:
+            for end in (winding.start, winding.end):
+                if end.side is Side.SECONDARY and end.conductor != "N":
+                    touching.setdefault(INDEX[end.conductor], []).append(c)
+    split = [[0.0] * LEG_COUNT for _ in range(LEG_COUNT)]
+    for leg, found in touching.items():
+        for c in found:
+            fed = [
+                INDEX[end.conductor]
+                for end in (cores[c].primary.start, cores[c].primary.end)
+                if end.side is not Side.INSIDE and end.conductor != "N"
+            ]
+            for primary in fed:
+                split[primary][leg] += 1.0 / len(found) / len(fed)
+    return tuple(map(tuple, split))
+
+
+def _least(
+    rows: list[list[float]], weights: list[float], wanted: list[list[float]], order: list[int]
+) -> list[list[float]]:
+    """For each right side, the x with ``rows`` x = right side and the least sum of weights x²; redundant rows do no
+    harm. ``order`` says which unknowns are expressed by the others first; the few left free are then chosen."""
+    matrix = []
+    right = []
+    for row, *values in zip(rows, *wanted, strict=True):
+        scale = max(map(abs, row)) or 1.0
+        matrix.append([value / scale for value in row])
+        right.append([value / scale for value in values])
+    taken = _eliminate(matrix, right, order)
+    count = len(weights)
+    free = [k for k in range(count) if k not in taken]
+    # x = start + sum of z times a loop, one loop for each free unknown.
+    loops = []
+    for k in free:
+        loop = [0.0] * count
+        loop[k] = 1.0
+        for column, row_at in taken.items():
+            loop[column] = -matrix[row_at][k]
+        loops.append(loop)
+    starts = []
+    for side in range(len(wanted)):
+        start = [0.0] * count
+        for column, row_at in taken.items():
+            start[column] = right[row_at][side]
+        starts.append(start)
+    normal = [[_dot(a, b, weights) for b in loops] for a in loops]
+    pulls = [[-_dot(loop, start, weights) for start in starts] for loop in loops]
+    chosen = _eliminate(normal, pulls, list(range(len(loops))))
+    for side, start in enumerate(starts):
+        for k, row_at in chosen.items():
+            amount = pulls[row_at][side]
+            for i in range(count):
+                start[i] += amount * loops[k][i]
+    return starts
+
+
+def _dot(a: list[float], b: list[float], weights: list[float]) -> float:
+    return sum(w * x * y for w, x, y in zip(weights, a, b, strict=True))
+
+
+def _eliminate(matrix: list[list[float]], right: list[list[float]], order: list[int]) -> dict[int, int]:
+    """Gauss and Jordan in place, columns in ``order``; returns the pivot row of each column that has one."""
+    unused = set(range(len(matrix)))
+    taken: dict[int, int] = {}
+    for column in order:
+        row = max(unused, key=lambda r: abs(matrix[r][column]), default=None)
+        if row is None or abs(matrix[row][column]) < 1e-9:
+            continue
+        unused.discard(row)
+        taken[column] = row
+        pivot = matrix[row][column]
+        matrix[row] = [value / pivot for value in matrix[row]]
+        right[row] = [value / pivot for value in right[row]]
+        for other in range(len(matrix)):
+            factor = matrix[other][column]
+            if other != row and factor:
+                matrix[other] = [a - factor * b for a, b in zip(matrix[other], matrix[row], strict=True)]
+                right[other] = [a - factor * b for a, b in zip(right[other], right[row], strict=True)]
+    return taken
+
+
+def loading_amps(cores: tuple[Core, ...], va: float) -> tuple[float, ...]:
+    """What each secondary winding may carry: an equal part of the rating on each core, over the volts of that core."""
+    share = va / len(cores)
+    return tuple(share / sum(w.volts for w in core.secondaries) for core in cores for _ in core.secondaries)
