@@ -9,15 +9,23 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Delta, Equipment, Feeder, Model, Place
 from wyeline_grammar.lowering import lower_block
-from wyeline_grammar.model import Allow, EquipmentStatement, FeederStatement, ProjectStatement, ScenarioStatement
+from wyeline_grammar.model import (
+    Allow,
+    EquipmentStatement,
+    FeederStatement,
+    ProjectStatement,
+    ScenarioStatement,
+)
 from wyeline_grammar.problems import Problem
 from wyeline_grammar.sources import Files
 from wyeline_linter.derive import Derivation, EquipmentState, FeederState
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
+from wyeline_linter.near_names import PARTNER_KEYS, names_in, near_declared
 from wyeline_linter.network import (
     NORMAL_STATE,
     Network,
@@ -27,19 +35,23 @@ from wyeline_linter.network import (
     scenario_state,
     structure_key,
 )
-from wyeline_linter.rules.registry import Rule, all_rules, rules_for, run
+from wyeline_linter.rules.registry import Rule, all_rules, applies, rules_for, run
+
+if TYPE_CHECKING:
+    from wyeline_linter.loads.rollup import LoadBook
 
 
 class View:
     """What a rule may look at."""
 
-    __slots__ = ("derivation", "model", "network", "scenarios")
+    __slots__ = ("_books", "derivation", "model", "network", "scenarios")
 
     def __init__(self, model: Model, network: Network, derivation: Derivation) -> None:
         self.model = model
         self.network = network
         self.derivation = derivation
         self.scenarios: dict[str, Network] = {}
+        self._books: dict[SwitchState, LoadBook] = {}
 
     @property
     def basis(self) -> str | None:
@@ -62,7 +74,7 @@ class View:
 
     def near_names(self, name: str) -> list[str]:
         """The names that a slip of the pen may have meant, nearest first, three at the most."""
-        return near(name, self.model.declared)
+        return near_declared(name, self.model)
 
     def network_in(self, state: SwitchState) -> Network:
         """Connectivity in another switch state, built when first asked for."""
@@ -70,6 +82,34 @@ class View:
         if found is None or found.state != state:
             found = self.scenarios[state.name] = build(self.model, state)
         return found
+
+    @property
+    def loads(self) -> LoadBook:
+        """The loads in the switch state that is judged, added up when first asked for and then kept under edits."""
+        return self.loads_in(self.network.state)
+
+    def loads_in(self, state: SwitchState) -> LoadBook:
+        """The loads in another switch state, with the voltages that stand in it; added up when first asked for."""
+        found = self._books.get(state)
+        if found is None:
+            from wyeline_linter.loads.rollup import LoadBook
+
+            network, derivation = self.network, self.derivation
+            if state != network.state:
+                network = self.network_in(state)
+                derivation = Derivation(self.model, network)
+                derivation.all()
+            found = self._books[state] = LoadBook(self.model, network, derivation)
+        return found
+
+    def update_loads(self, names: Iterable[str]) -> set[str]:
+        """Add up anew what hangs on these names; returns the names whose loads changed. Other switch states go."""
+        book = self._books.get(self.network.state)
+        self._books.clear()
+        if book is None:
+            return set()
+        self._books[self.network.state] = book
+        return book.update(names, self.network)
 
     def states_of_switches(self) -> list[SwitchState]:
         """Normal and every scenario that the model states."""
@@ -106,6 +146,7 @@ class Analysis:
         self.view = View(model, self.network, self.derivation)
         self._structure = {name: structure_key(e) for name, e in model.equipment.items()}
         self._feeder_structure = {key: feeder_structure_key(f) for key, f in model.feeders.items()}
+        self._sorts = {name: entries[0].sort for name, entries in model.declared.items()}
         self._text = {block: self._text_findings(block) for block, _ in model.statements()}
         self._load_rules()
         self._equipment = {name: self._check_equipment(e) for name, e in model.equipment.items()}
@@ -140,12 +181,14 @@ class Analysis:
             self._text.pop(block, None)
         for block in came:
             self._text[block] = self._text_findings(block)
-        self._propagate(delta)
+        self._propagate(delta, set(went))
         return delta
 
-    def _propagate(self, delta: Delta) -> None:
+    def _propagate(self, delta: Delta, went: set[Block]) -> None:
         model = self.model
-        names, keys = self._with_users_of_systems(delta.equipment), delta.feeders
+        keys = delta.feeders
+        shifted = self._shifted(delta.names)
+        names = self._with_users_of_systems(delta.equipment, shifted)
         touched = set(names)
         if self._structure_changed(names, keys):
             old = self.network
@@ -158,16 +201,21 @@ class Analysis:
         changed, changed_feeders = self.derivation.update(touched, keys)
         self.ran["derive"] += len(self.derivation.last_run)
         touched |= changed
+        ends = {e.name for f in map(model.feeders.get, keys) if f is not None for e in (f.source, f.target)}
+        loaded = self.view.update_loads(touched | ends)
         touched_feeders = set(keys) | changed_feeders
+        touched_feeders |= {f.key for name in loaded for f in model.feeders_to.get(name, ())}
         for key in list(touched_feeders):
             feeder = model.feeders.get(key)
             if feeder is not None:
                 touched |= {feeder.source.name, feeder.target.name}
-        around: set[str] = set()
+        around: set[str] = set(loaded)
         for name in touched:
             for feeder in (*model.feeders_from.get(name, ()), *model.feeders_to.get(name, ())):
                 touched_feeders.add(feeder.key)
                 around |= {feeder.source.name, feeder.target.name}
+        self._add_those_who_refer(shifted, around, touched_feeders)
+        self._add_those_who_show(went, around, touched_feeders)
         for name in touched | around:
             equipment = model.equipment.get(name)
             if equipment is None:
@@ -182,11 +230,68 @@ class Analysis:
                 self._feeders[key] = self._check_feeder(feeder)
         self._model = self._check_model()
 
-    def _with_users_of_systems(self, names: set[str]) -> set[str]:
+    def _shifted(self, names: Iterable[str]) -> dict[str, str]:
+        """The names that now stand for nothing, or for another sort of thing, with the sort they had."""
+        shifted: dict[str, str] = {}
+        for name in names:
+            entries = self.model.declared.get(name)
+            old, new = self._sorts.get(name), entries[0].sort if entries else None
+            if old == new:
+                continue
+            if old is not None:
+                shifted[name] = old
+            if new is None:
+                del self._sorts[name]
+            else:
+                self._sorts[name] = new
+        return shifted
+
+    def _add_those_who_refer(self, shifted: dict[str, str], names: set[str], keys: set[str]) -> None:
+        """What names something that went, other than as the end of a feeder, its type or its system."""
+        model = self.model
+        raceways = {name for name, sort in shifted.items() if sort == "raceway"}
+        for equipment in model.equipment.values() if shifted else ():
+            facts = equipment.body.facts
+            for key in PARTNER_KEYS:
+                fact = facts.get(key)
+                if fact is not None and not shifted.keys().isdisjoint(names_in(fact)):
+                    names.add(equipment.name)
+        if not raceways:
+            return
+        for feeder in model.feeders.values():
+            raceway = feeder.body.raceway
+            if raceway is not None and raceway.stuff in raceways:
+                keys.add(feeder.key)
+        for equipment in model.equipment.values():
+            for placed in equipment.circuits:
+                raceway = placed.circuit.body.raceway
+                if raceway is not None and raceway.stuff in raceways:
+                    names.add(equipment.name)
+
+    def _add_those_who_show(self, went: set[Block], names: set[str], keys: set[str]) -> None:
+        """What has a finding that offers names or repairs from the whole model, or that shows a place that went."""
+        rules = all_rules()
+
+        def shows(finding: Finding) -> bool:
+            rule = rules.get(finding.rule)
+            if rule is not None and rule.roams:
+                return True
+            if any(related.place.block in went for related in finding.related):
+                return True
+            return any(edit.block in went for fix in finding.fixes for edit in fix.edits)
+
+        for name, found in self._equipment.items():
+            if found and any(map(shows, found)):
+                names.add(name)
+        for key, found in self._feeders.items():
+            if found and any(map(shows, found)):
+                keys.add(key)
+
+    def _with_users_of_systems(self, names: set[str], shifted: dict[str, str]) -> set[str]:
         """A declared system's users are derived anew with it."""
         model = self.model
         systems = {n for n in names if any(d.sort == "system" for d in model.declared.get(n, ()))}
-        systems |= {n for n in names if n not in model.declared}
+        systems |= {name for name, sort in shifted.items() if sort == "system"}
         if not systems:
             return set(names)
         users = {
@@ -235,32 +340,32 @@ class Analysis:
         found: list[Finding] = []
         for rule in self._rules["equipment"]:
             self.ran["rule"] += 1
-            found.extend(run(rule, self.view, equipment))
+            found.extend(run(rule, "equipment", self.view, equipment))
         if equipment.circuits:
             for rule in self._rules["circuit"]:
                 self.ran["rule"] += 1
                 for circuit in equipment.circuits:
-                    found.extend(run(rule, self.view, equipment, circuit))
+                    found.extend(run(rule, "circuit", self.view, equipment, circuit))
         return found
 
     def _check_feeder(self, feeder: Feeder) -> list[Finding]:
         found: list[Finding] = []
         for rule in self._rules["feeder"]:
             self.ran["rule"] += 1
-            found.extend(run(rule, self.view, feeder))
+            found.extend(run(rule, "feeder", self.view, feeder))
         return found
 
     def _check_model(self) -> list[Finding]:
         found = [finding_of(p.problem, p.block) for p in self.model.include_problems]
         for rule in self._rules["model"]:
             self.ran["rule"] += 1
-            found.extend(run(rule, self.view))
+            found.extend(run(rule, "model", self.view))
         return found
 
     # answers
 
     def findings(self) -> list[Finding]:
-        """Every finding in its one order, those accepted by an ``allow`` marked, and the allowances that silence none."""
+        """Every finding in its one order: those accepted by an ``allow`` marked, allowances that silence none added."""
         if self._findings is None:
             raw = [f for group in self._groups() for f in group]
             self._findings = sorted(self._with_allowances(raw), key=lambda f: f.sort_key)
@@ -285,7 +390,7 @@ class Analysis:
                 finding = replace(finding, allowed=allow.reason)
             result.append(finding)
         unused = all_rules()["allowance-unused"]
-        ran = {rule.name for rules in self._rules.values() for rule in rules} | _text_rules()
+        ran = {rule.name for rule in all_rules().values() if applies(rule, self.model.basis)}
         for block, allows in (*by_block.items(), *everywhere):
             result.extend(_unused(unused, block, allow, ran) for allow in allows if id(allow) not in used)
         return result
@@ -325,21 +430,7 @@ class Analysis:
         return None
 
 
-def near(name: str, names: Iterable[str]) -> list[str]:
-    """Up to three names that are spelt much like ``name``; those that differ only in case come first."""
-    import difflib
-
-    folded = name.casefold()
-    known = list(names)
-    same = [n for n in known if n.casefold() == folded and n != name]
-    return [*same, *(n for n in difflib.get_close_matches(name, known, 3, 0.6) if n not in same and n != name)][:3]
-
-
 _NEVER_ALLOWED = frozenset({"allowance-unused"})
-
-
-def _text_rules() -> set[str]:
-    return {name for name, rule in all_rules().items() if rule.scope == "text"}
 
 
 def _unused(rule: Rule, block: Block, allow: Allow, ran: set[str]) -> Finding:
@@ -350,7 +441,7 @@ def _unused(rule: Rule, block: Block, allow: Allow, ran: set[str]) -> Finding:
 
 def _differences(old: Network, new: Network) -> set[str]:
     """Names whose supply or other arrivals differ between two networks."""
-    names = {n for n in old.root.keys() ^ new.root.keys()}
+    names = set(old.root.keys() ^ new.root.keys())
     names |= {n for n, root in new.root.items() if old.root.get(n) != root}
     names |= {n for n in old.supply.keys() | new.supply.keys() if old.supply.get(n) is not new.supply.get(n)}
     names |= {n for n in old.others.keys() | new.others.keys() if old.others.get(n) != new.others.get(n)}

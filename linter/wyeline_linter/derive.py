@@ -9,11 +9,13 @@ from __future__ import annotations
 
 import heapq
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import SystemRef
 from wyeline_grammar.notation import Voltage, VoltageForm
+from wyeline_grammar.vocabulary import BOARDS
+from wyeline_linter.board_positions import circuit_legs
 from wyeline_linter.feeding import feed_from
 from wyeline_linter.network import Network, follows_grid, makes_system, two_sided
 from wyeline_linter.systems import (
@@ -27,6 +29,7 @@ from wyeline_linter.systems import (
     source_system,
 )
 from wyeline_linter.verdicts import Feeds, FeedVerdict, Refusal, Undecided
+from wyeline_linter.winding_fit import winding_verdict
 from wyeline_linter.windings import Practice, Transformed, WindingResult, secondary_system
 
 LOAD_KINDS = frozenset({"motor", "load", "charger", "drive", "capacitor"})
@@ -48,16 +51,37 @@ class FeederState:
 
 
 @dataclass(frozen=True, slots=True)
+class Ahead:
+    """What stands between a place and the equipment that makes its voltage system.
+
+    ``maker`` is that source, transformer or the like; ``device_a`` the rating of the nearest overcurrent device on the
+    way (None: there is none whose rating is written), ``device_at`` the feeder or equipment that holds it, ``rcd_a``
+    the residual current of the nearest RCD, ``board`` the first board behind the maker, ``lugs`` the boards whose bus
+    is passed on by lugs since that device.
+    """
+
+    maker: str
+    device_a: float | None = None
+    device_at: str = ""
+    rcd_a: float | None = None
+    board: str = ""
+    lugs: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class EquipmentState:
     """What is known of the voltages at a piece of equipment.
 
     ``arriving`` is the system at its input (None for what makes its own), ``system`` the one at its bus, or at the
-    output of what has two sides. ``winding`` is set for transformers.
+    output of what has two sides. ``winding`` is set for transformers. ``ahead`` is what protects its input, ``onward``
+    what protects the feeders that leave it.
     """
 
     arriving: SystemState | None
     system: SystemState
     winding: WindingResult | None = None
+    ahead: Ahead | None = None
+    onward: Ahead | None = None
 
 
 NOT_FED = UnknownYet(("nothing feeds it",))
@@ -120,6 +144,10 @@ class Derivation:
         for name in names:
             if name in self.model.equipment:
                 push(name)
+                for feeder in self.model.feeders_from.get(name, ()):
+                    # The positions of its device may now lie on other legs.
+                    if "at" in feeder.body.facts and self.network.supplier.get(feeder.target.name) == name:
+                        push(feeder.target.name)
             elif self.states.pop(name, None) is not None:
                 changed.add(name)
             judge.update(f.key for f in self._at(name))
@@ -153,7 +181,8 @@ class Derivation:
         self.last_run.append(name)
         equipment = self.model.equipment[name]
         if makes_system(equipment):
-            self.states[name] = EquipmentState(None, self._made(equipment, equipment.primary))
+            made = self._made(equipment, equipment.primary)
+            self.states[name] = EquipmentState(None, made, None, None, Ahead(name))
             return
         feeder = self.network.supply.get(name)
         if feeder is None:
@@ -162,14 +191,33 @@ class Derivation:
             arriving = self._following(equipment, feeder)
         else:
             arriving = self._judge(feeder).carried
+        ahead = self._ahead(feeder) if feeder is not None and feeder.target.name == name else None
         if not two_sided(equipment):
-            self.states[name] = EquipmentState(arriving, arriving)
+            self.states[name] = EquipmentState(arriving, arriving, None, ahead, _onward(equipment, ahead))
         elif equipment.kind == "transformer":
-            self.states[name] = self._transformed(equipment, arriving)
+            made, winding = self._transformed(equipment, arriving)
+            self.states[name] = EquipmentState(arriving, made, winding, ahead, Ahead(name))
         else:
             side = equipment.secondary if equipment.arrow else equipment.primary
             made = self._made(equipment, side) if feeder is not None else NOT_FED
-            self.states[name] = EquipmentState(arriving, made)
+            self.states[name] = EquipmentState(arriving, made, None, ahead, Ahead(name))
+
+    def _ahead(self, feeder: Feeder) -> Ahead:
+        """What protects the far end of a feeder."""
+        above = self.states.get(feeder.source.name)
+        if above is None or above.onward is None:
+            ahead = Ahead(feeder.source.name)
+        elif feeder.source.port == "subfeed" and above.ahead is not None:
+            # The second lugs lie before the main, the feed-through lugs behind it.
+            ahead = replace(above.ahead, board=above.onward.board, lugs=(*above.ahead.lugs, feeder.source.name))
+        elif feeder.source.port is not None:
+            ahead = replace(above.onward, lugs=(*above.onward.lugs, feeder.source.name))
+        else:
+            ahead = above.onward
+        rating, residual = feeder.body.number("rating"), feeder.body.number("rcd")
+        if rating is not None:
+            ahead = replace(ahead, device_a=rating, device_at=feeder.key, lugs=())
+        return ahead if residual is None else replace(ahead, rcd_a=residual)
 
     def _following(self, equipment: Equipment, feeder: Feeder) -> SystemState:
         """A following inverter stands at the voltage of the board that it feeds into."""
@@ -186,19 +234,17 @@ class Derivation:
             return UnknownYet((f"the voltage of `{equipment.name}` is not written",))
         return _source(
             voltage,
-            self.frequency_hz(equipment),
+            self.frequency_hz(equipment, side),
             self.earthing(equipment, side, voltage),
             equipment.body.text("high") or "B",
         )
 
-    def _transformed(self, equipment: Equipment, arriving: SystemState) -> EquipmentState:
+    def _transformed(self, equipment: Equipment, arriving: SystemState) -> tuple[SystemState, WindingResult | None]:
         primary, secondary = self.stated(equipment.primary), self.stated(equipment.secondary)
         if not isinstance(arriving, Known):
-            return EquipmentState(arriving, UnknownYet(reasons_of(arriving)))
+            return UnknownYet(reasons_of(arriving)), None
         if secondary is None:
-            return EquipmentState(
-                arriving, UnknownYet((f"the secondary voltage of `{equipment.name}` is not written",))
-            )
+            return UnknownYet((f"the secondary voltage of `{equipment.name}` is not written",)), None
         result = secondary_system(
             arriving.system,
             primary if primary is not None else arriving.system.nominal,
@@ -208,7 +254,7 @@ class Derivation:
             earthing=self.earthing(equipment, equipment.secondary, secondary),
             high_leg=equipment.body.text("high") or "B",
         )
-        return EquipmentState(arriving, _winding_state(result), result)
+        return _winding_state(result), result
 
     # one feeder
 
@@ -241,19 +287,41 @@ class Derivation:
         self, feeder: Feeder, target: Equipment | None, offered: SystemState, wanted: Voltage | None
     ) -> FeedVerdict:
         poles = feeder.body.poles
-        stated_legs = feeder.source.legs
+        stated_legs = self.taken_legs(feeder, offered)
         if wanted is not None and target is not None:
-            return feed_from(
+            # A winding bears what a load bears, and its own rules say where it stands off its nominal voltage.
+            winding = target.kind == "transformer"
+            verdict = feed_from(
                 offered,
                 wanted,
                 stated_legs=stated_legs,
                 poles=poles.count if poles else None,
                 switched_neutral=poles.switched_neutral if poles else False,
-                is_load=target.kind in LOAD_KINDS,
+                is_load=winding or target.kind in LOAD_KINDS,
+                frequency_hz=self.wanted_hz(target),
             )
+            return winding_verdict(verdict, wanted, stated_legs) if winding else verdict
         if not isinstance(offered, Known):
             return feed_from(offered, Voltage(VoltageForm.THREE_WIRE, 1.0, None, None, ""))
         return self._inherited(feeder, offered.system, stated_legs)
+
+    def taken_legs(self, feeder: Feeder, offered: SystemState) -> tuple[str, ...] | None:
+        """The supply's legs that a feeder takes, in order: as written, else by the positions of its device where these
+        leave legs out. None where neither says it."""
+        if feeder.source.legs is not None:
+            return feeder.source.legs
+        at = feeder.statement.at
+        source = self.model.equipment.get(feeder.source.name)
+        if at is None or not at.positions or source is None or source.kind not in BOARDS:
+            return None
+        if not isinstance(offered, Known) or offered.system.frequency_hz == 0:
+            return None
+        poles = feeder.body.poles
+        if poles is not None and poles.count != len(at.positions):
+            return None
+        legs = circuit_legs(at.positions, offered.system.legs, source)
+        twice = len(set(legs)) < len(legs)
+        return None if twice or len(legs) >= len(offered.system.legs) else legs
 
     def _inherited(self, feeder: Feeder, up: System, stated_legs: tuple[str, ...] | None) -> FeedVerdict:
         """The far end states no voltage: it gets the conductors that the feeder takes."""
@@ -307,9 +375,19 @@ class Derivation:
             return None
         return found[1].primary.voltage
 
-    def frequency_hz(self, equipment: Equipment) -> float:
-        """Its own frequency, the project's, or the usual one of the project's basis."""
+    def wanted_hz(self, equipment: Equipment) -> float | None:
+        """The frequency written at the equipment or at the declared system that it names, else None."""
+        side = equipment.secondary if equipment.arrow and makes_system(equipment) else equipment.primary
+        return self._written_hz(equipment, side)
+
+    def _written_hz(self, equipment: Equipment, side: SystemRef | None) -> float | None:
         own = equipment.body.number("frequency")
+        found = self.model.system(side.name) if side is not None and side.name is not None else None
+        return own if own is not None or found is None else found[1].body.number("frequency")
+
+    def frequency_hz(self, equipment: Equipment, side: SystemRef | None = None) -> float:
+        """Its own frequency or its system's, the project's, or the usual one of the project's basis."""
+        own = self._written_hz(equipment, side)
         if own is not None:
             return own
         project = self.model.frequency_hz
@@ -334,6 +412,31 @@ class Derivation:
                     except ValueError:
                         return None
         return None
+
+
+def _onward(equipment: Equipment, ahead: Ahead | None) -> Ahead:
+    """What protects the feeders that leave equipment with one side, its own device included."""
+    onward = ahead if ahead is not None else Ahead(equipment.name)
+    device, residual = _own_device(equipment), equipment.body.number("rcd")
+    if device is not None:
+        onward = replace(onward, device_a=device, device_at=equipment.name, lugs=())
+    if residual is not None:
+        onward = replace(onward, rcd_a=residual)
+    if equipment.kind in BOARDS and not onward.board:
+        onward = replace(onward, board=equipment.name)
+    return onward
+
+
+def _own_device(equipment: Equipment) -> float | None:
+    """The rating of the overcurrent device that a board or disconnect has of its own, in ampere, or None."""
+    if equipment.kind in BOARDS:
+        for key in ("main", "incomer"):
+            rating = equipment.body.number(key)
+            if rating is not None:
+                return rating
+    if equipment.kind == "disconnect" and ("fused" in equipment.body.flags or "fuse" in equipment.body.facts):
+        return equipment.body.number("rating")
+    return None
 
 
 def _source(voltage: Voltage, hz: float, earthing: Earthing | None, high_leg: str) -> SystemState:

@@ -16,7 +16,7 @@ from wyeline_grammar.model import ScenarioStatement
 NORMAL = "normal"
 _SOURCE_RANK = {"utility": 0, "generator": 1, "inverter": 2, "battery": 3}
 _TWO_SIDED = frozenset({"transformer", "ups"})
-_LOADS = frozenset({"motor", "load", "charger", "drive", "capacitor", "spd", "meter"})
+_LOADS = frozenset({"motor", "load", "charger", "capacitor", "spd"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,7 +119,7 @@ def is_source(equipment: Equipment) -> bool:
 
 def can_feed(equipment: Equipment) -> bool:
     """Whether feeders may leave it."""
-    return equipment.kind not in _LOADS or equipment.arrow or equipment.kind == "meter"
+    return equipment.kind not in _LOADS or equipment.arrow
 
 
 @dataclass(slots=True)

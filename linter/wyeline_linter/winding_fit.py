@@ -10,7 +10,7 @@ from wyeline_linter.cores import Core
 from wyeline_linter.feeding import feed
 from wyeline_linter.matching import EXACT
 from wyeline_linter.systems import Earthing, System, volts_text
-from wyeline_linter.verdicts import Cause, LegMap, Note, NoteKind, Refusal, Undecided
+from wyeline_linter.verdicts import Cause, Feeds, FeedVerdict, LegMap, Note, NoteKind, Refusal, Undecided
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,9 +55,9 @@ def unwound(first: Voltage, second: Voltage, why: str, nearest: tuple[str, ...] 
 
 def fit(job: Job, notation: Voltage) -> LegMap | Refusal | Undecided:
     """The conductors that the primary takes, if its windings fit what lies between them (within ±10 %)."""
-    verdict = feed(job.primary, notation, stated_legs=job.legs, is_load=True)
+    verdict = winding_verdict(feed(job.primary, notation, stated_legs=job.legs, is_load=True), notation, job.legs)
     if isinstance(verdict, Refusal):
-        return _winding_refusal(verdict, notation, job)
+        return verdict
     if isinstance(verdict, Undecided):
         return verdict
     if not verdict.only_choice:
@@ -67,11 +67,20 @@ def fit(job: Job, notation: Voltage) -> LegMap | Refusal | Undecided:
     return verdict.best
 
 
-def _winding_refusal(refusal: Refusal, notation: Voltage, job: Job) -> Refusal:
+def winding_verdict(verdict: FeedVerdict, notation: Voltage, legs: tuple[str, ...] | None) -> FeedVerdict:
+    """The feeding test's answer for a primary of this notation on these legs, said of windings instead of loads."""
+    if isinstance(verdict, Refusal):
+        return _winding_refusal(verdict, notation, legs)
+    if isinstance(verdict, Feeds):
+        return replace(verdict, notes=tuple(n for n in verdict.notes if n.kind is not NoteKind.NAMEPLATE_OFF))
+    return verdict
+
+
+def _winding_refusal(refusal: Refusal, notation: Voltage, legs: tuple[str, ...] | None) -> Refusal:
     refusal = replace(refusal, needed=refusal.needed.removesuffix(" (nameplate)"))
     volts = volts_text(notation.line_v)
     if refusal.cause in (Cause.PHASE_COUNT, Cause.MISSING_LEG) and notation.form is VoltageForm.TWO_WIRE:
-        if job.legs is not None and len(job.legs) > 2:
+        if legs is not None and len(legs) > 2:
             why = "this is a two-wire (single-phase) primary: it takes a 2-pole device on two of the three legs"
             return replace(refusal, cause=Cause.WINDING_COUNT, why=why)
         return refusal

@@ -24,8 +24,9 @@ SCOPES = ("text", "model", "equipment", "feeder", "circuit")
 """``text``: found while reading a block (the grammar wing words it); ``model``: looks at the model as a whole;
 ``equipment``: check(view, equipment); ``feeder``: check(view, feeder); ``circuit``: check(view, board, placed circuit).
 
-A rule of the last three may look at its own element, the feeders at it, what stands at their other ends, and the figures
-of all these: that is what an edit re-checks."""
+A check of the last three may look at its own element, the feeders at it, what stands at their other ends, and the
+figures of all these: that is what an edit re-checks. What it says about places farther away is refreshed when the rule
+``roams``."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -35,7 +36,9 @@ class Rule:
     ``basis`` is ``physics`` (always runs), ``us``, ``iec`` or ``both`` (runs under either code, not without one).
     ``clause`` maps ``us``/``iec`` to the clause that a reader should open; empty for physics and common practice.
     ``wrong`` must yield exactly this finding, ``right`` nothing; ``mends`` says that the first fix offered on
-    ``wrong`` gives a clean model (asserted by a test).
+    ``wrong`` gives a clean model (asserted by a test). ``files`` are further files that the examples include, by path.
+    ``scope`` is that of the rule's first check; ``also`` adds checks of others. ``roams``: its findings offer names or
+    repairs from the whole model, so an edit anywhere judges the elements anew where such a finding stands.
     """
 
     name: str
@@ -49,12 +52,24 @@ class Rule:
     basis: str = "physics"
     clause: dict[str, str] = field(default_factory=dict)
     mends: bool = False
-    checks: list[Check] = field(default_factory=list, repr=False)
+    roams: bool = False
+    files: dict[str, str] = field(default_factory=dict)
+    checks: dict[str, list[Check]] = field(default_factory=dict, repr=False)
 
     def check(self, function: Check) -> Check:
-        """Decorator: the function that looks for this rule's findings."""
-        self.checks.append(function)
-        return function
+        """Decorator: the function that looks for this rule's findings in its own scope."""
+        return self.also(self.scope)(function)
+
+    def also(self, scope: str) -> Callable[[Check], Check]:
+        """Decorator: a function that looks for this rule's findings in a further scope."""
+        if scope not in SCOPES:
+            raise ValueError(f"{self.name}: unknown scope {scope}")
+
+        def add(function: Check) -> Check:
+            self.checks.setdefault(scope, []).append(function)
+            return function
+
+        return add
 
     def finding(
         self,
@@ -117,8 +132,8 @@ def all_rules() -> dict[str, Rule]:
 
 
 def rules_for(scope: str, basis: str | None) -> list[Rule]:
-    """The rules of a scope that run under a project's basis (None: only physics)."""
-    return [r for r in all_rules().values() if r.scope == scope and applies(r, basis)]
+    """The rules with checks of a scope that run under a project's basis (None: only physics)."""
+    return [r for r in all_rules().values() if scope in r.checks and applies(r, basis)]
 
 
 def applies(found: Rule, basis: str | None) -> bool:
@@ -131,7 +146,7 @@ def applies(found: Rule, basis: str | None) -> bool:
     return found.basis in ("both", family)
 
 
-def run(found: Rule, view: View, *subject: Any) -> Iterator[Finding]:
-    """What a rule finds on one subject."""
-    for check in found.checks:
+def run(found: Rule, scope: str, view: View, *subject: Any) -> Iterator[Finding]:
+    """What a rule finds on one subject of a scope."""
+    for check in found.checks.get(scope, ()):
         yield from check(view, *subject)

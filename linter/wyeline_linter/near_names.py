@@ -1,0 +1,71 @@
+"""Names that refer, and the names that a slip of the pen may have meant."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import lru_cache
+
+from wyeline_grammar.linking import Model
+from wyeline_grammar.model import Fact
+from wyeline_grammar.tokens import tokenize
+
+PARTNER_KEYS = ("standby-of", "not-with")
+"""Keys of equipment whose values name other equipment."""
+
+
+def names_in(fact: Fact) -> tuple[str, ...]:
+    """The names that a key's value lists."""
+    data = fact.value.data
+    if isinstance(data, tuple):
+        return tuple(str(name) for name in data)
+    return (data,) if isinstance(data, str) else (fact.value.text,)
+
+
+_FEW_NAMES = 2000
+
+
+def near_declared(name: str, model: Model) -> list[str]:
+    """Declared names that a slip of the pen may have meant, nearest first, three at the most.
+
+    One letter too many, too few, wrong or swapped is looked up; only a small model is searched for more.
+    """
+    declared = model.declared
+    found = [n for n in sorted(model.folded.get(name.casefold(), ())) if n != name]
+    if not found:
+        letters = sorted({c for n in (name, name.swapcase()) for c in n} | set(_NAME_LETTERS))
+        halves = [(name[:i], name[i:]) for i in range(len(name) + 1)]
+        tries = {a + b[1:] for a, b in halves if b} | {a + b[1] + b[0] + b[2:] for a, b in halves if len(b) > 1}
+        tries |= {a + c + b[1:] for a, b in halves for c in letters if b}
+        tries |= {a + c + b for a, b in halves for c in letters}
+        found = sorted(t for t in tries if t in declared and t != name)
+    if not found and len(declared) <= _FEW_NAMES:
+        found = near(name, declared)
+    return found[:3]
+
+
+_NAME_LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_."
+
+
+def near(name: str, names: Iterable[str]) -> list[str]:
+    """Up to three names that are spelt much like ``name``; those that differ only in case come first."""
+    import difflib
+
+    folded = name.casefold()
+    known = list(names)
+    same = [n for n in known if n.casefold() == folded and n != name]
+    return [*same, *(n for n in difflib.get_close_matches(name, known, 3, 0.6) if n not in same and n != name)][:3]
+
+
+@lru_cache(maxsize=4096)
+def spelled(name: str) -> str:
+    """A name as it is written where a name must stand: in quotes where it would read as something else."""
+    tokens, _ = tokenize(name)
+    return name if len(tokens) == 1 and tokens[0].kind == "NAME" else f'"{name}"'
+
+
+def free_name(name: str, model: Model) -> str:
+    """A name like this one that nothing bears yet: ``LP-1`` gives ``LP-1-2``."""
+    number = 2
+    while f"{name}-{number}" in model.declared:
+        number += 1
+    return f"{name}-{number}"

@@ -1,0 +1,484 @@
+"""Why a wire cannot feed what it ends at: one rule a physical cause, and the remarks that go with what can be fed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.attributes import listed
+from wyeline_grammar.blocks import Block
+from wyeline_grammar.linking import Equipment, Feeder, Place
+from wyeline_grammar.model import Span
+from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, replace
+from wyeline_linter.near_names import spelled
+from wyeline_linter.network import makes_system, two_sided
+from wyeline_linter.rules.registry import Rule, rule
+from wyeline_linter.systems import Known, System
+from wyeline_linter.verdicts import Cause, Feeds, LegMap, NoteKind, Refusal, Undecided
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+    from wyeline_linter.derive import FeederState
+
+_WYE = "utility UTIL 480Y/277  fault 14 kA, x/r 4\nfeeder UTIL -> MSB\nswitchboard MSB 480Y/277  bus 400 A\n"
+_LOW = "utility UTIL 208Y/120  fault 14 kA, x/r 4\nfeeder UTIL -> DP\npanel DP 208Y/120  bus 400 A\n"
+_SPLIT = "utility UTIL 120/240  fault 10 kA, x/r 2\nfeeder UTIL -> LP-1\npanel LP-1 120/240  bus 125 A\n"
+_HIGH = "utility UTIL 240/120 3ph  fault 10 kA, x/r 2\nfeeder UTIL -> BH-1\npanel BH-1 240/120 3ph  bus 225 A\n"
+_DELTA = "utility UTIL 480 3ph  fault 14 kA, x/r 4\nfeeder UTIL -> MSB\nswitchboard MSB 480 3ph  bus 400 A\n"
+_BY_CAUSE: dict[str, Rule] = {}
+
+
+def refusal(name: str, **fields: object) -> Rule:
+    """A rule for one cause of a refused connection."""
+    made = rule(name=name, since="0.1", severity=Severity.ERROR, scope="feeder", roams=True, **fields)
+    _BY_CAUSE[name] = made
+    return made
+
+
+LEG_VOLTAGE = refusal(
+    Cause.LEG_VOLTAGE.value,
+    summary="Between the wires that are taken lies another voltage than what is fed needs.",
+    why="A wire cannot change voltage: the equipment would burn or fail to work.",
+    clause={"us": "110.4", "iec": "60364-5-51 512.1"},
+    wrong=_WYE + "panel LP-1 208Y/120  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\n",
+    right=_WYE + "panel LP-1 480Y/277  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\n",
+)
+refusal(
+    Cause.MISSING_LEG.value,
+    summary="A leg is taken that does not come this far.",
+    why="A wire that is not there feeds nothing.",
+    wrong=_SPLIT + "load HTR-1 240 1ph  3 kW\nfeeder LP-1[BC] -> HTR-1  20 A 2p\n",
+    right=_SPLIT + "load HTR-1 240 1ph  3 kW\nfeeder LP-1[AB] -> HTR-1  20 A 2p\n",
+)
+refusal(
+    Cause.NO_NEUTRAL.value,
+    summary="What is fed needs a neutral, and the supply has only live wires.",
+    why="Without a neutral nothing for the voltage to neutral can be connected; a transformer can make one.",
+    clause={"us": "200.3"},
+    wrong=_DELTA + "panel LL-1 480Y/277  bus 125 A\nfeeder MSB -> LL-1  60 A 3p\n",
+    right=_DELTA + "panel LL-1 480 3ph  bus 125 A\nfeeder MSB -> LL-1  60 A 3p\n",
+)
+refusal(
+    Cause.ANGLE.value,
+    summary="Two legs of a wye are taken for the two ends of one winding, or the other way round.",
+    why="Both read the same to neutral, and differ between the legs: 208 V is not 240 V.",
+    clause={"us": "220.61(C)"},
+    wrong=_LOW + "panel WET-1 120/240  bus 125 A\nfeeder DP[AB] -> WET-1  100 A 2p\n",
+    right=_LOW + "panel WET-1 208Y/120 1ph  bus 125 A\nfeeder DP[AB] -> WET-1  100 A 2p\n",
+)
+HIGH_LEG = refusal(
+    Cause.HIGH_LEG.value,
+    summary="A circuit runs from the high leg of a delta to neutral.",
+    why="The high leg is 1.73 times as far from neutral as its neighbours; equipment for 120 V is destroyed by it.",
+    clause={"us": "408.3(E), 408.3(F), 110.15"},
+    wrong=_HIGH + "panel WET-1 120/240  bus 100 A\nfeeder BH-1[AB] -> WET-1  100 A 2p\n",
+    right=_HIGH + "panel WET-1 120/240  bus 100 A\nfeeder BH-1[AC] -> WET-1  100 A 2p\n",
+    mends=True,
+)
+NAMEPLATE = refusal(
+    Cause.NAMEPLATE.value,
+    summary="A load's nameplate is for another voltage than it gets.",
+    why="A motor starts low or saturates, and a heater gives more or less than its power, before any drop on the way.",
+    clause={"us": "110.4 (NEMA MG 1, ANSI C84.1)", "iec": "60034-1 7.3"},
+    wrong=_LOW + "motor P-1 230 3ph  5 hp\nfeeder DP -> P-1  30 A 3p\n",
+    right=_LOW + "motor P-1 200 3ph  5 hp\nfeeder DP -> P-1  30 A 3p\n",
+)
+refusal(
+    Cause.PHASE_COUNT.value,
+    summary="Three-phase equipment hangs on fewer than three legs, or single-phase equipment on three.",
+    why="Three-phase equipment takes three live wires 120° apart, and fewer wires cannot make the missing one.",
+    wrong=_SPLIT + "motor P-1 230 3ph  5 hp\nfeeder LP-1 -> P-1  20 A 2p\n",
+    right=_SPLIT + "motor P-1 230 1ph  5 hp\nfeeder LP-1 -> P-1  40 A 2p\n",
+)
+refusal(
+    Cause.FREQUENCY.value,
+    summary="Supply and equipment differ in frequency, or one is direct and the other alternating current.",
+    why="No wiring changes a frequency; motors run at another speed and transformers overheat.",
+    clause={"us": "110.4", "iec": "60364-5-51 512.1.3"},
+    wrong=_SPLIT + "load TEL-1 48 dc  600 W\nfeeder LP-1 -> TEL-1  20 A 1p\n",
+    right=_SPLIT + "load TEL-1 120 1ph  600 W\nfeeder LP-1[AN] -> TEL-1  20 A 1p\n",
+)
+POLES = refusal(
+    Cause.POLES.value,
+    summary="A device has more or fewer poles than there are live wires to open.",
+    why="A device must open every live wire at once, and a pole without a wire is a slip of the pen.",
+    clause={"us": "240.15(B), 240.22", "iec": "60364-4-43 431"},
+    wrong=_WYE + "motor P-1 460 3ph  5 hp\nfeeder MSB -> P-1  20 A 2p\n",
+    right=_WYE + "motor P-1 460 3ph  5 hp\nfeeder MSB -> P-1  20 A 3p\n",
+    mends=True,
+)
+ONE_POLE = refusal(
+    Cause.ONE_POLE.value,
+    summary="A one-pole device stands in a circuit whose two wires are both live.",
+    why="When it opens, the load is still live over its other wire.",
+    clause={"us": "240.15(B), 210.10", "iec": "60364-4-43 431.2"},
+    wrong=_SPLIT + "load HTR-1 240 1ph  3 kW\nfeeder LP-1[AB] -> HTR-1  20 A 1p\n",
+    right=_SPLIT + "load HTR-1 240 1ph  3 kW\nfeeder LP-1[AB] -> HTR-1  20 A 2p\n",
+    mends=True,
+)
+refusal(
+    Cause.WINDING_VOLTAGE.value,
+    summary="A transformer's winding lies between wires of another voltage than it is wound for.",
+    why="On too little it gives too little; on too much its iron saturates and it overheats.",
+    clause={"us": "450.11", "iec": "60076-1"},
+    wrong=_WYE + "transformer TX-1 480 1ph -> 120/240  25 kVA, z 2.8 %\nfeeder MSB[A N] -> TX-1  70 A 1p\n",
+    right=_WYE + "transformer TX-1 480 1ph -> 120/240  25 kVA, z 2.8 %\nfeeder MSB[AB] -> TX-1  70 A 2p\n",
+)
+refusal(
+    Cause.WINDING_COUNT.value,
+    summary="A transformer has more or fewer windings than the wires that feed it, or that it shall feed, ask for.",
+    why="One winding makes one phase; three legs take three windings, or two in open delta.",
+    wrong=_WYE + "transformer TX-1 480 1ph -> 120/240  25 kVA, z 2.8 %\nfeeder MSB[ABC] -> TX-1  70 A 3p\n",
+    right=_WYE + "transformer TX-1 480 1ph -> 120/240  25 kVA, z 2.8 %\nfeeder MSB[AB] -> TX-1  70 A 2p\n",
+)
+NEIGHBOUR = rule(
+    name=NoteKind.NEIGHBOUR_NOMINAL.value,
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="feeder",
+    summary="A board restates its voltage by the neighbour of what its source makes, such as 415Y/240 for 400Y/230.",
+    why="The source decides the nominal voltage; two names for one system end in equipment bought for the other.",
+    clause={"iec": "60038"},
+    wrong="utility UTIL 400Y/230  fault 14 kA, x/r 4\nfeeder UTIL -> DP\npanel DP 415Y/240  bus 400 A\n",
+    right="utility UTIL 400Y/230  fault 14 kA, x/r 4\nfeeder UTIL -> DP\npanel DP 400Y/230  bus 400 A\n",
+    mends=True,
+)
+REVERSED = rule(
+    name=NoteKind.REVERSED_ROTATION.value,
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="feeder",
+    summary="Three legs are taken in the opposite order, so that the phases turn backwards behind this feeder.",
+    why="Motors fed from here turn backwards: pumps do not pump, and a conveyor runs into people.",
+    clause={"us": "408.3(E)"},
+    wrong=_LOW + "panel LP-1 208Y/120  bus 125 A\nfeeder DP[CBA] -> LP-1  100 A 3p\n",
+    right=_LOW + "panel LP-1 208Y/120  bus 125 A\nfeeder DP[ABC] -> LP-1  100 A 3p\n",
+    mends=True,
+)
+IMPEDANCE = rule(
+    name=NoteKind.NEUTRAL_ON_IMPEDANCE.value,
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="feeder",
+    summary="Loads to neutral hang on a system whose neutral is earthed through an impedance.",
+    why="That neutral may stand at full phase voltage in an earth fault, and the impedance is not made for load.",
+    clause={"us": "250.36"},
+    wrong="utility UTIL 480Y/277  fault 14 kA, x/r 4, ground-resistor 5 A\nfeeder UTIL -> MSB\n"
+    "switchboard MSB 480Y/277  bus 400 A\n",
+    right="utility UTIL 480Y/277  fault 14 kA, x/r 4, ground-resistor 5 A\nfeeder UTIL -> MSB\n"
+    "switchboard MSB 480 3ph  bus 400 A\n",
+)
+LEGS = rule(
+    name="legs-not-stated",
+    since="0.1",
+    severity=Severity.GAP,
+    scope="feeder",
+    summary="A feeder takes fewer legs than the board has, and does not say which.",
+    why="Which legs carry the load decides the load of every leg above, and is never guessed.",
+    wrong=_WYE + "transformer TX-1 480 1ph -> 120/240  25 kVA, z 2.8 %\nfeeder MSB -> TX-1  70 A 2p\n",
+    right=_WYE + "transformer TX-1 480 1ph -> 120/240  25 kVA, z 2.8 %\nfeeder MSB[AB] -> TX-1  70 A 2p\n",
+    mends=True,
+)
+UNKNOWN = rule(
+    name=Cause.UNKNOWN.value,
+    since="0.1",
+    severity=Severity.GAP,
+    scope="equipment",
+    summary="What a source or transformer gives is not known yet, so nothing behind it can be judged.",
+    why="Unknown is not the same as wrong: once this fact is written, everything behind it is judged.",
+    wrong=_WYE + "transformer TX-1 480 3ph  45 kVA, z 4.2 %\nfeeder MSB -> TX-1  70 A 3p\n",
+    right=_WYE + "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4.2 %\nfeeder MSB -> TX-1  70 A 3p\n",
+)
+
+
+@LEG_VOLTAGE.check
+def connection(view: View, feeder: Feeder) -> Iterator[Finding]:
+    """Every finding about what a feeder offers and what its far end wants."""
+    state = view.feeder_state(feeder.key)
+    source, target = view.equipment(feeder.source.name), view.equipment(feeder.target.name)
+    if state is None or source is None or target is None or source is target:
+        return
+    verdict = state.verdict
+    if isinstance(verdict, Refusal):
+        yield _refused(view, feeder, source, target, verdict)
+    elif isinstance(verdict, Undecided):
+        if isinstance(state.offered, Known):
+            yield _legs_needed(view, feeder, verdict, None)
+    else:
+        yield from _remarks(view, feeder, source, target, verdict, state)
+
+
+def _refused(view: View, feeder: Feeder, source: Equipment, target: Equipment, verdict: Refusal) -> Finding:
+    found_rule = _BY_CAUSE.get(verdict.cause.value, LEG_VOLTAGE)
+    message = f"`{target.name}` wants {verdict.needed}; `{source.name}` offers {verdict.found}"
+    if verdict.cause in (Cause.POLES, Cause.ONE_POLE) and feeder.body.poles is not None:
+        counts = listed([str(n) for n in sorted({m.live_poles for m in verdict.fitting})])
+        live = "live wire" if counts == "1" else "live wires"
+        message = (
+            f"`{source.name}` feeds `{target.name}` through a {feeder.body.poles.count}-pole device, "
+            f"and there {'is' if counts == '1' else 'are'} {counts} {live} to open"
+        )
+    return found_rule.finding(
+        _place(feeder, verdict),
+        message,
+        found=f"`{source.name}`: {verdict.found}",
+        needed=f"`{target.name}`: {verdict.needed}",
+        why=f"{verdict.why[:1].upper()}{verdict.why[1:]}.",
+        change=_change(feeder, target, verdict),
+        subject=feeder.key,
+        related=_set_by(view, source),
+        fixes=(*_small_fixes(view, feeder, verdict), *_repairs(view, feeder)),
+        clause=clause_of(view, found_rule),
+    )
+
+
+def clause_of(view: View, found: Rule) -> str:
+    """The clause of the project's own code, as it prints; empty without a basis or a clause."""
+    practice = view.derivation.practice
+    clause = found.clause.get(practice or "", "")
+    return f"{'NEC' if practice == 'us' else 'IEC'} {clause}" if clause else ""
+
+
+def _place(feeder: Feeder, verdict: Refusal) -> Place:
+    """The words that are wrong: the legs, the poles, or the end that cannot be fed."""
+    if verdict.cause in (Cause.POLES, Cause.ONE_POLE) and feeder.body.poles_span is not None:
+        return Place(feeder.block, feeder.body.poles_span)
+    if feeder.source.legs_span is not None and verdict.fitting:
+        return Place(feeder.block, feeder.source.legs_span)
+    return Place(feeder.block, feeder.target.span)
+
+
+def _change(feeder: Feeder, target: Equipment, verdict: Refusal) -> str:
+    if verdict.cause in (Cause.POLES, Cause.ONE_POLE):
+        counts = sorted({m.live_poles for m in verdict.fitting})
+        if counts:
+            return f"Write {listed([f'`{n}p`' for n in counts])} for the device."
+    if verdict.fitting:
+        ways = listed(list(dict.fromkeys(f"`[{' '.join(m.legs)}]`" for m in verdict.fitting[:3])))
+        return f"Take other legs: {ways}."
+    if verdict.cause is Cause.FREQUENCY:
+        return f"Put a converter between them, or use equipment made for what `{feeder.source.name}` gives."
+    if target.kind == "transformer":
+        return "Feed the primary from wires of its own voltage, or choose a transformer wound for these."
+    return "Feed it from a board that gives this, or put a transformer between them."
+
+
+def _set_by(view: View, equipment: Equipment) -> tuple[Related, ...]:
+    """Where the system that stands at a piece of equipment is written: its source or transformer."""
+    name = equipment.name
+    for name in (equipment.name, *view.network.above(equipment.name)):
+        found = view.equipment(name)
+        if found is not None and (makes_system(found) or two_sided(found)):
+            side = found.secondary if found.arrow else found.primary
+            for block, statement in found.chain:
+                if side is not None and side in (statement.primary, statement.secondary):
+                    return (Related(Place(block, side.span), f"the voltage of `{equipment.name}` is set here"),)
+            return (Related(found.place, f"the voltage of `{equipment.name}` is set here"),)
+    return ()
+
+
+def legs_text(legs: tuple[str, ...], like: str = "") -> str:
+    """``[AB]``; ``[L1 L2]`` where ``like`` is written that way."""
+    if "L" in like:
+        return "[" + " ".join({"A": "L1", "B": "L2", "C": "L3"}.get(leg, leg) for leg in legs) + "]"
+    return "[" + (" " if "N" in legs else "").join(legs) + "]"
+
+
+def legs_edit(view: View, feeder: Feeder, legs: tuple[str, ...]) -> Edit:
+    """Write these legs behind the feeder's source."""
+    span = feeder.source.legs_span
+    if span is not None:
+        return replace(Place(feeder.block, span), legs_text(legs, feeder.block.lines[span.line][span.start : span.end]))
+    end = feeder.source.span
+    like = "L" if view.derivation.practice == "iec" else ""
+    return Edit(feeder.block, end.line, end.end, end.line, end.end, legs_text(legs, like))
+
+
+def _legs_of(found: LegMap) -> tuple[str, ...]:
+    return found.conductors if len(found.legs) == 1 else found.legs
+
+
+def _small_fixes(view: View, feeder: Feeder, verdict: Refusal) -> Iterator[Fix]:
+    """Other poles, or other legs: what one word mends."""
+    span = feeder.body.poles_span
+    if verdict.cause in (Cause.POLES, Cause.ONE_POLE):
+        at = feeder.statement.at
+        for count in sorted({m.live_poles for m in verdict.fitting}):
+            if span is not None and (at is None or len(at.positions) in (0, count)):
+                neutral = all(m.system.has_neutral for m in verdict.fitting if m.live_poles == count)
+                switched = feeder.body.poles is not None and feeder.body.poles.switched_neutral and neutral
+                text = f"{count}p+N" if switched else f"{count}p"
+                yield Fix(f"Make the device {text}", (poles_edit(feeder.block, span, text),), Safety.LOOK)
+        return
+    if feeder.source.legs is not None:
+        seen: set[tuple[str, ...]] = set()
+        for way in verdict.fitting:
+            legs = _legs_of(way)
+            if frozenset(legs) not in map(frozenset, seen) and len(seen) < 3:
+                seen.add(legs)
+                yield Fix(f"Take legs {' '.join(way.legs)}", (legs_edit(view, feeder, legs),), Safety.LOOK)
+
+
+def poles_edit(block: Block, span: Span, poles: str) -> Edit:
+    """Give a device other poles; ``span`` is that of its words, as in ``20 A 1p``."""
+    written = block.lines[span.line][span.start : span.end].rstrip()
+    head, _, _ = written.rpartition(" ")
+    return Edit(
+        block, span.line, span.start, span.line, span.start + len(written), f"{head} {poles}" if head else poles
+    )
+
+
+def _repairs(view: View, feeder: Feeder) -> tuple[Fix, ...]:
+    try:
+        from wyeline_linter.repair import repairs_for
+    except ImportError:
+        return ()
+    return repairs_for(view, feeder)
+
+
+def _legs_needed(view: View, feeder: Feeder, verdict: Undecided, ways: tuple[LegMap, ...] | None) -> Finding:
+    choices: list[tuple[str, ...]] = []
+    for way in ways or ():
+        legs = _legs_of(way)
+        if frozenset(legs) not in map(frozenset, choices):
+            choices.append(legs)
+    state = view.feeder_state(feeder.key)
+    offered = state.offered.system if state is not None and isinstance(state.offered, Known) else None
+    if not choices and offered is not None and feeder.body.poles is not None:
+        choices = _pairs(offered, feeder.body.poles.count)
+    bus = " ".join(offered.legs) if offered is not None else ""
+    shown = listed([f"`{legs_text(c)}`" for c in choices])
+    return LEGS.finding(
+        Place(feeder.block, feeder.source.span),
+        f"`{feeder.key}` does not say which of the legs {bus} of `{feeder.source.name}` it takes",
+        found="no legs behind the feeder's source" if ways else "; ".join(verdict.reasons),
+        needed=shown or "legs",
+        change=f"Write {shown}, or the positions of its device.",
+        subject=feeder.key,
+        fixes=tuple(Fix(f"Take legs {' '.join(c)}", (legs_edit(view, feeder, c),), Safety.LOOK) for c in choices[:3]),
+    )
+
+
+def _pairs(of: System, count: int) -> list[tuple[str, ...]]:
+    legs = of.legs
+    if count == 1:
+        return [(leg, "N") if of.has_neutral else (leg,) for leg in legs]
+    pairs: list[tuple[str, ...]] = list(zip(legs, (*legs[1:], legs[0]), strict=True))
+    return pairs[: 1 if len(legs) == 2 else 3]
+
+
+def _remarks(
+    view: View, feeder: Feeder, source: Equipment, target: Equipment, verdict: Feeds, state: FeederState
+) -> Iterator[Finding]:
+    offered = state.offered.system if isinstance(state.offered, Known) else None
+    if offered is None:
+        return
+    if not verdict.only_choice and view.derivation.taken_legs(feeder, state.offered) is None:
+        yield _legs_needed(view, feeder, Undecided(()), verdict.maps)
+    for note in verdict.notes:
+        if note.kind is NoteKind.NEIGHBOUR_NOMINAL:
+            yield _neighbour(view, feeder, source, target, verdict, state)
+        elif note.kind is NoteKind.NAMEPLATE_OFF:
+            plate = state.wanted.text if state.wanted is not None else ""
+            yield NAMEPLATE.finding(
+                Place(feeder.block, feeder.target.span),
+                f"`{target.name}` is made for {plate}, and `{source.name}` gives {verdict.best.system.figures()}",
+                severity=Severity.WARNING,
+                found=f"`{source.name}`: {verdict.best.system.figures()}",
+                needed=f"`{target.name}`: {plate}",
+                why=f"{note.text[:1].upper()}{note.text[1:]}.",
+                change="Choose equipment rated for this voltage, or correct the nameplate.",
+                subject=feeder.key,
+                related=_set_by(view, source),
+                clause=clause_of(view, NAMEPLATE),
+            )
+        elif note.kind is NoteKind.REVERSED_ROTATION:
+            yield _reversed(view, feeder, target, verdict, offered)
+        elif note.kind is NoteKind.NEUTRAL_ON_IMPEDANCE and state.wanted is not None:
+            yield IMPEDANCE.finding(
+                Place(feeder.block, feeder.target.span),
+                f"`{target.name}` takes a neutral from `{source.name}`, and {note.text}",
+                found=note.text,
+                needed="a solidly earthed neutral for loads to neutral, or no neutral",
+                change="Leave the neutral out, or feed loads to neutral through a transformer.",
+                subject=feeder.key,
+                related=_set_by(view, source),
+                clause=clause_of(view, IMPEDANCE),
+            )
+
+
+def _neighbour(
+    view: View, feeder: Feeder, source: Equipment, target: Equipment, verdict: Feeds, state: FeederState
+) -> Finding:
+    actual = verdict.best.system.nominal.text
+    side = target.primary
+    fixes: tuple[Fix, ...] = ()
+    if side is not None and side == target.statement.primary:
+        place = Place(target.block, side.span)
+        fixes = (Fix(f"Write `{actual}`, as the source makes it", (replace(place, actual),), Safety.LOOK),)
+    plate = state.wanted.text if state.wanted is not None else ""
+    return NEIGHBOUR.finding(
+        Place(target.block, side.span) if fixes and side is not None else Place(feeder.block, feeder.target.span),
+        f"`{target.name}` is written {plate}, and `{source.name}` gives {actual}",
+        found=f"`{target.name}`: {plate}",
+        needed=f"{actual}, as its source makes it, or nothing: the voltage is inherited",
+        change=f"Write `{actual}`, or leave the voltage out.",
+        subject=target.name,
+        related=_set_by(view, source),
+        fixes=fixes,
+        clause=clause_of(view, NEIGHBOUR),
+    )
+
+
+def _reversed(view: View, feeder: Feeder, target: Equipment, verdict: Feeds, offered: System) -> Finding:
+    legs = verdict.best.legs
+    motors = target.kind == "motor" or any("motor" in p.circuit.body.flags for p in target.circuits)
+    motors |= any(
+        (e := view.equipment(f.target.name)) is not None and e.kind == "motor" for f in view.feeders_out_of(target.name)
+    )
+    return REVERSED.finding(
+        Place(feeder.block, feeder.source.legs_span or feeder.source.span),
+        f"`{target.name}` takes legs {' '.join(legs)} of `{feeder.source.name}`: its phases turn backwards",
+        severity=Severity.ERROR if motors else Severity.WARNING,
+        found=f"legs in the order {' '.join(legs)}",
+        needed=f"the order {' '.join(offered.legs)}, or any that follows it round",
+        change="Swap any two legs.",
+        subject=feeder.key,
+        fixes=(Fix(f"Take the legs in the order {' '.join(offered.legs)}", (legs_edit(view, feeder, offered.legs),)),),
+        clause=clause_of(view, REVERSED),
+    )
+
+
+@UNKNOWN.check
+def upstream_system_unknown(view: View, equipment: Equipment) -> Iterator[Finding]:
+    """The first place of a chain where a system is not known, for a reason of its own."""
+    state = view.state(equipment.name)
+    if state is None or isinstance(state.system, Known) or equipment.damaged:
+        return
+    if state.arriving is not None and not isinstance(state.arriving, Known):
+        return  # something above says why
+    if isinstance(state.winding, Refusal):
+        return
+    side = equipment.secondary if equipment.arrow else equipment.primary
+    if side is not None and view.derivation.stated(side) is None:
+        return  # what is written there cannot be read, or names no system: that is said where it stands
+    reasons = getattr(state.system, "reasons", ())
+    below = [f"`{f.target.name}`" for f in view.feeders_out_of(equipment.name)]
+    told = f", so {listed(below[:3], 'and')} cannot be judged yet" if below else ""
+    what = "; ".join(reasons) or f"the voltage of `{equipment.name}` is not known"
+    yield UNKNOWN.finding(
+        equipment.place,
+        f"{what}{told}",
+        found=what,
+        needed=f"the voltage that `{equipment.name}` gives",
+        change=_missing_side(equipment),
+        subject=equipment.name,
+    )
+
+
+def _missing_side(equipment: Equipment) -> str:
+    name = spelled(equipment.name)
+    if two_sided(equipment):
+        primary = equipment.primary.voltage.text if equipment.primary and equipment.primary.voltage else "480 3ph"
+        return f"Write both voltages, as in `{equipment.kind} {name} {primary} -> 208Y/120`."
+    return f"Write its voltage, as in `{equipment.kind} {name} 480Y/277`."
