@@ -58,9 +58,11 @@ def references(model: Model, name: str, space: str = SHARED) -> list[Reference]:
     for path in model.files:
         file = model.store.known(path)
         for block in file.blocks if file is not None else ():
-            for named in names_of(block.lines):
-                if named.name == name and named.space == space:
-                    found.append(Reference(block, named.span, named.role))
+            found += [
+                Reference(block, named.span, named.role)
+                for named in names_of(block.lines)
+                if named.name == name and named.space == space
+            ]
     return found
 
 
