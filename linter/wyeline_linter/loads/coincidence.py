@@ -10,6 +10,7 @@ from collections.abc import Iterable, Mapping
 from typing import NamedTuple
 
 from wyeline_grammar.linking import Equipment
+from wyeline_linter.near_names import names_in
 
 MOST_RIVALS = 20
 """A group larger than this is counted in full: which of it can run at once is no longer worked out."""
@@ -25,17 +26,6 @@ class Relations(NamedTuple):
         return name in self.stands_by or name in self.excludes or any(name in of for of in self.stands_by.values())
 
 
-def names_in(equipment: Equipment, key: str) -> tuple[str, ...]:
-    """The names behind a linking key."""
-    fact = equipment.body.facts.get(key)
-    if fact is None:
-        return ()
-    data = fact.value.data
-    if isinstance(data, tuple):
-        return tuple(str(name) for name in data)
-    return (data,) if isinstance(data, str) else (fact.value.text,)
-
-
 def relations_of(equipment: Iterable[Equipment]) -> Relations:
     """What the statements say about each other."""
     stands_by: dict[str, tuple[str, ...]] = {}
@@ -43,9 +33,9 @@ def relations_of(equipment: Iterable[Equipment]) -> Relations:
     for item in equipment:
         facts = item.body.facts
         if "standby-of" in facts:
-            stands_by[item.name] = tuple(n for n in names_in(item, "standby-of") if n != item.name)
+            stands_by[item.name] = tuple(n for n in names_in(facts["standby-of"]) if n != item.name)
         if "not-with" in facts:
-            for other in names_in(item, "not-with"):
+            for other in names_in(facts["not-with"]):
                 if other != item.name:
                     excludes.setdefault(item.name, set()).add(other)
                     excludes.setdefault(other, set()).add(item.name)

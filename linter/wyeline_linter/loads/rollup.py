@@ -15,7 +15,7 @@ from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_linter.derive import LOAD_KINDS, NOT_FED, Derivation, EquipmentState, reasons_of
 from wyeline_linter.loads.as_given import category_of, limit_va
 from wyeline_linter.loads.buckets import VA, Key, Largest, Rows, add_row, row_of
-from wyeline_linter.loads.coincidence import left_out, names_in, relations_of
+from wyeline_linter.loads.coincidence import left_out, relations_of
 from wyeline_linter.loads.conductors_of_loads import Part, inverse_conjugates, spread
 from wyeline_linter.loads.demand import Counted, count
 from wyeline_linter.loads.leaves import Leaf
@@ -23,6 +23,7 @@ from wyeline_linter.loads.nodes import Sum
 from wyeline_linter.loads.of_circuits import circuit_leaves
 from wyeline_linter.loads.of_equipment import converter_input, equipment_leaf, is_converter
 from wyeline_linter.loads.through_cores import Through, through
+from wyeline_linter.near_names import PARTNER_KEYS
 from wyeline_linter.network import Network, follows_grid, makes_system, two_sided
 from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import UnknownBasisError
@@ -365,7 +366,7 @@ def volt_amperes_per_ampere(system: System | None) -> float:
 
 
 def _relates(equipment: Equipment | None) -> bool:
-    return equipment is not None and bool(names_in(equipment, "standby-of") or names_in(equipment, "not-with"))
+    return equipment is not None and any(key in equipment.body.facts for key in PARTNER_KEYS)
 
 
 def _basis(name: str | None) -> Basis | None:
