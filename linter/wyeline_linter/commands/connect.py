@@ -1,0 +1,228 @@
+"""``wyeline connect``: why one thing cannot feed another, the least changes that let it, and what to go through."""
+
+from __future__ import annotations
+
+import argparse
+import difflib
+from collections.abc import Iterable, Sequence
+
+from wyeline_grammar.linking import Equipment
+from wyeline_grammar.sources import Files, SourceError, read_text, workspace_of
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.checklist import QUESTIONS, READINGS, for_connection
+from wyeline_linter.commands.roots import roots_of
+from wyeline_linter.connected_load import leg_loads
+from wyeline_linter.findings import Edit, Finding
+from wyeline_linter.fixing import apply_edits, write_atomically
+from wyeline_linter.network import can_feed, makes_system
+from wyeline_linter.outputs.text import CAUTION, shown_path
+from wyeline_linter.repair import Diagnosis, Solution, diagnose, findings_at, solve
+from wyeline_linter.verdicts import Cause, Feeds, Refusal
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("path", metavar="PATH", help="a model's root file, or a folder with one model")
+    parser.add_argument("source", metavar="FROM", help="what is to feed: a name of the model")
+    parser.add_argument("target", metavar="TO", help="what is to be fed: a name, or a port such as ATS-1.normal")
+    parser.add_argument("--apply", type=int, metavar="N", help="write solution N into the model's files")
+
+
+def run(arguments: argparse.Namespace) -> int:
+    files = Files()
+    roots = roots_of([arguments.path], files)
+    if len(roots) > 1:
+        listed = ", ".join(shown_path(r) for r in roots)
+        raise SourceError(arguments.path, f"this folder holds {len(roots)} models; name one: {listed}")
+    analysis = Analysis(roots[0], files, workspace_of(roots[0]))
+    source, _ = _named(analysis, arguments.source)
+    target, port = _named(analysis, arguments.target)
+    if source is target:
+        raise SourceError(shown_path(roots[0]), f"`{source.name}` cannot feed itself; name two pieces of equipment")
+    backwards = _backwards(source, target)
+    if backwards:
+        print(backwards)
+        return 1
+    found = diagnose(analysis.view, source.name, target, port)
+    rules = findings_at(analysis, found.link)
+    refused = not found.works or bool(rules)
+    solutions = solve(analysis.view, source.name, target.name, port) if refused or found.link.feeder is None else []
+    if arguments.apply is not None:
+        return _apply(arguments.apply, solutions, refused)
+    print(_verdict(analysis, found, rules))
+    for i, solution in enumerate(solutions, 1):
+        print(_solution(analysis, i, solution))
+    if not solutions and not found.works:
+        print(_no_solution(found))
+    if solutions:
+        words = " ".join(_shell(w) for w in (arguments.path, arguments.source, arguments.target))
+        print(f"To write one into the model: wyeline connect {words} --apply N\n")
+    print(CAUTION)
+    return 1 if refused else 0
+
+
+def _shell(word: str) -> str:
+    import shlex
+
+    return shlex.quote(word)
+
+
+def _named(analysis: Analysis, text: str) -> tuple[Equipment, str | None]:
+    """The equipment, and its port, that a word on the command line means. Raises SourceError with the nearest names."""
+    model = analysis.model
+    bare = text[1:-1] if len(text) > 2 and text[0] == text[-1] == '"' else text
+    if bare in model.equipment:
+        return model.equipment[bare], None
+    name, _, port = bare.rpartition(".")
+    if name in model.equipment:
+        return model.equipment[name], port
+    near = [n for n in analysis.view.near_names(bare) if n in model.equipment]
+    hint = f"; the nearest: {', '.join(near)}" if near else ""
+    raise SourceError(shown_path(model.root), f"no equipment in this model is called `{bare}`{hint}")
+
+
+def _backwards(source: Equipment, target: Equipment) -> str:
+    if not can_feed(source):
+        return f"`{source.name}` is a {source.kind}: nothing can be fed from it."
+    if makes_system(target) and not makes_system(source):
+        return (
+            f"`{target.name}` is a {target.kind}: it makes its own voltage and is fed by nothing here. "
+            f"To feed `{source.name}` from it, name `{target.name}` first."
+        )
+    return ""
+
+
+# what is printed
+
+
+def _verdict(analysis: Analysis, found: Diagnosis, rules: Sequence[Finding]) -> str:
+    link = found.link
+    ends = f"{link.source} -> {link.target.name}{f'.{link.port}' if link.port else ''}"
+    if found.refusal is not None:
+        refusal = found.refusal
+        return (
+            f"{ends} cannot be connected as it stands: {refusal.cause.value}\n"
+            f"  found:   {refusal.found}\n  needed:  {refusal.needed}\n  why:     {refusal.why}\n"
+            + _others(found, rules)
+        )
+    if found.unknown:
+        at = f" (what is missing belongs to `{found.at}`)" if found.at is not None else ""
+        lines = [f"{ends}: nobody can tell yet, which is not the same as impossible{at}"]
+        lines += [f"  missing: {reason}" for reason in found.unknown]
+        lines += ["", "If you stand before it, three answers settle which system is there:"]
+        lines += [f"  - {question}" for question in QUESTIONS]
+        lines += [f"    {notation:<13} {reading}" for notation, reading in READINGS]
+        return "\n".join([*lines, ""])
+    if rules:
+        head = f"{ends}: voltage and legs fit, but {len(rules)} thing{'s are' if len(rules) > 1 else ' is'} wrong"
+        return f"{head}\n{_others(found, rules)}"
+    return _works(analysis, found, ends)
+
+
+def _about(name: str, verb: str, refusal: Refusal, what: str) -> str:
+    """Figures with the name they belong to; a circle or a second supply names its parts itself."""
+    return what if refusal.cause in (Cause.LOOP, Cause.SECOND_SUPPLY) else f"`{name}` {verb} {what}"
+
+
+def _others(found: Diagnosis, rules: Iterable[Finding]) -> str:
+    cause = found.refusal.cause.value if found.refusal is not None else ""
+    lines = []
+    for finding in rules:
+        if finding.rule == cause:
+            continue
+        lines.append(f"  {finding.rule}: {finding.message}")
+        lines += [f"    {k}: {v}" for k, v in (("found", finding.found), ("needed", finding.needed)) if v]
+        if finding.why:
+            lines.append(f"    why: {finding.why}")
+    return "\n".join(lines) + ("\n" if lines else "")
+
+
+def _works(analysis: Analysis, found: Diagnosis, ends: str) -> str:
+    link, view = found.link, analysis.view
+    verdict = link.verdict
+    lines = [f"{ends} can be connected" + (": it is." if link.feeder is not None else "; no feeder does it yet.")]
+    if isinstance(verdict, Feeds):
+        ways = dict.fromkeys(" ".join(m.conductors) for m in verdict.maps)
+        if link.feeder is not None:
+            lines.append(f"  on:      {' '.join(verdict.best.conductors)} of `{link.source}`")
+        else:
+            lines.append(f"  legs:    {' | '.join(ways)}")
+        lines.append(f"  gets:    {verdict.best.system.in_words()}")
+        loads = leg_loads(view, link.source)
+        if any(loads.values()):
+            shown = ", ".join(f"{leg} {va / 1000:.3g} kVA" for leg, va in loads.items())
+            lines.append(f"  stated load of `{link.source}`: {shown}")
+        lines += [f"  note:    {note.text}" for note in verdict.notes]
+    if link.feeder is not None:
+        lines += [f"  {item.in_words()}" for item in for_connection(view, link.target.name, None, None)]
+    return "\n".join([*lines, ""])
+
+
+def _solution(analysis: Analysis, number: int, solution: Solution) -> str:
+    lines = [f"{number}. {solution.title}", f"   because: {solution.reason}", ""]
+    lines += [f"     {line}" for line in _diff(analysis, solution.edits)]
+    parts = (
+        ("sizes", solution.sized),
+        ("left for you", solution.left),
+        ("then comes to light", solution.comes_to_light),
+    )
+    for label, entries in parts:
+        if entries:
+            lines += ["", f"   {label}:"] + [f"     - {entry}" for entry in entries]
+    lines += ["", "   checklist (x: the model shows it):"]
+    lines += [f"     {item.in_words()}" for item in solution.checklist]
+    return "\n".join([*lines, ""])
+
+
+def _by_file(edits: Iterable[Edit]) -> dict[str, list[Edit]]:
+    found: dict[str, list[Edit]] = {}
+    for edit in edits:
+        found.setdefault(edit.block.file, []).append(edit)
+    return found
+
+
+def _diff(analysis: Analysis, edits: Iterable[Edit]) -> list[str]:
+    """The lines that go and come, by file, without the rest of a patch."""
+    lines: list[str] = []
+    for path, list_of in _by_file(edits).items():
+        old = analysis.files.get(path).text
+        new = apply_edits(old, list_of)
+        first = min(e.block.first_line + e.line for e in list_of) + 1
+        lines.append(f"{shown_path(path)}:{first}")
+        patch = difflib.unified_diff(old.split("\n"), new.split("\n"), n=0, lineterm="")
+        lines += [line for line in patch if not line.startswith(("---", "+++", "@@"))]
+    return lines
+
+
+def _no_solution(found: Diagnosis) -> str:
+    if found.at is not None:
+        return f"No edit can answer for a missing fact: complete `{found.at}` first.\n"
+    return (
+        "Nothing in this model connects them: no wire, no transformer or converter between them, and no other board "
+        "here that fits.\nOther equipment, or another supply, is needed.\n"
+    )
+
+
+def _apply(number: int, solutions: Sequence[Solution], refused: bool) -> int:
+    if not solutions:
+        print("There is nothing to apply: " + ("no solution was found." if refused else "the connection is there."))
+        return 1 if refused else 0
+    if not 1 <= number <= len(solutions):
+        count = len(solutions)
+        raise SourceError(f"--apply {number}", f"there {'is 1 solution' if count == 1 else f'are {count} solutions'}")
+    solution = solutions[number - 1]
+    texts = {path: (read_text(path), edits) for path, edits in _by_file(solution.edits).items()}
+    written: list[str] = []
+    new = {path: apply_edits(old, edits) for path, (old, edits) in texts.items()}
+    try:
+        for path, text in new.items():
+            write_atomically(path, text)
+            written.append(path)
+    except SourceError:
+        for path in written:  # all files or none
+            write_atomically(path, texts[path][0])
+        raise
+    print(f"applied to {', '.join(shown_path(p) for p in new)}: {solution.title}")
+    for entry in solution.left:
+        print(f"  left for you: {entry}")
+    print(CAUTION)
+    return 0

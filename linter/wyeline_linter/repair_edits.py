@@ -1,0 +1,230 @@
+"""Repairs written down: feeder and equipment lines rewritten, new lines set in the fixed columns, new tags found.
+
+Everything works on whole lines, so that a repair reads in a diff as the lines a drafter would have changed.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+
+from wyeline_grammar.blocks import Block
+from wyeline_grammar.formatter import format_lines
+from wyeline_grammar.linking import Equipment, Feeder, Model
+from wyeline_grammar.model import Fact, Span
+from wyeline_grammar.tokens import tokenize
+from wyeline_linter.findings import Edit, code_end
+from wyeline_linter.systems import LEGS
+
+DEVICE_FACTS = (
+    "rating",
+    "frame",
+    "pickup",
+    "instantaneous",
+    "delay",
+    "gfpe-pickup",
+    "curve",
+    "fuse",
+    "rcd",
+    "rcd-type",
+    "voltage",
+    "at",
+)
+"""Facts of a feeder that speak of its device; they go when the device goes."""
+
+_LEADING_COUNT = re.compile(r"(?:\d+[ \t]+sets?[ \t]+)?(?P<count>\d+)(?=[#x×G])")
+_NUMBERED = re.compile(r"(?P<prefix>.*?)(?P<number>\d+)")
+_PREFIXES = {"transformer": "TX-", "inverter": "FC-", "charger": "RECT-", "transfer": "ATS-"}
+
+
+def spelled(name: str) -> str:
+    """A name as the language writes it, in quotes where it could be read as something else."""
+    tokens, comment = tokenize(name)
+    bare = len(tokens) == 1 and tokens[0].kind == "NAME" and comment is None
+    return name if bare else f'"{name}"'
+
+
+def legs_text(legs: Iterable[str]) -> str:
+    """``[AB]``; direct current has no leg names, so nothing is written for it."""
+    names = tuple(legs)
+    return f"[{''.join(names)}]" if names and all(name in LEGS for name in names) else ""
+
+
+def new_tag(model: Model, kind: str, target: str, taken: Iterable[str] = ()) -> str:
+    """A tag that nothing bears, in the manner of the model: its own prefix and next number, or prefix and target.
+
+    Names that differ only in case count as the same.
+    """
+    used = {name.casefold() for name in taken}
+
+    def free(name: str) -> bool:
+        return name.casefold() not in used and not model.folded.get(name.casefold())
+
+    names = [e.name for e in model.equipment.values() if e.kind == kind]
+    matches = [match for match in map(_NUMBERED.fullmatch, names) if match is not None and match["prefix"]]
+    if names and len(matches) * 2 < len(names):
+        stems = [name.rpartition("-")[0] for name in names if "-" in name]
+        if stems:
+            stem = max(sorted(set(stems)), key=stems.count)
+            bare = re.sub(r"[^A-Za-z0-9]+", "", target) if spelled(target) != target else target
+            if free(f"{stem}-{bare}"):
+                return f"{stem}-{bare}"
+    prefixes = [match["prefix"] for match in matches]
+    prefix = max(sorted(set(prefixes)), key=prefixes.count) if prefixes else _PREFIXES.get(kind, "X-")
+    numbers = [int(m["number"]) for m in matches if m["prefix"] == prefix]
+    number = max(numbers, default=0) + 1
+    while not free(f"{prefix}{number}"):
+        number += 1
+    return f"{prefix}{number}"
+
+
+class Draft:
+    """Changes to lines of blocks, collected and then set in the fixed columns."""
+
+    def __init__(self) -> None:
+        self._parts: dict[Block, dict[int, list[tuple[int, int, str]]]] = {}
+        self._below: dict[Block, dict[int, list[str]]] = {}
+
+    def replace(self, block: Block, span: Span, text: str) -> None:
+        """Put ``text`` in the place of a span; an empty one takes the words away."""
+        self._parts.setdefault(block, {}).setdefault(span.line, []).append((span.start, span.end, text))
+
+    def append(self, block: Block, line: int, text: str) -> None:
+        """Add a phrase at the end of a line, before its comment."""
+        column = code_end(block.lines[line])
+        self._parts.setdefault(block, {}).setdefault(line, []).append((column, column, f"  {text}"))
+
+    def below(self, block: Block, line: int, lines: Iterable[str]) -> None:
+        """New lines below a line: details of its statement, or statements of their own."""
+        self._below.setdefault(block, {}).setdefault(line, []).extend(lines)
+
+    def edits(self) -> tuple[Edit, ...]:
+        found: list[Edit] = []
+        for block in dict.fromkeys((*self._parts, *self._below)):
+            changed = list(block.lines)
+            parts = self._parts.get(block, {})
+            for line, pieces in parts.items():
+                changed[line] = _spliced(block.lines[line], pieces)
+            set_lines = format_lines(changed)
+            added = self._below.get(block, {})
+            for line in sorted({*parts, *added}):
+                old = block.lines[line]
+                below = "".join(f"\n{text}" for text in format_lines(added.get(line, [])))
+                if line in parts:
+                    found.append(Edit(block, line, 0, line, len(old), set_lines[line] + below))
+                else:
+                    found.append(Edit(block, line, len(old), line, len(old), below))
+        return tuple(found)
+
+
+def _spliced(text: str, pieces: list[tuple[int, int, str]]) -> str:
+    for start, end, new in sorted(pieces, key=lambda piece: piece[:2], reverse=True):
+        if not new:  # the comma or the blanks that held the words go with them
+            while start > 0 and text[start - 1] in " \t,":
+                start -= 1
+            new = "  " if end < len(text) else ""
+        text = text[:start] + new + text[end:]
+    return text
+
+
+# feeders
+
+
+def set_source(draft: Draft, feeder: Feeder, name: str, legs: str) -> None:
+    """Let the feeder leave ``name`` (as spelt) on these legs (``[AB]`` or nothing)."""
+    end = feeder.source
+    last = end.legs_span.end if end.legs_span is not None else end.span.end
+    draft.replace(feeder.block, Span(end.span.line, end.span.start, last), f"{name}{legs}")
+
+
+def set_poles(draft: Draft, feeder: Feeder, poles: int, *, neutral: bool | None = None) -> None:
+    """Give its device so many poles; ``neutral`` says whether it switches the neutral, None keeps that."""
+    fact = feeder.body.facts.get("rating")
+    if fact is None:
+        return
+    old = feeder.body.poles
+    switched = (old is not None and old.switched_neutral) if neutral is None else neutral
+    draft.replace(feeder.block, fact.span, f"{fact.value.text} {poles}p{'+N' if switched else ''}")
+
+
+def drop_facts(draft: Draft, feeder: Feeder, names: Iterable[str]) -> None:
+    for name in names:
+        fact = feeder.body.facts.get(name)
+        if fact is not None:
+            draft.replace(feeder.block, fact.span, "")
+
+
+def set_fact(draft: Draft, feeder: Feeder, name: str, text: str) -> None:
+    """Put a phrase where the fact ``name`` stands, or at the end of the feeder's head line."""
+    fact = feeder.body.facts.get(name)
+    if fact is not None:
+        draft.replace(feeder.block, fact.span, text)
+    else:
+        draft.append(feeder.block, feeder.statement.head.line, text)
+
+
+def set_wire_count(draft: Draft, feeder: Feeder, legs: int, neutral: bool) -> bool:
+    """Let the run have one wire a leg, and a neutral; what is written keeps its sizes. False where nothing changed."""
+    wires = feeder.body.conductors
+    if wires is None:
+        return False
+    roles = {role for role, _ in wires.extras}
+    apart = bool(roles & {"N", "PEN"})
+    count = legs + (1 if neutral and not apart else 0) + (1 if wires.run.with_protective else 0)
+    raw = feeder.block.lines[wires.span.line][wires.span.start : wires.span.end]
+    match = _LEADING_COUNT.match(raw)
+    if match is None or count == wires.run.count:
+        return False
+    start = wires.span.start + match.start("count")
+    draft.replace(feeder.block, Span(wires.span.line, start, start + len(match["count"])), str(count))
+    return True
+
+
+def drop_wires(draft: Draft, feeder: Feeder) -> None:
+    """Take the wires, their length and raceway off the line: they were those of another run."""
+    for part in (feeder.body.conductors, feeder.body.raceway):
+        if part is not None:
+            draft.replace(feeder.block, part.span, "")
+    drop_facts(draft, feeder, ("length",))
+
+
+# equipment
+
+
+def set_voltage(draft: Draft, equipment: Equipment, text: str) -> None:
+    """Write another voltage on a piece of equipment; one that comes from its type is written here and so replaced."""
+    statement = equipment.statement
+    side = statement.primary
+    if side is not None:
+        draft.replace(equipment.block, side.span, text)
+    elif statement.name is not None:
+        span = statement.name.span
+        draft.replace(equipment.block, Span(span.line, span.end, span.end), f"  {text}")
+
+
+def set_sides(draft: Draft, equipment: Equipment, primary: str, secondary: str) -> None:
+    """Write both sides of a transformer."""
+    statement = equipment.statement
+    name = statement.name
+    if name is None:
+        return
+    sides = [side for side in (statement.primary, statement.secondary) if side is not None]
+    text = f"  {primary} -> {secondary}  "
+    if not sides:
+        draft.replace(equipment.block, Span(name.span.line, name.span.end, name.span.end), text)
+        return
+    first = name.span.end
+    last = max(side.span.end for side in sides)
+    if statement.arrow and len(sides) == 1:
+        raw = equipment.block.lines[name.span.line]
+        last = max(last, raw.find("->", first) + 2)
+    draft.replace(equipment.block, Span(name.span.line, first, last), text)
+
+
+def set_own_fact(draft: Draft, equipment: Equipment, name: str, text: str) -> None:
+    """Put a phrase where the statement's own fact stands (one from a type is replaced by writing it here)."""
+    fact: Fact | None = equipment.statement.body.facts.get(name)
+    if fact is not None:
+        draft.replace(equipment.block, fact.span, text)
+    elif text:
+        draft.append(equipment.block, equipment.statement.head.line, text)

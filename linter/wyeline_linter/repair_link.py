@@ -1,0 +1,494 @@
+"""The connection in question, and every way to make it, written as edits of the model's text.
+
+`candidates` is the search of `repair`: the ways of `repair_routes` from each board that may feed, with the costs that
+only the model knows (another board, other poles, a rating nobody states), cheapest first. Nothing here is verified yet.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from wyeline_grammar.blocks import Block
+from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_grammar.notation import Voltage
+from wyeline_grammar.vocabulary import BOARDS
+from wyeline_linter.analysis import View
+from wyeline_linter.board_positions import positions_of
+from wyeline_linter.connected_load import leg_loads, load_below
+from wyeline_linter.derive import LOAD_KINDS, NOT_FED, reasons_of
+from wyeline_linter.feeding import feed_from
+from wyeline_linter.findings import Edit
+from wyeline_linter.network import can_feed
+from wyeline_linter.repair_edits import (
+    Draft,
+    drop_facts,
+    legs_text,
+    set_fact,
+    set_poles,
+    set_source,
+    set_voltage,
+    set_wire_count,
+    spelled,
+)
+from wyeline_linter.repair_routes import COST, Need, Route, Stage, routes
+from wyeline_linter.repair_sizes import device_for, main_of, wires_for
+from wyeline_linter.systems import NEUTRAL, Known, System, SystemState, volts_text
+from wyeline_linter.verdicts import FeedVerdict, LegMap, Undecided
+
+MOVE_TO = frozenset(BOARDS) | {"busway"}
+"""Kinds that a load may be moved to."""
+
+_GONE = frozenset({"future", "demolish"})
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Link:
+    """One connection: from what, to what, and the feeder that makes it, None where none is written yet."""
+
+    source: str
+    target: Equipment
+    feeder: Feeder | None
+    offered: SystemState
+    wanted: Voltage | None
+    verdict: FeedVerdict
+    port: str | None = None
+
+    @property
+    def end(self) -> str:
+        """The far end as the language writes it."""
+        return spelled(self.target.name) + (f".{self.port}" if self.port else "")
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """One way to make a connection. ``left`` is what remains for an engineer to give, ``sized`` where sizes come from, ``stage`` what is inserted as
+    ``inserted``, ``board`` what feeds it then, on ``legs``; ``keeps_need`` is false where the far end is declared anew,
+    ``of_finding`` true for a rule's own fix (``family`` is then the rule)."""
+
+    cost: int
+    family: str
+    title: str
+    reason: str
+    edits: tuple[Edit, ...]
+    left: tuple[str, ...] = ()
+    sized: tuple[str, ...] = ()
+    board: str = ""
+    legs: tuple[str, ...] = ()
+    stage: Stage | None = None
+    inserted: str | None = None
+    keeps_need: bool = True
+    of_finding: bool = False
+
+
+def link_of(view: View, source: str, target: Equipment, feeder: Feeder | None, port: str | None = None) -> Link:
+    """The connection as it stands, or as it would be where no feeder makes it yet."""
+    wanted = view.derivation.stated(target.primary)
+    state = view.state(source)
+    offered: SystemState = state.system if state is not None else NOT_FED
+    judged = view.feeder_state(feeder.key) if feeder is not None else None
+    if judged is not None:
+        return Link(source, target, feeder, judged.offered, judged.wanted, judged.verdict, port)
+    if wanted is not None:
+        hz = view.derivation.wanted_hz(target)
+        verdict = feed_from(offered, wanted, is_load=as_nameplate(target), frequency_hz=hz)
+    elif isinstance(offered, Known):
+        verdict = feed_from(offered, offered.system)
+    else:
+        verdict = Undecided(reasons_of(offered))
+    return Link(source, target, feeder, offered, wanted, verdict, port)
+
+
+def as_nameplate(target: Equipment) -> bool:
+    """Whether its voltage is a nameplate with its tolerance: loads, and the windings of a transformer."""
+    return target.kind in LOAD_KINDS or target.kind == "transformer"
+
+
+def need_of(view: View, link: Link, up: System) -> Need | None:
+    """What the far end wants of ``up``; where it states nothing, what its device and legs take. None: anything."""
+    target, wanted = link.target, link.wanted
+    if wanted is None:
+        feeder = link.feeder
+        stated = feeder.source.legs if feeder is not None else None
+        poles = feeder.body.poles if feeder is not None else None
+        count = len([leg for leg in stated if leg != NEUTRAL]) if stated else poles.count if poles else len(up.legs)
+        names = up.legs[: max(1, min(count, len(up.legs)))]
+        wanted = up.restrict((*names, NEUTRAL) if up.has_neutral else names).nominal
+        if len(names) == 1 and not up.has_neutral:
+            return None
+    return Need(
+        wanted,
+        as_nameplate(target),
+        view.derivation.wanted_hz(target),
+        target.kind in BOARDS and link.wanted is not None,
+        view.derivation.practice,
+    )
+
+
+# the search
+
+
+def candidates(view: View, link: Link, *, everywhere: bool) -> list[Candidate]:
+    """Every way to make the connection, cheapest first; ``everywhere`` looks at all boards, not only at those above."""
+    found: list[Candidate] = []
+    for board, base in _boards(view, link, everywhere):
+        state = view.state(board)
+        if state is None or not isinstance(state.system, Known):
+            continue
+        need = need_of(view, link, state.system.system)
+        if need is None:
+            continue
+        for route in routes(state.system.system, need):
+            if base and route.stage is not None and board not in _above(view, link):
+                continue
+            made = _by_wire(view, link, board, route, base) if route.stage is None else None
+            if route.stage is not None:
+                from wyeline_linter.repair_stage import by_stage
+
+                made = by_stage(view, link, board, route, base)
+            if made is not None and made.edits:
+                found.append(made)
+    found.sort(key=lambda c: c.cost)
+    return found
+
+
+def _above(view: View, link: Link) -> list[str]:
+    return [name for name in view.network.above(link.source) if _may_feed(view, link, name)]
+
+
+def _may_feed(view: View, link: Link, name: str) -> bool:
+    equipment = view.equipment(name)
+    return (
+        equipment is not None
+        and equipment.kind in MOVE_TO
+        and can_feed(equipment)
+        and equipment.status not in _GONE
+        and name != link.target.name
+        and link.target.name not in view.network.above(name)
+    )
+
+
+def _boards(view: View, link: Link, everywhere: bool) -> Iterator[tuple[str, int]]:
+    """The supply itself, the boards above it, and of the others the nearest one of every voltage system."""
+    yield link.source, 0
+    above = _above(view, link)
+    for name in above:
+        yield name, COST["move"]
+    if not everywhere or link.wanted is None:
+        return
+    best: dict[System, tuple[int, int, str]] = {}
+    near = {name: i for i, name in enumerate(view.network.above(link.source))}
+    tried = {link.source, *above}
+    for i, (name, state) in enumerate(view.derivation.states.items()):
+        equipment = view.model.equipment.get(name)
+        if equipment is None or equipment.kind not in MOVE_TO or name in tried or not isinstance(state.system, Known):
+            continue
+        rank = min((near[n] for n in view.network.above(name) if n in near), default=len(near))
+        known = best.get(state.system.system)
+        if (known is None or (rank, i) < known[:2]) and _may_feed(view, link, name):
+            best[state.system.system] = (rank, i, name)
+    for _, _, name in sorted(best.values()):
+        yield name, COST["move"]
+
+
+# legs and positions
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """The conductors chosen for a line, the legs to write (empty: only one choice exists), its positions, and what the
+    choice does to the balance of the board (empty where no load is stated)."""
+
+    map: LegMap
+    written: str
+    positions: tuple[int, ...] | None
+    balance: str = ""
+
+
+def choose(
+    view: View,
+    board: str,
+    maps: Iterable[LegMap],
+    load_va: float,
+    *,
+    feeder: Feeder | None = None,
+    stated: tuple[str, ...] | None = None,
+    poles: int | None = None,
+    wants_position: bool = False,
+) -> Taken | None:
+    """The lightest legs of a board among ``maps``, with free positions on them where the board counts positions.
+
+    Legs that are written and fit stay. None where no run of positions is free.
+    """
+    ways = list(maps)
+    several = len({frozenset(m.conductors) for m in ways}) > 1
+    loads = leg_loads(view, board, feeder) if several else {}
+
+    def after(way: LegMap) -> dict[str, float]:
+        share = load_va / len(way.legs)
+        return {leg: va + (share if leg in way.legs else 0.0) for leg, va in loads.items()}
+
+    def taking(way: LegMap, positions: tuple[int, ...] | None) -> Taken:
+        return Taken(way, _written(way, several, board, view), positions, _balance(board, loads, after(way)))
+
+    def key(item: tuple[int, LegMap]) -> tuple[object, ...]:
+        i, way = item
+        return (
+            stated is None or way.legs != tuple(leg for leg in stated if leg != NEUTRAL),
+            poles is not None and way.live_poles != poles,
+            way.uses_high_leg,
+            round(max(after(way).values(), default=0.0)),
+            i,
+        )
+
+    ordered = [way for _, way in sorted(enumerate(ways), key=key)]
+    if not wants_position:
+        return taking(ordered[0], None)
+    equipment = view.equipment(board)
+    if equipment is None:
+        return None
+    positions = positions_of(view, equipment)
+    at = feeder.statement.at if feeder is not None and feeder.source.name == board else None
+    if at is not None and at.positions:
+        on = positions.numbering.legs(at.positions, positions.legs)
+        for way in ordered:
+            if way.legs == on and way.live_poles == len(at.positions):
+                return taking(way, at.positions)
+    for way in ordered:
+        for run in positions.free_runs(way.live_poles, frozenset(way.legs)):
+            on = positions.numbering.legs(run, positions.legs)
+            fitting = next((w for w in ordered if w.legs == on), None)
+            if fitting is not None:
+                return taking(fitting, run)
+    return None
+
+
+def _balance(board: str, before: dict[str, float], after: dict[str, float]) -> str:
+    if not any(before.values()):
+        return ""
+
+    def shown(loads: dict[str, float]) -> str:
+        return "/".join(f"{va / 1000:.3g}" for va in loads.values())
+
+    return f"; stated load of `{board}` on legs {'/'.join(before)}: {shown(before)} kVA, then {shown(after)} kVA"
+
+
+def _written(way: LegMap, several: bool, board: str, view: View) -> str:
+    state = view.state(board)
+    order = state.system.system.legs if state is not None and isinstance(state.system, Known) else way.legs
+    if several or (len(way.legs) > 1 and way.legs != tuple(leg for leg in order if leg in way.legs)):
+        return legs_text(way.legs)
+    return ""
+
+
+def wants_position(view: View, link: Link, board: str) -> bool:
+    """Whether a device in this board gets positions: where the line had some, or where the board counts its own."""
+    feeder = link.feeder
+    equipment = view.equipment(board)
+    if equipment is None or equipment.kind not in BOARDS:
+        return False
+    if feeder is not None and board == feeder.source.name:
+        at = feeder.statement.at
+        return at is not None and bool(at.positions)
+    return equipment.body.number("spaces") is not None
+
+
+def position_text(positions: tuple[int, ...] | None) -> str:
+    return "" if positions is None else f"at {','.join(map(str, positions))}"
+
+
+def amperes(va: float, system: System) -> float:
+    """Line current of a load, balanced, at nominal voltage."""
+    legs = system.legs
+    if len(legs) < 2:
+        return va / system.nominal_v(legs[0], NEUTRAL)
+    return va / (system.nominal_v(legs[0], legs[1]) * (math.sqrt(3.0) if len(legs) == 3 else 1.0))
+
+
+def has_room(view: View, link: Link, board: str) -> bool:
+    """Whether what the board's own device or bus is rated for covers its stated load with this one added."""
+    equipment = view.equipment(board)
+    state = view.state(board)
+    if equipment is None or state is None or not isinstance(state.system, Known):
+        return False
+    rating = main_of(equipment) or equipment.body.number("bus") or equipment.body.number("rating")
+    if rating is None or board == link.source or board in view.network.above(link.target.name):
+        return True
+    system = state.system.system
+    return amperes(load_below(view, board).va + load_below(view, link.target.name).va, system) <= rating
+
+
+# by wire
+
+
+def _by_wire(view: View, link: Link, board: str, route: Route, base: int) -> Candidate | None:
+    feeder, target = link.feeder, link.target
+    load = load_below(view, target.name)
+    stated = feeder.source.legs if feeder is not None and board == feeder.source.name else None
+    poles = feeder.body.poles if feeder is not None else None
+    taken = choose(
+        view,
+        board,
+        route.maps,
+        load.va,
+        feeder=feeder,
+        stated=stated,
+        poles=poles.count if poles else None,
+        wants_position=wants_position(view, link, board),
+    )
+    if taken is None or not has_room(view, link, board):
+        return None
+    if route.redeclared is not None and not _circuits_fit(target, taken.map.system):
+        return None
+    cost, draft, said = base + route.cost, Draft(), []
+    moved = feeder is not None and board != feeder.source.name
+    if feeder is not None and moved:
+        said.append(f"Feed `{target.name}` from `{board}` instead of `{feeder.source.name}`")
+    if route.redeclared is not None:
+        set_voltage(draft, target, route.redeclared.text)
+        said.append(f"Declare `{target.name}` as {route.redeclared.text}")
+    left: list[str] = []
+    if feeder is None:
+        family = "feed"
+        said.append(_new_line(view, link, board, taken, draft, left))
+    else:
+        family = "move" if moved else "redeclare" if route.redeclared is not None else "wire"
+        rating = feeder.body.number("rating")
+        if load.some and rating is not None and amperes(load.va, taken.map.system) > rating * (1 + 1e-9):
+            return None
+        cost += _rewritten(view, link, board, taken, draft, said)
+        if moved and (feeder.body.conductors is not None or "length" in feeder.body.facts):
+            left.append(f"wires, length and raceway: those on the line are of the run from `{feeder.source.name}`")
+    if route.redeclared is not None:
+        left += _what_changes_below(link, route.redeclared)
+    return Candidate(
+        cost,
+        family,
+        "; ".join(s if i == 0 else s[0].lower() + s[1:] for i, s in enumerate(said)),
+        f"`{board}` gives {taken.map.system.figures()} there; a wire is enough{taken.balance}",
+        draft.edits(),
+        tuple(left),
+        board=board,
+        legs=taken.map.legs,
+        keeps_need=route.redeclared is None,
+    )
+
+
+def _rewritten(view: View, link: Link, board: str, taken: Taken, draft: Draft, said: list[str]) -> int:
+    """Write the existing line anew; returns what the change of its device costs."""
+    feeder = link.feeder
+    assert feeder is not None
+    cost = 0
+    way = taken.map
+    moved = board != feeder.source.name
+    old = tuple(leg for leg in feeder.source.legs or () if leg != NEUTRAL)
+    new = tuple(taken.written.strip("[]"))
+    if moved or (old or new) != (new or old) or (old and not new and old != way.legs) or _names_absent(view, feeder):
+        keeps_port = not moved and feeder.source.port is not None
+        name = f"{spelled(board)}.{feeder.source.port}" if keeps_port else spelled(board)
+        set_source(draft, feeder, name, taken.written)
+        if not moved:
+            said.append(f"Take leg{'s' if len(way.legs) > 1 else ''} {' '.join(way.legs)} of `{board}`")
+    poles = feeder.body.poles
+    if poles is not None and (poles.count != way.live_poles or (poles.switched_neutral and not _n(way))):
+        cost += COST["poles"]
+        set_poles(draft, feeder, way.live_poles, neutral=None if _n(way) else False)
+        said.append(f"Give the device {way.live_poles} pole{'s' if way.live_poles > 1 else ''}")
+    at = feeder.statement.at
+    if taken.positions is not None and (at is None or at.positions != taken.positions):
+        cost += 0 if moved else COST["positions"]
+        set_fact(draft, feeder, "at", position_text(taken.positions))
+        said.append(f"Use positions {','.join(map(str, taken.positions))}")
+    elif moved and taken.positions is None:
+        drop_facts(draft, feeder, ("at",))
+    set_wire_count(draft, feeder, len(way.legs), _n(way) and _runs_neutral(feeder, link))
+    return cost
+
+
+def _n(way: LegMap) -> bool:
+    return way.system.has_neutral
+
+
+def _names_absent(view: View, feeder: Feeder) -> bool:
+    state = view.state(feeder.source.name)
+    if feeder.source.legs is None or state is None or not isinstance(state.system, Known):
+        return False
+    return any(leg not in state.system.system.conductors for leg in feeder.source.legs)
+
+
+def _runs_neutral(feeder: Feeder, link: Link) -> bool:
+    """Whether the far end takes the neutral by what it states; where it states nothing, whether the run has one."""
+    if link.wanted is not None:
+        return True
+    wires = feeder.body.conductors
+    return wires is not None and bool({role for role, _ in wires.extras} & {"N", "PEN"})
+
+
+def _new_line(view: View, link: Link, board: str, taken: Taken, draft: Draft, left: list[str]) -> str:
+    line = feeder_line(view, link, board, taken, link.end, left)
+    block, row = where_new_lines_go(view, link, board)
+    draft.below(block, row, [line])
+    legs = f" on leg{'s' if len(taken.map.legs) > 1 else ''} {' '.join(taken.map.legs)}" if taken.written else ""
+    return f"Feed `{link.target.name}` from `{board}`{legs}"
+
+
+def feeder_line(view: View, link: Link, board: str, taken: Taken, end: str, left: list[str]) -> str:
+    """The text of a feeder that does not exist yet, from a board to the far end."""
+    way = taken.map
+    legs = way.system.legs
+    volts = way.system.nominal_v(legs[0], legs[1] if len(legs) > 1 else NEUTRAL)
+    device, why = device_for(view, volts, len(legs), link.target)
+    parts = [f"feeder {spelled(board)}{taken.written} -> {end}"]
+    if device is None:
+        left.append(why)
+    else:
+        parts.append(f"{device:g} A {way.live_poles}p")
+        wires = wires_for(view, device, len(legs), way.system.has_neutral, view.equipment(board))
+        if wires:
+            parts.append(wires)
+    if taken.positions:
+        parts.append(position_text(taken.positions))
+    left.append(f"length and raceway of `{board} -> {link.target.name}`")
+    return "  ".join(parts) + "  // device, wires, length: complete what is missing"
+
+
+def where_new_lines_go(view: View, link: Link, board: str) -> tuple[Block, int]:
+    """Below the line in question; else below the last feeder that leaves the board; else below the far end."""
+    if link.feeder is not None:
+        return link.feeder.block, link.feeder.statement.last_line
+    leaving = [f for f in view.feeders_out_of(board) if f.block.file == link.target.block.file]
+    if leaving:
+        last = max(leaving, key=lambda f: f.block.first_line)
+        return last.block, last.statement.last_line
+    return link.target.block, link.target.statement.last_line
+
+
+def _circuits_fit(board: Equipment, system: System) -> bool:
+    """Whether the poles of its circuits still find their conductors: one pole needs a neutral, three take three legs."""
+    for placed in board.circuits:
+        circuit = placed.circuit
+        poles = circuit.body.poles.count if circuit.body.poles else len(circuit.place.positions)
+        if "space" in circuit.body.flags or "spare" in circuit.body.flags:
+            continue
+        if (poles == 1 and not system.has_neutral) or poles > len(system.legs):
+            return False
+    return True
+
+
+def _what_changes_below(link: Link, redeclared: Voltage) -> list[str]:
+    """What a new declaration asks to be looked at: circuits that sit on the voltage that changes."""
+    wanted = link.wanted
+    if wanted is None:
+        return []
+    left = []
+    if abs(wanted.line_v - redeclared.line_v) > 0.01 * wanted.line_v:
+        share = (redeclared.line_v / wanted.line_v) ** 2
+        several = [p.key for p in link.target.circuits if len(p.circuit.place.positions) > 1]
+        if several:
+            left.append(
+                f"nameplates of circuits {', '.join(several)} of `{link.target.name}`: they get "
+                f"{volts_text(redeclared.line_v)} instead of {volts_text(wanted.line_v)}; a heater then gives "
+                f"{100 * share:.0f} % of its power"
+            )
+    return left

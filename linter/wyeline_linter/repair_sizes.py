@@ -1,0 +1,290 @@
+"""Sizes for what a repair inserts: the transformer, its two devices, the wires on its primary side.
+
+Standard ratings and code limits come from the tables of the project's basis. Where the project names none, standard
+series are still a help, so they are taken from the basis that its frequency suggests, and a note says so. Nothing here
+gives an impedance, a length or a fault rating: only an engineer has those.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.linking import Equipment
+from wyeline_linter.connected_load import Connected, load_below
+from wyeline_linter.derive import LOAD_KINDS
+from wyeline_linter.repair_routes import Stage
+from wyeline_linter.tables import Basis, NotListed, UnknownBasisError, basis
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+    from wyeline_linter.standard_ratings import DeviceLimit
+
+_R10 = (1.0, 1.25, 1.6, 2.0, 2.5, 3.15, 4.0, 5.0, 6.3, 8.0)
+"""Preferred numbers R10 (ISO 3), which IEC 60076-1 clause 5.1 names for rated powers."""
+
+_LARGEST_SET_A = 400.0
+"""Above this device, wires run in parallel sets (common practice: pulling larger than 500 kcmil is rare)."""
+
+
+@dataclass(slots=True)
+class Sizes:
+    """Sizes of an inserted piece; None where they cannot be told. ``notes`` say where each one comes from."""
+
+    load: Connected
+    power_va: float | None = None
+    power_text: str = ""
+    primary_device_a: float | None = None
+    fuse: bool = False
+    main_to_add_a: float | None = None
+    notes: list[str] = field(default_factory=list)
+    unresolved: int = 0
+
+
+def tables_for(view: View) -> tuple[Basis, bool]:
+    """The tables to choose from, and whether the project itself names them."""
+    if view.basis is not None:
+        try:
+            return basis(view.basis), True
+        except UnknownBasisError:
+            pass
+    hz = view.model.frequency_hz
+    return basis("iec" if hz == 50.0 or (view.basis or "").startswith("iec") else "us-2023"), False
+
+
+def main_of(equipment: Equipment) -> float | None:
+    """The rating of a board's main in amperes, None where it has none."""
+    for key in ("main", "incomer"):
+        fact = equipment.body.facts.get(key)
+        if fact is not None and fact.value.kind == "quantity":
+            return fact.number
+    return None
+
+
+def has_lugs_only(equipment: Equipment) -> bool:
+    return any(equipment.body.text(key) == "lugs" for key in ("main", "incomer"))
+
+
+def sizes_for(view: View, stage: Stage, target: Equipment, device_a: float | None) -> Sizes:
+    """Sizes of ``stage`` in front of ``target``; ``device_a`` is the device that stays on the line to it."""
+    tables, own = tables_for(view)
+    sizes = Sizes(load_below(view, target.name))
+    volts = stage.secondary.line_v
+    phases = 3 if stage.three_phase else 1
+    if stage.kind != "transformer":
+        _converter(sizes, stage, target)
+        return sizes
+    # Behind three windings a need of two legs still loads each winding with its own share.
+    root = math.sqrt(3.0) if phases == 3 else 1.0
+    main = main_of(target)
+    kva, why = _kva(tables, sizes.load, phases, volts, root, main, device_a, target)
+    if kva is None:
+        sizes.unresolved += 1
+        sizes.notes.append(f"kVA of the transformer: {why}")
+        return sizes
+    sizes.power_va, sizes.power_text = kva * 1000.0, f"{kva:g} kVA"
+    sizes.notes.append(f"{kva:g} kVA {why}")
+    if not own:
+        sizes.notes.append(f"sizes are of the usual series ({tables.title}); the project names no basis")
+    _primary_device(tables, sizes, kva * 1000.0 / (stage.primary.line_v * root))
+    if main is None and target.kind not in LOAD_KINDS and device_a is None:
+        _main_to_add(tables, sizes, kva * 1000.0 / (volts * root), target)
+    return sizes
+
+
+def _converter(sizes: Sizes, stage: Stage, target: Equipment) -> None:
+    if sizes.load.some and not sizes.load.unknown:
+        sizes.power_va = sizes.load.va
+        sizes.power_text = power_text(sizes.load.va, "W" if stage.kind == "charger" else "VA")
+        sizes.notes.append(f"{sizes.power_text} is the load of `{target.name}`; the next size of a maker goes here")
+    else:
+        sizes.unresolved += 1
+        sizes.notes.append("rating of the converter: the load below is not stated")
+
+
+def power_text(va: float, unit: str = "VA") -> str:
+    if va >= 1000.0:
+        return f"{round(va / 1000.0, 3):g} k{unit}"
+    return f"{round(va, 1):g} {unit}"
+
+
+def _kva(
+    tables: Basis,
+    load: Connected,
+    phases: int,
+    volts: float,
+    root: float,
+    main: float | None,
+    device_a: float | None,
+    target: Equipment,
+) -> tuple[float | None, str]:
+    """The usual size, and why it is that one."""
+    least, why = 0.0, ""
+    if load.some:
+        least = load.va / 1000.0
+        why = f"carries the {power_text(load.va)} stated below it"
+        if load.unknown or load.at_least:
+            why += " (at least: not every load states its input)"
+    device = main if main is not None else device_a if target.kind not in LOAD_KINDS else None
+    bus = target.body.number("bus") or target.body.number("rating")
+    if device is not None:
+        carrier = f"the {device:g} A {'main' if main is not None else 'device'} of `{target.name}`"
+        for size in _series(tables, phases, max(least, device * volts * root / 1000.0 / 3.0)):
+            if size >= least and _protected_by(tables, size * 1000.0 / (volts * root), device):
+                more = f", and {why}" if why else ""
+                return size, f"is the least that {carrier} protects{more}"
+        return None, f"no usual size is protected by {carrier}"
+    if not least and bus is not None and target.kind not in LOAD_KINDS:
+        least = bus * volts * root / 1000.0
+        why = f"matches the {bus:g} A bus of `{target.name}`, as nothing below states a load"
+    if not least:
+        return None, f"`{target.name}` states neither load nor rating"
+    found = next(iter(_series(tables, phases, least)), None)
+    return (found, why) if found is not None else (None, f"no usual size reaches {least:.4g} kVA")
+
+
+def _series(tables: Basis, phases: int, least: float) -> list[float]:
+    """Usual sizes in kVA from ``least`` on."""
+    from wyeline_linter.standard_ratings import transformer_sizes_kva
+
+    listed = transformer_sizes_kva(tables, 3 if phases == 3 else 1)
+    if tables.practice == "us" and listed:
+        return [size for size in listed if size >= least * (1 - 1e-9)]
+    first = listed[0] if listed else math.inf
+    small = [step * 10.0**power for power in range(4) for step in _R10]
+    return [s for s in (*(s for s in small if s < first), *listed) if s >= least * (1 - 1e-9)]
+
+
+def _protected_by(tables: Basis, rated_a: float, device_a: float) -> bool:
+    """Whether a device of this rating on the secondary side guards the windings (NEC 450.3(B); elsewhere 125 %)."""
+    from wyeline_linter.standard_ratings import transformer_device_limit
+
+    limit = transformer_device_limit(tables, rated_a, side="secondary", secondary_protected=True)
+    if isinstance(limit, NotListed):
+        return device_a <= 1.25 * rated_a * (1 + 1e-9)
+    return device_a <= limit.largest_a * (1 + 1e-9)
+
+
+def _primary_device(tables: Basis, sizes: Sizes, rated_a: float) -> None:
+    """125 % of the rated current, next standard rating; never above the limit of the basis (NEC 450.3(B): 250 %)."""
+    from wyeline_linter.standard_ratings import rating_at_least, transformer_device_limit
+
+    for kind in ("breaker", "fuse"):
+        wanted = rating_at_least(tables, 1.25 * rated_a, "fuse" if kind == "fuse" else "breaker")
+        limit = transformer_device_limit(
+            tables, rated_a, side="primary", secondary_protected=True, kind="fuse" if kind == "fuse" else "breaker"
+        )
+        if isinstance(wanted, NotListed) or (not isinstance(limit, NotListed) and wanted.value > limit.largest_a):
+            continue
+        sizes.primary_device_a, sizes.fuse = wanted.value, kind == "fuse"
+        sizes.notes.append(
+            f"{wanted.value:g} A on the primary: 125 % of {rated_a:.3g} A, next standard rating"
+            + ("" if isinstance(limit, NotListed) else f"; the limit is {limit.limit_a:.3g} A ({_cite(limit)})")
+        )
+        return
+    sizes.unresolved += 1
+    sizes.notes.append(f"primary device: no standard rating suits {rated_a:.3g} A")
+
+
+def _cite(limit: DeviceLimit) -> str:
+    return limit.percent.table if limit.percent is not None else limit.rating.table
+
+
+def _main_to_add(tables: Basis, sizes: Sizes, rated_a: float, target: Equipment) -> None:
+    from wyeline_linter.standard_ratings import rating_at_most, transformer_device_limit
+
+    limit = transformer_device_limit(tables, rated_a, side="secondary", secondary_protected=True)
+    largest = limit.largest_a if not isinstance(limit, NotListed) else 1.25 * rated_a
+    bus = target.body.number("bus")
+    chosen = rating_at_most(tables, min(largest, bus or largest))
+    if isinstance(chosen, NotListed):
+        sizes.unresolved += 1
+        sizes.notes.append("secondary device: no standard rating suits")
+        return
+    sizes.main_to_add_a = chosen.value
+    sizes.notes.append(f"main {chosen.value:g} A protects the secondary ({rated_a:.4g} A rated) and the bus")
+
+
+def device_for(view: View, volts: float, legs: int, target: Equipment) -> tuple[float | None, str]:
+    """A device rating for a new line to ``target``: its main, or the next standard one above its load."""
+    from wyeline_linter.standard_ratings import rating_at_least
+
+    main = main_of(target)
+    if main is not None:
+        return main, f"as large as the main of `{target.name}`"
+    mocp = target.body.number("mocp")
+    if mocp is not None:
+        return mocp, "the largest device its nameplate allows"
+    load = load_below(view, target.name)
+    if target.kind == "motor" or not load.some or load.unknown:
+        return None, f"the device of the line to `{target.name}`: its rating is an engineer's choice"
+    amps = load.va / (volts * (math.sqrt(3.0) if legs == 3 else 1.0))
+    found = rating_at_least(tables_for(view)[0], max(1.25 * amps, 15.0))
+    if isinstance(found, NotListed):
+        return None, found.reason
+    return found.value, f"next standard rating above 125 % of {amps:.3g} A"
+
+
+def wires_for(view: View, device_a: float, legs: int, neutral: bool, board: Equipment | None) -> str:
+    """Copper wires behind a device, as the language writes them; empty where no table of the project gives them.
+
+    US practice, by the column of the terminals: 60 degC up to 100 A unless marked, 75 above (NEC 110.14(C)), with the
+    ambient of the project and no other circuit in the raceway.
+    """
+    tables, own = tables_for(view)
+    if not own or tables.practice != "us" or not 1 <= legs <= 3:
+        return ""
+    sets = max(1, math.ceil(device_a / _LARGEST_SET_A - 1e-9))
+    size = _size_for(view, tables, device_a / sets, sets > 1, legs, board, device_a)
+    ground = _ground_for(tables, device_a)
+    if size is None or ground is None:
+        return ""
+    extra = f" + N {_spelled(size)}" if neutral else ""
+    count = f"{sets} sets " if sets > 1 else ""
+    return f"{count}{_run(legs, size)}{extra} + G {_spelled(ground)} Cu THWN-2"
+
+
+def _size_for(
+    view: View, tables: Basis, amps: float, parallel: bool, legs: int, board: Equipment | None, device_a: float
+) -> str | None:
+    from wyeline_linter.conductor_sizes import area_mm2, standard_sizes
+    from wyeline_linter.conductors import ampacity, small_conductor_device_a, termination_column_c
+
+    marked = board.body.number("lug-temp") if board is not None else None
+    column = termination_column_c(tables, device_a, None if marked is None else round(marked))
+    if isinstance(column, NotListed):
+        return None
+    ambient = view.model.project.number("ambient")
+    for size in standard_sizes(tables):
+        if area_mm2(size) < area_mm2("1/0" if parallel else "14") * (1 - 1e-6):
+            continue
+        found = ampacity(
+            tables,
+            size,
+            "Cu",
+            insulation_c=90,
+            termination_c=75 if column.value >= 75 else 60,
+            ambient_c=30.0 if ambient is None else ambient,
+            current_carrying=max(legs, 2),
+        )
+        small = small_conductor_device_a(tables, size, "Cu")
+        limit = math.inf if isinstance(small, NotListed) else small.value
+        if not isinstance(found, NotListed) and found.amps >= amps * (1 - 1e-9) and amps <= limit:
+            return size
+    return None
+
+
+def _ground_for(tables: Basis, device_a: float) -> str | None:
+    from wyeline_linter.grounding_conductors import equipment_ground
+
+    found = equipment_ground(tables, device_a, "Cu")
+    return None if isinstance(found, NotListed) else found.value
+
+
+def _spelled(size: str) -> str:
+    return size if " " in size else f"#{size}"
+
+
+def _run(count: int, size: str) -> str:
+    return f"{count}x{size.replace(' ', '')}" if " " in size else f"{count}#{size}"

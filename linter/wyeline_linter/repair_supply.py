@@ -1,0 +1,183 @@
+"""Connections that wires and windings alone cannot mend: a second supply, a circle of feeders, a supply not known."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_linter.analysis import View
+from wyeline_linter.network import makes_system, two_sided
+from wyeline_linter.repair_edits import Draft, new_tag, set_sides, set_voltage, spelled
+from wyeline_linter.repair_link import Candidate, Link
+from wyeline_linter.repair_routes import COST
+from wyeline_linter.repair_sizes import main_of
+from wyeline_linter.systems import Known
+from wyeline_linter.verdicts import Cause, Feeds, Refusal
+
+
+def meeting(view: View, link: Link) -> Refusal | None:
+    """Why two supplies may not meet at the far end, or None where this is its only one."""
+    supply = view.network.supply.get(link.target.name)
+    if link.target.kind == "transfer" or link.port == "bypass":
+        return None
+    others = view.network.others.get(link.target.name, [])
+    this = link.feeder
+    closed = this is None or (not this.normally_open and view.network.state.closed(this))
+    if link.target.name == link.source or link.target.name in view.network.above(link.source):
+        if not closed:
+            return None
+        path = " -> ".join([link.target.name, *_names_down(view, link), link.target.name])
+        return Refusal(
+            Cause.LOOP,
+            f"a circle of closed feeders: {path}",
+            "one open point in it",
+            "current could go round in a circle, and no device could tell from which side a fault is fed",
+        )
+    second = this in others if this is not None else supply is not None or makes_system(link.target)
+    if not second and not (this is supply and others):
+        return None
+    if not closed:
+        return None
+    names = [f"`{f.key}`" for f in (supply, *others, *((None,) if this is not None else ())) if f is not None]
+    if this is None:
+        names.append(f"`{link.source}`")
+    return Refusal(
+        Cause.SECOND_SUPPLY,
+        f"{len(names)} supplies that are closed at one time: {', '.join(names)}",
+        "one supply, or a transfer switch between two",
+        "two supplies that nothing keeps apart feed each other's faults, and unlike voltages or angles meet as a short "
+        "circuit",
+    )
+
+
+def _names_down(view: View, link: Link) -> list[str]:
+    names = [link.source]
+    for name in view.network.above(link.source):
+        if name == link.target.name:
+            break
+        names.append(name)
+    return names[::-1] if link.source != link.target.name else []
+
+
+def ways_to_keep_apart(view: View, link: Link, refusal: Refusal) -> Iterator[Candidate]:
+    """A transfer switch between two supplies, or an open point."""
+    feeder = link.feeder
+    supply = view.network.supply.get(link.target.name)
+    if refusal.cause is Cause.SECOND_SUPPLY:
+        others = view.network.others.get(link.target.name, [])
+        second = feeder if feeder is not None and feeder is not supply else next(iter(others), None)
+        if supply is not None and second is not None and feeder is not None and len(others) == 1:
+            made = _transfer(view, link, supply, second)
+            if made is not None:
+                yield made
+        feeder = second if feeder is supply else feeder
+    if feeder is None:
+        return
+    draft = Draft()
+    draft.append(feeder.block, feeder.statement.head.line, "normally-open")
+    circle = refusal.cause is Cause.LOOP
+    left = () if circle else ("an interlock that keeps the two supplies from being closed together",)
+    yield Candidate(
+        COST["open point"] + (0 if circle else COST["transfer"]),
+        "open point",
+        f"Keep `{feeder.key}` open in normal operation",
+        "an open point ends the circle" if circle else "only one supply is closed at a time",
+        draft.edits(),
+        left,
+        board=feeder.source.name,
+    )
+
+
+def _transfer(view: View, link: Link, first: Feeder, second: Feeder) -> Candidate | None:
+    judged = view.feeder_state(second.key)
+    if judged is None or not isinstance(judged.verdict, Feeds):
+        return None
+    tag = new_tag(view.model, "transfer", link.target.name)
+    ratings = [f.body.number("rating") for f in (first, second)]
+    known = [r for r in (*ratings, main_of(link.target)) if r is not None]
+    rating = max(known) if known else None
+    draft = Draft()
+    for feeder, port in ((first, "normal"), (second, "emergency")):
+        draft.replace(feeder.block, feeder.target.span, f"{spelled(tag)}.{port}")
+    size = f"{rating:g} A, " if rating is not None else ""
+    draft.below(
+        second.block,
+        second.statement.last_line,
+        [
+            f"transfer {spelled(tag)}  {size}transition open  // add its poles and rated",
+            f"feeder {spelled(tag)} -> {link.end}  // add wires and length",
+        ],
+    )
+    return Candidate(
+        COST["transfer"],
+        "transfer",
+        f"Put a transfer switch `{tag}` between `{first.source.name}`, `{second.source.name}` and `{link.target.name}`",
+        "a transfer switch lets one supply through at a time",
+        draft.edits(),
+        (
+            f"poles of `{tag}`: whether it switches the neutral follows from where each source's neutral is bonded",
+            f"rated fault current of `{tag}`, with the device ahead of it",
+            f"wires and length of `{tag} -> {link.target.name}`",
+        ),
+        board=first.source.name,
+        inserted=tag,
+    )
+
+
+# what is not known yet
+
+
+def first_unknown(view: View, name: str) -> tuple[Equipment | None, Feeder | None]:
+    """Where a voltage is lost on the way to ``name``: equipment that states too little, or a feeder that is refused."""
+    path = view.network.path(name)
+    for feeder in path:
+        source = view.equipment(feeder.source.name)
+        if source is not None and _states_too_little(view, source):
+            return source, None
+        judged = view.feeder_state(feeder.key)
+        if judged is not None and isinstance(judged.offered, Known) and not isinstance(judged.verdict, Feeds):
+            return None, feeder
+    equipment = view.equipment(name)
+    if equipment is not None and _states_too_little(view, equipment):
+        return equipment, None
+    return (None, None) if path or equipment is None or makes_system(equipment) else (equipment, None)
+
+
+def _states_too_little(view: View, equipment: Equipment) -> bool:
+    if equipment.kind == "transformer" or (two_sided(equipment) and equipment.arrow):
+        return view.derivation.stated(equipment.secondary) is None
+    return makes_system(equipment) and view.derivation.stated(equipment.primary) is None
+
+
+def attribute_to_set(view: View, equipment: Equipment) -> Candidate | None:
+    """The voltage that is missing, where everything fed from there agrees on it."""
+    if not _states_too_little(view, equipment):
+        return None
+    wanted = {}
+    for feeder in view.feeders_out_of(equipment.name):
+        target = view.equipment(feeder.target.name)
+        voltage = view.derivation.stated(target.primary) if target is not None else None
+        if voltage is not None and target is not None and target.kind not in ("motor", "load", "charger", "drive"):
+            wanted[voltage.text] = target.name
+    if len(wanted) != 1:
+        return None
+    (text, child) = next(iter(wanted.items()))
+    draft = Draft()
+    if equipment.kind == "transformer":
+        primary = equipment.primary
+        if primary is None or primary.voltage is None:
+            return None
+        set_sides(draft, equipment, primary.voltage.text, text)
+        side = "the secondary of "
+    else:
+        set_voltage(draft, equipment, text)
+        side = ""
+    return Candidate(
+        COST["attribute"],
+        "attribute",
+        f"Write {text} as the voltage of {side}`{equipment.name}`, if its nameplate says so",
+        f"it is what `{child}` states, and nothing else that it feeds says otherwise",
+        draft.edits(),
+        (f"the nameplate of `{equipment.name}`: this is what would fit, not what is known",),
+        board=equipment.name,
+    )
