@@ -144,6 +144,7 @@ LEGS = f"(?:L[123]|[ABCN])(?:[{BLANKS},]*(?:L[123]|[ABCN]))*"
 def outputs() -> dict[str, Callable[[], str]]:
     """The committed files, by their path from the top of the repository, each with what prints it."""
     from wyeline_grammar import highlighting_formats as formats  # only this command needs them
+    from wyeline_grammar import highlighting_tree_sitter as tree_sitter
 
     return {
         "editor-configs/vscode/syntaxes/wye.tmLanguage.json": formats.textmate,
@@ -151,6 +152,8 @@ def outputs() -> dict[str, Callable[[], str]]:
         "editor-configs/neovim/syntax/wye.vim": formats.vim,
         "editor-configs/emacs/wye-highlighting.el": formats.emacs,
         "editor-configs/kate/wye.xml": formats.kate,
+        "editor-configs/helix/tree-sitter-wye/grammar.js": tree_sitter.grammar,
+        "editor-configs/helix/runtime/queries/wye/highlights.scm": tree_sitter.queries,
     }
 
 

@@ -39,6 +39,10 @@ class Terminal:
     def screen(self) -> str:
         return self._run("capture-pane", "-p")
 
+    def colours(self) -> str:
+        """The screen with its escape codes."""
+        return self._run("capture-pane", "-p", "-e")
+
     def wait(self, what: str, condition: Callable[[str], object], again: Callable[[], None] | None = None) -> str:
         """The first screen that meets the condition; ``again`` repeats keys that came too early."""
         end = time.monotonic() + 15
@@ -135,3 +139,36 @@ def _play(terminal: Terminal, story: Story) -> dict[str, object]:
         time.sleep(0.05)
     terminal.keys(":qa!", "Enter")
     return {"before": before, "hover": hover, "after": after}
+
+
+@pytest.mark.editor_helix
+def test_helix_builds_the_grammar_and_colours(story: Story) -> None:
+    """As its page says: name the grammar's folder, build it, and copy the queries."""
+    hx = program("hx", "helix")
+    config = story.folder / "config" / "helix"
+    shutil.copytree(CONFIGS / "helix", config)
+    with (config / "languages.toml").open("a") as languages:
+        languages.write(f'[[grammar]]\nname = "wye"\nsource = {{ path = "{config / "tree-sitter-wye"}" }}\n')
+    only = 'use-grammars = { only = ["wye"] }\n'
+    (config / "languages.toml").write_text(only + (config / "languages.toml").read_text())
+    (config / "runtime" / "grammars").mkdir(parents=True)
+    build = subprocess.run(
+        [hx, "--grammar", "build"],
+        env=story.environment(),
+        stdin=subprocess.DEVNULL,
+        capture_output=True,
+        text=True,
+        timeout=120,
+        check=False,
+    )
+    assert build.returncode == 0, build.stdout + build.stderr
+    terminal = Terminal(story, f"{hx} {story.site}")
+    try:
+        terminal.wait("the file", lambda screen: "switchboard" in screen)
+        # A row with escape codes: the kind and the name of the panel are not in one colour.
+        coloured = terminal.colours()
+        row = next(line for line in coloured.splitlines() if "panel" in line)
+        assert re.search(r"\x1b\[[0-9;]*mpanel\x1b\[", row), row
+    finally:
+        print(build.stdout, build.stderr)
+        terminal.close()

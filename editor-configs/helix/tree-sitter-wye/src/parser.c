@@ -1,0 +1,17145 @@
+#include "tree_sitter/parser.h"
+
+#if defined(__GNUC__) || defined(__clang__)
+#pragma GCC diagnostic ignored "-Wmissing-field-initializers"
+#endif
+
+#ifdef _MSC_VER
+#pragma optimize("", off)
+#elif defined(__clang__)
+#pragma clang optimize off
+#elif defined(__GNUC__)
+#pragma GCC optimize ("O0")
+#endif
+
+#define LANGUAGE_VERSION 14
+#define STATE_COUNT 27
+#define LARGE_STATE_COUNT 25
+#define SYMBOL_COUNT 49
+#define ALIAS_COUNT 0
+#define TOKEN_COUNT 42
+#define EXTERNAL_TOKEN_COUNT 0
+#define FIELD_COUNT 0
+#define MAX_ALIAS_SEQUENCE_LENGTH 3
+#define PRODUCTION_ID_COUNT 1
+
+enum ts_symbol_identifiers {
+  sym_doc = 1,
+  sym_comment = 2,
+  sym_port = 3,
+  sym_text = 4,
+  sym__number = 5,
+  sym__fraction = 6,
+  sym__tight_quantity = 7,
+  sym__tight_volts = 8,
+  sym__tight_sets = 9,
+  sym__tight_trade_size = 10,
+  sym__tight_size = 11,
+  sym__tight_dc = 12,
+  sym__gauge = 13,
+  sym__tight_run = 14,
+  sym__run_of = 15,
+  sym__cable_of = 16,
+  sym__pair = 17,
+  sym__short_pair = 18,
+  sym__tight_short_pair = 19,
+  sym__band = 20,
+  sym__range = 21,
+  sym__list = 22,
+  sym__poles = 23,
+  sym__unit = 24,
+  sym__volts = 25,
+  sym__kilovolts = 26,
+  sym__phases = 27,
+  sym__sets = 28,
+  sym__trade_unit = 29,
+  sym__area = 30,
+  sym__square_mm = 31,
+  sym_name = 32,
+  sym_legs = 33,
+  sym_mark = 34,
+  sym_statement = 35,
+  sym_kind = 36,
+  sym_key = 37,
+  sym_flag = 38,
+  sym_action = 39,
+  sym_link = 40,
+  sym__other = 41,
+  sym_model = 42,
+  sym_voltage = 43,
+  sym_conductor = 44,
+  sym_quantity = 45,
+  sym_count = 46,
+  sym_other = 47,
+  aux_sym_model_repeat1 = 48,
+};
+
+static const char * const ts_symbol_names[] = {
+  [ts_builtin_sym_end] = "end",
+  [sym_doc] = "doc",
+  [sym_comment] = "comment",
+  [sym_port] = "port",
+  [sym_text] = "text",
+  [sym__number] = "_number",
+  [sym__fraction] = "_fraction",
+  [sym__tight_quantity] = "_tight_quantity",
+  [sym__tight_volts] = "_tight_volts",
+  [sym__tight_sets] = "_tight_sets",
+  [sym__tight_trade_size] = "_tight_trade_size",
+  [sym__tight_size] = "_tight_size",
+  [sym__tight_dc] = "_tight_dc",
+  [sym__gauge] = "_gauge",
+  [sym__tight_run] = "_tight_run",
+  [sym__run_of] = "_run_of",
+  [sym__cable_of] = "_cable_of",
+  [sym__pair] = "_pair",
+  [sym__short_pair] = "_short_pair",
+  [sym__tight_short_pair] = "_tight_short_pair",
+  [sym__band] = "_band",
+  [sym__range] = "_range",
+  [sym__list] = "_list",
+  [sym__poles] = "_poles",
+  [sym__unit] = "_unit",
+  [sym__volts] = "_volts",
+  [sym__kilovolts] = "_kilovolts",
+  [sym__phases] = "_phases",
+  [sym__sets] = "_sets",
+  [sym__trade_unit] = "_trade_unit",
+  [sym__area] = "_area",
+  [sym__square_mm] = "_square_mm",
+  [sym_name] = "name",
+  [sym_legs] = "legs",
+  [sym_mark] = "mark",
+  [sym_statement] = "statement",
+  [sym_kind] = "kind",
+  [sym_key] = "key",
+  [sym_flag] = "flag",
+  [sym_action] = "action",
+  [sym_link] = "link",
+  [sym__other] = "_other",
+  [sym_model] = "model",
+  [sym_voltage] = "voltage",
+  [sym_conductor] = "conductor",
+  [sym_quantity] = "quantity",
+  [sym_count] = "count",
+  [sym_other] = "other",
+  [aux_sym_model_repeat1] = "model_repeat1",
+};
+
+static const TSSymbol ts_symbol_map[] = {
+  [ts_builtin_sym_end] = ts_builtin_sym_end,
+  [sym_doc] = sym_doc,
+  [sym_comment] = sym_comment,
+  [sym_port] = sym_port,
+  [sym_text] = sym_text,
+  [sym__number] = sym__number,
+  [sym__fraction] = sym__fraction,
+  [sym__tight_quantity] = sym__tight_quantity,
+  [sym__tight_volts] = sym__tight_volts,
+  [sym__tight_sets] = sym__tight_sets,
+  [sym__tight_trade_size] = sym__tight_trade_size,
+  [sym__tight_size] = sym__tight_size,
+  [sym__tight_dc] = sym__tight_dc,
+  [sym__gauge] = sym__gauge,
+  [sym__tight_run] = sym__tight_run,
+  [sym__run_of] = sym__run_of,
+  [sym__cable_of] = sym__cable_of,
+  [sym__pair] = sym__pair,
+  [sym__short_pair] = sym__short_pair,
+  [sym__tight_short_pair] = sym__tight_short_pair,
+  [sym__band] = sym__band,
+  [sym__range] = sym__range,
+  [sym__list] = sym__list,
+  [sym__poles] = sym__poles,
+  [sym__unit] = sym__unit,
+  [sym__volts] = sym__volts,
+  [sym__kilovolts] = sym__kilovolts,
+  [sym__phases] = sym__phases,
+  [sym__sets] = sym__sets,
+  [sym__trade_unit] = sym__trade_unit,
+  [sym__area] = sym__area,
+  [sym__square_mm] = sym__square_mm,
+  [sym_name] = sym_name,
+  [sym_legs] = sym_legs,
+  [sym_mark] = sym_mark,
+  [sym_statement] = sym_statement,
+  [sym_kind] = sym_kind,
+  [sym_key] = sym_key,
+  [sym_flag] = sym_flag,
+  [sym_action] = sym_action,
+  [sym_link] = sym_link,
+  [sym__other] = sym__other,
+  [sym_model] = sym_model,
+  [sym_voltage] = sym_voltage,
+  [sym_conductor] = sym_conductor,
+  [sym_quantity] = sym_quantity,
+  [sym_count] = sym_count,
+  [sym_other] = sym_other,
+  [aux_sym_model_repeat1] = aux_sym_model_repeat1,
+};
+
+static const TSSymbolMetadata ts_symbol_metadata[] = {
+  [ts_builtin_sym_end] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym_doc] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_comment] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_port] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_text] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym__number] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__fraction] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__tight_quantity] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__tight_volts] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__tight_sets] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__tight_trade_size] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__tight_size] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__tight_dc] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__gauge] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__tight_run] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__run_of] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__cable_of] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__pair] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__short_pair] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__tight_short_pair] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__band] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__range] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__list] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__poles] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__unit] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__volts] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__kilovolts] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__phases] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__sets] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__trade_unit] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__area] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym__square_mm] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym_name] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_legs] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_mark] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_statement] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_kind] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_key] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_flag] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_action] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_link] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym__other] = {
+    .visible = false,
+    .named = true,
+  },
+  [sym_model] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_voltage] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_conductor] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_quantity] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_count] = {
+    .visible = true,
+    .named = true,
+  },
+  [sym_other] = {
+    .visible = true,
+    .named = true,
+  },
+  [aux_sym_model_repeat1] = {
+    .visible = false,
+    .named = false,
+  },
+};
+
+static const TSSymbol ts_alias_sequences[PRODUCTION_ID_COUNT][MAX_ALIAS_SEQUENCE_LENGTH] = {
+  [0] = {0},
+};
+
+static const uint16_t ts_non_terminal_alias_map[] = {
+  0,
+};
+
+static const TSStateId ts_primary_state_ids[STATE_COUNT] = {
+  [0] = 0,
+  [1] = 1,
+  [2] = 2,
+  [3] = 3,
+  [4] = 4,
+  [5] = 5,
+  [6] = 6,
+  [7] = 7,
+  [8] = 8,
+  [9] = 9,
+  [10] = 10,
+  [11] = 11,
+  [12] = 12,
+  [13] = 13,
+  [14] = 14,
+  [15] = 15,
+  [16] = 16,
+  [17] = 17,
+  [18] = 18,
+  [19] = 19,
+  [20] = 20,
+  [21] = 21,
+  [22] = 22,
+  [23] = 23,
+  [24] = 24,
+  [25] = 25,
+  [26] = 26,
+};
+
+static TSCharacterRange sym_port_character_set_3[] = {
+  {'0', '9'}, {'A', 'Z'}, {'_', '_'}, {'a', 'z'}, {0xc0, 0xd6}, {0xd8, 0xf6}, {0xf8, 0x1fff}, {0x2c00, 0x2fff},
+  {0x3040, 0xfdff},
+};
+
+static TSCharacterRange sym__other_character_set_2[] = {
+  {0, 0x08}, {0x0b, '\f'}, {0x0e, 0x1f}, {'!', '!'}, {'#', '*'}, {'.', '.'}, {'0', '9'}, {';', ';'},
+  {'?', 'Z'}, {'\\', '\\'}, {'^', 0x9f}, {0xa1, 0x2191}, {0x2193, 0x2263}, {0x2266, 0x10ffff},
+};
+
+static TSCharacterRange sym__other_character_set_3[] = {
+  {0, 0x08}, {0x0b, '\f'}, {0x0e, 0x1f}, {'!', '!'}, {'#', '*'}, {'-', '9'}, {';', ';'}, {'?', 'Z'},
+  {'\\', '\\'}, {'^', 0x9f}, {0xa1, 0x2191}, {0x2193, 0x2263}, {0x2266, 0x10ffff},
+};
+
+static bool ts_lex(TSLexer *lexer, TSStateId state) {
+  START_LEXER();
+  eof = lexer->eof(lexer);
+  switch (state) {
+    case 0:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\r') SKIP(90);
+      if (lookahead == '"') ADVANCE(299);
+      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '+') ADVANCE(261);
+      if (lookahead == '-') ADVANCE(918);
+      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '1') ADVANCE(118);
+      if (lookahead == '3') ADVANCE(118);
+      if (lookahead == '<') ADVANCE(917);
+      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == 'V') ADVANCE(229);
+      if (lookahead == '[') ADVANCE(921);
+      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == 'b') ADVANCE(313);
+      if (lookahead == 'c') ADVANCE(315);
+      if (lookahead == 'd') ADVANCE(380);
+      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'f') ADVANCE(318);
+      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'h') ADVANCE(458);
+      if (lookahead == 'i') ADVANCE(654);
+      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'k') ADVANCE(309);
+      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'm') ADVANCE(319);
+      if (lookahead == 'n') ADVANCE(443);
+      if (lookahead == 'o') ADVANCE(516);
+      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 's') ADVANCE(388);
+      if (lookahead == 't') ADVANCE(332);
+      if (lookahead == 'u') ADVANCE(689);
+      if (lookahead == 'v') ADVANCE(700);
+      if (lookahead == 'w') ADVANCE(459);
+      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'z') ADVANCE(264);
+      if (lookahead == 0xfeff) ADVANCE(292);
+      if (('2' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (lookahead == '=' ||
+          lookahead == ']') ADVANCE(288);
+      if (lookahead == '_' ||
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+      if (lookahead == ':' ||
+          lookahead == 0x2192 ||
+          lookahead == 0x2264 ||
+          lookahead == 0x2265) ADVANCE(260);
+      if (lookahead == '\t' ||
+          lookahead == '\n' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) SKIP(0);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if (lookahead != 0) ADVANCE(1000);
+      END_STATE();
+    case 1:
+      if (lookahead == '\n') SKIP(2);
+      END_STATE();
+    case 2:
+      if (lookahead == '\r') SKIP(1);
+      if (lookahead == '1') ADVANCE(57);
+      if (lookahead == '3') ADVANCE(57);
+      if (lookahead == 'd') ADVANCE(24);
+      if (lookahead == '\t' ||
+          lookahead == '\n' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0 ||
+          lookahead == 0xfeff) SKIP(2);
+      END_STATE();
+    case 3:
+      if (lookahead == '"') ADVANCE(117);
+      if (lookahead != 0 &&
+          lookahead != '\n' &&
+          lookahead != '\r') ADVANCE(3);
+      END_STATE();
+    case 4:
+      if (lookahead == '.') ADVANCE(48);
+      if (lookahead == 0xb7) ADVANCE(48);
+      END_STATE();
+    case 5:
+      if (lookahead == '/') ADVANCE(18);
+      END_STATE();
+    case 6:
+      if (lookahead == '0') ADVANCE(168);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 7:
+      if (lookahead == '0') ADVANCE(172);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 8:
+      ADVANCE_MAP(
+        '1', 187,
+        '3', 183,
+        '6', 185,
+        '2', 128,
+        '4', 128,
+        '8', 128,
+        '0', 189,
+        '5', 189,
+        '7', 189,
+        '9', 189,
+      );
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 9:
+      if (lookahead == '1') ADVANCE(916);
+      if (lookahead == '3') ADVANCE(914);
+      if (lookahead == '6') ADVANCE(915);
+      if (('2' <= lookahead && lookahead <= '4') ||
+          lookahead == '8') ADVANCE(131);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 10:
+      ADVANCE_MAP(
+        '1', 188,
+        '3', 184,
+        '6', 186,
+        '2', 129,
+        '4', 129,
+        '8', 129,
+        '0', 190,
+        '5', 190,
+        '7', 190,
+        '9', 190,
+      );
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 11:
+      if (lookahead == 'A') ADVANCE(132);
+      END_STATE();
+    case 12:
+      if (lookahead == 'L') ADVANCE(76);
+      if (lookahead == ']') ADVANCE(259);
+      if (lookahead == '\t' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) ADVANCE(12);
+      if (('A' <= lookahead && lookahead <= 'C') ||
+          lookahead == 'N') ADVANCE(12);
+      END_STATE();
+    case 13:
+      if (lookahead == 'L') ADVANCE(76);
+      if (lookahead == '\t' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) ADVANCE(13);
+      if (('A' <= lookahead && lookahead <= 'C') ||
+          lookahead == 'N') ADVANCE(12);
+      END_STATE();
+    case 14:
+      if (lookahead == 'N') ADVANCE(208);
+      END_STATE();
+    case 15:
+      if (lookahead == 'V') ADVANCE(157);
+      if (lookahead == 'W') ADVANCE(148);
+      if (lookahead == 'v') ADVANCE(21);
+      if (lookahead == 'A' ||
+          lookahead == 'm') ADVANCE(132);
+      END_STATE();
+    case 16:
+      if (lookahead == 'V') ADVANCE(11);
+      if (lookahead == 'W') ADVANCE(148);
+      if (lookahead == 'v') ADVANCE(21);
+      END_STATE();
+    case 17:
+      if (lookahead == 'W') ADVANCE(154);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 18:
+      if (lookahead == 'W') ADVANCE(132);
+      END_STATE();
+    case 19:
+      if (lookahead == 'W') ADVANCE(206);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 20:
+      if (lookahead == 'W') ADVANCE(227);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 21:
+      if (lookahead == 'a') ADVANCE(60);
+      END_STATE();
+    case 22:
+      if (lookahead == 'b') ADVANCE(777);
+      if (lookahead == 'p') ADVANCE(356);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 23:
+      if (lookahead == 'c') ADVANCE(40);
+      END_STATE();
+    case 24:
+      if (lookahead == 'c') ADVANCE(231);
+      END_STATE();
+    case 25:
+      if (lookahead == 'e') ADVANCE(30);
+      END_STATE();
+    case 26:
+      if (lookahead == 'e') ADVANCE(65);
+      END_STATE();
+    case 27:
+      if (lookahead == 'e') ADVANCE(741);
+      if (lookahead == 'f') ADVANCE(341);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 28:
+      if (lookahead == 'f') ADVANCE(66);
+      if (lookahead == 'm') ADVANCE(132);
+      END_STATE();
+    case 29:
+      if (lookahead == 'f') ADVANCE(699);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 30:
+      if (lookahead == 'g') ADVANCE(75);
+      END_STATE();
+    case 31:
+      if (lookahead == 'g') ADVANCE(765);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 32:
+      if (lookahead == 'h') ADVANCE(231);
+      END_STATE();
+    case 33:
+      if (lookahead == 'h') ADVANCE(46);
+      END_STATE();
+    case 34:
+      if (lookahead == 'h') ADVANCE(51);
+      END_STATE();
+    case 35:
+      if (lookahead == 'i') ADVANCE(438);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 36:
+      if (lookahead == 'k') ADVANCE(941);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 37:
+      if (lookahead == 'k') ADVANCE(28);
+      END_STATE();
+    case 38:
+      if (lookahead == 'k') ADVANCE(942);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 39:
+      if (lookahead == 'k') ADVANCE(943);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 40:
+      if (lookahead == 'l') ADVANCE(26);
+      END_STATE();
+    case 41:
+      if (lookahead == 'l') ADVANCE(521);
+      if (lookahead == 'm') ADVANCE(554);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 42:
+      if (lookahead == 'l') ADVANCE(851);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 43:
+      if (lookahead == 'l') ADVANCE(571);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 44:
+      if (lookahead == 'l') ADVANCE(495);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 45:
+      if (lookahead == 'm') ADVANCE(154);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 46:
+      if (lookahead == 'm') ADVANCE(145);
+      END_STATE();
+    case 47:
+      if (lookahead == 'm') ADVANCE(132);
+      END_STATE();
+    case 48:
+      if (lookahead == 'm') ADVANCE(5);
+      END_STATE();
+    case 49:
+      if (lookahead == 'm') ADVANCE(206);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 50:
+      if (lookahead == 'm') ADVANCE(227);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 51:
+      if (lookahead == 'm') ADVANCE(146);
+      END_STATE();
+    case 52:
+      if (lookahead == 'm') ADVANCE(723);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 53:
+      if (lookahead == 'n') ADVANCE(132);
+      END_STATE();
+    case 54:
+      if (lookahead == 'n') ADVANCE(486);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 55:
+      if (lookahead == 'o') ADVANCE(514);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 56:
+      if (lookahead == 'o') ADVANCE(736);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 57:
+      if (lookahead == 'p') ADVANCE(32);
+      END_STATE();
+    case 58:
+      if (lookahead == 'p') ADVANCE(549);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 59:
+      if (lookahead == 'p') ADVANCE(848);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 60:
+      if (lookahead == 'r') ADVANCE(132);
+      END_STATE();
+    case 61:
+      if (lookahead == 'r') ADVANCE(276);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 62:
+      if (lookahead == 'r') ADVANCE(450);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 63:
+      if (lookahead == 'r') ADVANCE(501);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 64:
+      if (lookahead == 'r') ADVANCE(357);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 65:
+      if (lookahead == 's') ADVANCE(132);
+      END_STATE();
+    case 66:
+      if (lookahead == 't') ADVANCE(132);
+      END_STATE();
+    case 67:
+      if (lookahead == 't') ADVANCE(886);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 68:
+      if (lookahead == 't') ADVANCE(502);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 69:
+      if (lookahead == 'u') ADVANCE(132);
+      END_STATE();
+    case 70:
+      if (lookahead == 'w') ADVANCE(579);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 71:
+      if (lookahead == 'w') ADVANCE(582);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 72:
+      if (lookahead == 'x') ADVANCE(276);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 73:
+      if (lookahead == 'y') ADVANCE(23);
+      END_STATE();
+    case 74:
+      if (lookahead == 'z') ADVANCE(132);
+      END_STATE();
+    case 75:
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(132);
+      END_STATE();
+    case 76:
+      if (('1' <= lookahead && lookahead <= '3')) ADVANCE(12);
+      END_STATE();
+    case 77:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      END_STATE();
+    case 78:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(197);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 79:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 80:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(126);
+      END_STATE();
+    case 81:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 82:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(190);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 83:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(196);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 84:
+      if (('a' <= lookahead && lookahead <= 'z')) ADVANCE(116);
+      END_STATE();
+    case 85:
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 86:
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(116);
+      END_STATE();
+    case 87:
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 88:
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 89:
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 90:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\n') SKIP(0);
+      END_STATE();
+    case 91:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\n') SKIP(100);
+      END_STATE();
+    case 92:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\n') SKIP(101);
+      END_STATE();
+    case 93:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\n') SKIP(102);
+      END_STATE();
+    case 94:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\n') SKIP(103);
+      END_STATE();
+    case 95:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\n') SKIP(105);
+      END_STATE();
+    case 96:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\n') SKIP(106);
+      END_STATE();
+    case 97:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\n') SKIP(104);
+      END_STATE();
+    case 98:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\n') SKIP(107);
+      END_STATE();
+    case 99:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\n') SKIP(108);
+      END_STATE();
+    case 100:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\r') SKIP(91);
+      if (lookahead == '"') ADVANCE(299);
+      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '+') ADVANCE(261);
+      if (lookahead == '-') ADVANCE(918);
+      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '<') ADVANCE(917);
+      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == '[') ADVANCE(921);
+      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == 'b') ADVANCE(313);
+      if (lookahead == 'c') ADVANCE(315);
+      if (lookahead == 'd') ADVANCE(440);
+      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'f') ADVANCE(318);
+      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'h') ADVANCE(458);
+      if (lookahead == 'i') ADVANCE(660);
+      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'k') ADVANCE(518);
+      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'm') ADVANCE(322);
+      if (lookahead == 'n') ADVANCE(443);
+      if (lookahead == 'o') ADVANCE(516);
+      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 't') ADVANCE(332);
+      if (lookahead == 'u') ADVANCE(689);
+      if (lookahead == 'v') ADVANCE(700);
+      if (lookahead == 'w') ADVANCE(459);
+      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'z') ADVANCE(264);
+      if (lookahead == 0xfeff) ADVANCE(296);
+      if (lookahead == '=' ||
+          lookahead == ']') ADVANCE(288);
+      if (lookahead == '_' ||
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+      if (lookahead == ':' ||
+          lookahead == 0x2192 ||
+          lookahead == 0x2264 ||
+          lookahead == 0x2265) ADVANCE(260);
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == '\n' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) SKIP(100);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if (lookahead != 0) ADVANCE(1000);
+      END_STATE();
+    case 101:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\r') SKIP(92);
+      if (lookahead == '"') ADVANCE(299);
+      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '%') ADVANCE(227);
+      if (lookahead == '+') ADVANCE(261);
+      if (lookahead == '-') ADVANCE(918);
+      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '1') ADVANCE(118);
+      if (lookahead == '3') ADVANCE(118);
+      if (lookahead == '<') ADVANCE(917);
+      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == 'A') ADVANCE(213);
+      if (lookahead == 'H') ADVANCE(253);
+      if (lookahead == 'K') ADVANCE(258);
+      if (lookahead == 'M') ADVANCE(245);
+      if (lookahead == 'V') ADVANCE(228);
+      if (lookahead == 'W') ADVANCE(214);
+      if (lookahead == '[') ADVANCE(921);
+      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == 'b') ADVANCE(313);
+      if (lookahead == 'c') ADVANCE(314);
+      if (lookahead == 'd') ADVANCE(381);
+      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'f') ADVANCE(317);
+      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'h') ADVANCE(222);
+      if (lookahead == 'i') ADVANCE(654);
+      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'k') ADVANCE(307);
+      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'm') ADVANCE(217);
+      if (lookahead == 'n') ADVANCE(443);
+      if (lookahead == 'o') ADVANCE(515);
+      if (lookahead == 'p') ADVANCE(360);
+      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 's') ADVANCE(220);
+      if (lookahead == 't') ADVANCE(332);
+      if (lookahead == 'u') ADVANCE(689);
+      if (lookahead == 'v') ADVANCE(354);
+      if (lookahead == 'w') ADVANCE(459);
+      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'z') ADVANCE(264);
+      if (lookahead == 0xb0) ADVANCE(985);
+      if (lookahead == 0x3a9) ADVANCE(216);
+      if (lookahead == 0x2126) ADVANCE(212);
+      if (lookahead == 0xfeff) ADVANCE(289);
+      if (('2' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (lookahead == '=' ||
+          lookahead == ']') ADVANCE(288);
+      if (lookahead == '_' ||
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+      if (lookahead == ':' ||
+          lookahead == 0x2192 ||
+          lookahead == 0x2264 ||
+          lookahead == 0x2265) ADVANCE(260);
+      if (lookahead == '\t' ||
+          lookahead == '\n' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) SKIP(101);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if (lookahead != 0) ADVANCE(1000);
+      END_STATE();
+    case 102:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\r') SKIP(93);
+      if (lookahead == '"') ADVANCE(299);
+      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '%') ADVANCE(227);
+      if (lookahead == '+') ADVANCE(261);
+      if (lookahead == '-') ADVANCE(918);
+      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '<') ADVANCE(917);
+      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == 'A') ADVANCE(213);
+      if (lookahead == 'H') ADVANCE(253);
+      if (lookahead == 'K') ADVANCE(258);
+      if (lookahead == 'M') ADVANCE(245);
+      if (lookahead == 'V') ADVANCE(228);
+      if (lookahead == 'W') ADVANCE(214);
+      if (lookahead == '[') ADVANCE(921);
+      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == 'b') ADVANCE(313);
+      if (lookahead == 'c') ADVANCE(314);
+      if (lookahead == 'd') ADVANCE(451);
+      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'f') ADVANCE(317);
+      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'h') ADVANCE(222);
+      if (lookahead == 'i') ADVANCE(654);
+      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'k') ADVANCE(308);
+      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'm') ADVANCE(218);
+      if (lookahead == 'n') ADVANCE(443);
+      if (lookahead == 'o') ADVANCE(515);
+      if (lookahead == 'p') ADVANCE(360);
+      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 's') ADVANCE(221);
+      if (lookahead == 't') ADVANCE(332);
+      if (lookahead == 'u') ADVANCE(689);
+      if (lookahead == 'v') ADVANCE(354);
+      if (lookahead == 'w') ADVANCE(459);
+      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'z') ADVANCE(264);
+      if (lookahead == 0xb0) ADVANCE(985);
+      if (lookahead == 0x3a9) ADVANCE(216);
+      if (lookahead == 0x2126) ADVANCE(212);
+      if (lookahead == 0xfeff) ADVANCE(290);
+      if (lookahead == '=' ||
+          lookahead == ']') ADVANCE(288);
+      if (lookahead == '_' ||
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+      if (lookahead == ':' ||
+          lookahead == 0x2192 ||
+          lookahead == 0x2264 ||
+          lookahead == 0x2265) ADVANCE(260);
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == '\n' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) SKIP(102);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if (lookahead != 0) ADVANCE(1000);
+      END_STATE();
+    case 103:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\r') SKIP(94);
+      if (lookahead == '"') ADVANCE(299);
+      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '+') ADVANCE(261);
+      if (lookahead == '-') ADVANCE(918);
+      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '1') ADVANCE(118);
+      if (lookahead == '3') ADVANCE(118);
+      if (lookahead == '<') ADVANCE(917);
+      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == 'V') ADVANCE(229);
+      if (lookahead == '[') ADVANCE(921);
+      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == 'b') ADVANCE(313);
+      if (lookahead == 'c') ADVANCE(315);
+      if (lookahead == 'd') ADVANCE(380);
+      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'f') ADVANCE(318);
+      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'h') ADVANCE(458);
+      if (lookahead == 'i') ADVANCE(660);
+      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'k') ADVANCE(310);
+      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'm') ADVANCE(322);
+      if (lookahead == 'n') ADVANCE(443);
+      if (lookahead == 'o') ADVANCE(516);
+      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 't') ADVANCE(332);
+      if (lookahead == 'u') ADVANCE(689);
+      if (lookahead == 'v') ADVANCE(700);
+      if (lookahead == 'w') ADVANCE(459);
+      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'z') ADVANCE(264);
+      if (lookahead == 0xfeff) ADVANCE(293);
+      if (('2' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (lookahead == '=' ||
+          lookahead == ']') ADVANCE(288);
+      if (lookahead == '_' ||
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+      if (lookahead == ':' ||
+          lookahead == 0x2192 ||
+          lookahead == 0x2264 ||
+          lookahead == 0x2265) ADVANCE(260);
+      if (lookahead == '\t' ||
+          lookahead == '\n' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) SKIP(103);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if (lookahead != 0) ADVANCE(1000);
+      END_STATE();
+    case 104:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\r') SKIP(97);
+      if (lookahead == '"') ADVANCE(299);
+      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '%') ADVANCE(227);
+      if (lookahead == '+') ADVANCE(261);
+      if (lookahead == '-') ADVANCE(918);
+      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '<') ADVANCE(917);
+      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == 'A') ADVANCE(213);
+      if (lookahead == 'H') ADVANCE(253);
+      if (lookahead == 'K') ADVANCE(258);
+      if (lookahead == 'M') ADVANCE(245);
+      if (lookahead == 'V') ADVANCE(228);
+      if (lookahead == 'W') ADVANCE(214);
+      if (lookahead == '[') ADVANCE(921);
+      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == 'b') ADVANCE(313);
+      if (lookahead == 'c') ADVANCE(314);
+      if (lookahead == 'd') ADVANCE(451);
+      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'f') ADVANCE(317);
+      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'h') ADVANCE(222);
+      if (lookahead == 'i') ADVANCE(660);
+      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'k') ADVANCE(308);
+      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'm') ADVANCE(219);
+      if (lookahead == 'n') ADVANCE(443);
+      if (lookahead == 'o') ADVANCE(515);
+      if (lookahead == 'p') ADVANCE(360);
+      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 's') ADVANCE(221);
+      if (lookahead == 't') ADVANCE(332);
+      if (lookahead == 'u') ADVANCE(689);
+      if (lookahead == 'v') ADVANCE(354);
+      if (lookahead == 'w') ADVANCE(459);
+      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'z') ADVANCE(264);
+      if (lookahead == 0xb0) ADVANCE(985);
+      if (lookahead == 0x3a9) ADVANCE(216);
+      if (lookahead == 0x2126) ADVANCE(212);
+      if (lookahead == 0xfeff) ADVANCE(291);
+      if (lookahead == '=' ||
+          lookahead == ']') ADVANCE(288);
+      if (lookahead == '_' ||
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+      if (lookahead == ':' ||
+          lookahead == 0x2192 ||
+          lookahead == 0x2264 ||
+          lookahead == 0x2265) ADVANCE(260);
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == '\n' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) SKIP(104);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if (lookahead != 0) ADVANCE(1000);
+      END_STATE();
+    case 105:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\r') SKIP(95);
+      if (lookahead == '"') ADVANCE(299);
+      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '+') ADVANCE(261);
+      if (lookahead == '-') ADVANCE(918);
+      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '1') ADVANCE(118);
+      if (lookahead == '3') ADVANCE(118);
+      if (lookahead == '<') ADVANCE(917);
+      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == '[') ADVANCE(921);
+      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == 'b') ADVANCE(313);
+      if (lookahead == 'c') ADVANCE(315);
+      if (lookahead == 'd') ADVANCE(380);
+      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'f') ADVANCE(318);
+      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'h') ADVANCE(458);
+      if (lookahead == 'i') ADVANCE(660);
+      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'k') ADVANCE(518);
+      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'm') ADVANCE(322);
+      if (lookahead == 'n') ADVANCE(443);
+      if (lookahead == 'o') ADVANCE(516);
+      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 't') ADVANCE(332);
+      if (lookahead == 'u') ADVANCE(689);
+      if (lookahead == 'v') ADVANCE(700);
+      if (lookahead == 'w') ADVANCE(459);
+      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'z') ADVANCE(264);
+      if (lookahead == 0xfeff) ADVANCE(294);
+      if (('2' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (lookahead == '=' ||
+          lookahead == ']') ADVANCE(288);
+      if (lookahead == '_' ||
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+      if (lookahead == ':' ||
+          lookahead == 0x2192 ||
+          lookahead == 0x2264 ||
+          lookahead == 0x2265) ADVANCE(260);
+      if (lookahead == '\t' ||
+          lookahead == '\n' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) SKIP(105);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if (lookahead != 0) ADVANCE(1000);
+      END_STATE();
+    case 106:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\r') SKIP(96);
+      if (lookahead == '"') ADVANCE(299);
+      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '+') ADVANCE(261);
+      if (lookahead == '-') ADVANCE(918);
+      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '<') ADVANCE(917);
+      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == '[') ADVANCE(921);
+      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == 'b') ADVANCE(313);
+      if (lookahead == 'c') ADVANCE(315);
+      if (lookahead == 'd') ADVANCE(440);
+      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'f') ADVANCE(318);
+      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'h') ADVANCE(458);
+      if (lookahead == 'i') ADVANCE(660);
+      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'k') ADVANCE(312);
+      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'm') ADVANCE(322);
+      if (lookahead == 'n') ADVANCE(443);
+      if (lookahead == 'o') ADVANCE(516);
+      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 't') ADVANCE(332);
+      if (lookahead == 'u') ADVANCE(689);
+      if (lookahead == 'v') ADVANCE(700);
+      if (lookahead == 'w') ADVANCE(459);
+      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'z') ADVANCE(264);
+      if (lookahead == 0xfeff) ADVANCE(298);
+      if (lookahead == '=' ||
+          lookahead == ']') ADVANCE(288);
+      if (lookahead == '_' ||
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+      if (lookahead == ':' ||
+          lookahead == 0x2192 ||
+          lookahead == 0x2264 ||
+          lookahead == 0x2265) ADVANCE(260);
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == '\n' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) SKIP(106);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if (lookahead != 0) ADVANCE(1000);
+      END_STATE();
+    case 107:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\r') SKIP(98);
+      if (lookahead == '"') ADVANCE(299);
+      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '+') ADVANCE(261);
+      if (lookahead == '-') ADVANCE(918);
+      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '<') ADVANCE(917);
+      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == '[') ADVANCE(921);
+      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == 'b') ADVANCE(313);
+      if (lookahead == 'c') ADVANCE(315);
+      if (lookahead == 'd') ADVANCE(440);
+      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'f') ADVANCE(318);
+      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'h') ADVANCE(458);
+      if (lookahead == 'i') ADVANCE(660);
+      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'k') ADVANCE(383);
+      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'm') ADVANCE(320);
+      if (lookahead == 'n') ADVANCE(443);
+      if (lookahead == 'o') ADVANCE(516);
+      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 't') ADVANCE(332);
+      if (lookahead == 'u') ADVANCE(689);
+      if (lookahead == 'v') ADVANCE(700);
+      if (lookahead == 'w') ADVANCE(459);
+      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'z') ADVANCE(264);
+      if (lookahead == 0xfeff) ADVANCE(295);
+      if (lookahead == '=' ||
+          lookahead == ']') ADVANCE(288);
+      if (lookahead == '_' ||
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+      if (lookahead == ':' ||
+          lookahead == 0x2192 ||
+          lookahead == 0x2264 ||
+          lookahead == 0x2265) ADVANCE(260);
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == '\n' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) SKIP(107);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if (lookahead != 0) ADVANCE(1000);
+      END_STATE();
+    case 108:
+      if (eof) ADVANCE(109);
+      if (lookahead == '\r') SKIP(99);
+      if (lookahead == '"') ADVANCE(299);
+      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '+') ADVANCE(261);
+      if (lookahead == '-') ADVANCE(918);
+      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '<') ADVANCE(917);
+      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == '[') ADVANCE(921);
+      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == 'b') ADVANCE(313);
+      if (lookahead == 'c') ADVANCE(315);
+      if (lookahead == 'd') ADVANCE(440);
+      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'f') ADVANCE(318);
+      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'h') ADVANCE(458);
+      if (lookahead == 'i') ADVANCE(660);
+      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'k') ADVANCE(518);
+      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'm') ADVANCE(321);
+      if (lookahead == 'n') ADVANCE(443);
+      if (lookahead == 'o') ADVANCE(516);
+      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 't') ADVANCE(332);
+      if (lookahead == 'u') ADVANCE(689);
+      if (lookahead == 'v') ADVANCE(700);
+      if (lookahead == 'w') ADVANCE(459);
+      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'z') ADVANCE(264);
+      if (lookahead == 0xfeff) ADVANCE(297);
+      if (lookahead == '=' ||
+          lookahead == ']') ADVANCE(288);
+      if (lookahead == '_' ||
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+      if (lookahead == ':' ||
+          lookahead == 0x2192 ||
+          lookahead == 0x2264 ||
+          lookahead == 0x2265) ADVANCE(260);
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == '\n' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) SKIP(108);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if (lookahead != 0) ADVANCE(1000);
+      END_STATE();
+    case 109:
+      ACCEPT_TOKEN(ts_builtin_sym_end);
+      END_STATE();
+    case 110:
+      ACCEPT_TOKEN(sym_doc);
+      if (lookahead != 0 &&
+          lookahead != '\n' &&
+          lookahead != '\r') ADVANCE(110);
+      END_STATE();
+    case 111:
+      ACCEPT_TOKEN(sym_comment);
+      if (lookahead == '/') ADVANCE(110);
+      if (lookahead != 0 &&
+          lookahead != '\n' &&
+          lookahead != '\r') ADVANCE(112);
+      END_STATE();
+    case 112:
+      ACCEPT_TOKEN(sym_comment);
+      if (lookahead != 0 &&
+          lookahead != '\n' &&
+          lookahead != '\r') ADVANCE(112);
+      END_STATE();
+    case 113:
+      ACCEPT_TOKEN(sym_port);
+      if (lookahead == '-') ADVANCE(85);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 114:
+      ACCEPT_TOKEN(sym_port);
+      if (lookahead == '-') ADVANCE(85);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(17);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 115:
+      ACCEPT_TOKEN(sym_port);
+      if (lookahead == '-') ADVANCE(85);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(20);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 116:
+      ACCEPT_TOKEN(sym_port);
+      if (lookahead == '-') ADVANCE(86);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(116);
+      END_STATE();
+    case 117:
+      ACCEPT_TOKEN(sym_text);
+      if (lookahead == '.') ADVANCE(84);
+      END_STATE();
+    case 118:
+      ACCEPT_TOKEN(sym__number);
+      ADVANCE_MAP(
+        '#', 987,
+        '%', 154,
+        ',', 77,
+        '-', 78,
+        '.', 909,
+        '/', 8,
+        'A', 135,
+        'G', 254,
+        'H', 252,
+        'K', 257,
+        'M', 244,
+        'V', 155,
+        'W', 136,
+        'Y', 256,
+        'c', 882,
+        'd', 384,
+        'f', 802,
+        'h', 141,
+        'i', 661,
+        'k', 306,
+        'm', 139,
+        'o', 541,
+        'p', 209,
+        's', 140,
+        'v', 334,
+        'x', 889,
+        0xb0, 983,
+        0xd7, 988,
+        0x3a9, 137,
+        0x2126, 133,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(121);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 119:
+      ACCEPT_TOKEN(sym__number);
+      ADVANCE_MAP(
+        '#', 987,
+        '%', 154,
+        ',', 77,
+        '-', 78,
+        '.', 909,
+        '/', 8,
+        'A', 135,
+        'G', 254,
+        'H', 252,
+        'K', 257,
+        'M', 244,
+        'V', 155,
+        'W', 136,
+        'Y', 256,
+        'c', 882,
+        'd', 384,
+        'f', 802,
+        'h', 141,
+        'i', 661,
+        'k', 306,
+        'm', 139,
+        'o', 541,
+        'p', 210,
+        's', 140,
+        'v', 334,
+        'x', 889,
+        0xb0, 983,
+        0xd7, 988,
+        0x3a9, 137,
+        0x2126, 133,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(121);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 120:
+      ACCEPT_TOKEN(sym__number);
+      ADVANCE_MAP(
+        '#', 987,
+        '%', 154,
+        ',', 77,
+        '-', 78,
+        '.', 909,
+        '/', 8,
+        'A', 135,
+        'G', 254,
+        'H', 252,
+        'K', 257,
+        'M', 244,
+        'V', 155,
+        'W', 136,
+        'Y', 256,
+        'c', 882,
+        'd', 384,
+        'f', 802,
+        'h', 141,
+        'i', 661,
+        'k', 306,
+        'm', 139,
+        'o', 541,
+        'p', 845,
+        's', 140,
+        'v', 334,
+        'x', 889,
+        0xb0, 983,
+        0xd7, 988,
+        0x3a9, 137,
+        0x2126, 133,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(121);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 121:
+      ACCEPT_TOKEN(sym__number);
+      ADVANCE_MAP(
+        '#', 987,
+        '%', 154,
+        ',', 77,
+        '-', 78,
+        '.', 910,
+        '/', 10,
+        'A', 135,
+        'G', 254,
+        'H', 252,
+        'K', 257,
+        'M', 244,
+        'V', 155,
+        'W', 136,
+        'Y', 256,
+        'c', 882,
+        'd', 384,
+        'f', 802,
+        'h', 141,
+        'i', 661,
+        'k', 306,
+        'm', 139,
+        'o', 541,
+        'p', 845,
+        's', 140,
+        'v', 334,
+        'x', 889,
+        0xb0, 983,
+        0xd7, 988,
+        0x3a9, 137,
+        0x2126, 133,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(121);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 122:
+      ACCEPT_TOKEN(sym__number);
+      ADVANCE_MAP(
+        '%', 154,
+        '-', 83,
+        '.', 911,
+        '/', 79,
+        'A', 135,
+        'H', 252,
+        'K', 257,
+        'M', 244,
+        'V', 155,
+        'W', 136,
+        'Y', 256,
+        'c', 882,
+        'd', 384,
+        'f', 802,
+        'h', 141,
+        'i', 661,
+        'k', 306,
+        'm', 139,
+        'o', 541,
+        'p', 845,
+        's', 142,
+        'v', 334,
+        0xb0, 983,
+        0x3a9, 137,
+        0x2126, 133,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 123:
+      ACCEPT_TOKEN(sym__number);
+      ADVANCE_MAP(
+        '%', 154,
+        '-', 83,
+        '.', 911,
+        '/', 82,
+        'A', 135,
+        'H', 252,
+        'K', 257,
+        'M', 244,
+        'V', 155,
+        'W', 136,
+        'Y', 256,
+        'c', 882,
+        'd', 384,
+        'f', 802,
+        'h', 141,
+        'i', 661,
+        'k', 306,
+        'm', 139,
+        'o', 541,
+        'p', 845,
+        's', 142,
+        'v', 334,
+        0xb0, 983,
+        0x3a9, 137,
+        0x2126, 133,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 124:
+      ACCEPT_TOKEN(sym__number);
+      ADVANCE_MAP(
+        '.', 80,
+        'A', 148,
+        'H', 74,
+        'K', 4,
+        'M', 16,
+        'V', 157,
+        'c', 73,
+        'd', 25,
+        'f', 66,
+        'h', 153,
+        'k', 15,
+        'm', 149,
+        'o', 33,
+        'p', 69,
+        'v', 21,
+        0xb0, 75,
+        0x3a9, 145,
+        0x2126, 145,
+        '%', 132,
+        'W', 132,
+        's', 132,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(124);
+      END_STATE();
+    case 125:
+      ACCEPT_TOKEN(sym__number);
+      ADVANCE_MAP(
+        '.', 989,
+        'A', 147,
+        'H', 980,
+        'K', 908,
+        'M', 924,
+        'V', 156,
+        'c', 978,
+        'd', 937,
+        'f', 973,
+        'h', 152,
+        'k', 922,
+        'm', 151,
+        'o', 947,
+        'p', 976,
+        'v', 931,
+        0xb0, 983,
+        0x3a9, 133,
+        0x2126, 133,
+        '-', 89,
+        '/', 89,
+        '%', 154,
+        'W', 154,
+        's', 154,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(125);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 126:
+      ACCEPT_TOKEN(sym__number);
+      ADVANCE_MAP(
+        'A', 148,
+        'H', 74,
+        'K', 4,
+        'M', 16,
+        'V', 157,
+        'c', 73,
+        'd', 25,
+        'f', 66,
+        'h', 153,
+        'k', 15,
+        'm', 149,
+        'o', 33,
+        'p', 69,
+        'v', 21,
+        0xb0, 75,
+        0x3a9, 145,
+        0x2126, 145,
+        '%', 132,
+        'W', 132,
+        's', 132,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(126);
+      END_STATE();
+    case 127:
+      ACCEPT_TOKEN(sym__number);
+      ADVANCE_MAP(
+        'A', 147,
+        'H', 980,
+        'K', 908,
+        'M', 924,
+        'V', 156,
+        'c', 978,
+        'd', 937,
+        'f', 973,
+        'h', 152,
+        'k', 922,
+        'm', 151,
+        'o', 947,
+        'p', 976,
+        'v', 931,
+        0xb0, 983,
+        0x3a9, 133,
+        0x2126, 133,
+        '-', 89,
+        '/', 89,
+        '%', 154,
+        'W', 154,
+        's', 154,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(127);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 128:
+      ACCEPT_TOKEN(sym__fraction);
+      ADVANCE_MAP(
+        '.', 991,
+        'A', 147,
+        'H', 980,
+        'K', 908,
+        'M', 924,
+        'V', 919,
+        'c', 978,
+        'd', 937,
+        'f', 973,
+        'h', 152,
+        'i', 968,
+        'k', 927,
+        'm', 150,
+        'o', 947,
+        'p', 976,
+        'v', 931,
+        0xb0, 983,
+        0x3a9, 133,
+        0x2126, 133,
+        '-', 89,
+        '/', 89,
+        '%', 154,
+        'W', 154,
+        's', 154,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 129:
+      ACCEPT_TOKEN(sym__fraction);
+      ADVANCE_MAP(
+        '.', 991,
+        'A', 147,
+        'H', 980,
+        'K', 908,
+        'M', 924,
+        'V', 919,
+        'c', 978,
+        'd', 937,
+        'f', 973,
+        'h', 152,
+        'i', 968,
+        'k', 927,
+        'm', 150,
+        'o', 947,
+        'p', 976,
+        'v', 931,
+        0xb0, 983,
+        0x3a9, 133,
+        0x2126, 133,
+        '-', 89,
+        '/', 89,
+        '%', 154,
+        'W', 154,
+        's', 154,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 130:
+      ACCEPT_TOKEN(sym__fraction);
+      ADVANCE_MAP(
+        '.', 994,
+        'A', 147,
+        'H', 980,
+        'K', 908,
+        'M', 924,
+        'V', 180,
+        'c', 978,
+        'd', 937,
+        'f', 973,
+        'h', 152,
+        'i', 968,
+        'k', 929,
+        'm', 150,
+        'o', 947,
+        'p', 976,
+        'v', 931,
+        0xb0, 983,
+        0x3a9, 133,
+        0x2126, 133,
+        '-', 89,
+        '/', 89,
+        '%', 154,
+        'W', 154,
+        's', 154,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 131:
+      ACCEPT_TOKEN(sym__fraction);
+      ADVANCE_MAP(
+        'A', 147,
+        'H', 980,
+        'K', 908,
+        'M', 924,
+        'V', 919,
+        'c', 978,
+        'd', 937,
+        'f', 973,
+        'h', 152,
+        'i', 968,
+        'k', 923,
+        'm', 150,
+        'o', 947,
+        'p', 976,
+        'v', 931,
+        0xb0, 983,
+        0x3a9, 133,
+        0x2126, 133,
+        '-', 89,
+        '/', 89,
+        '%', 154,
+        'W', 154,
+        's', 154,
+      );
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 132:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      END_STATE();
+    case 133:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-') ADVANCE(89);
+      if (lookahead == '/') ADVANCE(36);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 134:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-') ADVANCE(89);
+      if (lookahead == '/') ADVANCE(45);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 135:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(136);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 136:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 137:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(36);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 138:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(45);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 139:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'A', 136,
+        'i', 657,
+        'm', 160,
+        'o', 542,
+        's', 142,
+        0x3a9, 138,
+        0x2126, 134,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 140:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(805);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 141:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 142:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 143:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(36);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 144:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(45);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 145:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '/') ADVANCE(37);
+      END_STATE();
+    case 146:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '/') ADVANCE(47);
+      END_STATE();
+    case 147:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == 'h') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 148:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == 'h') ADVANCE(132);
+      END_STATE();
+    case 149:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == 'i') ADVANCE(53);
+      if (lookahead == 'o') ADVANCE(34);
+      if (lookahead == 0x3a9) ADVANCE(146);
+      if (lookahead == 0x2126) ADVANCE(146);
+      if (lookahead == 'A' ||
+          lookahead == 's') ADVANCE(132);
+      END_STATE();
+    case 150:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      ADVANCE_MAP(
+        'i', 966,
+        'm', 162,
+        'o', 948,
+        0x3a9, 134,
+        0x2126, 134,
+        '-', 89,
+        '/', 89,
+        'A', 154,
+        's', 154,
+      );
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 151:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      ADVANCE_MAP(
+        'i', 966,
+        'o', 948,
+        0x3a9, 134,
+        0x2126, 134,
+        '-', 89,
+        '/', 89,
+        'A', 154,
+        's', 154,
+      );
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 152:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == 'p') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 153:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == 'p') ADVANCE(132);
+      END_STATE();
+    case 154:
+      ACCEPT_TOKEN(sym__tight_quantity);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 155:
+      ACCEPT_TOKEN(sym__tight_volts);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'A') ADVANCE(136);
+      if (lookahead == 'd') ADVANCE(248);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 156:
+      ACCEPT_TOKEN(sym__tight_volts);
+      if (lookahead == 'A') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 157:
+      ACCEPT_TOKEN(sym__tight_volts);
+      if (lookahead == 'A') ADVANCE(132);
+      END_STATE();
+    case 158:
+      ACCEPT_TOKEN(sym__tight_sets);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(159);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 159:
+      ACCEPT_TOKEN(sym__tight_sets);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 160:
+      ACCEPT_TOKEN(sym__tight_trade_size);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '2') ADVANCE(163);
+      if (lookahead == 0xb2) ADVANCE(164);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 161:
+      ACCEPT_TOKEN(sym__tight_trade_size);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 162:
+      ACCEPT_TOKEN(sym__tight_trade_size);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 163:
+      ACCEPT_TOKEN(sym__tight_size);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 164:
+      ACCEPT_TOKEN(sym__tight_size);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 165:
+      ACCEPT_TOKEN(sym__tight_dc);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 166:
+      ACCEPT_TOKEN(sym__tight_dc);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 167:
+      ACCEPT_TOKEN(sym__gauge);
+      if (lookahead == '-') ADVANCE(89);
+      if (lookahead == '/') ADVANCE(6);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(167);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 168:
+      ACCEPT_TOKEN(sym__gauge);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(sym__tight_run);
+      if (lookahead == '-') ADVANCE(89);
+      if (lookahead == '/') ADVANCE(7);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(169);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 170:
+      ACCEPT_TOKEN(sym__tight_run);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 171:
+      ACCEPT_TOKEN(sym__tight_run);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 172:
+      ACCEPT_TOKEN(sym__tight_run);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 173:
+      ACCEPT_TOKEN(sym__run_of);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'k') ADVANCE(419);
+      if (lookahead == 'm') ADVANCE(631);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(sym__run_of);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(997);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'k') ADVANCE(419);
+      if (lookahead == 'm') ADVANCE(631);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 175:
+      ACCEPT_TOKEN(sym__run_of);
+      if (lookahead == '.') ADVANCE(992);
+      if (lookahead == 'k') ADVANCE(935);
+      if (lookahead == 'm') ADVANCE(958);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 176:
+      ACCEPT_TOKEN(sym__run_of);
+      if (lookahead == 'k') ADVANCE(935);
+      if (lookahead == 'm') ADVANCE(958);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 177:
+      ACCEPT_TOKEN(sym__cable_of);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(249);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 178:
+      ACCEPT_TOKEN(sym__cable_of);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(996);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(249);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 179:
+      ACCEPT_TOKEN(sym__pair);
+      if (lookahead == '.') ADVANCE(994);
+      if (lookahead == 'V') ADVANCE(182);
+      if (lookahead == 'k') ADVANCE(928);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 180:
+      ACCEPT_TOKEN(sym__pair);
+      if (lookahead == 'A') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 181:
+      ACCEPT_TOKEN(sym__pair);
+      if (lookahead == 'V') ADVANCE(182);
+      if (lookahead == 'k') ADVANCE(928);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 182:
+      ACCEPT_TOKEN(sym__pair);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 183:
+      ACCEPT_TOKEN(sym__short_pair);
+      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '2') ADVANCE(128);
+      if (lookahead == 'k') ADVANCE(926);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 184:
+      ACCEPT_TOKEN(sym__short_pair);
+      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '2') ADVANCE(130);
+      if (lookahead == 'k') ADVANCE(926);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 185:
+      ACCEPT_TOKEN(sym__short_pair);
+      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '4') ADVANCE(128);
+      if (lookahead == 'k') ADVANCE(926);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 186:
+      ACCEPT_TOKEN(sym__short_pair);
+      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '4') ADVANCE(130);
+      if (lookahead == 'k') ADVANCE(926);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 187:
+      ACCEPT_TOKEN(sym__short_pair);
+      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '6') ADVANCE(128);
+      if (lookahead == 'k') ADVANCE(926);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 188:
+      ACCEPT_TOKEN(sym__short_pair);
+      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '6') ADVANCE(130);
+      if (lookahead == 'k') ADVANCE(926);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 189:
+      ACCEPT_TOKEN(sym__short_pair);
+      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == 'k') ADVANCE(926);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 190:
+      ACCEPT_TOKEN(sym__short_pair);
+      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == 'k') ADVANCE(926);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 191:
+      ACCEPT_TOKEN(sym__short_pair);
+      if (lookahead == 'k') ADVANCE(926);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(191);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 192:
+      ACCEPT_TOKEN(sym__tight_short_pair);
+      if (lookahead == 'A') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 193:
+      ACCEPT_TOKEN(sym__tight_short_pair);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 194:
+      ACCEPT_TOKEN(sym__band);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(248);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 195:
+      ACCEPT_TOKEN(sym__band);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'V') ADVANCE(194);
+      if (lookahead == 'd') ADVANCE(385);
+      if (lookahead == 'k') ADVANCE(311);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(195);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 196:
+      ACCEPT_TOKEN(sym__band);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(995);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'V') ADVANCE(194);
+      if (lookahead == 'd') ADVANCE(385);
+      if (lookahead == 'k') ADVANCE(311);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(196);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 197:
+      ACCEPT_TOKEN(sym__band);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(995);
+      if (lookahead == '/') ADVANCE(9);
+      if (lookahead == 'V') ADVANCE(194);
+      if (lookahead == 'd') ADVANCE(385);
+      if (lookahead == 'k') ADVANCE(311);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(197);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 198:
+      ACCEPT_TOKEN(sym__range);
+      if (lookahead == '-') ADVANCE(89);
+      if (lookahead == '/') ADVANCE(49);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 199:
+      ACCEPT_TOKEN(sym__range);
+      if (lookahead == '-') ADVANCE(89);
+      if (lookahead == '/') ADVANCE(38);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 200:
+      ACCEPT_TOKEN(sym__range);
+      ADVANCE_MAP(
+        '.', 993,
+        'A', 203,
+        'H', 981,
+        'K', 912,
+        'M', 930,
+        'V', 202,
+        'c', 979,
+        'd', 939,
+        'f', 974,
+        'h', 205,
+        'k', 925,
+        'm', 204,
+        'o', 949,
+        'p', 977,
+        'v', 932,
+        0xb0, 984,
+        0x3a9, 199,
+        0x2126, 199,
+        '-', 89,
+        '/', 89,
+        '%', 206,
+        'W', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 201:
+      ACCEPT_TOKEN(sym__range);
+      ADVANCE_MAP(
+        'A', 203,
+        'H', 981,
+        'K', 912,
+        'M', 930,
+        'V', 202,
+        'c', 979,
+        'd', 939,
+        'f', 974,
+        'h', 205,
+        'k', 925,
+        'm', 204,
+        'o', 949,
+        'p', 977,
+        'v', 932,
+        0xb0, 984,
+        0x3a9, 199,
+        0x2126, 199,
+        '-', 89,
+        '/', 89,
+        '%', 206,
+        'W', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 202:
+      ACCEPT_TOKEN(sym__range);
+      if (lookahead == 'A') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 203:
+      ACCEPT_TOKEN(sym__range);
+      if (lookahead == 'h') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(sym__range);
+      ADVANCE_MAP(
+        'i', 967,
+        'o', 950,
+        0x3a9, 198,
+        0x2126, 198,
+        '-', 89,
+        '/', 89,
+        'A', 206,
+        's', 206,
+      );
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 205:
+      ACCEPT_TOKEN(sym__range);
+      if (lookahead == 'p') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(sym__range);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 207:
+      ACCEPT_TOKEN(sym__list);
+      if (lookahead == ',') ADVANCE(77);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      END_STATE();
+    case 208:
+      ACCEPT_TOKEN(sym__poles);
+      END_STATE();
+    case 209:
+      ACCEPT_TOKEN(sym__poles);
+      if (lookahead == '+') ADVANCE(14);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(232);
+      if (lookahead == 'u') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 210:
+      ACCEPT_TOKEN(sym__poles);
+      if (lookahead == '+') ADVANCE(14);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 211:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-') ADVANCE(89);
+      if (lookahead == '/') ADVANCE(50);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 212:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-') ADVANCE(89);
+      if (lookahead == '/') ADVANCE(39);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(214);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 214:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 215:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(50);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 216:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(39);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 217:
+      ACCEPT_TOKEN(sym__unit);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'A', 214,
+        'a', 553,
+        'c', 323,
+        'e', 432,
+        'i', 659,
+        'm', 235,
+        'o', 395,
+        's', 224,
+        0x3a9, 215,
+        0x2126, 211,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(sym__unit);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'A', 214,
+        'a', 553,
+        'c', 323,
+        'e', 432,
+        'i', 659,
+        'm', 236,
+        'o', 395,
+        's', 224,
+        0x3a9, 215,
+        0x2126, 211,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 219:
+      ACCEPT_TOKEN(sym__unit);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'A', 214,
+        'a', 553,
+        'c', 323,
+        'e', 432,
+        'i', 659,
+        'o', 395,
+        's', 224,
+        0x3a9, 215,
+        0x2126, 211,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 220:
+      ACCEPT_TOKEN(sym__unit);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'c', 342,
+        'e', 402,
+        'h', 468,
+        'i', 527,
+        'o', 558,
+        'p', 327,
+        't', 328,
+        'u', 375,
+        'w', 595,
+        'y', 793,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 221:
+      ACCEPT_TOKEN(sym__unit);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'c', 342,
+        'e', 403,
+        'h', 468,
+        'i', 527,
+        'o', 558,
+        'p', 327,
+        't', 328,
+        'u', 375,
+        'w', 595,
+        'y', 793,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 222:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(345);
+      if (lookahead == 'i') ADVANCE(524);
+      if (lookahead == 'p') ADVANCE(224);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 223:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(726);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 224:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 225:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(50);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(39);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(sym__unit);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(sym__volts);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'A') ADVANCE(214);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(sym__volts);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(sym__kilovolts);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(sym__phases);
+      END_STATE();
+    case 232:
+      ACCEPT_TOKEN(sym__phases);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(sym__sets);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(234);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(sym__sets);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(sym__trade_unit);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '2') ADVANCE(237);
+      if (lookahead == 0xb2) ADVANCE(238);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(sym__trade_unit);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(sym__area);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 238:
+      ACCEPT_TOKEN(sym__area);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(sym__square_mm);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 240:
+      ACCEPT_TOKEN(sym__square_mm);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '2') ADVANCE(170);
+      if (lookahead == 0xb2) ADVANCE(172);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'A') ADVANCE(136);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 243:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'A') ADVANCE(214);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'V') ADVANCE(242);
+      if (lookahead == 'W') ADVANCE(135);
+      if (lookahead == 'v') ADVANCE(246);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 245:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'V') ADVANCE(243);
+      if (lookahead == 'W') ADVANCE(213);
+      if (lookahead == 'v') ADVANCE(247);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 246:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(250);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 247:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(251);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(165);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 249:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(241);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(136);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 251:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(214);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 252:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'z') ADVANCE(136);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 253:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'z') ADVANCE(214);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 254:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 255:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(89);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 256:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '/') ADVANCE(81);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 257:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(961);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 0xb7) ADVANCE(956);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 258:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(88);
+      if (lookahead == '.') ADVANCE(963);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 0xb7) ADVANCE(965);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 259:
+      ACCEPT_TOKEN(sym_legs);
+      END_STATE();
+    case 260:
+      ACCEPT_TOKEN(sym_mark);
+      END_STATE();
+    case 261:
+      ACCEPT_TOKEN(sym_mark);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(124);
+      END_STATE();
+    case 262:
+      ACCEPT_TOKEN(sym_statement);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 263:
+      ACCEPT_TOKEN(sym_kind);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 264:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '0') ADVANCE(270);
+      if (('1' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 265:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 266:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(664);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 267:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 268:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(835);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'w') ADVANCE(331);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 270:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 271:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(35);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 272:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(41);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 273:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(27);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 274:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(67);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 275:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-') ADVANCE(62);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(sym_key);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 277:
+      ACCEPT_TOKEN(sym_flag);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 278:
+      ACCEPT_TOKEN(sym_flag);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 279:
+      ACCEPT_TOKEN(sym_flag);
+      if (lookahead == '-') ADVANCE(58);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 280:
+      ACCEPT_TOKEN(sym_action);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'b') ADVANCE(725);
+      if (lookahead == 'g') ADVANCE(509);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 281:
+      ACCEPT_TOKEN(sym_action);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 282:
+      ACCEPT_TOKEN(sym_link);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(615);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 283:
+      ACCEPT_TOKEN(sym_link);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'c', 537,
+        'f', 568,
+        's', 820,
+        't', 478,
+        'v', 497,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 284:
+      ACCEPT_TOKEN(sym_link);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'c', 611,
+        'f', 568,
+        's', 820,
+        't', 478,
+        'v', 497,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 285:
+      ACCEPT_TOKEN(sym_link);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(873);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 286:
+      ACCEPT_TOKEN(sym_link);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 287:
+      ACCEPT_TOKEN(sym_link);
+      if (lookahead == '-') ADVANCE(52);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 288:
+      ACCEPT_TOKEN(sym__other);
+      END_STATE();
+    case 289:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '"', 299,
+        '#', 986,
+        '%', 227,
+        '-', 918,
+        '/', 913,
+        '1', 118,
+        '3', 118,
+        '<', 917,
+        '>', 917,
+        'A', 213,
+        'H', 253,
+        'K', 258,
+        'M', 245,
+        'V', 228,
+        'W', 214,
+        '[', 921,
+        'a', 512,
+        'b', 313,
+        'c', 314,
+        'd', 381,
+        'e', 330,
+        'f', 317,
+        'g', 452,
+        'h', 222,
+        'i', 654,
+        'j', 861,
+        'k', 307,
+        'l', 442,
+        'm', 217,
+        'n', 443,
+        'o', 515,
+        'p', 360,
+        'r', 891,
+        's', 220,
+        't', 332,
+        'u', 689,
+        'v', 354,
+        'w', 459,
+        'x', 892,
+        'z', 264,
+        0xb0, 985,
+        0x3a9, 216,
+        0x2126, 212,
+        0xfeff, 289,
+        '2', 119,
+        '4', 119,
+        '=', 288,
+        ']', 288,
+        '_', 890,
+        'q', 890,
+        'y', 890,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '"', 299,
+        '#', 986,
+        '%', 227,
+        '-', 918,
+        '/', 913,
+        '<', 917,
+        '>', 917,
+        'A', 213,
+        'H', 253,
+        'K', 258,
+        'M', 245,
+        'V', 228,
+        'W', 214,
+        '[', 921,
+        'a', 512,
+        'b', 313,
+        'c', 314,
+        'd', 451,
+        'e', 330,
+        'f', 317,
+        'g', 452,
+        'h', 222,
+        'i', 654,
+        'j', 861,
+        'k', 308,
+        'l', 442,
+        'm', 218,
+        'n', 443,
+        'o', 515,
+        'p', 360,
+        'r', 891,
+        's', 221,
+        't', 332,
+        'u', 689,
+        'v', 354,
+        'w', 459,
+        'x', 892,
+        'z', 264,
+        0xb0, 985,
+        0x3a9, 216,
+        0x2126, 212,
+        0xfeff, 290,
+        '=', 288,
+        ']', 288,
+        '_', 890,
+        'q', 890,
+        'y', 890,
+      );
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 291:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '"', 299,
+        '#', 986,
+        '%', 227,
+        '-', 918,
+        '/', 913,
+        '<', 917,
+        '>', 917,
+        'A', 213,
+        'H', 253,
+        'K', 258,
+        'M', 245,
+        'V', 228,
+        'W', 214,
+        '[', 921,
+        'a', 512,
+        'b', 313,
+        'c', 314,
+        'd', 451,
+        'e', 330,
+        'f', 317,
+        'g', 452,
+        'h', 222,
+        'i', 660,
+        'j', 861,
+        'k', 308,
+        'l', 442,
+        'm', 219,
+        'n', 443,
+        'o', 515,
+        'p', 360,
+        'r', 891,
+        's', 221,
+        't', 332,
+        'u', 689,
+        'v', 354,
+        'w', 459,
+        'x', 892,
+        'z', 264,
+        0xb0, 985,
+        0x3a9, 216,
+        0x2126, 212,
+        0xfeff, 291,
+        '=', 288,
+        ']', 288,
+        '_', 890,
+        'q', 890,
+        'y', 890,
+      );
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 292:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '"', 299,
+        '#', 986,
+        '-', 918,
+        '/', 913,
+        '1', 118,
+        '3', 118,
+        '<', 917,
+        '>', 917,
+        'V', 229,
+        '[', 921,
+        'a', 512,
+        'b', 313,
+        'c', 315,
+        'd', 380,
+        'e', 330,
+        'f', 318,
+        'g', 452,
+        'h', 458,
+        'i', 654,
+        'j', 861,
+        'k', 309,
+        'l', 442,
+        'm', 319,
+        'n', 443,
+        'o', 516,
+        'p', 361,
+        'r', 891,
+        's', 388,
+        't', 332,
+        'u', 689,
+        'v', 700,
+        'w', 459,
+        'x', 892,
+        'z', 264,
+        0xfeff, 292,
+        '2', 119,
+        '4', 119,
+        '=', 288,
+        ']', 288,
+        '_', 890,
+        'q', 890,
+        'y', 890,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 293:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '"', 299,
+        '#', 986,
+        '-', 918,
+        '/', 913,
+        '1', 118,
+        '3', 118,
+        '<', 917,
+        '>', 917,
+        'V', 229,
+        '[', 921,
+        'a', 512,
+        'b', 313,
+        'c', 315,
+        'd', 380,
+        'e', 330,
+        'f', 318,
+        'g', 452,
+        'h', 458,
+        'i', 660,
+        'j', 861,
+        'k', 310,
+        'l', 442,
+        'm', 322,
+        'n', 443,
+        'o', 516,
+        'p', 361,
+        'r', 891,
+        's', 389,
+        't', 332,
+        'u', 689,
+        'v', 700,
+        'w', 459,
+        'x', 892,
+        'z', 264,
+        0xfeff, 293,
+        '2', 119,
+        '4', 119,
+        '=', 288,
+        ']', 288,
+        '_', 890,
+        'q', 890,
+        'y', 890,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 294:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '"', 299,
+        '#', 986,
+        '-', 918,
+        '/', 913,
+        '1', 118,
+        '3', 118,
+        '<', 917,
+        '>', 917,
+        '[', 921,
+        'a', 512,
+        'b', 313,
+        'c', 315,
+        'd', 380,
+        'e', 330,
+        'f', 318,
+        'g', 452,
+        'h', 458,
+        'i', 660,
+        'j', 861,
+        'k', 518,
+        'l', 442,
+        'm', 322,
+        'n', 443,
+        'o', 516,
+        'p', 361,
+        'r', 891,
+        's', 389,
+        't', 332,
+        'u', 689,
+        'v', 700,
+        'w', 459,
+        'x', 892,
+        'z', 264,
+        0xfeff, 294,
+        '2', 119,
+        '4', 119,
+        '=', 288,
+        ']', 288,
+        '_', 890,
+        'q', 890,
+        'y', 890,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 295:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '"', 299,
+        '#', 986,
+        '-', 918,
+        '/', 913,
+        '<', 917,
+        '>', 917,
+        '[', 921,
+        'a', 512,
+        'b', 313,
+        'c', 315,
+        'd', 440,
+        'e', 330,
+        'f', 318,
+        'g', 452,
+        'h', 458,
+        'i', 660,
+        'j', 861,
+        'k', 383,
+        'l', 442,
+        'm', 320,
+        'n', 443,
+        'o', 516,
+        'p', 361,
+        'r', 891,
+        's', 389,
+        't', 332,
+        'u', 689,
+        'v', 700,
+        'w', 459,
+        'x', 892,
+        'z', 264,
+        0xfeff, 295,
+        '=', 288,
+        ']', 288,
+        '_', 890,
+        'q', 890,
+        'y', 890,
+      );
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 296:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '"', 299,
+        '#', 986,
+        '-', 918,
+        '/', 913,
+        '<', 917,
+        '>', 917,
+        '[', 921,
+        'a', 512,
+        'b', 313,
+        'c', 315,
+        'd', 440,
+        'e', 330,
+        'f', 318,
+        'g', 452,
+        'h', 458,
+        'i', 660,
+        'j', 861,
+        'k', 518,
+        'l', 442,
+        'm', 322,
+        'n', 443,
+        'o', 516,
+        'p', 361,
+        'r', 891,
+        's', 389,
+        't', 332,
+        'u', 689,
+        'v', 700,
+        'w', 459,
+        'x', 892,
+        'z', 264,
+        0xfeff, 296,
+        '=', 288,
+        ']', 288,
+        '_', 890,
+        'q', 890,
+        'y', 890,
+      );
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 297:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '"', 299,
+        '#', 986,
+        '-', 918,
+        '/', 913,
+        '<', 917,
+        '>', 917,
+        '[', 921,
+        'a', 512,
+        'b', 313,
+        'c', 315,
+        'd', 440,
+        'e', 330,
+        'f', 318,
+        'g', 452,
+        'h', 458,
+        'i', 660,
+        'j', 861,
+        'k', 518,
+        'l', 442,
+        'm', 321,
+        'n', 443,
+        'o', 516,
+        'p', 361,
+        'r', 891,
+        's', 389,
+        't', 332,
+        'u', 689,
+        'v', 700,
+        'w', 459,
+        'x', 892,
+        'z', 264,
+        0xfeff, 297,
+        '=', 288,
+        ']', 288,
+        '_', 890,
+        'q', 890,
+        'y', 890,
+      );
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 298:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '"', 299,
+        '#', 986,
+        '-', 918,
+        '/', 913,
+        '<', 917,
+        '>', 917,
+        '[', 921,
+        'a', 512,
+        'b', 313,
+        'c', 315,
+        'd', 440,
+        'e', 330,
+        'f', 318,
+        'g', 452,
+        'h', 458,
+        'i', 660,
+        'j', 861,
+        'k', 312,
+        'l', 442,
+        'm', 322,
+        'n', 443,
+        'o', 516,
+        'p', 361,
+        'r', 891,
+        's', 389,
+        't', 332,
+        'u', 689,
+        'v', 700,
+        'w', 459,
+        'x', 892,
+        'z', 264,
+        0xfeff, 298,
+        '=', 288,
+        ']', 288,
+        '_', 890,
+        'q', 890,
+        'y', 890,
+      );
+      if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 299:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '"') ADVANCE(117);
+      if (lookahead != 0 &&
+          lookahead != '\n' &&
+          lookahead != '\r') ADVANCE(3);
+      END_STATE();
+    case 300:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(89);
+      if (lookahead == '/') ADVANCE(17);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 301:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(89);
+      if (lookahead == '/') ADVANCE(19);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 302:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(89);
+      if (lookahead == '/') ADVANCE(20);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 303:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '2') ADVANCE(237);
+      if (lookahead == 0xb2) ADVANCE(238);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 304:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '2') ADVANCE(171);
+      if (lookahead == 0xb2) ADVANCE(172);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 305:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '2') ADVANCE(239);
+      if (lookahead == 0xb2) ADVANCE(240);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 306:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'A', 136,
+        'V', 155,
+        'W', 135,
+        'c', 648,
+        'm', 142,
+        'v', 334,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 307:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'A', 214,
+        'V', 228,
+        'W', 213,
+        'c', 646,
+        'f', 341,
+        'i', 833,
+        'm', 224,
+        'v', 355,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 308:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'A', 214,
+        'V', 228,
+        'W', 213,
+        'f', 341,
+        'i', 833,
+        'm', 224,
+        'v', 355,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 309:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'V') ADVANCE(229);
+      if (lookahead == 'c') ADVANCE(646);
+      if (lookahead == 'f') ADVANCE(341);
+      if (lookahead == 'i') ADVANCE(833);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 310:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'V') ADVANCE(229);
+      if (lookahead == 'f') ADVANCE(341);
+      if (lookahead == 'i') ADVANCE(833);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 311:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'V') ADVANCE(194);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 312:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'V') ADVANCE(230);
+      if (lookahead == 'f') ADVANCE(341);
+      if (lookahead == 'i') ADVANCE(833);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 313:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(788);
+      if (lookahead == 'u') ADVANCE(768);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 314:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 732,
+        'h', 339,
+        'l', 338,
+        'o', 431,
+        'r', 559,
+        'u', 746,
+        'y', 418,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 315:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 732,
+        'h', 339,
+        'l', 338,
+        'o', 431,
+        'r', 559,
+        'u', 746,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 316:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 317:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 411,
+        'e', 455,
+        'i', 759,
+        'l', 324,
+        'r', 335,
+        't', 224,
+        'u', 608,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 318:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 411,
+        'e', 455,
+        'i', 759,
+        'l', 324,
+        'r', 335,
+        'u', 608,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 319:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 553,
+        'c', 323,
+        'e', 432,
+        'm', 235,
+        'o', 396,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 320:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 553,
+        'c', 323,
+        'e', 432,
+        'm', 303,
+        'o', 396,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 321:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 553,
+        'c', 323,
+        'e', 432,
+        'm', 305,
+        'o', 396,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 322:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(553);
+      if (lookahead == 'c') ADVANCE(323);
+      if (lookahead == 'e') ADVANCE(432);
+      if (lookahead == 'o') ADVANCE(396);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 323:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(270);
+      if (lookahead == 'c') ADVANCE(263);
+      if (lookahead == 'o') ADVANCE(867);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 324:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 325:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(874);
+      if (lookahead == 'i') ADVANCE(870);
+      if (lookahead == 'o') ADVANCE(730);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 326:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(596);
+      if (lookahead == 'r') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 327:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(408);
+      if (lookahead == 'd') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 328:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(532);
+      if (lookahead == 'e') ADVANCE(728);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 329:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(879);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 330:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 760,
+        'f', 514,
+        'l', 456,
+        'm', 467,
+        'v', 278,
+        'x', 583,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 331:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(880);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 332:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 729,
+        'e', 641,
+        'h', 754,
+        'i', 470,
+        'o', 531,
+        'r', 344,
+        'y', 731,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 333:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(434);
+      if (lookahead == 'g') ADVANCE(282);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 334:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(745);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 335:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(643);
+      if (lookahead == 'e') ADVANCE(740);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 336:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(425);
+      if (lookahead == 'c') ADVANCE(374);
+      if (lookahead == 's') ADVANCE(785);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 337:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(881);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 338:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(561);
+      if (lookahead == 'i') ADVANCE(463);
+      if (lookahead == 'o') ADVANCE(795);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 339:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(757);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 340:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(412);
+      if (lookahead == 's') ADVANCE(575);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 341:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(412);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 342:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(619);
+      if (lookahead == 'e') ADVANCE(692);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 343:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(600);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 344:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(665);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 345:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(821);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 346:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(591);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 347:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(747);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 348:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(599);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 349:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(674);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 350:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(762);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 351:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(668);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 352:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(756);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 353:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(753);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 354:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(750);
+      if (lookahead == 'o') ADVANCE(617);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 355:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(750);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 356:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(807);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 357:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(812);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 358:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(825);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 359:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(417);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 360:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 676,
+        'e', 326,
+        'f', 270,
+        'i', 390,
+        'r', 697,
+        'u', 223,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 361:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 676,
+        'e', 326,
+        'f', 270,
+        'i', 390,
+        'r', 697,
+        'u', 640,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 362:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(530);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 363:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'a', 405,
+        'c', 477,
+        'g', 510,
+        'l', 708,
+        's', 485,
+        'v', 557,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 364:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(842);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 365:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(810);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 366:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(680);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 367:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(688);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 368:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(682);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 369:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(677);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 370:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(416);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 371:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(769);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 372:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(625);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 373:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(836);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 374:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(844);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 375:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'b') ADVANCE(519);
+      if (lookahead == 's') ADVANCE(822);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 376:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'b') ADVANCE(556);
+      if (lookahead == 'o') ADVANCE(664);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 377:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'b') ADVANCE(884);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 378:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'b') ADVANCE(623);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 379:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'b') ADVANCE(491);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 380:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'c', 232,
+        'e', 610,
+        'i', 727,
+        'o', 846,
+        'r', 325,
+        'u', 806,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 381:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'c', 232,
+        'e', 525,
+        'i', 727,
+        'o', 846,
+        'r', 325,
+        'u', 806,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 382:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 383:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(646);
+      if (lookahead == 'f') ADVANCE(341);
+      if (lookahead == 'i') ADVANCE(833);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 384:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(166);
+      if (lookahead == 'e') ADVANCE(522);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 385:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(166);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 386:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(879);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 387:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(536);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 388:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'c', 342,
+        'e', 402,
+        'h', 468,
+        'i', 527,
+        'o', 558,
+        'p', 327,
+        't', 328,
+        'u', 375,
+        'w', 595,
+        'y', 793,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 389:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'c', 342,
+        'e', 403,
+        'h', 468,
+        'i', 527,
+        'o', 558,
+        'p', 327,
+        't', 328,
+        'u', 375,
+        'w', 595,
+        'y', 793,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 390:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(598);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 391:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(548);
+      if (lookahead == 'p') ADVANCE(454);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 392:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(548);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 393:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(597);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 394:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(538);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 395:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(728);
+      if (lookahead == 'h') ADVANCE(638);
+      if (lookahead == 't') ADVANCE(709);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 396:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(728);
+      if (lookahead == 't') ADVANCE(709);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 397:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(878);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 398:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(545);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 399:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(539);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 400:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(348);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 401:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(445);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 402:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(841);
+      if (lookahead == 'r') ADVANCE(580);
+      if (lookahead == 't') ADVANCE(233);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 403:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(841);
+      if (lookahead == 'r') ADVANCE(580);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 404:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(460);
+      if (lookahead == 'n') ADVANCE(530);
+      if (lookahead == 't') ADVANCE(474);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 405:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(826);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 406:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(476);
+      if (lookahead == 'j') ADVANCE(505);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 407:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(804);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 408:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(449);
+      if (lookahead == 'r') ADVANCE(441);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 409:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(803);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 410:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(465);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 411:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(832);
+      if (lookahead == 'n') ADVANCE(278);
+      if (lookahead == 'u') ADVANCE(620);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 412:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(832);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 413:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(712);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 414:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(622);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 415:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(357);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 416:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(621);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 417:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(587);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 418:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(624);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 419:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(649);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 420:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(843);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 421:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(844);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 422:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 423:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(281);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 424:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 425:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 426:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(274);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 427:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(377);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 428:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(447);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 429:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(275);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 430:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(899);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 431:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(457);
+      if (lookahead == 'n') ADVANCE(686);
+      if (lookahead == 'o') ADVANCE(612);
+      if (lookahead == 'u') ADVANCE(678);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 432:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(562);
+      if (lookahead == 't') ADVANCE(480);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 433:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(724);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 434:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(584);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 435:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(906);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 436:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(902);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 437:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(704);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 438:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(614);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 439:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(490);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 440:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'e', 610,
+        'i', 727,
+        'o', 846,
+        'r', 325,
+        'u', 806,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 441:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 442:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'e', 333,
+        'i', 526,
+        'o', 336,
+        'r', 324,
+        'u', 523,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 443:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(855);
+      if (lookahead == 'i') ADVANCE(733);
+      if (lookahead == 'o') ADVANCE(755);
+      if (lookahead == 'u') ADVANCE(635);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 444:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(281);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 445:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 446:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 447:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(262);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 448:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(265);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 449:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(277);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 450:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(340);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 451:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'e', 525,
+        'i', 727,
+        'o', 846,
+        'r', 325,
+        'u', 806,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 452:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(691);
+      if (lookahead == 'f') ADVANCE(391);
+      if (lookahead == 'r') ADVANCE(551);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 453:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(286);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 454:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(279);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 455:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(439);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 456:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(868);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 457:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(895);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 458:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(345);
+      if (lookahead == 'i') ADVANCE(524);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 459:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(606);
+      if (lookahead == 'i') ADVANCE(811);
+      if (lookahead == 'y') ADVANCE(447);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 460:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(877);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 461:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(897);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 462:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(678);
+      if (lookahead == 't') ADVANCE(594);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 463:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(678);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 464:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(780);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 465:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(273);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 466:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(655);
+      if (lookahead == 't') ADVANCE(588);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 467:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(772);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 468:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(423);
+      if (lookahead == 'o') ADVANCE(875);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 469:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(758);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 470:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(422);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 471:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(900);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 472:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(653);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 473:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(775);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 474:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(424);
+      if (lookahead == 'i') ADVANCE(696);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 475:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(424);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 476:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(791);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 477:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(735);
+      if (lookahead == 'h') ADVANCE(371);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 478:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(763);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 479:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(781);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 480:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(747);
+      if (lookahead == 'h') ADVANCE(705);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 481:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(747);
+      if (lookahead == 'o') ADVANCE(776);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 482:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(747);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 483:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(630);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 484:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(602);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 485:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(767);
+      if (lookahead == 'i') ADVANCE(796);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 486:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(860);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 487:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(751);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 488:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(784);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 489:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(744);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 490:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(748);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 491:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(749);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 492:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(743);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 493:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(818);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 494:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(774);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 495:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(840);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 496:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(498);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 497:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(778);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 498:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(435);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 499:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(679);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 500:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(673);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 501:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(742);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 502:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(639);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 503:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(436);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 504:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(715);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 505:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(407);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 506:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(675);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 507:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(681);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 508:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(409);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 509:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(347);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 510:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(694);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 511:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(421);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 512:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'f', 392,
+        'l', 601,
+        'm', 376,
+        's', 786,
+        't', 287,
+        'u', 808,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 513:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'f') ADVANCE(281);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 514:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'f') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 515:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 999,
+        '/', 89,
+        'f', 513,
+        'h', 636,
+        'n', 281,
+        'p', 466,
+        'u', 816,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 516:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'f') ADVANCE(513);
+      if (lookahead == 'n') ADVANCE(281);
+      if (lookahead == 'p') ADVANCE(466);
+      if (lookahead == 'u') ADVANCE(816);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 517:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'f') ADVANCE(481);
+      if (lookahead == 'i') ADVANCE(462);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 518:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'f') ADVANCE(341);
+      if (lookahead == 'i') ADVANCE(833);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 519:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'f') ADVANCE(496);
+      if (lookahead == 't') ADVANCE(770);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 520:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 521:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 522:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(887);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 523:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(893);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 524:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(536);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 525:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(888);
+      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'm') ADVANCE(721);
+      if (lookahead == 't') ADVANCE(854);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 526:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(543);
+      if (lookahead == 'k') ADVANCE(445);
+      if (lookahead == 'm') ADVANCE(578);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 527:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(653);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 528:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(544);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 529:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(779);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 530:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(445);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 531:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(493);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 532:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(464);
+      if (lookahead == 'n') ADVANCE(427);
+      if (lookahead == 'r') ADVANCE(839);
+      if (lookahead == 't') ADVANCE(569);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 533:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(500);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 534:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'g') ADVANCE(482);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 535:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 536:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 537:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(236);
+      if (lookahead == 'l') ADVANCE(853);
+      if (lookahead == 'o') ADVANCE(651);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 538:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(161);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 539:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(280);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 540:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(268);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 541:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(634);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 542:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(637);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 543:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(821);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 544:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(906);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 545:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(472);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 546:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(552);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 547:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'h') ADVANCE(492);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 548:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 549:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(390);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 550:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(806);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 551:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(430);
+      if (lookahead == 'o') ADVANCE(847);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 552:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(664);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 553:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(656);
+      if (lookahead == 'n') ADVANCE(852);
+      if (lookahead == 'r') ADVANCE(573);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 554:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(656);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 555:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(780);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 556:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(463);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 557:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(799);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 558:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(600);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 559:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(817);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 560:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(629);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 561:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(633);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 562:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(400);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 563:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(603);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 564:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(821);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 565:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(738);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 566:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(410);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 567:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(790);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 568:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(693);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 569:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(382);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 570:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(604);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 571:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(652);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 572:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(698);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 573:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(672);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 574:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(671);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 575:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(797);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 576:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(815);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 577:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(605);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 578:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(801);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 579:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(685);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 580:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(464);
+      if (lookahead == 'v') ADVANCE(566);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 581:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(809);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 582:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(807);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 583:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(789);
+      if (lookahead == 'p') ADVANCE(505);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 584:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(666);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 585:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(475);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 586:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(871);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 587:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(810);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 588:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(714);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 589:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(752);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 590:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(829);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 591:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(684);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 592:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(716);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 593:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(717);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 594:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(702);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 595:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(834);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 596:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'k') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 597:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'k') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 598:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'k') ADVANCE(850);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 599:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 600:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 601:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(285);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 602:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 603:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(237);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 604:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(163);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 605:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(171);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 606:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(434);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 607:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(883);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 608:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(609);
+      if (lookahead == 's') ADVANCE(448);
+      if (lookahead == 't') ADVANCE(863);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 609:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(898);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 610:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'm') ADVANCE(721);
+      if (lookahead == 't') ADVANCE(854);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 611:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(853);
+      if (lookahead == 'o') ADVANCE(651);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 612:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(584);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 613:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(720);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 614:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(445);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 615:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(607);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 616:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(701);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 617:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(824);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 618:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(616);
+      if (lookahead == 'r') ADVANCE(642);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 619:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(444);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 620:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(813);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 621:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(441);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 622:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(479);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 623:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(471);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 624:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(488);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 625:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(627);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 626:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(364);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 627:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(885);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 628:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(567);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 629:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'l') ADVANCE(581);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 630:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 631:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(304);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 632:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(879);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 633:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(286);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 634:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(143);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 635:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(379);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 636:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(226);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 637:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(144);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 638:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(225);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 639:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(728);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 640:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(726);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 641:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(737);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 642:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(584);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 643:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(445);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 644:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(453);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 645:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(372);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 646:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(563);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 647:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(507);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 648:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(570);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 649:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(577);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 650:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(482);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 651:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(489);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 652:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'm') ADVANCE(564);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 653:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 654:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(283);
+      if (lookahead == 's') ADVANCE(703);
+      if (lookahead == 't') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 655:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(281);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 656:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 657:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 658:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 659:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(224);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 660:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(284);
+      if (lookahead == 's') ADVANCE(703);
+      if (lookahead == 't') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 661:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(394);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 662:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(420);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 663:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(780);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 664:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(521);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 665:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(783);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 666:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(520);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 667:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(422);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 668:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(424);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 669:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(710);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 670:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(348);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 671:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(865);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 672:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(316);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 673:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(397);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 674:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(787);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 675:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(386);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 676:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(484);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 677:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(387);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 678:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(801);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 679:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(819);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 680:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(828);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 681:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(800);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 682:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(504);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 683:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(429);
+      if (lookahead == 'p') ADVANCE(475);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 684:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(475);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 685:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(437);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 686:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(511);
+      if (lookahead == 't') ADVANCE(574);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 687:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(552);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 688:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(401);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 689:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(576);
+      if (lookahead == 'p') ADVANCE(782);
+      if (lookahead == 't') ADVANCE(560);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 690:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(695);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 691:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(473);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 692:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(350);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 693:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(590);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 694:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(494);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 695:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(508);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 696:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 697:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(406);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 698:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(262);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 699:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(618);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 700:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(617);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 701:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(876);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 702:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(656);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 703:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(626);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 704:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(872);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 705:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(424);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 706:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(862);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 707:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(669);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 708:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(415);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 709:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(747);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 710:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(632);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 711:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(856);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 712:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(690);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 713:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(744);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 714:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(670);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 715:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(849);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 716:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(663);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 717:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(658);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 718:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(773);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 719:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(743);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 720:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(393);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 721:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(628);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 722:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(859);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 723:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(794);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 724:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(719);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 725:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(353);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 726:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 727:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(270);
+      if (lookahead == 's') ADVANCE(413);
+      if (lookahead == 'v') ADVANCE(469);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 728:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 729:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(267);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 730:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(896);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 731:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(447);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 732:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(359);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 733:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(739);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 734:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(445);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 735:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(827);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 736:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(472);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 737:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(718);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 738:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(647);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 739:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'p') ADVANCE(621);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 740:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'q') ADVANCE(866);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 741:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'q') ADVANCE(857);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 742:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'q') ADVANCE(858);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 743:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 744:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 745:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 746:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(771);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 747:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 748:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(262);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 749:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(266);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 750:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(224);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 751:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(880);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 752:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(470);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 753:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(425);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 754:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(706);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 755:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(645);
+      if (lookahead == 't') ADVANCE(894);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 756:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(878);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 757:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(534);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 758:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(798);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 759:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(461);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 760:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(814);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 761:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(348);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 762:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(572);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 763:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(613);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 764:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(343);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 765:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(722);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 766:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(441);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 767:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(869);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 768:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(585);
+      if (lookahead == 's') ADVANCE(269);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 769:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(530);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 770:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(349);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 771:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(499);
+      if (lookahead == 'v') ADVANCE(445);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 772:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(533);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 773:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(352);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 774:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(358);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 775:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(365);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 776:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(650);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 777:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(369);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 778:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'r') ADVANCE(838);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 779:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 780:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 781:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 782:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 783:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(517);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 784:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(224);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 785:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(271);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 786:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(864);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 787:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(556);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 788:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(555);
+      if (lookahead == 't') ADVANCE(837);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 789:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(821);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 790:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(535);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 791:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(779);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 792:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(445);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 793:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(831);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 794:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(801);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 795:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(444);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 796:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(826);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 797:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(832);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 798:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(550);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 799:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(594);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 800:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 801:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 802:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 803:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 804:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(262);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 805:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(158);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 806:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(879);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 807:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(536);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 808:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(707);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 809:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(880);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 810:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(709);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 811:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(540);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 812:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(470);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 813:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(272);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 814:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(546);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 815:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(780);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 816:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(433);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 817:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(562);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 818:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(547);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 819:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(904);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 820:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(366);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 821:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(584);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 822:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(346);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 823:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(764);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 824:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(362);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 825:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(586);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 826:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(367);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 827:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(370);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 828:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(368);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 829:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(441);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 830:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(761);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 831:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(483);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 832:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(713);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 833:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(398);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 834:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(399);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 835:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(351);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 836:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(719);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 837:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(487);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 838:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(482);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 839:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(489);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 840:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(839);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 841:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(592);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 842:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(503);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 843:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(593);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 844:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(594);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 845:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 846:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(378);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 847:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(683);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 848:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(640);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 849:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(780);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 850:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(728);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 851:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(529);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 852:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(348);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 853:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(428);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 854:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(687);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 855:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(823);
+      if (lookahead == 'w') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 856:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(779);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 857:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(565);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 858:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(589);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 859:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(667);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 860:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(830);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 861:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(662);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 862:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(528);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 863:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(766);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 864:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(644);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 865:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(711);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 866:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(506);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 867:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'v') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 868:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'v') ADVANCE(373);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 869:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'v') ADVANCE(445);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 870:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'v') ADVANCE(446);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 871:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'v') ADVANCE(441);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 872:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'w') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 873:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'w') ADVANCE(286);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 874:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'w') ADVANCE(780);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 875:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'w') ADVANCE(903);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 876:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'w') ADVANCE(584);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 877:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'w') ADVANCE(337);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 878:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 879:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 880:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 881:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(262);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 882:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(414);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 883:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(907);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 884:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(901);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 885:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(905);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 886:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(734);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 887:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(136);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 888:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(214);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 889:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 890:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 891:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == 'a') ADVANCE(404);
+      if (lookahead == 'c') ADVANCE(426);
+      if (lookahead == 'e') ADVANCE(363);
+      if (lookahead == 'i') ADVANCE(792);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 892:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '0' ||
+          lookahead == '2') ADVANCE(270);
+      if (('1' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 893:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(68);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 894:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(71);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 895:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(44);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 896:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(22);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 897:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(59);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 898:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(64);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 899:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(29);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 900:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(54);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 901:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(55);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 902:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(31);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 903:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(70);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 904:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(43);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 905:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(56);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 906:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(42);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 907:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(63);
+      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 908:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '.') ADVANCE(956);
+      if (lookahead == 0xb7) ADVANCE(956);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 909:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '.') ADVANCE(990);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 910:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '.') ADVANCE(990);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 911:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '.') ADVANCE(990);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 912:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '.') ADVANCE(964);
+      if (lookahead == 0xb7) ADVANCE(964);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 913:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '/') ADVANCE(111);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 914:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '2') ADVANCE(131);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 915:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '4') ADVANCE(131);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 916:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '6') ADVANCE(131);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 917:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '=') ADVANCE(260);
+      END_STATE();
+    case 918:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '>') ADVANCE(260);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(125);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 919:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'A') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 920:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'A') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 921:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'L') ADVANCE(76);
+      if (lookahead == '\t' ||
+          lookahead == ' ' ||
+          lookahead == ',' ||
+          lookahead == 0xa0) ADVANCE(13);
+      if (('A' <= lookahead && lookahead <= 'C') ||
+          lookahead == 'N') ADVANCE(12);
+      END_STATE();
+    case 922:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'V') ADVANCE(156);
+      if (lookahead == 'W') ADVANCE(147);
+      if (lookahead == 'v') ADVANCE(931);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == 'A' ||
+          lookahead == 'm') ADVANCE(154);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 923:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'V') ADVANCE(919);
+      if (lookahead == 'W') ADVANCE(147);
+      if (lookahead == 'v') ADVANCE(931);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == 'A' ||
+          lookahead == 'm') ADVANCE(154);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 924:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'V') ADVANCE(919);
+      if (lookahead == 'W') ADVANCE(147);
+      if (lookahead == 'v') ADVANCE(931);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 925:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'V') ADVANCE(202);
+      if (lookahead == 'W') ADVANCE(203);
+      if (lookahead == 'v') ADVANCE(932);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == 'A' ||
+          lookahead == 'm') ADVANCE(206);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 926:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'V') ADVANCE(193);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 927:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'V') ADVANCE(192);
+      if (lookahead == 'W') ADVANCE(147);
+      if (lookahead == 'v') ADVANCE(931);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == 'A' ||
+          lookahead == 'm') ADVANCE(154);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 928:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'V') ADVANCE(182);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 929:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'V') ADVANCE(180);
+      if (lookahead == 'W') ADVANCE(147);
+      if (lookahead == 'v') ADVANCE(931);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == 'A' ||
+          lookahead == 'm') ADVANCE(154);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 930:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'V') ADVANCE(920);
+      if (lookahead == 'W') ADVANCE(203);
+      if (lookahead == 'v') ADVANCE(932);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 931:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'a') ADVANCE(969);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 932:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'a') ADVANCE(970);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 933:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'c') ADVANCE(953);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 934:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'c') ADVANCE(946);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 935:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'c') ADVANCE(959);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 936:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'c') ADVANCE(954);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 937:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'e') ADVANCE(944);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 938:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'e') ADVANCE(971);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 939:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'e') ADVANCE(945);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 940:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'e') ADVANCE(972);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 941:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'f') ADVANCE(973);
+      if (lookahead == 'm') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 942:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'f') ADVANCE(974);
+      if (lookahead == 'm') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 943:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'f') ADVANCE(975);
+      if (lookahead == 'm') ADVANCE(227);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 944:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'g') ADVANCE(983);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 945:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'g') ADVANCE(984);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 946:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'h') ADVANCE(162);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 947:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'h') ADVANCE(955);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 948:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'h') ADVANCE(960);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 949:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'h') ADVANCE(957);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 950:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'h') ADVANCE(962);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 951:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'i') ADVANCE(952);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 952:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'l') ADVANCE(172);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 953:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'l') ADVANCE(938);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 954:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'l') ADVANCE(940);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 955:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'm') ADVANCE(133);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 956:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'm') ADVANCE(300);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 957:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'm') ADVANCE(199);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 958:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'm') ADVANCE(982);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 959:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'm') ADVANCE(951);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 960:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'm') ADVANCE(134);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 961:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'm') ADVANCE(114);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 962:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'm') ADVANCE(198);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 963:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'm') ADVANCE(115);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 964:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'm') ADVANCE(301);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 965:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'm') ADVANCE(302);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 966:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'n') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 967:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'n') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 968:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'n') ADVANCE(934);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 969:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'r') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 970:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'r') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 971:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 's') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 972:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 973:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 't') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 974:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 't') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 975:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 't') ADVANCE(227);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 976:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'u') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 977:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'u') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 978:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'y') ADVANCE(933);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 979:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'y') ADVANCE(936);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 980:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'z') ADVANCE(154);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 981:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'z') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 982:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == '2' ||
+          lookahead == 0xb2) ADVANCE(172);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 983:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(154);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 984:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(206);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 985:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(227);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 986:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(167);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 987:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(169);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 988:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 989:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(127);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 990:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 991:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(191);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 992:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 993:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 994:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 995:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(195);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 996:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
+      if (('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 997:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 998:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
+      if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 999:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    case 1000:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      END_STATE();
+    default:
+      return false;
+  }
+}
+
+static const TSLexMode ts_lex_modes[STATE_COUNT] = {
+  [0] = {.lex_state = 0},
+  [1] = {.lex_state = 100},
+  [2] = {.lex_state = 101},
+  [3] = {.lex_state = 100},
+  [4] = {.lex_state = 100},
+  [5] = {.lex_state = 102},
+  [6] = {.lex_state = 103},
+  [7] = {.lex_state = 104},
+  [8] = {.lex_state = 103},
+  [9] = {.lex_state = 105},
+  [10] = {.lex_state = 106},
+  [11] = {.lex_state = 107},
+  [12] = {.lex_state = 108},
+  [13] = {.lex_state = 105},
+  [14] = {.lex_state = 105},
+  [15] = {.lex_state = 100},
+  [16] = {.lex_state = 100},
+  [17] = {.lex_state = 100},
+  [18] = {.lex_state = 100},
+  [19] = {.lex_state = 100},
+  [20] = {.lex_state = 100},
+  [21] = {.lex_state = 100},
+  [22] = {.lex_state = 100},
+  [23] = {.lex_state = 100},
+  [24] = {.lex_state = 100},
+  [25] = {.lex_state = 0},
+  [26] = {.lex_state = 2},
+};
+
+static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
+  [0] = {
+    [ts_builtin_sym_end] = ACTIONS(1),
+    [sym_doc] = ACTIONS(1),
+    [sym_comment] = ACTIONS(1),
+    [sym_port] = ACTIONS(1),
+    [sym_text] = ACTIONS(1),
+    [sym__number] = ACTIONS(1),
+    [sym__fraction] = ACTIONS(1),
+    [sym__tight_quantity] = ACTIONS(1),
+    [sym__tight_volts] = ACTIONS(1),
+    [sym__tight_sets] = ACTIONS(1),
+    [sym__tight_trade_size] = ACTIONS(1),
+    [sym__tight_size] = ACTIONS(1),
+    [sym__tight_dc] = ACTIONS(1),
+    [sym__gauge] = ACTIONS(1),
+    [sym__tight_run] = ACTIONS(1),
+    [sym__run_of] = ACTIONS(1),
+    [sym__cable_of] = ACTIONS(1),
+    [sym__pair] = ACTIONS(1),
+    [sym__short_pair] = ACTIONS(1),
+    [sym__tight_short_pair] = ACTIONS(1),
+    [sym__band] = ACTIONS(1),
+    [sym__range] = ACTIONS(1),
+    [sym__list] = ACTIONS(1),
+    [sym__poles] = ACTIONS(1),
+    [sym__volts] = ACTIONS(1),
+    [sym__kilovolts] = ACTIONS(1),
+    [sym__phases] = ACTIONS(1),
+    [sym__sets] = ACTIONS(1),
+    [sym__trade_unit] = ACTIONS(1),
+    [sym__area] = ACTIONS(1),
+    [sym_name] = ACTIONS(1),
+    [sym_legs] = ACTIONS(1),
+    [sym_mark] = ACTIONS(1),
+    [sym_statement] = ACTIONS(1),
+    [sym_kind] = ACTIONS(1),
+    [sym_key] = ACTIONS(1),
+    [sym_flag] = ACTIONS(1),
+    [sym_action] = ACTIONS(1),
+    [sym_link] = ACTIONS(1),
+    [sym__other] = ACTIONS(1),
+  },
+  [1] = {
+    [sym_model] = STATE(25),
+    [sym_voltage] = STATE(4),
+    [sym_conductor] = STATE(4),
+    [sym_quantity] = STATE(4),
+    [sym_count] = STATE(4),
+    [sym_other] = STATE(4),
+    [aux_sym_model_repeat1] = STATE(4),
+    [ts_builtin_sym_end] = ACTIONS(3),
+    [sym_doc] = ACTIONS(5),
+    [sym_comment] = ACTIONS(5),
+    [sym_port] = ACTIONS(5),
+    [sym_text] = ACTIONS(5),
+    [sym__number] = ACTIONS(7),
+    [sym__fraction] = ACTIONS(9),
+    [sym__tight_quantity] = ACTIONS(11),
+    [sym__tight_volts] = ACTIONS(13),
+    [sym__tight_sets] = ACTIONS(15),
+    [sym__tight_trade_size] = ACTIONS(17),
+    [sym__tight_size] = ACTIONS(17),
+    [sym__tight_dc] = ACTIONS(19),
+    [sym__gauge] = ACTIONS(17),
+    [sym__tight_run] = ACTIONS(17),
+    [sym__run_of] = ACTIONS(21),
+    [sym__cable_of] = ACTIONS(23),
+    [sym__pair] = ACTIONS(25),
+    [sym__short_pair] = ACTIONS(27),
+    [sym__tight_short_pair] = ACTIONS(25),
+    [sym__band] = ACTIONS(29),
+    [sym__range] = ACTIONS(31),
+    [sym__list] = ACTIONS(15),
+    [sym__poles] = ACTIONS(15),
+    [sym_name] = ACTIONS(5),
+    [sym_legs] = ACTIONS(5),
+    [sym_mark] = ACTIONS(5),
+    [sym_statement] = ACTIONS(5),
+    [sym_kind] = ACTIONS(5),
+    [sym_key] = ACTIONS(5),
+    [sym_flag] = ACTIONS(5),
+    [sym_action] = ACTIONS(5),
+    [sym_link] = ACTIONS(5),
+    [sym__other] = ACTIONS(33),
+  },
+  [2] = {
+    [ts_builtin_sym_end] = ACTIONS(35),
+    [sym_doc] = ACTIONS(37),
+    [sym_comment] = ACTIONS(37),
+    [sym_port] = ACTIONS(37),
+    [sym_text] = ACTIONS(37),
+    [sym__number] = ACTIONS(37),
+    [sym__fraction] = ACTIONS(37),
+    [sym__tight_quantity] = ACTIONS(37),
+    [sym__tight_volts] = ACTIONS(37),
+    [sym__tight_sets] = ACTIONS(37),
+    [sym__tight_trade_size] = ACTIONS(37),
+    [sym__tight_size] = ACTIONS(37),
+    [sym__tight_dc] = ACTIONS(37),
+    [sym__gauge] = ACTIONS(37),
+    [sym__tight_run] = ACTIONS(37),
+    [sym__run_of] = ACTIONS(37),
+    [sym__cable_of] = ACTIONS(37),
+    [sym__pair] = ACTIONS(37),
+    [sym__short_pair] = ACTIONS(37),
+    [sym__tight_short_pair] = ACTIONS(37),
+    [sym__band] = ACTIONS(37),
+    [sym__range] = ACTIONS(37),
+    [sym__list] = ACTIONS(37),
+    [sym__poles] = ACTIONS(37),
+    [sym__unit] = ACTIONS(39),
+    [sym__volts] = ACTIONS(41),
+    [sym__phases] = ACTIONS(43),
+    [sym__sets] = ACTIONS(45),
+    [sym__trade_unit] = ACTIONS(47),
+    [sym__area] = ACTIONS(47),
+    [sym_name] = ACTIONS(37),
+    [sym_legs] = ACTIONS(37),
+    [sym_mark] = ACTIONS(37),
+    [sym_statement] = ACTIONS(37),
+    [sym_kind] = ACTIONS(37),
+    [sym_key] = ACTIONS(37),
+    [sym_flag] = ACTIONS(37),
+    [sym_action] = ACTIONS(37),
+    [sym_link] = ACTIONS(37),
+    [sym__other] = ACTIONS(37),
+  },
+  [3] = {
+    [sym_voltage] = STATE(3),
+    [sym_conductor] = STATE(3),
+    [sym_quantity] = STATE(3),
+    [sym_count] = STATE(3),
+    [sym_other] = STATE(3),
+    [aux_sym_model_repeat1] = STATE(3),
+    [ts_builtin_sym_end] = ACTIONS(49),
+    [sym_doc] = ACTIONS(51),
+    [sym_comment] = ACTIONS(51),
+    [sym_port] = ACTIONS(51),
+    [sym_text] = ACTIONS(51),
+    [sym__number] = ACTIONS(54),
+    [sym__fraction] = ACTIONS(57),
+    [sym__tight_quantity] = ACTIONS(60),
+    [sym__tight_volts] = ACTIONS(63),
+    [sym__tight_sets] = ACTIONS(66),
+    [sym__tight_trade_size] = ACTIONS(69),
+    [sym__tight_size] = ACTIONS(69),
+    [sym__tight_dc] = ACTIONS(72),
+    [sym__gauge] = ACTIONS(69),
+    [sym__tight_run] = ACTIONS(69),
+    [sym__run_of] = ACTIONS(75),
+    [sym__cable_of] = ACTIONS(78),
+    [sym__pair] = ACTIONS(81),
+    [sym__short_pair] = ACTIONS(84),
+    [sym__tight_short_pair] = ACTIONS(81),
+    [sym__band] = ACTIONS(87),
+    [sym__range] = ACTIONS(90),
+    [sym__list] = ACTIONS(66),
+    [sym__poles] = ACTIONS(66),
+    [sym_name] = ACTIONS(51),
+    [sym_legs] = ACTIONS(51),
+    [sym_mark] = ACTIONS(51),
+    [sym_statement] = ACTIONS(51),
+    [sym_kind] = ACTIONS(51),
+    [sym_key] = ACTIONS(51),
+    [sym_flag] = ACTIONS(51),
+    [sym_action] = ACTIONS(51),
+    [sym_link] = ACTIONS(51),
+    [sym__other] = ACTIONS(93),
+  },
+  [4] = {
+    [sym_voltage] = STATE(3),
+    [sym_conductor] = STATE(3),
+    [sym_quantity] = STATE(3),
+    [sym_count] = STATE(3),
+    [sym_other] = STATE(3),
+    [aux_sym_model_repeat1] = STATE(3),
+    [ts_builtin_sym_end] = ACTIONS(96),
+    [sym_doc] = ACTIONS(98),
+    [sym_comment] = ACTIONS(98),
+    [sym_port] = ACTIONS(98),
+    [sym_text] = ACTIONS(98),
+    [sym__number] = ACTIONS(7),
+    [sym__fraction] = ACTIONS(9),
+    [sym__tight_quantity] = ACTIONS(11),
+    [sym__tight_volts] = ACTIONS(13),
+    [sym__tight_sets] = ACTIONS(15),
+    [sym__tight_trade_size] = ACTIONS(17),
+    [sym__tight_size] = ACTIONS(17),
+    [sym__tight_dc] = ACTIONS(19),
+    [sym__gauge] = ACTIONS(17),
+    [sym__tight_run] = ACTIONS(17),
+    [sym__run_of] = ACTIONS(21),
+    [sym__cable_of] = ACTIONS(23),
+    [sym__pair] = ACTIONS(25),
+    [sym__short_pair] = ACTIONS(27),
+    [sym__tight_short_pair] = ACTIONS(25),
+    [sym__band] = ACTIONS(29),
+    [sym__range] = ACTIONS(31),
+    [sym__list] = ACTIONS(15),
+    [sym__poles] = ACTIONS(15),
+    [sym_name] = ACTIONS(98),
+    [sym_legs] = ACTIONS(98),
+    [sym_mark] = ACTIONS(98),
+    [sym_statement] = ACTIONS(98),
+    [sym_kind] = ACTIONS(98),
+    [sym_key] = ACTIONS(98),
+    [sym_flag] = ACTIONS(98),
+    [sym_action] = ACTIONS(98),
+    [sym_link] = ACTIONS(98),
+    [sym__other] = ACTIONS(33),
+  },
+  [5] = {
+    [ts_builtin_sym_end] = ACTIONS(100),
+    [sym_doc] = ACTIONS(102),
+    [sym_comment] = ACTIONS(102),
+    [sym_port] = ACTIONS(102),
+    [sym_text] = ACTIONS(102),
+    [sym__number] = ACTIONS(102),
+    [sym__fraction] = ACTIONS(102),
+    [sym__tight_quantity] = ACTIONS(102),
+    [sym__tight_volts] = ACTIONS(102),
+    [sym__tight_sets] = ACTIONS(102),
+    [sym__tight_trade_size] = ACTIONS(102),
+    [sym__tight_size] = ACTIONS(102),
+    [sym__tight_dc] = ACTIONS(102),
+    [sym__gauge] = ACTIONS(102),
+    [sym__tight_run] = ACTIONS(102),
+    [sym__run_of] = ACTIONS(102),
+    [sym__cable_of] = ACTIONS(102),
+    [sym__pair] = ACTIONS(102),
+    [sym__short_pair] = ACTIONS(102),
+    [sym__tight_short_pair] = ACTIONS(102),
+    [sym__band] = ACTIONS(102),
+    [sym__range] = ACTIONS(102),
+    [sym__list] = ACTIONS(102),
+    [sym__poles] = ACTIONS(102),
+    [sym__unit] = ACTIONS(39),
+    [sym__volts] = ACTIONS(39),
+    [sym__trade_unit] = ACTIONS(47),
+    [sym_name] = ACTIONS(102),
+    [sym_legs] = ACTIONS(102),
+    [sym_mark] = ACTIONS(102),
+    [sym_statement] = ACTIONS(102),
+    [sym_kind] = ACTIONS(102),
+    [sym_key] = ACTIONS(102),
+    [sym_flag] = ACTIONS(102),
+    [sym_action] = ACTIONS(102),
+    [sym_link] = ACTIONS(102),
+    [sym__other] = ACTIONS(102),
+  },
+  [6] = {
+    [ts_builtin_sym_end] = ACTIONS(104),
+    [sym_doc] = ACTIONS(106),
+    [sym_comment] = ACTIONS(106),
+    [sym_port] = ACTIONS(106),
+    [sym_text] = ACTIONS(106),
+    [sym__number] = ACTIONS(106),
+    [sym__fraction] = ACTIONS(106),
+    [sym__tight_quantity] = ACTIONS(106),
+    [sym__tight_volts] = ACTIONS(106),
+    [sym__tight_sets] = ACTIONS(106),
+    [sym__tight_trade_size] = ACTIONS(106),
+    [sym__tight_size] = ACTIONS(106),
+    [sym__tight_dc] = ACTIONS(106),
+    [sym__gauge] = ACTIONS(106),
+    [sym__tight_run] = ACTIONS(106),
+    [sym__run_of] = ACTIONS(106),
+    [sym__cable_of] = ACTIONS(106),
+    [sym__pair] = ACTIONS(106),
+    [sym__short_pair] = ACTIONS(106),
+    [sym__tight_short_pair] = ACTIONS(106),
+    [sym__band] = ACTIONS(106),
+    [sym__range] = ACTIONS(106),
+    [sym__list] = ACTIONS(106),
+    [sym__poles] = ACTIONS(106),
+    [sym__volts] = ACTIONS(108),
+    [sym__phases] = ACTIONS(43),
+    [sym_name] = ACTIONS(106),
+    [sym_legs] = ACTIONS(106),
+    [sym_mark] = ACTIONS(106),
+    [sym_statement] = ACTIONS(106),
+    [sym_kind] = ACTIONS(106),
+    [sym_key] = ACTIONS(106),
+    [sym_flag] = ACTIONS(106),
+    [sym_action] = ACTIONS(106),
+    [sym_link] = ACTIONS(106),
+    [sym__other] = ACTIONS(106),
+  },
+  [7] = {
+    [ts_builtin_sym_end] = ACTIONS(35),
+    [sym_doc] = ACTIONS(37),
+    [sym_comment] = ACTIONS(37),
+    [sym_port] = ACTIONS(37),
+    [sym_text] = ACTIONS(37),
+    [sym__number] = ACTIONS(37),
+    [sym__fraction] = ACTIONS(37),
+    [sym__tight_quantity] = ACTIONS(37),
+    [sym__tight_volts] = ACTIONS(37),
+    [sym__tight_sets] = ACTIONS(37),
+    [sym__tight_trade_size] = ACTIONS(37),
+    [sym__tight_size] = ACTIONS(37),
+    [sym__tight_dc] = ACTIONS(37),
+    [sym__gauge] = ACTIONS(37),
+    [sym__tight_run] = ACTIONS(37),
+    [sym__run_of] = ACTIONS(37),
+    [sym__cable_of] = ACTIONS(37),
+    [sym__pair] = ACTIONS(37),
+    [sym__short_pair] = ACTIONS(37),
+    [sym__tight_short_pair] = ACTIONS(37),
+    [sym__band] = ACTIONS(37),
+    [sym__range] = ACTIONS(37),
+    [sym__list] = ACTIONS(37),
+    [sym__poles] = ACTIONS(37),
+    [sym__unit] = ACTIONS(45),
+    [sym__volts] = ACTIONS(45),
+    [sym_name] = ACTIONS(37),
+    [sym_legs] = ACTIONS(37),
+    [sym_mark] = ACTIONS(37),
+    [sym_statement] = ACTIONS(37),
+    [sym_kind] = ACTIONS(37),
+    [sym_key] = ACTIONS(37),
+    [sym_flag] = ACTIONS(37),
+    [sym_action] = ACTIONS(37),
+    [sym_link] = ACTIONS(37),
+    [sym__other] = ACTIONS(37),
+  },
+  [8] = {
+    [ts_builtin_sym_end] = ACTIONS(100),
+    [sym_doc] = ACTIONS(102),
+    [sym_comment] = ACTIONS(102),
+    [sym_port] = ACTIONS(102),
+    [sym_text] = ACTIONS(102),
+    [sym__number] = ACTIONS(102),
+    [sym__fraction] = ACTIONS(102),
+    [sym__tight_quantity] = ACTIONS(102),
+    [sym__tight_volts] = ACTIONS(102),
+    [sym__tight_sets] = ACTIONS(102),
+    [sym__tight_trade_size] = ACTIONS(102),
+    [sym__tight_size] = ACTIONS(102),
+    [sym__tight_dc] = ACTIONS(102),
+    [sym__gauge] = ACTIONS(102),
+    [sym__tight_run] = ACTIONS(102),
+    [sym__run_of] = ACTIONS(102),
+    [sym__cable_of] = ACTIONS(102),
+    [sym__pair] = ACTIONS(102),
+    [sym__short_pair] = ACTIONS(102),
+    [sym__tight_short_pair] = ACTIONS(102),
+    [sym__band] = ACTIONS(102),
+    [sym__range] = ACTIONS(102),
+    [sym__list] = ACTIONS(102),
+    [sym__poles] = ACTIONS(102),
+    [sym__volts] = ACTIONS(110),
+    [sym__phases] = ACTIONS(43),
+    [sym_name] = ACTIONS(102),
+    [sym_legs] = ACTIONS(102),
+    [sym_mark] = ACTIONS(102),
+    [sym_statement] = ACTIONS(102),
+    [sym_kind] = ACTIONS(102),
+    [sym_key] = ACTIONS(102),
+    [sym_flag] = ACTIONS(102),
+    [sym_action] = ACTIONS(102),
+    [sym_link] = ACTIONS(102),
+    [sym__other] = ACTIONS(102),
+  },
+  [9] = {
+    [ts_builtin_sym_end] = ACTIONS(112),
+    [sym_doc] = ACTIONS(114),
+    [sym_comment] = ACTIONS(114),
+    [sym_port] = ACTIONS(114),
+    [sym_text] = ACTIONS(114),
+    [sym__number] = ACTIONS(114),
+    [sym__fraction] = ACTIONS(114),
+    [sym__tight_quantity] = ACTIONS(114),
+    [sym__tight_volts] = ACTIONS(114),
+    [sym__tight_sets] = ACTIONS(114),
+    [sym__tight_trade_size] = ACTIONS(114),
+    [sym__tight_size] = ACTIONS(114),
+    [sym__tight_dc] = ACTIONS(114),
+    [sym__gauge] = ACTIONS(114),
+    [sym__tight_run] = ACTIONS(114),
+    [sym__run_of] = ACTIONS(114),
+    [sym__cable_of] = ACTIONS(114),
+    [sym__pair] = ACTIONS(114),
+    [sym__short_pair] = ACTIONS(114),
+    [sym__tight_short_pair] = ACTIONS(114),
+    [sym__band] = ACTIONS(114),
+    [sym__range] = ACTIONS(114),
+    [sym__list] = ACTIONS(114),
+    [sym__poles] = ACTIONS(114),
+    [sym__phases] = ACTIONS(43),
+    [sym_name] = ACTIONS(114),
+    [sym_legs] = ACTIONS(114),
+    [sym_mark] = ACTIONS(114),
+    [sym_statement] = ACTIONS(114),
+    [sym_kind] = ACTIONS(114),
+    [sym_key] = ACTIONS(114),
+    [sym_flag] = ACTIONS(114),
+    [sym_action] = ACTIONS(114),
+    [sym_link] = ACTIONS(114),
+    [sym__other] = ACTIONS(114),
+  },
+  [10] = {
+    [ts_builtin_sym_end] = ACTIONS(100),
+    [sym_doc] = ACTIONS(102),
+    [sym_comment] = ACTIONS(102),
+    [sym_port] = ACTIONS(102),
+    [sym_text] = ACTIONS(102),
+    [sym__number] = ACTIONS(102),
+    [sym__fraction] = ACTIONS(102),
+    [sym__tight_quantity] = ACTIONS(102),
+    [sym__tight_volts] = ACTIONS(102),
+    [sym__tight_sets] = ACTIONS(102),
+    [sym__tight_trade_size] = ACTIONS(102),
+    [sym__tight_size] = ACTIONS(102),
+    [sym__tight_dc] = ACTIONS(102),
+    [sym__gauge] = ACTIONS(102),
+    [sym__tight_run] = ACTIONS(102),
+    [sym__run_of] = ACTIONS(102),
+    [sym__cable_of] = ACTIONS(102),
+    [sym__pair] = ACTIONS(102),
+    [sym__short_pair] = ACTIONS(102),
+    [sym__tight_short_pair] = ACTIONS(102),
+    [sym__band] = ACTIONS(102),
+    [sym__range] = ACTIONS(102),
+    [sym__list] = ACTIONS(102),
+    [sym__poles] = ACTIONS(102),
+    [sym__kilovolts] = ACTIONS(108),
+    [sym_name] = ACTIONS(102),
+    [sym_legs] = ACTIONS(102),
+    [sym_mark] = ACTIONS(102),
+    [sym_statement] = ACTIONS(102),
+    [sym_kind] = ACTIONS(102),
+    [sym_key] = ACTIONS(102),
+    [sym_flag] = ACTIONS(102),
+    [sym_action] = ACTIONS(102),
+    [sym_link] = ACTIONS(102),
+    [sym__other] = ACTIONS(102),
+  },
+  [11] = {
+    [ts_builtin_sym_end] = ACTIONS(100),
+    [sym_doc] = ACTIONS(102),
+    [sym_comment] = ACTIONS(102),
+    [sym_port] = ACTIONS(102),
+    [sym_text] = ACTIONS(102),
+    [sym__number] = ACTIONS(102),
+    [sym__fraction] = ACTIONS(102),
+    [sym__tight_quantity] = ACTIONS(102),
+    [sym__tight_volts] = ACTIONS(102),
+    [sym__tight_sets] = ACTIONS(102),
+    [sym__tight_trade_size] = ACTIONS(102),
+    [sym__tight_size] = ACTIONS(102),
+    [sym__tight_dc] = ACTIONS(102),
+    [sym__gauge] = ACTIONS(102),
+    [sym__tight_run] = ACTIONS(102),
+    [sym__run_of] = ACTIONS(102),
+    [sym__cable_of] = ACTIONS(102),
+    [sym__pair] = ACTIONS(102),
+    [sym__short_pair] = ACTIONS(102),
+    [sym__tight_short_pair] = ACTIONS(102),
+    [sym__band] = ACTIONS(102),
+    [sym__range] = ACTIONS(102),
+    [sym__list] = ACTIONS(102),
+    [sym__poles] = ACTIONS(102),
+    [sym__area] = ACTIONS(47),
+    [sym_name] = ACTIONS(102),
+    [sym_legs] = ACTIONS(102),
+    [sym_mark] = ACTIONS(102),
+    [sym_statement] = ACTIONS(102),
+    [sym_kind] = ACTIONS(102),
+    [sym_key] = ACTIONS(102),
+    [sym_flag] = ACTIONS(102),
+    [sym_action] = ACTIONS(102),
+    [sym_link] = ACTIONS(102),
+    [sym__other] = ACTIONS(102),
+  },
+  [12] = {
+    [ts_builtin_sym_end] = ACTIONS(100),
+    [sym_doc] = ACTIONS(102),
+    [sym_comment] = ACTIONS(102),
+    [sym_port] = ACTIONS(102),
+    [sym_text] = ACTIONS(102),
+    [sym__number] = ACTIONS(102),
+    [sym__fraction] = ACTIONS(102),
+    [sym__tight_quantity] = ACTIONS(102),
+    [sym__tight_volts] = ACTIONS(102),
+    [sym__tight_sets] = ACTIONS(102),
+    [sym__tight_trade_size] = ACTIONS(102),
+    [sym__tight_size] = ACTIONS(102),
+    [sym__tight_dc] = ACTIONS(102),
+    [sym__gauge] = ACTIONS(102),
+    [sym__tight_run] = ACTIONS(102),
+    [sym__run_of] = ACTIONS(102),
+    [sym__cable_of] = ACTIONS(102),
+    [sym__pair] = ACTIONS(102),
+    [sym__short_pair] = ACTIONS(102),
+    [sym__tight_short_pair] = ACTIONS(102),
+    [sym__band] = ACTIONS(102),
+    [sym__range] = ACTIONS(102),
+    [sym__list] = ACTIONS(102),
+    [sym__poles] = ACTIONS(102),
+    [sym__square_mm] = ACTIONS(47),
+    [sym_name] = ACTIONS(102),
+    [sym_legs] = ACTIONS(102),
+    [sym_mark] = ACTIONS(102),
+    [sym_statement] = ACTIONS(102),
+    [sym_kind] = ACTIONS(102),
+    [sym_key] = ACTIONS(102),
+    [sym_flag] = ACTIONS(102),
+    [sym_action] = ACTIONS(102),
+    [sym_link] = ACTIONS(102),
+    [sym__other] = ACTIONS(102),
+  },
+  [13] = {
+    [ts_builtin_sym_end] = ACTIONS(116),
+    [sym_doc] = ACTIONS(118),
+    [sym_comment] = ACTIONS(118),
+    [sym_port] = ACTIONS(118),
+    [sym_text] = ACTIONS(118),
+    [sym__number] = ACTIONS(118),
+    [sym__fraction] = ACTIONS(118),
+    [sym__tight_quantity] = ACTIONS(118),
+    [sym__tight_volts] = ACTIONS(118),
+    [sym__tight_sets] = ACTIONS(118),
+    [sym__tight_trade_size] = ACTIONS(118),
+    [sym__tight_size] = ACTIONS(118),
+    [sym__tight_dc] = ACTIONS(118),
+    [sym__gauge] = ACTIONS(118),
+    [sym__tight_run] = ACTIONS(118),
+    [sym__run_of] = ACTIONS(118),
+    [sym__cable_of] = ACTIONS(118),
+    [sym__pair] = ACTIONS(118),
+    [sym__short_pair] = ACTIONS(118),
+    [sym__tight_short_pair] = ACTIONS(118),
+    [sym__band] = ACTIONS(118),
+    [sym__range] = ACTIONS(118),
+    [sym__list] = ACTIONS(118),
+    [sym__poles] = ACTIONS(118),
+    [sym__phases] = ACTIONS(120),
+    [sym_name] = ACTIONS(118),
+    [sym_legs] = ACTIONS(118),
+    [sym_mark] = ACTIONS(118),
+    [sym_statement] = ACTIONS(118),
+    [sym_kind] = ACTIONS(118),
+    [sym_key] = ACTIONS(118),
+    [sym_flag] = ACTIONS(118),
+    [sym_action] = ACTIONS(118),
+    [sym_link] = ACTIONS(118),
+    [sym__other] = ACTIONS(118),
+  },
+  [14] = {
+    [ts_builtin_sym_end] = ACTIONS(122),
+    [sym_doc] = ACTIONS(124),
+    [sym_comment] = ACTIONS(124),
+    [sym_port] = ACTIONS(124),
+    [sym_text] = ACTIONS(124),
+    [sym__number] = ACTIONS(124),
+    [sym__fraction] = ACTIONS(124),
+    [sym__tight_quantity] = ACTIONS(124),
+    [sym__tight_volts] = ACTIONS(124),
+    [sym__tight_sets] = ACTIONS(124),
+    [sym__tight_trade_size] = ACTIONS(124),
+    [sym__tight_size] = ACTIONS(124),
+    [sym__tight_dc] = ACTIONS(124),
+    [sym__gauge] = ACTIONS(124),
+    [sym__tight_run] = ACTIONS(124),
+    [sym__run_of] = ACTIONS(124),
+    [sym__cable_of] = ACTIONS(124),
+    [sym__pair] = ACTIONS(124),
+    [sym__short_pair] = ACTIONS(124),
+    [sym__tight_short_pair] = ACTIONS(124),
+    [sym__band] = ACTIONS(124),
+    [sym__range] = ACTIONS(124),
+    [sym__list] = ACTIONS(124),
+    [sym__poles] = ACTIONS(124),
+    [sym__phases] = ACTIONS(120),
+    [sym_name] = ACTIONS(124),
+    [sym_legs] = ACTIONS(124),
+    [sym_mark] = ACTIONS(124),
+    [sym_statement] = ACTIONS(124),
+    [sym_kind] = ACTIONS(124),
+    [sym_key] = ACTIONS(124),
+    [sym_flag] = ACTIONS(124),
+    [sym_action] = ACTIONS(124),
+    [sym_link] = ACTIONS(124),
+    [sym__other] = ACTIONS(124),
+  },
+  [15] = {
+    [ts_builtin_sym_end] = ACTIONS(126),
+    [sym_doc] = ACTIONS(128),
+    [sym_comment] = ACTIONS(128),
+    [sym_port] = ACTIONS(128),
+    [sym_text] = ACTIONS(128),
+    [sym__number] = ACTIONS(128),
+    [sym__fraction] = ACTIONS(128),
+    [sym__tight_quantity] = ACTIONS(128),
+    [sym__tight_volts] = ACTIONS(128),
+    [sym__tight_sets] = ACTIONS(128),
+    [sym__tight_trade_size] = ACTIONS(128),
+    [sym__tight_size] = ACTIONS(128),
+    [sym__tight_dc] = ACTIONS(128),
+    [sym__gauge] = ACTIONS(128),
+    [sym__tight_run] = ACTIONS(128),
+    [sym__run_of] = ACTIONS(128),
+    [sym__cable_of] = ACTIONS(128),
+    [sym__pair] = ACTIONS(128),
+    [sym__short_pair] = ACTIONS(128),
+    [sym__tight_short_pair] = ACTIONS(128),
+    [sym__band] = ACTIONS(128),
+    [sym__range] = ACTIONS(128),
+    [sym__list] = ACTIONS(128),
+    [sym__poles] = ACTIONS(128),
+    [sym_name] = ACTIONS(128),
+    [sym_legs] = ACTIONS(128),
+    [sym_mark] = ACTIONS(128),
+    [sym_statement] = ACTIONS(128),
+    [sym_kind] = ACTIONS(128),
+    [sym_key] = ACTIONS(128),
+    [sym_flag] = ACTIONS(128),
+    [sym_action] = ACTIONS(128),
+    [sym_link] = ACTIONS(128),
+    [sym__other] = ACTIONS(128),
+  },
+  [16] = {
+    [ts_builtin_sym_end] = ACTIONS(104),
+    [sym_doc] = ACTIONS(106),
+    [sym_comment] = ACTIONS(106),
+    [sym_port] = ACTIONS(106),
+    [sym_text] = ACTIONS(106),
+    [sym__number] = ACTIONS(106),
+    [sym__fraction] = ACTIONS(106),
+    [sym__tight_quantity] = ACTIONS(106),
+    [sym__tight_volts] = ACTIONS(106),
+    [sym__tight_sets] = ACTIONS(106),
+    [sym__tight_trade_size] = ACTIONS(106),
+    [sym__tight_size] = ACTIONS(106),
+    [sym__tight_dc] = ACTIONS(106),
+    [sym__gauge] = ACTIONS(106),
+    [sym__tight_run] = ACTIONS(106),
+    [sym__run_of] = ACTIONS(106),
+    [sym__cable_of] = ACTIONS(106),
+    [sym__pair] = ACTIONS(106),
+    [sym__short_pair] = ACTIONS(106),
+    [sym__tight_short_pair] = ACTIONS(106),
+    [sym__band] = ACTIONS(106),
+    [sym__range] = ACTIONS(106),
+    [sym__list] = ACTIONS(106),
+    [sym__poles] = ACTIONS(106),
+    [sym_name] = ACTIONS(106),
+    [sym_legs] = ACTIONS(106),
+    [sym_mark] = ACTIONS(106),
+    [sym_statement] = ACTIONS(106),
+    [sym_kind] = ACTIONS(106),
+    [sym_key] = ACTIONS(106),
+    [sym_flag] = ACTIONS(106),
+    [sym_action] = ACTIONS(106),
+    [sym_link] = ACTIONS(106),
+    [sym__other] = ACTIONS(106),
+  },
+  [17] = {
+    [ts_builtin_sym_end] = ACTIONS(35),
+    [sym_doc] = ACTIONS(37),
+    [sym_comment] = ACTIONS(37),
+    [sym_port] = ACTIONS(37),
+    [sym_text] = ACTIONS(37),
+    [sym__number] = ACTIONS(37),
+    [sym__fraction] = ACTIONS(37),
+    [sym__tight_quantity] = ACTIONS(37),
+    [sym__tight_volts] = ACTIONS(37),
+    [sym__tight_sets] = ACTIONS(37),
+    [sym__tight_trade_size] = ACTIONS(37),
+    [sym__tight_size] = ACTIONS(37),
+    [sym__tight_dc] = ACTIONS(37),
+    [sym__gauge] = ACTIONS(37),
+    [sym__tight_run] = ACTIONS(37),
+    [sym__run_of] = ACTIONS(37),
+    [sym__cable_of] = ACTIONS(37),
+    [sym__pair] = ACTIONS(37),
+    [sym__short_pair] = ACTIONS(37),
+    [sym__tight_short_pair] = ACTIONS(37),
+    [sym__band] = ACTIONS(37),
+    [sym__range] = ACTIONS(37),
+    [sym__list] = ACTIONS(37),
+    [sym__poles] = ACTIONS(37),
+    [sym_name] = ACTIONS(37),
+    [sym_legs] = ACTIONS(37),
+    [sym_mark] = ACTIONS(37),
+    [sym_statement] = ACTIONS(37),
+    [sym_kind] = ACTIONS(37),
+    [sym_key] = ACTIONS(37),
+    [sym_flag] = ACTIONS(37),
+    [sym_action] = ACTIONS(37),
+    [sym_link] = ACTIONS(37),
+    [sym__other] = ACTIONS(37),
+  },
+  [18] = {
+    [ts_builtin_sym_end] = ACTIONS(112),
+    [sym_doc] = ACTIONS(114),
+    [sym_comment] = ACTIONS(114),
+    [sym_port] = ACTIONS(114),
+    [sym_text] = ACTIONS(114),
+    [sym__number] = ACTIONS(114),
+    [sym__fraction] = ACTIONS(114),
+    [sym__tight_quantity] = ACTIONS(114),
+    [sym__tight_volts] = ACTIONS(114),
+    [sym__tight_sets] = ACTIONS(114),
+    [sym__tight_trade_size] = ACTIONS(114),
+    [sym__tight_size] = ACTIONS(114),
+    [sym__tight_dc] = ACTIONS(114),
+    [sym__gauge] = ACTIONS(114),
+    [sym__tight_run] = ACTIONS(114),
+    [sym__run_of] = ACTIONS(114),
+    [sym__cable_of] = ACTIONS(114),
+    [sym__pair] = ACTIONS(114),
+    [sym__short_pair] = ACTIONS(114),
+    [sym__tight_short_pair] = ACTIONS(114),
+    [sym__band] = ACTIONS(114),
+    [sym__range] = ACTIONS(114),
+    [sym__list] = ACTIONS(114),
+    [sym__poles] = ACTIONS(114),
+    [sym_name] = ACTIONS(114),
+    [sym_legs] = ACTIONS(114),
+    [sym_mark] = ACTIONS(114),
+    [sym_statement] = ACTIONS(114),
+    [sym_kind] = ACTIONS(114),
+    [sym_key] = ACTIONS(114),
+    [sym_flag] = ACTIONS(114),
+    [sym_action] = ACTIONS(114),
+    [sym_link] = ACTIONS(114),
+    [sym__other] = ACTIONS(114),
+  },
+  [19] = {
+    [ts_builtin_sym_end] = ACTIONS(100),
+    [sym_doc] = ACTIONS(102),
+    [sym_comment] = ACTIONS(102),
+    [sym_port] = ACTIONS(102),
+    [sym_text] = ACTIONS(102),
+    [sym__number] = ACTIONS(102),
+    [sym__fraction] = ACTIONS(102),
+    [sym__tight_quantity] = ACTIONS(102),
+    [sym__tight_volts] = ACTIONS(102),
+    [sym__tight_sets] = ACTIONS(102),
+    [sym__tight_trade_size] = ACTIONS(102),
+    [sym__tight_size] = ACTIONS(102),
+    [sym__tight_dc] = ACTIONS(102),
+    [sym__gauge] = ACTIONS(102),
+    [sym__tight_run] = ACTIONS(102),
+    [sym__run_of] = ACTIONS(102),
+    [sym__cable_of] = ACTIONS(102),
+    [sym__pair] = ACTIONS(102),
+    [sym__short_pair] = ACTIONS(102),
+    [sym__tight_short_pair] = ACTIONS(102),
+    [sym__band] = ACTIONS(102),
+    [sym__range] = ACTIONS(102),
+    [sym__list] = ACTIONS(102),
+    [sym__poles] = ACTIONS(102),
+    [sym_name] = ACTIONS(102),
+    [sym_legs] = ACTIONS(102),
+    [sym_mark] = ACTIONS(102),
+    [sym_statement] = ACTIONS(102),
+    [sym_kind] = ACTIONS(102),
+    [sym_key] = ACTIONS(102),
+    [sym_flag] = ACTIONS(102),
+    [sym_action] = ACTIONS(102),
+    [sym_link] = ACTIONS(102),
+    [sym__other] = ACTIONS(102),
+  },
+  [20] = {
+    [ts_builtin_sym_end] = ACTIONS(122),
+    [sym_doc] = ACTIONS(124),
+    [sym_comment] = ACTIONS(124),
+    [sym_port] = ACTIONS(124),
+    [sym_text] = ACTIONS(124),
+    [sym__number] = ACTIONS(124),
+    [sym__fraction] = ACTIONS(124),
+    [sym__tight_quantity] = ACTIONS(124),
+    [sym__tight_volts] = ACTIONS(124),
+    [sym__tight_sets] = ACTIONS(124),
+    [sym__tight_trade_size] = ACTIONS(124),
+    [sym__tight_size] = ACTIONS(124),
+    [sym__tight_dc] = ACTIONS(124),
+    [sym__gauge] = ACTIONS(124),
+    [sym__tight_run] = ACTIONS(124),
+    [sym__run_of] = ACTIONS(124),
+    [sym__cable_of] = ACTIONS(124),
+    [sym__pair] = ACTIONS(124),
+    [sym__short_pair] = ACTIONS(124),
+    [sym__tight_short_pair] = ACTIONS(124),
+    [sym__band] = ACTIONS(124),
+    [sym__range] = ACTIONS(124),
+    [sym__list] = ACTIONS(124),
+    [sym__poles] = ACTIONS(124),
+    [sym_name] = ACTIONS(124),
+    [sym_legs] = ACTIONS(124),
+    [sym_mark] = ACTIONS(124),
+    [sym_statement] = ACTIONS(124),
+    [sym_kind] = ACTIONS(124),
+    [sym_key] = ACTIONS(124),
+    [sym_flag] = ACTIONS(124),
+    [sym_action] = ACTIONS(124),
+    [sym_link] = ACTIONS(124),
+    [sym__other] = ACTIONS(124),
+  },
+  [21] = {
+    [ts_builtin_sym_end] = ACTIONS(116),
+    [sym_doc] = ACTIONS(118),
+    [sym_comment] = ACTIONS(118),
+    [sym_port] = ACTIONS(118),
+    [sym_text] = ACTIONS(118),
+    [sym__number] = ACTIONS(118),
+    [sym__fraction] = ACTIONS(118),
+    [sym__tight_quantity] = ACTIONS(118),
+    [sym__tight_volts] = ACTIONS(118),
+    [sym__tight_sets] = ACTIONS(118),
+    [sym__tight_trade_size] = ACTIONS(118),
+    [sym__tight_size] = ACTIONS(118),
+    [sym__tight_dc] = ACTIONS(118),
+    [sym__gauge] = ACTIONS(118),
+    [sym__tight_run] = ACTIONS(118),
+    [sym__run_of] = ACTIONS(118),
+    [sym__cable_of] = ACTIONS(118),
+    [sym__pair] = ACTIONS(118),
+    [sym__short_pair] = ACTIONS(118),
+    [sym__tight_short_pair] = ACTIONS(118),
+    [sym__band] = ACTIONS(118),
+    [sym__range] = ACTIONS(118),
+    [sym__list] = ACTIONS(118),
+    [sym__poles] = ACTIONS(118),
+    [sym_name] = ACTIONS(118),
+    [sym_legs] = ACTIONS(118),
+    [sym_mark] = ACTIONS(118),
+    [sym_statement] = ACTIONS(118),
+    [sym_kind] = ACTIONS(118),
+    [sym_key] = ACTIONS(118),
+    [sym_flag] = ACTIONS(118),
+    [sym_action] = ACTIONS(118),
+    [sym_link] = ACTIONS(118),
+    [sym__other] = ACTIONS(118),
+  },
+  [22] = {
+    [ts_builtin_sym_end] = ACTIONS(130),
+    [sym_doc] = ACTIONS(132),
+    [sym_comment] = ACTIONS(132),
+    [sym_port] = ACTIONS(132),
+    [sym_text] = ACTIONS(132),
+    [sym__number] = ACTIONS(132),
+    [sym__fraction] = ACTIONS(132),
+    [sym__tight_quantity] = ACTIONS(132),
+    [sym__tight_volts] = ACTIONS(132),
+    [sym__tight_sets] = ACTIONS(132),
+    [sym__tight_trade_size] = ACTIONS(132),
+    [sym__tight_size] = ACTIONS(132),
+    [sym__tight_dc] = ACTIONS(132),
+    [sym__gauge] = ACTIONS(132),
+    [sym__tight_run] = ACTIONS(132),
+    [sym__run_of] = ACTIONS(132),
+    [sym__cable_of] = ACTIONS(132),
+    [sym__pair] = ACTIONS(132),
+    [sym__short_pair] = ACTIONS(132),
+    [sym__tight_short_pair] = ACTIONS(132),
+    [sym__band] = ACTIONS(132),
+    [sym__range] = ACTIONS(132),
+    [sym__list] = ACTIONS(132),
+    [sym__poles] = ACTIONS(132),
+    [sym_name] = ACTIONS(132),
+    [sym_legs] = ACTIONS(132),
+    [sym_mark] = ACTIONS(132),
+    [sym_statement] = ACTIONS(132),
+    [sym_kind] = ACTIONS(132),
+    [sym_key] = ACTIONS(132),
+    [sym_flag] = ACTIONS(132),
+    [sym_action] = ACTIONS(132),
+    [sym_link] = ACTIONS(132),
+    [sym__other] = ACTIONS(132),
+  },
+  [23] = {
+    [ts_builtin_sym_end] = ACTIONS(134),
+    [sym_doc] = ACTIONS(136),
+    [sym_comment] = ACTIONS(136),
+    [sym_port] = ACTIONS(136),
+    [sym_text] = ACTIONS(136),
+    [sym__number] = ACTIONS(136),
+    [sym__fraction] = ACTIONS(136),
+    [sym__tight_quantity] = ACTIONS(136),
+    [sym__tight_volts] = ACTIONS(136),
+    [sym__tight_sets] = ACTIONS(136),
+    [sym__tight_trade_size] = ACTIONS(136),
+    [sym__tight_size] = ACTIONS(136),
+    [sym__tight_dc] = ACTIONS(136),
+    [sym__gauge] = ACTIONS(136),
+    [sym__tight_run] = ACTIONS(136),
+    [sym__run_of] = ACTIONS(136),
+    [sym__cable_of] = ACTIONS(136),
+    [sym__pair] = ACTIONS(136),
+    [sym__short_pair] = ACTIONS(136),
+    [sym__tight_short_pair] = ACTIONS(136),
+    [sym__band] = ACTIONS(136),
+    [sym__range] = ACTIONS(136),
+    [sym__list] = ACTIONS(136),
+    [sym__poles] = ACTIONS(136),
+    [sym_name] = ACTIONS(136),
+    [sym_legs] = ACTIONS(136),
+    [sym_mark] = ACTIONS(136),
+    [sym_statement] = ACTIONS(136),
+    [sym_kind] = ACTIONS(136),
+    [sym_key] = ACTIONS(136),
+    [sym_flag] = ACTIONS(136),
+    [sym_action] = ACTIONS(136),
+    [sym_link] = ACTIONS(136),
+    [sym__other] = ACTIONS(136),
+  },
+  [24] = {
+    [ts_builtin_sym_end] = ACTIONS(138),
+    [sym_doc] = ACTIONS(140),
+    [sym_comment] = ACTIONS(140),
+    [sym_port] = ACTIONS(140),
+    [sym_text] = ACTIONS(140),
+    [sym__number] = ACTIONS(140),
+    [sym__fraction] = ACTIONS(140),
+    [sym__tight_quantity] = ACTIONS(140),
+    [sym__tight_volts] = ACTIONS(140),
+    [sym__tight_sets] = ACTIONS(140),
+    [sym__tight_trade_size] = ACTIONS(140),
+    [sym__tight_size] = ACTIONS(140),
+    [sym__tight_dc] = ACTIONS(140),
+    [sym__gauge] = ACTIONS(140),
+    [sym__tight_run] = ACTIONS(140),
+    [sym__run_of] = ACTIONS(140),
+    [sym__cable_of] = ACTIONS(140),
+    [sym__pair] = ACTIONS(140),
+    [sym__short_pair] = ACTIONS(140),
+    [sym__tight_short_pair] = ACTIONS(140),
+    [sym__band] = ACTIONS(140),
+    [sym__range] = ACTIONS(140),
+    [sym__list] = ACTIONS(140),
+    [sym__poles] = ACTIONS(140),
+    [sym_name] = ACTIONS(140),
+    [sym_legs] = ACTIONS(140),
+    [sym_mark] = ACTIONS(140),
+    [sym_statement] = ACTIONS(140),
+    [sym_kind] = ACTIONS(140),
+    [sym_key] = ACTIONS(140),
+    [sym_flag] = ACTIONS(140),
+    [sym_action] = ACTIONS(140),
+    [sym_link] = ACTIONS(140),
+    [sym__other] = ACTIONS(140),
+  },
+};
+
+static const uint16_t ts_small_parse_table[] = {
+  [0] = 1,
+    ACTIONS(142), 1,
+      ts_builtin_sym_end,
+  [4] = 1,
+    ACTIONS(144), 1,
+      sym__phases,
+};
+
+static const uint32_t ts_small_parse_table_map[] = {
+  [SMALL_STATE(25)] = 0,
+  [SMALL_STATE(26)] = 4,
+};
+
+static const TSParseActionEntry ts_parse_actions[] = {
+  [0] = {.entry = {.count = 0, .reusable = false}},
+  [1] = {.entry = {.count = 1, .reusable = false}}, RECOVER(),
+  [3] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_model, 0, 0, 0),
+  [5] = {.entry = {.count = 1, .reusable = false}}, SHIFT(4),
+  [7] = {.entry = {.count = 1, .reusable = false}}, SHIFT(2),
+  [9] = {.entry = {.count = 1, .reusable = false}}, SHIFT(5),
+  [11] = {.entry = {.count = 1, .reusable = false}}, SHIFT(18),
+  [13] = {.entry = {.count = 1, .reusable = false}}, SHIFT(9),
+  [15] = {.entry = {.count = 1, .reusable = false}}, SHIFT(17),
+  [17] = {.entry = {.count = 1, .reusable = false}}, SHIFT(15),
+  [19] = {.entry = {.count = 1, .reusable = false}}, SHIFT(16),
+  [21] = {.entry = {.count = 1, .reusable = false}}, SHIFT(11),
+  [23] = {.entry = {.count = 1, .reusable = false}}, SHIFT(12),
+  [25] = {.entry = {.count = 1, .reusable = false}}, SHIFT(6),
+  [27] = {.entry = {.count = 1, .reusable = false}}, SHIFT(10),
+  [29] = {.entry = {.count = 1, .reusable = false}}, SHIFT(8),
+  [31] = {.entry = {.count = 1, .reusable = false}}, SHIFT(7),
+  [33] = {.entry = {.count = 1, .reusable = false}}, SHIFT(19),
+  [35] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_count, 1, 0, 0),
+  [37] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_count, 1, 0, 0),
+  [39] = {.entry = {.count = 1, .reusable = false}}, SHIFT(20),
+  [41] = {.entry = {.count = 1, .reusable = false}}, SHIFT(14),
+  [43] = {.entry = {.count = 1, .reusable = false}}, SHIFT(21),
+  [45] = {.entry = {.count = 1, .reusable = false}}, SHIFT(22),
+  [47] = {.entry = {.count = 1, .reusable = false}}, SHIFT(23),
+  [49] = {.entry = {.count = 1, .reusable = true}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0),
+  [51] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(3),
+  [54] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(2),
+  [57] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(5),
+  [60] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(18),
+  [63] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(9),
+  [66] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(17),
+  [69] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(15),
+  [72] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(16),
+  [75] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(11),
+  [78] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(12),
+  [81] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(6),
+  [84] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(10),
+  [87] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(8),
+  [90] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(7),
+  [93] = {.entry = {.count = 2, .reusable = false}}, REDUCE(aux_sym_model_repeat1, 2, 0, 0), SHIFT_REPEAT(19),
+  [96] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_model, 1, 0, 0),
+  [98] = {.entry = {.count = 1, .reusable = false}}, SHIFT(3),
+  [100] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_other, 1, 0, 0),
+  [102] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_other, 1, 0, 0),
+  [104] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_voltage, 1, 0, 0),
+  [106] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_voltage, 1, 0, 0),
+  [108] = {.entry = {.count = 1, .reusable = false}}, SHIFT(13),
+  [110] = {.entry = {.count = 1, .reusable = false}}, SHIFT(26),
+  [112] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_quantity, 1, 0, 0),
+  [114] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_quantity, 1, 0, 0),
+  [116] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_voltage, 2, 0, 0),
+  [118] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_voltage, 2, 0, 0),
+  [120] = {.entry = {.count = 1, .reusable = false}}, SHIFT(24),
+  [122] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_quantity, 2, 0, 0),
+  [124] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_quantity, 2, 0, 0),
+  [126] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_conductor, 1, 0, 0),
+  [128] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_conductor, 1, 0, 0),
+  [130] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_count, 2, 0, 0),
+  [132] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_count, 2, 0, 0),
+  [134] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_conductor, 2, 0, 0),
+  [136] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_conductor, 2, 0, 0),
+  [138] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_voltage, 3, 0, 0),
+  [140] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_voltage, 3, 0, 0),
+  [142] = {.entry = {.count = 1, .reusable = true}},  ACCEPT_INPUT(),
+  [144] = {.entry = {.count = 1, .reusable = true}}, SHIFT(24),
+};
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+#ifdef TREE_SITTER_HIDE_SYMBOLS
+#define TS_PUBLIC
+#elif defined(_WIN32)
+#define TS_PUBLIC __declspec(dllexport)
+#else
+#define TS_PUBLIC __attribute__((visibility("default")))
+#endif
+
+TS_PUBLIC const TSLanguage *tree_sitter_wye(void) {
+  static const TSLanguage language = {
+    .version = LANGUAGE_VERSION,
+    .symbol_count = SYMBOL_COUNT,
+    .alias_count = ALIAS_COUNT,
+    .token_count = TOKEN_COUNT,
+    .external_token_count = EXTERNAL_TOKEN_COUNT,
+    .state_count = STATE_COUNT,
+    .large_state_count = LARGE_STATE_COUNT,
+    .production_id_count = PRODUCTION_ID_COUNT,
+    .field_count = FIELD_COUNT,
+    .max_alias_sequence_length = MAX_ALIAS_SEQUENCE_LENGTH,
+    .parse_table = &ts_parse_table[0][0],
+    .small_parse_table = ts_small_parse_table,
+    .small_parse_table_map = ts_small_parse_table_map,
+    .parse_actions = ts_parse_actions,
+    .symbol_names = ts_symbol_names,
+    .symbol_metadata = ts_symbol_metadata,
+    .public_symbol_map = ts_symbol_map,
+    .alias_map = ts_non_terminal_alias_map,
+    .alias_sequences = &ts_alias_sequences[0][0],
+    .lex_modes = ts_lex_modes,
+    .lex_fn = ts_lex,
+    .primary_state_ids = ts_primary_state_ids,
+  };
+  return &language;
+}
+#ifdef __cplusplus
+}
+#endif
