@@ -1,0 +1,399 @@
+"""What may stand at the cursor: offers for each slot of a line, from the language's tables and from the model."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator
+
+from wyeline_grammar.attributes import (
+    ACTIONS,
+    FLAGS,
+    KEYS,
+    KINDS,
+    ROLES,
+    SMALL_WORDS,
+    STATEMENTS,
+    Accept,
+    doc_of,
+    flags_at,
+    keys_at,
+    use_of,
+)
+from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.model import End, EquipmentStatement
+from wyeline_grammar.sources import workspace_of
+from wyeline_grammar.vocabulary import BOARDS, SOURCES
+from wyeline_linter import partners
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.board_positions import positions_of
+from wyeline_linter.claims import CLAIMS
+from wyeline_linter.feeding import feed_from
+from wyeline_linter.repair_edits import spelled
+from wyeline_linter.repair_sizes import device_for, tables_for, wires_for
+from wyeline_linter.rules.registry import all_rules
+from wyeline_linter.standard_ratings import device_ratings
+from wyeline_linter.verdicts import Feeds
+from wyeline_server import cards
+from wyeline_server.completion_slots import NAMING, Slot, ends_in
+from wyeline_server.include_graph import wye_files
+from wyeline_server.positions import Json
+from wyeline_server.server import Spot
+
+MOST_FILES = 500
+_CLASS, _KEYWORD, _PROPERTY, _FLAG, _NAME, _VALUE, _SNIPPET, _FILE, _UNIT = 7, 14, 10, 20, 6, 12, 15, 17, 11
+"""Kinds of items in the protocol, so that editors draw their signs."""
+
+
+class Offers:
+    """Everything that may stand in a slot, best first. ``analysis`` is None where no model can be made of the file."""
+
+    def __init__(self, analysis: Analysis | None, spot: Spot, slot: Slot) -> None:
+        self.analysis = analysis
+        self.view = analysis.view if analysis is not None else None
+        self.spot = spot
+        self.slot = slot
+        self.line = spot.file.lines[spot.line]
+
+    def all(self) -> Iterator[Json]:
+        offers = getattr(self, f"_{self.slot.what}", None)
+        if offers is not None:
+            yield from offers()
+
+    # statements
+
+    def _statement(self) -> Iterator[Json]:
+        for word in STATEMENTS.values():
+            yield _item(word.word, _SNIPPET, word.doc, word.snippet)
+        yield from self._kind(snippets=True)
+
+    def _kind(self, *, snippets: bool = False) -> Iterator[Json]:
+        for kind in KINDS.values():
+            data = {"sort": "kind", "word": kind.word}
+            yield _item(kind.word, _CLASS, kind.doc, kind.snippet if snippets else kind.word, data)
+
+    def _include(self) -> Iterator[Json]:
+        """The files of the model's folder, relative to this one."""
+        here = os.path.dirname(self.spot.path)
+        for path in wye_files(workspace_of(self.spot.path))[:MOST_FILES]:
+            if path != self.spot.path:
+                yield _item(os.path.relpath(path, here).replace(os.sep, "/"), _FILE, "a file of this folder")
+
+    # feeders
+
+    def _source(self) -> Iterator[Json]:
+        if self.view is not None:
+            yield from map(self._partner, partners.sources(self.view, ends_in(self.line).target))
+
+    def _target(self) -> Iterator[Json]:
+        ends = ends_in(self.line)
+        if self.view is not None and ends.source is not None:
+            yield from map(self._partner, partners.targets(self.view, ends.source, ends.legs))
+
+    def _arrow(self) -> Iterator[Json]:
+        yield _item("->", _KEYWORD, "feeds")
+
+    def _partner(self, partner: partners.Partner) -> Json:
+        fits = partner.rank in (partners.Rank.FITS, partners.Rank.FED_ALREADY)
+        detail = partner.reason if partner.rank is not partners.Rank.CANNOT else f"cannot: {partner.reason}"
+        item = self._named(partner.name, f"{partner.kind} · {detail}")
+        if not fits:
+            item["kind"] = _VALUE
+        return item
+
+    def _named(self, name: str, detail: str) -> Json:
+        data = {"sort": "name", "word": name}
+        return _item(name, _NAME, detail, name if self.slot.quoted else spelled(name), data)
+
+    def _legs(self) -> Iterator[Json]:
+        ends = ends_in(self.line)
+        if self.view is None or ends.source is None:
+            return
+        for legs, voltage in partners.leg_choices(self.view, ends.source, ends.target):
+            if set(legs) <= {"A", "B", "C", "N"}:
+                joined = " ".join(legs) if "N" in legs else "".join(legs)
+                yield _item(f"{joined}]", _VALUE, voltage)
+
+    # equipment
+
+    def _sides(self) -> Iterator[Json]:
+        """Systems declared, voltages in use in this model, then the phrases that may stand here too."""
+        if self.view is not None:
+            for declared in self.view.model.declared_of("system"):
+                yield self._named(declared.name, "a declared system")
+            seen = {
+                side.voltage.text
+                for equipment in self.view.model.equipment.values()
+                for side in (equipment.primary, equipment.secondary)
+                if side is not None and side.voltage is not None
+            }
+        else:
+            seen = set()
+        for text in [*sorted(seen), *(v for v in self._usual() if v not in seen)]:
+            yield _item(text, _VALUE, cards.notation_text(text))
+        if not any(t.kind == "ARROW" for t in self.slot.tokens):
+            if KINDS[self.slot.place].sides in ("two", "either") and any(t.kind == "VOLTAGE" for t in self.slot.tokens):
+                yield from self._arrow()
+            yield from self._phrase()
+
+    def _usual(self) -> tuple[str, ...]:
+        basis = (self.view.basis if self.view is not None else None) or "us"
+        return _IEC_VOLTAGES if basis.startswith("iec") else _US_VOLTAGES
+
+    # phrases
+
+    def _detail(self) -> Iterator[Json]:
+        place = self.slot.place
+        if place == "scenario":
+            for word in ACTIONS.values():
+                yield _item(word.word, _KEYWORD, word.doc, word.snippet)
+            yield _small("allow")
+            return
+        if place in BOARDS:
+            yield from self._circuits()
+        yield _small("allow")
+        yield _small("claim")
+        if place in KINDS or place in ("feeder", "project", "raceway"):
+            yield from self._words(place)
+
+    def _circuits(self) -> Iterator[Json]:
+        """A circuit on each free position, lowest first."""
+        board = self._board()
+        if board is None or self.view is None:
+            return
+        known = positions_of(self.view, board)
+        for poles, many in ((1, 6), (2, 3), (3, 2)):
+            if poles > max(len(known.legs), 1):
+                break
+            for count, run in enumerate(known.free_runs(poles)):
+                if count >= many:
+                    break
+                where = ",".join(map(str, run))
+                legs = " ".join(known.numbering.legs(run, known.legs))
+                detail = f"free, {'leg' if poles == 1 else 'legs'} {legs}" if legs else "free"
+                snippet = f'{where}  ${{1:20 A}} {poles}p  ${{2:1.2 kVA}} ${{3:receptacle}}  "${{4:Circuit}}"'
+                yield _item(where, _SNIPPET, detail, snippet)
+
+    def _board(self) -> Equipment | None:
+        """The board in whose block the line stands."""
+        block = self.spot.file.block_at(self.spot.line)
+        statement = lower_block(block.lines)
+        if self.view is None or not isinstance(statement, EquipmentStatement) or statement.name is None:
+            return None
+        board = self.view.equipment(statement.name.text)
+        return board if board is not None and board.block is block else None
+
+    def _phrase(self) -> Iterator[Json]:
+        place = self.slot.place
+        if place in ("feeder", "circuit"):
+            yield from self._devices()
+        if place == "feeder":
+            yield from self._wires()
+        yield from self._words(place)
+
+    def _words(self, place: str) -> Iterator[Json]:
+        """The keys and flags that fit, those left out that stand in the line already."""
+        written = {t.text for t in self.slot.tokens}
+        for key in keys_at(place):
+            if key in written or key == "at":
+                continue
+            use = use_of(place, key)
+            example = use.examples[0] if use is not None and use.examples else f"{key} "
+            value = example.removeprefix(key).strip()
+            doc = doc_of(key, place) or KEYS[key].doc
+            snippet = f"{key} ${{1:{value}}}" if value else f"{key} "
+            yield _item(key, _PROPERTY, doc, snippet, {"sort": "key", "word": key, "place": place})
+        for flag in flags_at(place):
+            if flag not in written:
+                yield _item(flag, _FLAG, FLAGS[flag].doc)
+        small = {"feeder": ("in", "at", "assume"), "circuit": ("in", "leg", "assume")}.get(place, ("assume",))
+        for word in small:
+            if word not in written or word == "assume":
+                yield _small(word)
+
+    def _devices(self) -> Iterator[Json]:
+        """Standard ratings, with the poles that open every live wire; the one that suits the far end first."""
+        if self.view is None or any(t.kind == "POLES" for t in self.slot.tokens):
+            return
+        poles, suited, why = self._device_for_feeder() if self.slot.place == "feeder" else (None, None, "")
+        if poles is None:
+            count = 1
+            if self.slot.tokens and self.slot.tokens[0].kind == "LIST":
+                count = len(self.slot.tokens[0].text.split(","))
+            poles = count
+        ratings = device_ratings(tables_for(self.view)[0])
+        if suited is not None:
+            yield _item(f"{suited:g} A {poles}p", _UNIT, why)
+        for rating in ratings:
+            if rating != suited:
+                yield _item(f"{rating:g} A {poles}p", _UNIT, "a standard rating")
+
+    def _device_for_feeder(self) -> tuple[int | None, float | None, str]:
+        ends = ends_in(self.line)
+        view = self.view
+        if view is None or ends.source is None or ends.target is None:
+            return None, None, ""
+        state, target = view.state(ends.source), view.equipment(ends.target)
+        wanted = view.derivation.stated(target.primary) if target is not None else None
+        if state is None or target is None or wanted is None:
+            return None, None, ""
+        verdict = feed_from(state.system, wanted, stated_legs=ends.legs, is_load=False)
+        if not isinstance(verdict, Feeds):
+            return None, None, ""
+        legs = len(verdict.best.legs)
+        amps, why = device_for(view, wanted.line_v, legs, target)
+        return verdict.best.live_poles, amps, why
+
+    def _wires(self) -> Iterator[Json]:
+        """Wires that carry the device of this line, by the tables of the project's basis."""
+        view = self.view
+        amps = next((t.text for t in self.slot.tokens if t.kind == "QUANTITY" and t.text.endswith("A")), None)
+        if view is None or amps is None or any(t.kind in ("RUN", "SETS") for t in self.slot.tokens):
+            return
+        poles = next((int(t.text[0]) for t in self.slot.tokens if t.kind == "POLES"), 3)
+        ends = ends_in(self.line)
+        board = view.equipment(ends.target) if ends.target is not None else None
+        wanted = view.derivation.stated(board.primary) if board is not None else None
+        try:
+            rating = float(amps.removesuffix("A").strip())
+        except ValueError:
+            return
+        for neutral in (True, False) if wanted is None or wanted.has_neutral else (False,):
+            text = wires_for(view, rating, poles, neutral, board)
+            if text:
+                yield _item(text, _VALUE, f"carries {amps}: tables of the project's basis, one circuit in the raceway")
+
+    def _value(self) -> Iterator[Json]:
+        """What may stand behind a key."""
+        key, place = self.slot.key, self.slot.place
+        if key in NAMING:
+            yield from self._names_for(key)
+            return
+        if key == "at":
+            yield from self._places()
+            return
+        use = use_of(place, key)
+        if use is None:
+            return
+        for accept in use.accepts:
+            yield from self._accepted(accept)
+        for example in use.examples:
+            yield _item(example.removeprefix(key).strip(), _UNIT, "an example")
+
+    def _accepted(self, accept: Accept) -> Iterator[Json]:
+        if accept.form == "word":
+            for word in accept.words:
+                yield _item(word, _FLAG, doc_of(word) or "")
+        elif accept.form == "voltage":
+            yield from (_item(text, _VALUE, cards.notation_text(text)) for text in self._usual())
+        elif accept.form in ("name", "names") and self.view is not None:
+            yield from (self._named(e.name, e.kind) for e in self.view.model.equipment.values())
+
+    def _names_for(self, key: str) -> Iterator[Json]:
+        if self.view is None:
+            return
+        if key == "like":
+            for declared in self.view.model.declared_of("type"):
+                if declared.kind == self.slot.place:
+                    yield self._named(declared.name, f"type {declared.kind}")
+            return
+        taken = {t.text.strip('"') for t in self.slot.tokens}
+        for equipment in sorted(self.view.model.equipment.values(), key=lambda e: e.name):
+            if equipment.name not in taken:
+                yield self._named(equipment.name, equipment.kind)
+
+    def _places(self) -> Iterator[Json]:
+        """Free positions of the board that the feeder leaves."""
+        ends = ends_in(self.line)
+        board = self.view.equipment(ends.source) if self.view is not None and ends.source is not None else None
+        if self.view is None or board is None or board.kind not in BOARDS:
+            return
+        known = positions_of(self.view, board)
+        poles = next((int(t.text[0]) for t in self.slot.tokens if t.kind == "POLES"), 1)
+        wanted = frozenset(ends.legs) - {"N"} if ends.legs is not None else None
+        for count, run in enumerate(known.free_runs(poles, wanted)):
+            if count >= 20:
+                return
+            legs = " ".join(known.numbering.legs(run, known.legs))
+            yield _item(",".join(map(str, run)), _VALUE, f"free, legs {legs}" if legs else "free")
+
+    def _raceway(self) -> Iterator[Json]:
+        if self.view is not None:
+            for declared in self.view.model.declared_of("raceway"):
+                yield self._named(declared.name, "a raceway of this model")
+        yield _item("2 inch EMT", _SNIPPET, "a raceway by its size and stuff", "${1:2 inch} ${2:EMT}")
+
+    def _role(self) -> Iterator[Json]:
+        for role in ROLES.values():
+            yield _item(role.word, _KEYWORD, role.doc, role.snippet)
+
+    # allowances, claims, scenarios, expectations
+
+    def _rule(self) -> Iterator[Json]:
+        found_here = self._rules_found_here()
+        for name, rule in sorted(all_rules().items(), key=lambda r: (r[0] not in found_here, r[0])):
+            if name != "allowance-unused":
+                said = "found here · " if name in found_here else ""
+                yield _item(name, _VALUE, said + rule.summary, f'{name} "${{1:reason}}"')
+
+    def _rules_found_here(self) -> set[str]:
+        block = self.spot.file.block_at(self.spot.line)
+        findings = self.analysis.findings() if self.analysis is not None else []
+        return {f.rule for f in findings if f.place.block is block}
+
+    def _claim(self) -> Iterator[Json]:
+        for name, doc in CLAIMS.items():
+            yield _item(name, _VALUE, doc)
+
+    def _action(self) -> Iterator[Json]:
+        view, verb = self.view, self.slot.key
+        if view is None:
+            return
+        if verb == "switch":
+            for equipment in view.model.equipment.values():
+                if equipment.kind == "transfer":
+                    for port, doc in KINDS["transfer"].ports:
+                        yield _item(f"{spelled(equipment.name)}.{port}", _NAME, doc)
+        elif verb in ("open", "close"):
+            for key, feeder in sorted(view.model.feeders.items()):
+                text = spelled(key) if feeder.statement.label is not None else _ends_text(feeder)
+                yield _item(text, _NAME, "stands open as normal" if feeder.normally_open else "feeder")
+        else:
+            for equipment in sorted(view.model.equipment.values(), key=lambda e: e.name):
+                if verb not in ("on", "off") or equipment.kind in SOURCES:
+                    yield self._named(equipment.name, equipment.kind)
+
+    def _subject(self) -> Iterator[Json]:
+        if self.view is not None:
+            for equipment in sorted(self.view.model.equipment.values(), key=lambda e: e.name):
+                yield self._named(equipment.name, equipment.kind)
+        yield _small("all")
+
+    def _scenario(self) -> Iterator[Json]:
+        for _, statement in self.view.model.scenarios if self.view is not None else ():
+            if statement.name is not None:
+                yield _item(f'"{statement.name.text}"', _NAME, statement.title or "a scenario")
+
+
+_US_VOLTAGES = ("480Y/277", "208Y/120", "120/240", "480 3ph", "240 3ph", "240/120 3ph", "208Y/120 1ph", "480 1ph")
+_IEC_VOLTAGES = ("400Y/230", "400 3ph", "230 1ph", "230 3ph", "690 3ph", "10 kV 3ph", "20 kV 3ph")
+
+
+def _ends_text(feeder: Feeder) -> str:
+    def end(of: End) -> str:
+        return spelled(of.name) if of.port is None else f"{spelled(of.name)}.{of.port}"
+
+    return f"{end(feeder.source)} -> {end(feeder.target)}"
+
+
+def _small(word: str) -> Json:
+    return _item(word, _KEYWORD, SMALL_WORDS[word].doc, SMALL_WORDS[word].snippet)
+
+
+def _item(label: str, kind: int, detail: str, insert: str | None = None, data: Json | None = None) -> Json:
+    made: Json = {"label": label, "kind": kind, "detail": detail}
+    if insert is not None and insert != label:
+        made["insertText"] = insert
+    if data is not None:
+        made["data"] = data
+    return made

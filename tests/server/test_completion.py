@@ -1,0 +1,124 @@
+"""Completion: what fits at the cursor, partners of feeders first of all, in every encoding."""
+
+from __future__ import annotations
+
+import pytest
+from editing import DIFFICULT, Editor
+from lsprotocol import types
+
+SITE = f"""project "{DIFFICULT}" basis us-2023
+utility GRID 480Y/277 fault 14 kA, x/r 4
+switchboard MSB 480Y/277 bus 400 A, main 400 A, spaces 12 "{DIFFICULT}"
+  1,3,5 30 A 3p 2 kVA heating
+panel LP-1 480Y/277 bus 225 A, main 100 A
+panel WET-1 120/240 bus 125 A
+panel LP-2 480Y/277 bus 225 A
+motor P-1 460 3ph 10 hp
+type panel LAB bus 225 A
+feeder GRID -> MSB
+feeder MSB -> LP-2 100 A 3p
+"""
+
+
+async def complete(editor: Editor, line: str, *, blank: bool = False) -> list[types.CompletionItem]:
+    """The items at ``$0`` of a line put under the site."""
+    editor.open(SITE + line)
+    context = types.CompletionContext(types.CompletionTriggerKind.TriggerCharacter, " ") if blank else None
+    params = types.CompletionParams(editor.identifier(), editor.cursor(), context=context)
+    found = await editor.client.text_document_completion_async(params)
+    if found is None:
+        return []
+    assert isinstance(found, types.CompletionList)
+    return sorted(found.items, key=lambda i: i.sort_text or "")
+
+
+def labels(items: list[types.CompletionItem]) -> list[str]:
+    return [item.label for item in items]
+
+
+async def test_partners_of_a_feeder_come_best_first_and_none_is_missing(editor: Editor) -> None:
+    items = await complete(editor, "feeder MSB -> $0", blank=True)
+    assert labels(items) == ["LP-1", "P-1", "LP-2", "GRID", "WET-1"], "and never MSB itself"
+    details = {item.label: item.detail or "" for item in items}
+    assert "wants 480Y/277" in details["LP-1"]
+    assert "fed from `MSB` already" in details["LP-2"]
+    assert details["WET-1"].startswith("panel · cannot: found 480 V") and "120 V" in details["WET-1"]
+    assert "source of its own" in details["GRID"]
+
+
+async def test_sources_for_a_feeder_judge_the_far_end_where_it_is_written(editor: Editor) -> None:
+    items = await complete(editor, "feeder $0 -> LP-1")
+    assert labels(items)[:3] == ["GRID", "LP-2", "MSB"]
+    assert labels(await complete(editor, "feeder $0"))[-1] == "P-1", "no feeder leaves a motor"
+
+
+@pytest.mark.parametrize(
+    ("line", "some"),
+    [
+        ("$0", {"panel", "feeder", "scenario", "transformer"}),
+        ("type pa$0", {"panel"}),
+        ("feeder MSB[$0", {"ABC]", "AB]", "A N]"}),
+        ("feeder MSB -> LP-1 $0", {"100 A 3p", "in", "at", "gfpe"}),
+        ("feeder MSB -> LP-1 100 A 3p $0", {"3#1 + N #1 + G #8 Cu THWN-2"}),
+        ("feeder MSB -> LP-1 100 A 3p at $0", {"2,4,6", "7,9,11"}),
+        ("feeder MSB -> LP-1 100 A 3p in $0", {"2 inch EMT"}),
+        ("feeder MSB -> LP-1 3#3 + $0", {"N", "G", "PE", "PEN"}),
+        ("panel LP-3 480Y/277 bus 100 A, m$0", {"main"}),
+        ("panel LP-3 480Y/277 main $0", {"lugs", "switch", "150 A"}),
+        ("panel LP-3 like $0", {"LAB"}),
+        ("panel LP-3 $0", {"208Y/120", "480Y/277", "bus"}),
+        ("transformer TX-9 480 3ph -> $0", {"208Y/120"}),
+        ("panel LP-3 480Y/277 spaces 12\n  $0", {"1", "1,3", "allow", "main"}),
+        ("panel LP-3 480Y/277\n  allow $0", {"known-slip"}),
+        ("panel LP-3 480Y/277\n  claim $0", {"tap-25ft"}),
+        ('scenario "Out"\n  $0', {"off", "switch", "shed"}),
+        ('scenario "Out"\n  off $0', {"GRID"}),
+        ('scenario "Out"\n  open $0', {"MSB -> LP-2", "GRID -> MSB"}),
+        ("expect $0", {"MSB", "all"}),
+    ],
+)
+async def test_every_slot_offers_what_fits(editor: Editor, line: str, some: set[str]) -> None:
+    found = set(labels(await complete(editor, line)))
+    assert some <= found, f"missing {some - found} among {sorted(found)[:60]}"
+
+
+async def test_what_does_not_fit_is_not_offered(editor: Editor) -> None:
+    phrases = set(labels(await complete(editor, "panel LP-3 480Y/277 bus 100 A, $0")))
+    assert "bus" not in phrases, "stands there already"
+    assert not phrases & {"fault", "x/r", "normally-open"}, "are of other kinds"
+    assert await complete(editor, "// a comment $0") == []
+    assert await complete(editor, 'panel LP-3 480Y/277 "text $0"') == []
+    assert await complete(editor, "panel LP-3 480Y/277 bus 100 A $0", blank=True) == [], "a blank alone asks nothing"
+
+
+async def test_what_is_chosen_replaces_the_word_under_way(editor: Editor) -> None:
+    items = await complete(editor, f'motor P-2 460 3ph 5 hp "{DIFFICULT}" pf 0.8 effi$0')
+    assert items == [], "no word begins so"
+    items = await complete(editor, f'motor P-2 460 3ph 5 hp "{DIFFICULT}" ef$0')
+    item = next(i for i in items if i.label == "eff")
+    assert isinstance(item.text_edit, types.TextEdit) and editor.words(item.text_edit.range) == "ef"
+    assert item.text_edit.new_text.startswith("eff ${1:")
+    assert item.insert_text_format == types.InsertTextFormat.Snippet
+
+
+async def test_a_client_without_snippets_gets_plain_text(plain_editor: Editor) -> None:
+    items = await complete(plain_editor, "pane$0")
+    edit = next(i for i in items if i.label == "panel").text_edit
+    assert isinstance(edit, types.TextEdit) and edit.new_text.startswith("panel LP-1 208Y/120  bus 225 A")
+
+
+async def test_the_long_text_comes_when_an_item_is_looked_at(editor: Editor) -> None:
+    items = await complete(editor, "feeder MSB -> $0")
+    item = next(i for i in items if i.label == "LP-2")
+    found = await editor.client.completion_item_resolve_async(item)
+    assert isinstance(found.documentation, types.MarkupContent)
+    assert "A–B 480 V" in found.documentation.value
+
+
+async def test_includes_are_files_of_the_folder(editor: Editor) -> None:
+    (editor.folder / "wyeline.toml").touch()
+    editor.open('include "$0"\n//-- parts/pumps.wye\nmotor P-1 460 3ph 5 hp\n')
+    params = types.CompletionParams(editor.identifier(), editor.cursor())
+    found = await editor.client.text_document_completion_async(params)
+    assert isinstance(found, types.CompletionList)
+    assert labels(list(found.items)) == ["parts/pumps.wye"]
