@@ -54,6 +54,12 @@ class BadParametersError(RequestError):
         super().__init__(INVALID_PARAMS, what)
 
 
+class ReadyJson(str):
+    """A result that is JSON already, in ASCII: large answers are put together from pieces kept for each block."""
+
+    __slots__ = ()
+
+
 class Unreadable:
     """A message that is no JSON object; ``reason`` says why."""
 
@@ -238,12 +244,22 @@ class WyelineProtocol(LanguageServerProtocol):
             return
         error = future.exception()
         if error is None:
-            self._send_data({"jsonrpc": "2.0", "id": msg_id, "result": future.result()})
+            result = future.result()
+            if isinstance(result, ReadyJson):
+                self._send_ready(msg_id, result)
+            else:
+                self._send_data({"jsonrpc": "2.0", "id": msg_id, "result": result})
         elif isinstance(error, RequestError):
             self.answer_error(msg_id, error.code, error.message)
         else:  # handlers are guarded, so this is a fault of the wire itself
             logger.error("the answer could not be made", exc_info=error)
             self._send_data({"jsonrpc": "2.0", "id": msg_id, "result": None})
+
+    def _send_ready(self, msg_id: Any, result: ReadyJson) -> None:
+        body = f'{{"jsonrpc": "2.0", "id": {json.dumps(msg_id)}, "result": {result}}}'
+        header = f"Content-Length: {len(body)}\r\n\r\n" if self._include_headers else ""
+        if self.writer is not None:
+            self.writer.write((header + body).encode("ascii"))
 
     def _check_handler_result(self, future: Any) -> None:
         if not future.cancelled() and future.exception() is not None:

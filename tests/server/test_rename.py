@@ -62,7 +62,7 @@ async def test_every_use_in_every_file_follows(editor: Editor, new: str) -> None
         assert editor.text(name) == text
 
 
-def test_versions_go_to_clients_that_take_them(tmp_path: Path) -> None:
+async def test_versions_go_to_clients_that_take_them(tmp_path: Path) -> None:
     server = WyelineServer("test")
     (tmp_path / "lower.wye").write_text("feeder MSB -> P-1\n", "utf-8")
     path = server.session.open((tmp_path / "site.wye").as_uri(), 7, 'include "lower.wye"\npanel MSB 208Y/120\n')
