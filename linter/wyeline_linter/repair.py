@@ -1,7 +1,7 @@
 """Why a connection cannot be made, and the least changes that make it.
 
 `solve` searches edits by cost (uniform-cost search over `repair_routes`), applies each candidate to the texts in
-memory, analyses the model again, and keeps the one to three cheapest that mend the connection and add no error elsewhere.
+memory, analyses the model again, and keeps the one to three cheapest that mend the connection and add no error.
 `repairs_for` gives the same families unverified and fast, for the quick fixes of an editor.
 """
 

@@ -89,10 +89,10 @@ class Draft:
         """Put ``text`` in the place of a span; an empty one takes the words away."""
         self._parts.setdefault(block, {}).setdefault(span.line, []).append((span.start, span.end, text))
 
-    def append(self, block: Block, line: int, text: str) -> None:
+    def append(self, block: Block, line: int, text: str, comma: str = "") -> None:
         """Add a phrase at the end of a line, before its comment."""
         column = code_end(block.lines[line])
-        self._parts.setdefault(block, {}).setdefault(line, []).append((column, column, f"  {text}"))
+        self._parts.setdefault(block, {}).setdefault(line, []).append((column, column, f"{comma}  {text}"))
 
     def below(self, block: Block, line: int, lines: Iterable[str]) -> None:
         """New lines below a line: details of its statement, or statements of their own."""
@@ -227,4 +227,5 @@ def set_own_fact(draft: Draft, equipment: Equipment, name: str, text: str) -> No
     if fact is not None:
         draft.replace(equipment.block, fact.span, text)
     elif text:
-        draft.append(equipment.block, equipment.statement.head.line, text)
+        comma = "," if equipment.statement.body.facts else ""
+        draft.append(equipment.block, equipment.statement.head.line, text, comma)

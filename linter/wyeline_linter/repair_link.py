@@ -63,9 +63,12 @@ class Link:
 
 @dataclass(frozen=True, slots=True)
 class Candidate:
-    """One way to make a connection. ``left`` is what remains for an engineer to give, ``sized`` where sizes come from, ``stage`` what is inserted as
-    ``inserted``, ``board`` what feeds it then, on ``legs``; ``keeps_need`` is false where the far end is declared anew,
-    ``of_finding`` true for a rule's own fix (``family`` is then the rule)."""
+    """One way to make a connection.
+
+    ``left`` is what remains for an engineer to give, ``sized`` says where sizes come from. ``stage`` is what is
+    inserted as ``inserted``, ``board`` what feeds it then, on ``legs``. ``keeps_need`` is false where the far end is
+    declared anew, ``of_finding`` true for a rule's own fix (``family`` is then the rule).
+    """
 
     cost: int
     family: str
@@ -239,6 +242,7 @@ def choose(
             poles is not None and way.live_poles != poles,
             way.uses_high_leg,
             round(max(after(way).values(), default=0.0)),
+            round(sum(loads.get(leg, 0.0) for leg in way.legs)),
             i,
         )
 
@@ -339,7 +343,7 @@ def _by_wire(view: View, link: Link, board: str, route: Route, base: int) -> Can
     )
     if taken is None or not has_room(view, link, board):
         return None
-    if route.redeclared is not None and not _circuits_fit(target, taken.map.system):
+    if route.redeclared is not None and not _circuits_fit(target, link.wanted, taken.map.system):
         return None
     cost, draft, said = base + route.cost, Draft(), []
     moved = feeder is not None and board != feeder.source.name
@@ -361,7 +365,9 @@ def _by_wire(view: View, link: Link, board: str, route: Route, base: int) -> Can
         if moved and (feeder.body.conductors is not None or "length" in feeder.body.facts):
             left.append(f"wires, length and raceway: those on the line are of the run from `{feeder.source.name}`")
     if route.redeclared is not None:
-        left += _what_changes_below(link, route.redeclared)
+        changes = _what_changes_below(link, route.redeclared)
+        left += changes
+        cost += COST["unknown rating"] * len(changes)
     return Candidate(
         cost,
         family,
@@ -384,7 +390,8 @@ def _rewritten(view: View, link: Link, board: str, taken: Taken, draft: Draft, s
     moved = board != feeder.source.name
     old = tuple(leg for leg in feeder.source.legs or () if leg != NEUTRAL)
     new = tuple(taken.written.strip("[]"))
-    if moved or (old or new) != (new or old) or (old and not new and old != way.legs) or _names_absent(view, feeder):
+    rewritten = new != old if new else bool(old) and old != way.legs
+    if moved or rewritten or _names_absent(view, feeder):
         keeps_port = not moved and feeder.source.port is not None
         name = f"{spelled(board)}.{feeder.source.port}" if keeps_port else spelled(board)
         set_source(draft, feeder, name, taken.written)
@@ -464,14 +471,28 @@ def where_new_lines_go(view: View, link: Link, board: str) -> tuple[Block, int]:
     return link.target.block, link.target.statement.last_line
 
 
-def _circuits_fit(board: Equipment, system: System) -> bool:
-    """Whether the poles of its circuits still find their conductors: one pole needs a neutral, three take three legs."""
+_BEARABLE = (0.8, 1.1)
+"""Share of the voltage meant for them that circuits may get under a new declaration: less is for a drafter to judge
+(a heater gives less), more destroys (NEMA MG 1 and IEC 60034-1: +10 % at the most)."""
+
+
+def _circuits_fit(board: Equipment, wanted: Voltage | None, system: System) -> bool:
+    """Whether its circuits may live under another declaration.
+
+    One pole needs a neutral, three take three legs, and no circuit may get a voltage far from the one it was drawn for.
+    """
     for placed in board.circuits:
         circuit = placed.circuit
         poles = circuit.body.poles.count if circuit.body.poles else len(circuit.place.positions)
         if "space" in circuit.body.flags or "spare" in circuit.body.flags:
             continue
         if (poles == 1 and not system.has_neutral) or poles > len(system.legs):
+            return False
+        if poles == 1:
+            meant, gets = wanted.neutral_v if wanted else None, system.nominal_v(system.legs[0], NEUTRAL)
+        else:
+            meant, gets = wanted.line_v if wanted else None, system.nominal_v(*system.legs[:2])
+        if meant and not _BEARABLE[0] <= gets / meant <= _BEARABLE[1]:
             return False
     return True
 

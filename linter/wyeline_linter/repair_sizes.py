@@ -140,7 +140,14 @@ def _kva(
         why = f"matches the {bus:g} A bus of `{target.name}`, as nothing below states a load"
     if not least:
         return None, f"`{target.name}` states neither load nor rating"
-    found = next(iter(_series(tables, phases, least)), None)
+    found = next(
+        (
+            size
+            for size in _series(tables, phases, least)
+            if target.kind in LOAD_KINDS or _largest_main(tables, size * 1000.0 / (volts * root), target) is not None
+        ),
+        None,
+    )
     return (found, why) if found is not None else (None, f"no usual size reaches {least:.4g} kVA")
 
 
@@ -192,18 +199,24 @@ def _cite(limit: DeviceLimit) -> str:
 
 
 def _main_to_add(tables: Basis, sizes: Sizes, rated_a: float, target: Equipment) -> None:
+    chosen = _largest_main(tables, rated_a, target)
+    if chosen is None:
+        sizes.unresolved += 1
+        sizes.notes.append("secondary device: no standard rating suits")
+        return
+    sizes.main_to_add_a = chosen
+    sizes.notes.append(f"main {chosen:g} A protects the secondary ({rated_a:.4g} A rated) and the bus")
+
+
+def _largest_main(tables: Basis, rated_a: float, target: Equipment) -> float | None:
+    """The largest standard main that protects both a secondary of this rated current and the bus behind it."""
     from wyeline_linter.standard_ratings import rating_at_most, transformer_device_limit
 
     limit = transformer_device_limit(tables, rated_a, side="secondary", secondary_protected=True)
     largest = limit.largest_a if not isinstance(limit, NotListed) else 1.25 * rated_a
     bus = target.body.number("bus")
     chosen = rating_at_most(tables, min(largest, bus or largest))
-    if isinstance(chosen, NotListed):
-        sizes.unresolved += 1
-        sizes.notes.append("secondary device: no standard rating suits")
-        return
-    sizes.main_to_add_a = chosen.value
-    sizes.notes.append(f"main {chosen.value:g} A protects the secondary ({rated_a:.4g} A rated) and the bus")
+    return None if isinstance(chosen, NotListed) else chosen.value
 
 
 def device_for(view: View, volts: float, legs: int, target: Equipment) -> tuple[float | None, str]:
@@ -240,9 +253,9 @@ def wires_for(view: View, device_a: float, legs: int, neutral: bool, board: Equi
     ground = _ground_for(tables, device_a)
     if size is None or ground is None:
         return ""
-    extra = f" + N {_spelled(size)}" if neutral else ""
+    extra = f" + N {_spelled(size)}" if neutral and legs > 1 else ""
     count = f"{sets} sets " if sets > 1 else ""
-    return f"{count}{_run(legs, size)}{extra} + G {_spelled(ground)} Cu THWN-2"
+    return f"{count}{_run(2 if legs == 1 and neutral else legs, size)}{extra} + G {_spelled(ground)} Cu THWN-2"
 
 
 def _size_for(

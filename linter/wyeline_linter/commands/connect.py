@@ -99,11 +99,14 @@ def _verdict(analysis: Analysis, found: Diagnosis, rules: Sequence[Finding]) -> 
     ends = f"{link.source} -> {link.target.name}{f'.{link.port}' if link.port else ''}"
     if found.refusal is not None:
         refusal = found.refusal
-        return (
-            f"{ends} cannot be connected as it stands: {refusal.cause.value}\n"
-            f"  found:   {refusal.found}\n  needed:  {refusal.needed}\n  why:     {refusal.why}\n"
-            + _others(found, rules)
-        )
+        lines = [
+            f"{ends} cannot be connected as it stands: {refusal.cause.value}",
+            f"  found:   {_about(link.source, 'gives', refusal, refusal.found)}",
+            f"  needed:  {_about(link.target.name, 'wants', refusal, refusal.needed)}",
+            f"  why:     {refusal.why}",
+            _others(found, rules),
+        ]
+        return "\n".join(lines)
     if found.unknown:
         at = f" (what is missing belongs to `{found.at}`)" if found.at is not None else ""
         lines = [f"{ends}: nobody can tell yet, which is not the same as impossible{at}"]

@@ -1,0 +1,120 @@
+"""``wyeline connect`` on the broken examples: it names the cause, and ``--apply 1`` mends what an edit can mend."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+import pytest
+
+from wyeline_grammar.sources import Files
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.cli import main
+
+BROKEN = Path(__file__).parents[2] / "grammar" / "examples" / "broken"
+CASES = {
+    "already-fed": ("GEN-1", "LP-1", "second-supply"),
+    "alternating-or-direct": ("LP-1", "TEL-1", "frequency-or-dc-mismatch"),
+    "angle-120-208-not-120-240": ("DP", "WET-1", "two-phase-legs-not-split"),
+    "device-poles": ("LP-1", "HTR-1", "one-pole-on-two-live-wires"),
+    "frequency": ("MSB", "SP-1", "frequency-or-dc-mismatch"),
+    "leg-missing": ("LP-1", "P-1", "missing-leg"),
+    "loop": ("DP-3", "DP-1", "supply-loop"),
+    "no-neutral": ("MSB", "LL-1", "neutral-absent-upstream"),
+    "phase-count": ("TX-1", "LP-1", "phase-count-mismatch"),
+    "position-on-another-leg": ("DP", "APT-1", "position-leg-conflict"),
+    "position-taken": ("LP-1", "P-1", "position-occupied"),
+    "record-incomplete": ("TX-1", "LP-1", "upstream-system-unknown"),
+    "slash-rating": ("MSB", "P-1", "slash-rating-misused"),
+    "voltage-magnitude": ("MSB", "LP-1", "leg-voltage-mismatch"),
+    "windings-do-not-match": ("MSB", "TX-1", "winding-voltage-misfit"),
+}
+
+
+def rules_found(path: Path) -> list[str]:
+    return sorted(
+        f.rule for f in Analysis(str(path), Files(), str(path.parent)).findings() if f.severity.word != "advice"
+    )
+
+
+def errors_found(path: Path) -> list[str]:
+    return [f.rule for f in Analysis(str(path), Files(), str(path.parent)).findings() if f.severity.word == "error"]
+
+
+def test_every_broken_example_has_its_case() -> None:
+    assert {p.stem for p in BROKEN.glob("*.wye")} - {"slips"} == set(CASES)
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_the_cause_is_named_and_the_first_solution_mends_it(
+    name: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    source, target, rule = CASES[name]
+    path = tmp_path / f"{name}.wye"
+    shutil.copy(BROKEN / f"{name}.wye", path)
+    before = path.read_text(encoding="utf-8")
+    assert rule in rules_found(path)
+    assert main(["connect", str(path), source, target]) == 1
+    printed = capsys.readouterr().out
+    if name == "record-incomplete":
+        assert "nobody can tell yet" in printed
+        assert "How many live wires arrive?" in printed
+    else:
+        assert rule in printed
+    assert "\n1. " in printed
+    assert path.read_text(encoding="utf-8") == before, "without --apply nothing is written"
+    assert main(["connect", str(path), source, target, "--apply", "1"]) == 0
+    assert rule not in rules_found(path)
+    assert errors_found(path) == []
+    assert path.read_text(encoding="utf-8") != before
+
+
+SOUND = """wye 1
+utility     GRID    208Y/120            fault 12 kA, x/r 3
+panel       DP      208Y/120            bus 225 A, main 225 A, spaces 12
+panel       APT-1   208Y/120 1ph        bus 125 A, main 60 A
+load        HTR     208 1ph             2 kW, heating
+feeder GRID        -> DP
+feeder DP[AB]      -> HTR     15 A 2p at 1,3
+"""
+
+
+@pytest.fixture
+def sound(tmp_path: Path) -> Path:
+    path = tmp_path / "sound.wye"
+    path.write_text(SOUND, encoding="utf-8", newline="\r\n")
+    return path
+
+
+def test_what_is_connected_is_shown_with_its_legs(sound: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["connect", str(sound), "DP", "HTR"]) == 0
+    printed = capsys.readouterr().out
+    assert "DP -> HTR can be connected: it is." in printed
+    assert "A B of `DP`" in printed
+    assert "Design aid" in printed
+
+
+def test_a_missing_feeder_is_offered_and_written_with_the_files_own_line_ends(
+    sound: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["connect", str(sound), "DP", "APT-1"]) == 0
+    assert "legs:    A B N | B C N | C A N" in capsys.readouterr().out
+    assert main(["connect", str(sound), "DP", "APT-1", "--apply", "1"]) == 0
+    text = sound.read_bytes().decode("utf-8")
+    # The heater sits on A and B, so B C and C A are lighter; position 4 and 6 are the first free ones on B and C.
+    assert "feeder DP[BC]      -> APT-1   60 A 2p at 4,6" in text
+    assert text.count("\r\n") == text.count("\n")
+    assert errors_found(sound) == []
+
+
+def test_usage_says_what_is_wrong(sound: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["connect", str(sound), "DP", "APT-2"]) == 2
+    assert "nearest: APT-1" in capsys.readouterr().err
+    assert main(["connect", str(sound), "DP", "DP"]) == 2
+    assert main(["connect", str(sound), "DP", "APT-1", "--apply", "9"]) == 2
+    assert main(["connect", str(sound / "gone.wye"), "DP", "APT-1"]) == 2
+    capsys.readouterr()
+    assert main(["connect", str(sound), "HTR", "DP"]) == 1
+    assert "nothing can be fed from it" in capsys.readouterr().out
+    assert main(["connect", str(sound), "DP", "GRID"]) == 1
+    assert "name `GRID` first" in capsys.readouterr().out
