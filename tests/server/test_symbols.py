@@ -64,7 +64,7 @@ async def test_the_outline_is_equipment_with_its_circuits_and_all_that_has_a_nam
     panel = found[2]
     assert panel.selection_range == editor.range(editor.fixture.marks[0])
     assert editor.words(panel.range).startswith("/// Kitchen")
-    assert panel.tags == [types.SymbolTag.Deprecated]
+    assert list(panel.tags or ()) == [types.SymbolTag.Deprecated]
     circuits = list(panel.children or ())
     assert _shown(circuits) == [
         (f"1  {D} 100 %", "20 A 1p 1.2 kVA receptacle"),
