@@ -83,6 +83,11 @@ def has_no_load(body: Body) -> bool:
     return any(flag in body.flags for flag in _NO_LOAD_FLAGS)
 
 
+def usual_pf(category: str) -> float:
+    """The power factor taken where none is written."""
+    return ASSUMED_PF_MOTOR if category in _MOTOR_LIKE else ASSUMED_PF
+
+
 def shares_of(category: str) -> Shares:
     """How a class follows the voltage."""
     return CONSTANT_IMPEDANCE if category in _IMPEDANCE_CLASSES else CONSTANT_POWER
@@ -109,7 +114,7 @@ def read(
     units = int(body.number("count") or 1)
     motor = category in ("motor", "drive")
     pf_written = body.number("pf")
-    pf = pf_written or (ASSUMED_PF_MOTOR if category in _MOTOR_LIKE else ASSUMED_PF)
+    pf = pf_written or usual_pf(category)
     amperes, amps_key = _amperes(body, kind)
     mca = body.number("mca")
     power = body.facts.get("power")

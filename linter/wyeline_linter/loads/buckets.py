@@ -25,9 +25,11 @@ Row = list[complex]
 Rows = dict[Key, Row]
 
 UNITS, VA, SPLIT, AMPS, CODE, CODE_SPLIT, CODE_AMPS, LARGEST, SECOND = 0, 1, 2, 5, 9, 10, 13, 17, 18
-WIDTH = 19
+TO_NEUTRAL = 19
+WIDTH = 22
 """A row: number of units; VA; VA split on legs A, B, C; amperes on A, B, C, N; then the same by the code's figures
-(VA, split, amperes); the two largest units in VA. Amperes are phasors that go out to the load, N as well."""
+(VA, split, amperes); the two largest units in VA; the code's VA on A, B, C that return through N. Amperes are phasors
+that go out to the load, N as well."""
 
 
 class Largest(NamedTuple):
@@ -58,6 +60,7 @@ def row_of(parts: Iterable[Part], inverse: dict[tuple[int, int], complex], code_
         if j == NEUTRAL_AT:
             row[SPLIT + i] += va
             row[CODE_SPLIT + i] += code_va
+            row[TO_NEUTRAL + i] += code_va
         else:
             half = va * 0.5
             row[SPLIT + i] += half

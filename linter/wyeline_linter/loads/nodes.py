@@ -10,6 +10,7 @@ from wyeline_linter.loads.buckets import (
     CODE_AMPS,
     CODE_SPLIT,
     SPLIT,
+    TO_NEUTRAL,
     VA,
     Largest,
     Rows,
@@ -179,4 +180,6 @@ def _through(row: list[complex], transformer: Through) -> list[complex]:
     for at, code in ((SPLIT, False), (CODE_SPLIT, True)):
         a, b, c = split_of(row, code=code)
         made[at : at + 3] = [r[0] * a + r[1] * b + r[2] * c for r in transformer.split]
+        if code:
+            made[TO_NEUTRAL : TO_NEUTRAL + 3] = [r[0] * a + r[1] * b + r[2] * c for r in transformer.to_neutral]
     return made

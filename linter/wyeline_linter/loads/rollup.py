@@ -77,8 +77,7 @@ class LoadBook:
         for names in children.values():
             names.sort()
         self.children = children
-        self._shed = network.state.shed
-        self._scale = dict(network.state.scale)
+        self._shares = self._all_shares()
 
     def all(self) -> None:
         """Add up everything anew."""
@@ -105,8 +104,12 @@ class LoadBook:
         changed: set[str] = set()
         again: set[str] = set(touched)
         if network is not None and network is not self.network:
-            before = self.network.supplier
+            before, shares = self.network.supplier, self._shares
             self._take(network)
+            for name in shares.keys() | self._shares.keys():
+                if shares.get(name, 1.0) != self._shares.get(name, 1.0):
+                    self._own.pop(name, None)
+                    again.add(name)
             for name in before.keys() | network.supplier.keys():
                 if before.get(name) != network.supplier.get(name):
                     again.update(n for n in (name, before.get(name), network.supplier.get(name)) if n is not None)
@@ -164,14 +167,12 @@ class LoadBook:
         names = set(relations.excludes) | relations.stands_by.keys()
         names |= {main for mains in relations.stands_by.values() for main in mains}
         return frozenset(
-            name for name in names if name in self.model.equipment and self.network.fed(name) and not self._is_off(name)
+            name for name in names if name in self.model.equipment and self.network.fed(name) and not self.is_off(name)
         )
 
-    def _is_off(self, name: str) -> bool:
-        feeder = self.network.supply.get(name)
-        if name in self._shed or (feeder is not None and feeder.key in self._shed):
-            return True
-        return self._is_gone(self.model.equipment[name], feeder)
+    def is_off(self, name: str) -> bool:
+        """Whether it is shed in this switch state, or counts for nothing because it is future or to be removed."""
+        return self.share(name) == 0.0 or self._is_gone(self.model.equipment[name], self.network.supply.get(name))
 
     @staticmethod
     def _is_gone(equipment: Equipment, feeder: Feeder | None) -> bool:
@@ -208,13 +209,9 @@ class LoadBook:
             if limit is not None:
                 below = _limited(below, limit, source or name)
         up = self._up(equipment, state, below, has_children=bool(children))
-        if self._is_off(name):
-            apart = up.apart_va + _total_va(up) if self._is_gone(equipment, feeder) else up.apart_va
-            up = Sum()
+        if self._is_gone(equipment, feeder):
+            apart, up = up.apart_va + _total_va(up), Sum()
             up.apart_va = apart
-        share = self._scale.get(name, self._scale.get(feeder.key, 1.0) if feeder is not None else 1.0)
-        if share != 1.0:
-            below, up = below.at_share(share), up.at_share(share)
         self._counted.pop(name, None)
         return Node(name, leaves, below, up, twice)
 
@@ -240,7 +237,26 @@ class LoadBook:
         added = Sum()
         for leaf in leaves:
             added.add_leaf(leaf, alone=not leaf.place and self.relations.concerns(leaf.owner))
-        return tuple(leaves), added
+        share = self.share(equipment.name)
+        return tuple(leaves), added if share == 1.0 else added.at_share(share) if share else Sum()
+
+    def share(self, name: str) -> float:
+        """The share of its full load at which it runs in this switch state; 0 where it is shed."""
+        return self._shares.get(name, 1.0)
+
+    def _all_shares(self) -> dict[str, float]:
+        """What a switch state scales or sheds, with all that hangs on it."""
+        state = self.network.state
+        if not state.scale and not state.shed:
+            return {}
+        scale = dict(state.scale)
+        shares: dict[str, float] = {}
+        for name in self.network.order:
+            feeder, above = self.network.supply.get(name), self.network.supplier.get(name)
+            key = feeder.key if feeder is not None else ""
+            own = 0.0 if name in state.shed or key in state.shed else scale.get(name, scale.get(key, 1.0))
+            shares[name] = own * (shares.get(above, 1.0) if above is not None else 1.0)
+        return shares
 
     def _motor_eff(self, children: Iterable[str]) -> float | None:
         for child in children:
@@ -264,7 +280,10 @@ class LoadBook:
         if makes_system(equipment):
             return below
         if is_converter(equipment, has_children):
-            return self._converted(equipment, state, below)
+            share = self.share(equipment.name)
+            made = self._converted(equipment, state, below)
+            # What it feeds is scaled already; only a rating that stands for it is not.
+            return made if share == 1.0 or below.rows else made.at_share(share) if share else Sum()
         if equipment.kind != "transformer":
             return below
         transformer = _through(state)

@@ -36,7 +36,8 @@ class Through:
     ``lines[p]`` gives the current into primary conductor p for each secondary line current (A, B, C, N, going out);
     ``windings[k]`` that of secondary winding k, ``fed[c]`` that of the fed winding of core c; ``leaks`` that out of
     insulated star points, which must be nothing. ``split[p]`` gives what primary leg p takes of each secondary leg in a
-    schedule's bookkeeping. All numbers are real, because windings are.
+    schedule's bookkeeping, ``to_neutral[p]`` the part of it that returns through the primary's neutral. All numbers are
+    real, because windings are.
     """
 
     lines: tuple[tuple[float, ...], ...]
@@ -45,6 +46,7 @@ class Through:
     fed: tuple[tuple[float, ...], ...]
     leaks: tuple[tuple[float, ...], ...]
     split: tuple[tuple[float, ...], ...]
+    to_neutral: tuple[tuple[float, ...], ...]
 
     def primary_amps(self, amps: Sequence[complex]) -> tuple[complex, complex, complex, complex]:
         """The currents into the primary's conductors A, B, C, N."""
@@ -129,7 +131,7 @@ def through(cores: tuple[Core, ...], joined: tuple[tuple[str, str], ...], second
         tuple(WindingAt(c, w.start.conductor, w.end.conductor, w.volts) for _, c, w in made),
         tuple(of(k) for k, (_, _, is_fed) in enumerate(windings) if is_fed),
         tuple(of(len(windings) + len(supplied) + k) for k in range(len(inside))),
-        _split(cores),
+        *_splits(cores),
     )
 
 
@@ -137,8 +139,9 @@ def _clean(value: float) -> float:
     return 0.0 if abs(value) < 1e-7 else value
 
 
-def _split(cores: tuple[Core, ...]) -> tuple[tuple[float, ...], ...]:
-    """A schedule's split: a leg's share on the windings that it touches, each winding's on the primary legs."""
+def _splits(cores: tuple[Core, ...]) -> tuple[tuple[tuple[float, ...], ...], tuple[tuple[float, ...], ...]]:
+    """A schedule's split: a leg's share on the windings that it touches, each winding's on the primary legs; and what
+    of it is fed between a leg and the neutral."""
     touching: dict[int, list[int]] = {}
     for c, core in enumerate(cores):
         for winding in core.secondaries:
@@ -146,16 +149,16 @@ def _split(cores: tuple[Core, ...]) -> tuple[tuple[float, ...], ...]:
                 if end.side is Side.SECONDARY and end.conductor != "N":
                     touching.setdefault(INDEX[end.conductor], []).append(c)
     split = [[0.0] * LEG_COUNT for _ in range(LEG_COUNT)]
+    to_neutral = [[0.0] * LEG_COUNT for _ in range(LEG_COUNT)]
     for leg, found in touching.items():
         for c in found:
-            fed = [
-                INDEX[end.conductor]
-                for end in (cores[c].primary.start, cores[c].primary.end)
-                if end.side is not Side.INSIDE and end.conductor != "N"
-            ]
+            ends = (cores[c].primary.start, cores[c].primary.end)
+            fed = [INDEX[end.conductor] for end in ends if end.side is not Side.INSIDE and end.conductor != "N"]
             for primary in fed:
                 split[primary][leg] += 1.0 / len(found) / len(fed)
-    return tuple(map(tuple, split))
+                if any(end.side is not Side.INSIDE and end.conductor == "N" for end in ends):
+                    to_neutral[primary][leg] += 1.0 / len(found) / len(fed)
+    return tuple(map(tuple, split)), tuple(map(tuple, to_neutral))
 
 
 def _least(

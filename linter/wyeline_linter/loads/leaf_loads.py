@@ -1,0 +1,171 @@
+"""Every load as the load flow wants it: volt-amperes on a pair of conductors at nominal voltage."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, NamedTuple
+
+from wyeline_grammar.model import Body
+from wyeline_grammar.units import HORSEPOWER_W
+from wyeline_linter.loads.as_given import CONSTANT_POWER, Shares, has_no_load
+from wyeline_linter.loads.buckets import VA, Key
+from wyeline_linter.loads.conductors_of_loads import INDEX, spread
+from wyeline_linter.loads.demand import factors_of
+from wyeline_linter.loads.of_equipment import is_converter
+from wyeline_linter.loads.rollup import LoadBook
+from wyeline_linter.network import SwitchState
+from wyeline_linter.standard_ratings import locked_rotor_kva_per_hp
+from wyeline_linter.systems import Known
+from wyeline_linter.tables import NotListed
+from wyeline_linter.tables.basis import Basis
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+
+_AC = ("A", "B", "C", "N")
+_DC = ("+", "-", "M")
+
+
+class LeafLoad(NamedTuple):
+    """One load on one pair of conductors.
+
+    ``element`` is the equipment whose bus it stands on (a board, or the load itself), ``place`` its circuit there.
+    ``va`` is connected load at nominal voltage, all units; ``demand_share`` the part of it that counts at the source
+    that feeds it. ``shares`` of constant power, current, impedance. ``locked_rotor_a`` is the leg current of one unit
+    while it starts at full voltage, None where nameplate and code letter do not tell.
+    """
+
+    element: str
+    place: str
+    pair: tuple[str, str]
+    va: complex
+    shares: Shares
+    demand_share: float
+    category: str
+    motor: bool
+    locked_rotor_a: float | None
+
+
+def leaf_loads(view: View, scenario: SwitchState | None = None) -> tuple[list[LeafLoad], tuple[str, ...]]:
+    """All loads that run in a switch state (None: the one judged), and the reasons for those that are unknown.
+
+    A load behind a converter stands on the converter's output; its input is a load of its own. Standby units and the
+    smaller of loads that exclude each other, judged at the source, do not run. Capacitors are among them.
+    """
+    book = view.loads if scenario is None else view.loads_in(scenario)
+    found: list[LeafLoad] = []
+    unknown: dict[str, None] = {}
+    idle: dict[str, frozenset[str]] = {}
+    factors: dict[str, dict[Key, float]] = {}
+    scales = _scales(book)
+    for name in book.network.order:
+        node = book.nodes.get(name)
+        share = scales.get(name, 0.0)
+        if node is None or share == 0.0:
+            continue
+        root = book.network.root[name]
+        if root not in idle:
+            idle[root] = book.left_out(root)
+            factors[root] = factors_of(book.rows(root)[0], book.basis)
+        for leaf in node.leaves:
+            unknown.update(dict.fromkeys(leaf.unknown))
+            if leaf.given is None or not leaf.parts or (not leaf.place and leaf.owner in idle[root]):
+                continue
+            body = _body(book, leaf.owner, leaf.place)
+            start = _locked_rotor_a(body, book.basis, leaf.given.motor, _volts_per_ampere(book, name, leaf.legs))
+            for i, j, va in leaf.parts:
+                found.append(
+                    LeafLoad(
+                        name,
+                        leaf.place,
+                        _pair(book, name, i, j),
+                        va * share,
+                        leaf.given.shares,
+                        _share_of(factors[root], leaf.key),
+                        leaf.given.category,
+                        leaf.given.motor,
+                        start,
+                    )
+                )
+        found += _converters(book, name)
+    return found, tuple(unknown)
+
+
+def _scales(book: LoadBook) -> dict[str, float]:
+    """For every fed name the share of its full load at which it runs; 0 for what is shed, removed or not built yet."""
+    shares: dict[str, float] = {}
+    for name in book.network.order:
+        above = book.network.supplier.get(name)
+        equipment = book.model.equipment.get(name)
+        dead = equipment is None or book.is_off(name) or (above is not None and shares.get(above) == 0.0)
+        shares[name] = 0.0 if dead or equipment is None or has_no_load(equipment.body) else book.share(name)
+    for name in book.network.order:
+        above = book.network.supplier.get(name)
+        # A motor behind a drive is the drive's load.
+        if above is not None and book.nodes[above].leaves and not book.model.equipment[above].circuits:
+            shares[name] = 0.0
+    return shares
+
+
+def _converters(book: LoadBook, name: str) -> list[LeafLoad]:
+    equipment = book.model.equipment[name]
+    if not is_converter(equipment, bool(book.children.get(name))):
+        return []
+    state = book.derivation.states.get(name)
+    rows = book.nodes[name].up.rows
+    if state is None or not isinstance(state.arriving, Known) or not rows:
+        return []
+    system = state.arriving.system
+    made = []
+    for key, row in rows.items():
+        for i, j, va in spread(system, system.legs, row[VA]) or ():
+            names = _DC if "+" in system.conductors else _AC
+            made.append(LeafLoad(name, "", (names[i], names[j]), va, CONSTANT_POWER, 1.0, key.category, False, None))
+    return made
+
+
+def _pair(book: LoadBook, name: str, i: int, j: int) -> tuple[str, str]:
+    state = book.derivation.states.get(name)
+    here = state.arriving if state is not None and book.model.equipment[name].arrow else None
+    system = here.system if isinstance(here, Known) else book.system(name)
+    conductors = system.conductors if system is not None else _AC
+    names = {INDEX[c]: c for c in conductors}
+    return names[i], names[j]
+
+
+def _share_of(factors: dict[Key, float], key: Key) -> float:
+    """The factor of a kind at the source; a factor stated on the way has changed the key there."""
+    if key in factors:
+        return factors[key]
+    same = [f for k, f in factors.items() if (k.category, k.continuous, k.nameplate) == (key[0], key[1], key[3])]
+    return min(same, default=1.0)
+
+
+def _body(book: LoadBook, owner: str, place: str) -> Body:
+    equipment = book.model.equipment[owner]
+    if not place:
+        return equipment.body
+    return next(p.circuit.body for p in equipment.circuits if p.key == place)
+
+
+def _volts_per_ampere(book: LoadBook, name: str, legs: tuple[str, ...]) -> float:
+    system = book.system(name)
+    if system is None or not legs:
+        return 0.0
+    if len(legs) == 3:
+        return float(system.distance(legs[0], legs[1]) * 3.0**0.5)
+    other = legs[1] if len(legs) == 2 else "N"
+    return system.distance(legs[0], other) if other in system.conductors else 0.0
+
+
+def _locked_rotor_a(body: Body, basis: Basis | None, motor: bool, va_per_a: float) -> float | None:
+    """``lra`` as written, else the upper end of the code letter's range (NEMA MG 1, NEC 430.7(B))."""
+    written = body.number("lra")
+    if written is not None:
+        return written
+    letter, power = body.text("code-letter"), body.facts.get("power")
+    if not motor or letter is None or power is None or basis is None or basis.practice != "us" or not va_per_a:
+        return None
+    found = locked_rotor_kva_per_hp(basis, letter)
+    if isinstance(found, NotListed) or found[1] is None or power.value.dimension != "power":
+        return None
+    return found[1].value * 1000.0 * power.number / HORSEPOWER_W / va_per_a

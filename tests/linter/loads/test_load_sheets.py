@@ -1,0 +1,44 @@
+"""Every sheet of the example sites, typed into a calculator, gives the figure that it explains."""
+
+from __future__ import annotations
+
+import math
+from pathlib import Path
+
+import pytest
+
+from wyeline_grammar.sources import Files, workspace_of
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.loads.sheets import FIGURES, circuit_figure, equipment_figure, load_figure
+from wyeline_linter.working import Figure, numbers_of, put_in, render
+
+EXAMPLES = Path(__file__).parents[3] / "grammar" / "examples"
+SITES = ("field-station/station.wye", "dairy-works/works.wye")
+CALCULATOR = {"sqrt": math.sqrt, "max": max, "min": min, "__builtins__": {}}
+
+
+def typed(figure: Figure) -> None:
+    values = {i.symbol: i.value for i in figure.inputs if i.symbol}
+    for step in figure.steps:
+        assert step.value == pytest.approx(eval(put_in(step.formula, values), dict(CALCULATOR)), rel=1e-3, abs=5e-3)
+        values[step.symbol] = step.value
+    if figure.value is None:
+        assert figure.unknown
+        return
+    assert figure.formula, render(figure)
+    result = eval(put_in(figure.formula, numbers_of(figure)), dict(CALCULATOR))
+    assert figure.value == pytest.approx(result, rel=1e-3, abs=2e-3), render(figure)
+
+
+@pytest.mark.parametrize("site", SITES)
+def test_a_pocket_calculator_gives_every_figure(site: str) -> None:
+    path = str(EXAMPLES / site)
+    view = Analysis(path, Files(), workspace_of(path)).view
+    seen = 0
+    for name, node in view.loads.nodes.items():
+        for figure in FIGURES:
+            typed(load_figure(view, name, figure))
+        for leaf in node.leaves:
+            typed(circuit_figure(view, name, leaf.place) if leaf.place else equipment_figure(view, name))
+            seen += 1
+    assert seen > 40
