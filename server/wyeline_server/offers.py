@@ -41,6 +41,8 @@ from wyeline_server.positions import Json
 from wyeline_server.server import Spot
 
 MOST_FILES = 500
+CIRCUIT_FORM = '${1:1}  ${2:20 A} 1p  ${3:1.2 kVA} ${4:receptacle}  "${5:Circuit}"'
+"""How a circuit is written, with stops."""
 _CLASS, _KEYWORD, _PROPERTY, _FLAG, _NAME, _VALUE, _SNIPPET, _FILE, _UNIT = 7, 14, 10, 20, 6, 12, 15, 17, 11
 """Kinds of items in the protocol, so that editors draw their signs."""
 
@@ -171,7 +173,7 @@ class Offers:
                 where = ",".join(map(str, run))
                 legs = " ".join(known.numbering.legs(run, known.legs))
                 detail = f"free, {'leg' if poles == 1 else 'legs'} {legs}" if legs else "free"
-                snippet = f'{where}  ${{1:20 A}} {poles}p  ${{2:1.2 kVA}} ${{3:receptacle}}  "${{4:Circuit}}"'
+                snippet = CIRCUIT_FORM.replace("${1:1}", where).replace("1p", f"{poles}p")
                 yield _item(where, _SNIPPET, detail, snippet)
 
     def _board(self) -> Equipment | None:

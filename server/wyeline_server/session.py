@@ -262,6 +262,13 @@ class Session:
     def touch(self, roots: Iterable[str]) -> None:
         self._touched.update(roots)
 
+    def forget_models(self) -> None:
+        """Build every model anew when next asked for: what decides their limits has changed."""
+        for root in list(self._kept):
+            self._drop(root)
+        for path in self.documents:
+            self._touched.update(self.roots_of(path))
+
     def _drop_models_with(self, path: str, includers: set[str]) -> None:
         """A file appeared, vanished or became (un)readable: its models are built anew."""
         concerned = {path, *includers}

@@ -1,0 +1,52 @@
+"""Edits of the model as workspace edits of the protocol."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from wyeline_grammar.blocks import TextFile
+from wyeline_grammar.formatter import format_lines
+from wyeline_linter.findings import Edit
+from wyeline_server.positions import Json
+from wyeline_server.server import WyelineServer
+
+
+def text_edit(server: WyelineServer, edit: Edit) -> Json:
+    """One edit of a block, where the block stands now."""
+    range_ = server.session.positions.block_range(edit.block, edit.line, edit.start, edit.end_line, edit.end)
+    return {"range": range_, "newText": edit.text}
+
+
+def workspace_edit(server: WyelineServer, edits: Iterable[Edit]) -> Json:
+    """Edits of any files as one workspace edit, bound to the versions of open documents where the client can."""
+    by_path: dict[str, list[Json]] = {}
+    for edit in edits:
+        by_path.setdefault(edit.block.file, []).append(text_edit(server, edit))
+    return of_text_edits(server, by_path)
+
+
+def of_text_edits(server: WyelineServer, by_path: dict[str, list[Json]]) -> Json:
+    """Text edits by file as one workspace edit."""
+    session = server.session
+    if server.client_can("workspace.workspaceEdit.documentChanges", False):
+        return {
+            "documentChanges": [
+                {
+                    "textDocument": {"uri": session.uri_of(path), "version": session.version(path)},
+                    "edits": made,
+                }
+                for path, made in by_path.items()
+            ]
+        }
+    return {"changes": {session.uri_of(path): made for path, made in by_path.items()}}
+
+
+def format_edits(server: WyelineServer, file: TextFile, first: int = 0, last: int | None = None) -> list[Json]:
+    """The edits that set a file, or its lines ``first`` to ``last`` (exclusive): one for each line that changes."""
+    last = len(file.lines) if last is None else min(last, len(file.lines))
+    new = format_lines(file.lines)
+    return [
+        {"range": server.session.positions.range(file.lines, i, 0, i, len(file.lines[i])), "newText": new[i]}
+        for i in range(first, last)
+        if new[i] != file.lines[i]
+    ]
