@@ -10,6 +10,7 @@ from typing import Any
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_linter.analysis import View
 from wyeline_linter.derive import reasons_of
+from wyeline_linter.load_figures import load_figures
 from wyeline_linter.network import two_sided
 from wyeline_linter.systems import Known, SystemState
 from wyeline_linter.verdicts import Feeds, Refusal
@@ -74,6 +75,9 @@ def equipment_figures(view: View, equipment: Equipment) -> dict[str, Any]:
         figures["arriving"] = system_figures(state.arriving)
         if figures["arriving"] is None:
             figures["unknown"]["arriving"] = list(reasons_of(state.arriving))
+    load = load_figures(view, name)
+    if load is not None:
+        figures["load"] = load
     if isinstance(state.winding, Transformed):
         figures["winding"] = {
             "connection": state.winding.connection,

@@ -11,6 +11,7 @@ from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.commands.roots import roots_of
 from wyeline_linter.figures import model_figures
+from wyeline_linter.load_figures import load_lines
 from wyeline_linter.outputs.text import CAUTION, shown_path
 
 
@@ -57,6 +58,8 @@ def equipment_text(name: str, entry: dict[str, Any]) -> str:
         lines.append("            " + "  ".join(f"{'-'.join(p['between'])} {p['volts']:g} V" for p in pairs))
     for figure, reasons in entry["unknown"].items():
         lines.append(f"  {figure:<8}  unknown: {'; '.join(reasons)}")
+    if entry.get("load"):
+        lines += load_lines(entry["load"])
     if entry["path"]:
         lines.append(f"  path      {'  |  '.join(entry['path'])}")
     return "\n".join(lines) + "\n"
