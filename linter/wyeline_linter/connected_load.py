@@ -57,6 +57,16 @@ def load_below(view: View, name: str) -> Connected:
     return found
 
 
+def _more_than(view: View, name: str, most: int) -> bool:
+    seen = {name}
+    pending = [name]
+    while pending and len(seen) <= most:
+        new = [f.target.name for f in view.feeders_out_of(pending.pop()) if f.target.name not in seen]
+        seen.update(new)
+        pending += new
+    return len(seen) > most
+
+
 def _own(view: View, equipment: Equipment, found: Connected) -> None:
     if equipment.kind in LOAD_KINDS and not equipment.arrow:
         voltage = view.derivation.stated(equipment.primary)
@@ -121,13 +131,14 @@ def _apparent(value: Value, body: Body) -> float:
     return amount / (body.number("pf") or 1.0) if value.dimension == "power" else amount
 
 
-def leg_loads(view: View, board: str, without: Feeder | None = None) -> dict[str, float]:
+def leg_loads(view: View, board: str, without: Feeder | None = None, most: int | None = None) -> dict[str, float]:
     """Connected VA on each leg of a board: every load in equal shares on the legs it takes.
 
-    The bookkeeping split of a panel schedule; leg currents need phasors. ``without`` leaves one feeder out.
+    The bookkeeping split of a panel schedule; leg currents need phasors. ``without`` leaves one feeder out. Empty where
+    nothing is known, or where more than ``most`` pieces hang on the board (for answers between two keystrokes).
     """
     state = view.state(board)
-    if state is None or not isinstance(state.system, Known):
+    if state is None or not isinstance(state.system, Known) or (most is not None and _more_than(view, board, most)):
         return {}
     totals = dict.fromkeys(state.system.system.legs, 0.0)
     for feeder in view.feeders_out_of(board):

@@ -71,7 +71,7 @@ def repairs_for(view: View, feeder: Feeder) -> tuple[Fix, ...]:
     target = view.equipment(feeder.target.name)
     if target is None or view.equipment(feeder.source.name) is None:
         return ()
-    link = link_of(view, feeder.source.name, target, feeder, feeder.target.port)
+    link = replace(link_of(view, feeder.source.name, target, feeder, feeder.target.port), hurried=True)
     refusal = meeting(view, link)
     found = list(ways_to_keep_apart(view, link, refusal)) if refusal is not None else []
     if not isinstance(link.verdict, Feeds):
@@ -250,8 +250,8 @@ class Trial:
             new = {path: apply_edits(self.texts[path], edits) for path, edits in texts.items()}
         except Overlap:
             return None
-        self._put(new)
         try:
+            self._put(new)
             return self._judged(candidate, link)
         finally:
             self._put({path: self.texts[path] for path in new})

@@ -6,12 +6,12 @@ Everything works on whole lines, so that a repair reads in a diff as the lines a
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.formatter import format_lines
 from wyeline_grammar.linking import Equipment, Feeder, Model
-from wyeline_grammar.model import Fact, Span
+from wyeline_grammar.model import End, Fact, Span
 from wyeline_grammar.tokens import tokenize
 from wyeline_linter.findings import Edit, code_end
 from wyeline_linter.systems import LEGS
@@ -130,11 +130,36 @@ def _spliced(text: str, pieces: list[tuple[int, int, str]]) -> str:
 # feeders
 
 
-def set_source(draft: Draft, feeder: Feeder, name: str, legs: str) -> None:
-    """Let the feeder leave ``name`` (as spelt) on these legs (``[AB]`` or nothing)."""
+def set_source(draft: Draft, model: Model, feeder: Feeder, name: str, legs: str) -> None:
+    """Let the feeder leave ``name`` (as spelt) on these legs (``[AB]`` or nothing), and be called so everywhere."""
     end = feeder.source
     last = end.legs_span.end if end.legs_span is not None else end.span.end
     draft.replace(feeder.block, Span(end.span.line, end.span.start, last), f"{name}{legs}")
+    if name not in (end.text, spelled(end.text)):
+        for block, source, _ in _mentions(model, feeder):
+            draft.replace(block, source.span, name)
+
+
+def set_target(draft: Draft, model: Model, feeder: Feeder, name: str) -> None:
+    """Let the feeder end at ``name`` (as spelt), and be called so everywhere."""
+    draft.replace(feeder.block, feeder.target.span, name)
+    for block, _, target in _mentions(model, feeder):
+        draft.replace(block, target.span, name)
+
+
+def _mentions(model: Model, feeder: Feeder) -> Iterator[tuple[Block, End, End]]:
+    """Where scenarios and expectations call a feeder without a label by its ends."""
+    if feeder.statement.label is not None:
+        return
+    ends = feeder.source.text, feeder.target.text
+    for block, scenario in model.scenarios:
+        for action in scenario.actions:
+            if action.target is not None and (action.source.text, action.target.text) == ends:
+                yield block, action.source, action.target
+    for block, expect in model.expects:
+        source, target = expect.source, expect.target
+        if source is not None and target is not None and (source.text, target.text) == ends:
+            yield block, source, target
 
 
 def set_poles(draft: Draft, feeder: Feeder, poles: int, *, neutral: bool | None = None) -> None:

@@ -7,7 +7,7 @@ only the model knows (another board, other poles, a rating nobody states), cheap
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from wyeline_grammar.blocks import Block
@@ -15,8 +15,7 @@ from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.notation import Voltage
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.analysis import View
-from wyeline_linter.board_positions import positions_of
-from wyeline_linter.connected_load import leg_loads, load_below
+from wyeline_linter.connected_load import load_below
 from wyeline_linter.derive import LOAD_KINDS, NOT_FED, reasons_of
 from wyeline_linter.feeding import feed_from
 from wyeline_linter.findings import Edit
@@ -24,7 +23,6 @@ from wyeline_linter.network import can_feed
 from wyeline_linter.repair_edits import (
     Draft,
     drop_facts,
-    legs_text,
     set_fact,
     set_poles,
     set_source,
@@ -32,6 +30,7 @@ from wyeline_linter.repair_edits import (
     set_wire_count,
     spelled,
 )
+from wyeline_linter.repair_legs import Taken, choose, position_text
 from wyeline_linter.repair_routes import COST, Need, Route, Stage, routes
 from wyeline_linter.repair_sizes import device_for, main_of, wires_for
 from wyeline_linter.systems import NEUTRAL, Known, System, SystemState, volts_text
@@ -45,7 +44,10 @@ _GONE = frozenset({"future", "demolish"})
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Link:
-    """One connection: from what, to what, and the feeder that makes it, None where none is written yet."""
+    """One connection: from what, to what, and the feeder that makes it, None where none is written yet.
+
+    ``hurried`` asks for an answer between two keystrokes: legs of a board with very much below it go unweighed.
+    """
 
     source: str
     target: Equipment
@@ -54,6 +56,7 @@ class Link:
     wanted: Voltage | None
     verdict: FeedVerdict
     port: str | None = None
+    hurried: bool = False
 
     @property
     def end(self) -> str:
@@ -195,95 +198,7 @@ def _boards(view: View, link: Link, everywhere: bool) -> Iterator[tuple[str, int
         yield name, COST["move"]
 
 
-# legs and positions
-
-
-@dataclass(frozen=True, slots=True)
-class Taken:
-    """The conductors chosen for a line, the legs to write (empty: only one choice exists), its positions, and what the
-    choice does to the balance of the board (empty where no load is stated)."""
-
-    map: LegMap
-    written: str
-    positions: tuple[int, ...] | None
-    balance: str = ""
-
-
-def choose(
-    view: View,
-    board: str,
-    maps: Iterable[LegMap],
-    load_va: float,
-    *,
-    feeder: Feeder | None = None,
-    stated: tuple[str, ...] | None = None,
-    poles: int | None = None,
-    wants_position: bool = False,
-) -> Taken | None:
-    """The lightest legs of a board among ``maps``, with free positions on them where the board counts positions.
-
-    Legs that are written and fit stay. None where no run of positions is free.
-    """
-    ways = list(maps)
-    several = len({frozenset(m.conductors) for m in ways}) > 1
-    loads = leg_loads(view, board, feeder) if several else {}
-
-    def after(way: LegMap) -> dict[str, float]:
-        share = load_va / len(way.legs)
-        return {leg: va + (share if leg in way.legs else 0.0) for leg, va in loads.items()}
-
-    def taking(way: LegMap, positions: tuple[int, ...] | None) -> Taken:
-        return Taken(way, _written(way, several, board, view), positions, _balance(board, loads, after(way)))
-
-    def key(item: tuple[int, LegMap]) -> tuple[object, ...]:
-        i, way = item
-        return (
-            stated is None or way.legs != tuple(leg for leg in stated if leg != NEUTRAL),
-            poles is not None and way.live_poles != poles,
-            way.uses_high_leg,
-            round(max(after(way).values(), default=0.0)),
-            round(sum(loads.get(leg, 0.0) for leg in way.legs)),
-            i,
-        )
-
-    ordered = [way for _, way in sorted(enumerate(ways), key=key)]
-    if not wants_position:
-        return taking(ordered[0], None)
-    equipment = view.equipment(board)
-    if equipment is None:
-        return None
-    positions = positions_of(view, equipment)
-    at = feeder.statement.at if feeder is not None and feeder.source.name == board else None
-    if at is not None and at.positions:
-        on = positions.numbering.legs(at.positions, positions.legs)
-        for way in ordered:
-            if way.legs == on and way.live_poles == len(at.positions):
-                return taking(way, at.positions)
-    for way in ordered:
-        for run in positions.free_runs(way.live_poles, frozenset(way.legs)):
-            on = positions.numbering.legs(run, positions.legs)
-            fitting = next((w for w in ordered if w.legs == on), None)
-            if fitting is not None:
-                return taking(fitting, run)
-    return None
-
-
-def _balance(board: str, before: dict[str, float], after: dict[str, float]) -> str:
-    if not any(before.values()):
-        return ""
-
-    def shown(loads: dict[str, float]) -> str:
-        return "/".join(f"{va / 1000:.3g}" for va in loads.values())
-
-    return f"; stated load of `{board}` on legs {'/'.join(before)}: {shown(before)} kVA, then {shown(after)} kVA"
-
-
-def _written(way: LegMap, several: bool, board: str, view: View) -> str:
-    state = view.state(board)
-    order = state.system.system.legs if state is not None and isinstance(state.system, Known) else way.legs
-    if several or (len(way.legs) > 1 and way.legs != tuple(leg for leg in order if leg in way.legs)):
-        return legs_text(way.legs)
-    return ""
+# what a line takes
 
 
 def wants_position(view: View, link: Link, board: str) -> bool:
@@ -296,10 +211,6 @@ def wants_position(view: View, link: Link, board: str) -> bool:
         at = feeder.statement.at
         return at is not None and bool(at.positions)
     return equipment.body.number("spaces") is not None
-
-
-def position_text(positions: tuple[int, ...] | None) -> str:
-    return "" if positions is None else f"at {','.join(map(str, positions))}"
 
 
 def amperes(va: float, system: System) -> float:
@@ -340,6 +251,7 @@ def _by_wire(view: View, link: Link, board: str, route: Route, base: int) -> Can
         stated=stated,
         poles=poles.count if poles else None,
         wants_position=wants_position(view, link, board),
+        hurried=link.hurried,
     )
     if taken is None or not has_room(view, link, board):
         return None
@@ -394,7 +306,7 @@ def _rewritten(view: View, link: Link, board: str, taken: Taken, draft: Draft, s
     if moved or rewritten or _names_absent(view, feeder):
         keeps_port = not moved and feeder.source.port is not None
         name = f"{spelled(board)}.{feeder.source.port}" if keeps_port else spelled(board)
-        set_source(draft, feeder, name, taken.written)
+        set_source(draft, view.model, feeder, name, taken.written)
         if not moved:
             said.append(f"Take leg{'s' if len(way.legs) > 1 else ''} {' '.join(way.legs)} of `{board}`")
     poles = feeder.body.poles

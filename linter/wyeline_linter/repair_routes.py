@@ -111,6 +111,8 @@ class Route:
 @lru_cache(maxsize=1024)
 def routes(up: System, need: Need) -> tuple[Route, ...]:
     """Every way from ``up`` to ``need`` with at most one piece inserted, cheapest first (uniform-cost search)."""
+    if len(up.conductors) < 2:  # one wire alone carries no voltage
+        return ()
     order = itertools.count()
     queue: list[tuple[int, int, Stage | None, Voltage | None]] = [(0, next(order), None, None)]
     found: list[Route] = []

@@ -23,13 +23,11 @@ from wyeline_linter.repair_edits import (
     set_wire_count,
     spelled,
 )
+from wyeline_linter.repair_legs import Taken, choose, position_text
 from wyeline_linter.repair_link import (
     Candidate,
     Link,
-    Taken,
-    choose,
     need_of,
-    position_text,
     wants_position,
     where_new_lines_go,
 )
@@ -72,6 +70,7 @@ def by_stage(view: View, link: Link, board: str, route: Route, base: int) -> Can
         load.va,
         feeder=link.feeder,
         wants_position=wants_position(view, link, board),
+        hurried=link.hurried,
     )
     if taken is None:
         return None
@@ -212,7 +211,7 @@ def _secondary(
         lines.append("  ".join(p for p in parts if p) + "  // add wires and length")
         lines += ["  claim tap-25ft"] if tap else []
         return
-    set_source(draft, feeder, spelled(tag), onward.legs)
+    set_source(draft, view.model, feeder, spelled(tag), onward.legs)
     if onward.keeps_device:
         poles = feeder.body.poles
         if poles is not None and (poles.count != way.live_poles or poles.switched_neutral):
@@ -281,6 +280,7 @@ def _rewind(view: View, link: Link, unit: Equipment, supply: Feeder, route: Rout
         stated=supply.source.legs,
         poles=poles.count if poles else None,
         wants_position=at is not None and bool(at.positions),
+        hurried=link.hurried,
     )
     if taken is None:
         return None
@@ -289,12 +289,12 @@ def _rewind(view: View, link: Link, unit: Equipment, supply: Feeder, route: Rout
     draft = Draft()
     _statement_rewound(draft, link, unit, stage, sizes)
     if supply.source.legs is not None or taken.written:
-        set_source(draft, supply, spelled(board), taken.written)
+        set_source(draft, view.model, supply, spelled(board), taken.written)
     _device_for_rewound(draft, supply, taken, sizes)
     if set_wire_count(draft, supply, len(taken.map.legs), taken.map.system.has_neutral):
         sizes.notes.append(f"wires of `{supply.key}`: their count is changed, their size is as it was")
     if onward.legs or feeder.source.legs is not None:
-        set_source(draft, feeder, spelled(unit.name), onward.legs)
+        set_source(draft, view.model, feeder, spelled(unit.name), onward.legs)
     own = feeder.body.poles
     if own is not None and own.count != onward.way.live_poles:
         set_poles(draft, feeder, onward.way.live_poles)

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_linter.analysis import View
 from wyeline_linter.network import makes_system, two_sided
-from wyeline_linter.repair_edits import Draft, new_tag, set_sides, set_voltage, spelled
+from wyeline_linter.repair_edits import Draft, new_tag, set_sides, set_target, set_voltage, spelled
 from wyeline_linter.repair_link import Candidate, Link
 from wyeline_linter.repair_routes import COST
 from wyeline_linter.repair_sizes import main_of
@@ -98,7 +98,7 @@ def _transfer(view: View, link: Link, first: Feeder, second: Feeder) -> Candidat
     rating = max(known) if known else None
     draft = Draft()
     for feeder, port in ((first, "normal"), (second, "emergency")):
-        draft.replace(feeder.block, feeder.target.span, f"{spelled(tag)}.{port}")
+        set_target(draft, view.model, feeder, f"{spelled(tag)}.{port}")
     size = f"{rating:g} A, " if rating is not None else ""
     draft.below(
         second.block,

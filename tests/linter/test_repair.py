@@ -286,3 +286,23 @@ def test_loads_of_a_board_are_shared_among_the_legs_they_take() -> None:
     text += "transformer TX 480 3ph -> 208Y/120  45 kVA\nfeeder MSB -> TX  70 A 3p\nfeeder TX -> LP\n"
     # positions 4 and 6 of two columns are on B and C
     assert leg_loads(model(text).view, "LP") == pytest.approx({"A": 1000, "B": 1500, "C": 1500})
+
+
+def test_scenarios_follow_a_feeder_that_is_renamed_by_its_ends() -> None:
+    text = BOARD + "panel WET 120/240  bus 125 A, main 100 A\nfeeder MSB -> WET  100 A 2p\n"
+    text += "scenario Night\n  open MSB -> WET\nexpect MSB -> WET drop <= 2 %\n"
+    _, after = first(text, "MSB", "WET")
+    assert "open TX-1 -> WET" in after
+    assert "expect TX-1 -> WET drop <= 2 %" in after
+
+
+def test_a_quick_fix_in_a_large_model_does_not_add_up_the_whole_of_it() -> None:
+    rows = [
+        f"panel P-{i} 480Y/277  bus 100 A\n  1  20 A 1p  1 kVA lighting\nfeeder MSB -> P-{i}  100 A 3p\n"
+        for i in range(3000)
+    ]
+    analysis = model(BOARD + "".join(rows) + "panel WET 120/240  bus 125 A, main 100 A\nfeeder MSB -> WET  100 A 2p\n")
+    feeder = analysis.model.feeders["MSB -> WET"]
+    start = time.perf_counter()
+    assert repairs_for(analysis.view, feeder)
+    assert time.perf_counter() - start < 0.1
