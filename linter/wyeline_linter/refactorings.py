@@ -41,7 +41,9 @@ def extract_type(view: View, equipment: Equipment) -> Fix | None:
                 raw = block.lines[row]
                 start = raw.rindex("assume", 0, phrase.start) if phrase.assumed else phrase.start
                 words.append(raw[start : phrase.end])
-                draft.replace(block, Span(row, start, phrase.end), "")
+                behind = raw[phrase.end :]
+                comma = len(behind) - len(behind.lstrip(" \t,"))
+                draft.replace(block, Span(row, start, phrase.end + (comma if "," in behind[:comma] else 0)), "")
         if words:
             moved.append(", ".join(words))
     if not moved:

@@ -113,7 +113,7 @@ class _Here:
         rule = all_rules().get(finding.rule)
         block = finding.place.block
         statement = lower_block(block.lines)
-        if rule is None or rule.scope in ("text", "model") or finding.rule == "allowance-unused":
+        if rule is None or rule.scope == "text" or finding.rule == "allowance-unused":
             return None
         if not isinstance(statement, EquipmentStatement | FeederStatement) or statement.damaged:
             return None

@@ -18,11 +18,30 @@ def text_edit(server: WyelineServer, edit: Edit) -> Json:
 
 
 def workspace_edit(server: WyelineServer, edits: Iterable[Edit]) -> Json:
-    """Edits of any files as one workspace edit, bound to the versions of open documents where the client can."""
+    """Edits of any files as one workspace edit, bound to the versions of open documents where the client can.
+
+    Edits that touch are joined: clients differ in what they make of two edits at one place.
+    """
     by_path: dict[str, list[Json]] = {}
     for edit in edits:
         by_path.setdefault(edit.block.file, []).append(text_edit(server, edit))
-    return of_text_edits(server, by_path)
+    return of_text_edits(server, {path: _joined(made) for path, made in by_path.items()})
+
+
+def _joined(edits: list[Json]) -> list[Json]:
+    joined: list[Json] = []
+    for edit in sorted(edits, key=lambda e: (_place(e, "start"), _place(e, "end"))):
+        if joined and _place(joined[-1], "end") == _place(edit, "start"):
+            before = joined[-1]
+            range_ = {"start": before["range"]["start"], "end": edit["range"]["end"]}
+            joined[-1] = {"range": range_, "newText": before["newText"] + edit["newText"]}
+        else:
+            joined.append(edit)
+    return joined
+
+
+def _place(edit: Json, end: str) -> tuple[int, int]:
+    return edit["range"][end]["line"], edit["range"][end]["character"]
 
 
 def of_text_edits(server: WyelineServer, by_path: dict[str, list[Json]]) -> Json:

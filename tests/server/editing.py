@@ -138,7 +138,8 @@ class Editor:
 
     def change(self, name: str, edits: Sequence[types.TextEdit]) -> None:
         """Apply edits of the protocol to the editor's text and tell the server."""
-        ordered = sorted(edits, key=lambda e: (e.range.start.line, e.range.start.character), reverse=True)
+        in_order = sorted(enumerate(edits), key=lambda e: (e[1].range.start.line, e[1].range.start.character, e[0]))
+        ordered = [edit for _, edit in reversed(in_order)]
         for edit in ordered:
             text = self.text(name)
             start, end = self.offset(name, edit.range.start), self.offset(name, edit.range.end)
