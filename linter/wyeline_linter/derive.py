@@ -17,7 +17,7 @@ from wyeline_grammar.notation import Voltage, VoltageForm
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.board_positions import circuit_legs
 from wyeline_linter.feeding import feed_from
-from wyeline_linter.network import Network, follows_grid, makes_system, two_sided
+from wyeline_linter.network import Network, makes_system, two_sided
 from wyeline_linter.systems import (
     Conflict,
     Earthing,
@@ -57,7 +57,8 @@ class Ahead:
     ``maker`` is that source, transformer or the like; ``device_a`` the rating of the nearest overcurrent device on the
     way (None: there is none whose rating is written), ``device_at`` the feeder or equipment that holds it, ``rcd_a``
     the residual current of the nearest RCD, ``board`` the first board behind the maker, ``lugs`` the boards whose bus
-    is passed on by lugs since that device.
+    is passed on by lugs since that device. ``electrode_ohm`` is the resistance of the earth electrode written at the
+    maker.
     """
 
     maker: str
@@ -66,6 +67,7 @@ class Ahead:
     rcd_a: float | None = None
     board: str = ""
     lugs: tuple[str, ...] = ()
+    electrode_ohm: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,13 +184,11 @@ class Derivation:
         equipment = self.model.equipment[name]
         if makes_system(equipment):
             made = self._made(equipment, equipment.primary)
-            self.states[name] = EquipmentState(None, made, None, None, Ahead(name))
+            self.states[name] = EquipmentState(None, made, None, None, _start(equipment))
             return
         feeder = self.network.supply.get(name)
         if feeder is None:
             arriving: SystemState = NOT_FED
-        elif follows_grid(equipment) and feeder.source.name == equipment.name:
-            arriving = self._following(equipment, feeder)
         else:
             arriving = self._judge(feeder).carried
         ahead = self._ahead(feeder) if feeder is not None and feeder.target.name == name else None
@@ -196,11 +196,11 @@ class Derivation:
             self.states[name] = EquipmentState(arriving, arriving, None, ahead, _onward(equipment, ahead))
         elif equipment.kind == "transformer":
             made, winding = self._transformed(equipment, arriving)
-            self.states[name] = EquipmentState(arriving, made, winding, ahead, Ahead(name))
+            self.states[name] = EquipmentState(arriving, made, winding, ahead, _start(equipment))
         else:
             side = equipment.secondary if equipment.arrow else equipment.primary
             made = self._made(equipment, side) if feeder is not None else NOT_FED
-            self.states[name] = EquipmentState(arriving, made, None, ahead, Ahead(name))
+            self.states[name] = EquipmentState(arriving, made, None, ahead, _start(equipment))
 
     def _ahead(self, feeder: Feeder) -> Ahead:
         """What protects the far end of a feeder."""
@@ -218,15 +218,6 @@ class Derivation:
         if rating is not None:
             ahead = replace(ahead, device_a=rating, device_at=feeder.key, lugs=())
         return ahead if residual is None else replace(ahead, rcd_a=residual)
-
-    def _following(self, equipment: Equipment, feeder: Feeder) -> SystemState:
-        """A following inverter stands at the voltage of the board that it feeds into."""
-        board = self.states.get(feeder.target.name)
-        offered = board.system if board is not None else NOT_FED
-        wanted = self.stated(equipment.primary)
-        if wanted is None:
-            return offered
-        return _carried(feed_from(offered, wanted, is_load=False))
 
     def _made(self, equipment: Equipment, side: SystemRef | None) -> SystemState:
         voltage = self.stated(side)
@@ -268,10 +259,37 @@ class Derivation:
             offered = UnknownYet((f"nothing is called `{feeder.source.name}`",))
         elif source_state is None:
             offered = UnknownYet((f"what feeds `{feeder.source.name}` is not settled",))
+        if source is not None and target is not None and self.delivers_into(feeder):
+            return self._judge_delivery(feeder, source, target)
         wanted = self.stated(target.primary) if target is not None else None
         if target is not None and self._takes_dc_beside(target, offered):
             wanted = None
         verdict = self._verdict(feeder, target, offered, wanted)
+        state = FeederState(offered, _carried(verdict), wanted, verdict)
+        self.feeders[feeder.key] = state
+        return state
+
+    def delivers_into(self, feeder: Feeder) -> bool:
+        """Whether a following inverter delivers along it into a board, whose voltage it takes."""
+        return self.network.supply.get(feeder.source.name) is feeder
+
+    def _judge_delivery(self, feeder: Feeder, inverter: Equipment, board: Equipment) -> FeederState:
+        """The board's voltage is what is offered, and the inverter is what has to fit it."""
+        at_board = self.states.get(board.name)
+        offered = at_board.system if at_board is not None else NOT_FED
+        wanted, poles = self.stated(inverter.primary), feeder.body.poles
+        verdict: FeedVerdict
+        if wanted is None and isinstance(offered, Known):
+            verdict = feed_from(offered, offered.system)
+        else:
+            verdict = feed_from(
+                offered,
+                wanted or Voltage(VoltageForm.THREE_WIRE, 1.0, None, None, ""),
+                stated_legs=feeder.source.legs,
+                poles=poles.count if poles else None,
+                switched_neutral=poles.switched_neutral if poles else False,
+                frequency_hz=self.wanted_hz(inverter),
+            )
         state = FeederState(offered, _carried(verdict), wanted, verdict)
         self.feeders[feeder.key] = state
         return state
@@ -412,6 +430,10 @@ class Derivation:
                     except ValueError:
                         return None
         return None
+
+
+def _start(maker: Equipment) -> Ahead:
+    return Ahead(maker.name, electrode_ohm=maker.body.number("resistance"))
 
 
 def _onward(equipment: Equipment, ahead: Ahead | None) -> Ahead:

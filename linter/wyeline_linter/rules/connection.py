@@ -9,6 +9,7 @@ from wyeline_grammar.attributes import listed
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Span
+from wyeline_linter.board_positions import positions_of
 from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, replace
 from wyeline_linter.near_names import spelled
 from wyeline_linter.network import makes_system, two_sided
@@ -26,6 +27,11 @@ _SPLIT = "utility UTIL 120/240  fault 10 kA, x/r 2\nfeeder UTIL -> LP-1\npanel L
 _HIGH = "utility UTIL 240/120 3ph  fault 10 kA, x/r 2\nfeeder UTIL -> BH-1\npanel BH-1 240/120 3ph  bus 225 A\n"
 _DELTA = "utility UTIL 480 3ph  fault 14 kA, x/r 4\nfeeder UTIL -> MSB\nswitchboard MSB 480 3ph  bus 400 A\n"
 _BY_CAUSE: dict[str, Rule] = {}
+
+
+def rule_of_cause(cause: Cause) -> Rule | None:
+    """The rule that tells of a refusal's cause."""
+    return _BY_CAUSE.get(cause.value)
 
 
 def refusal(name: str, **fields: object) -> Rule:
@@ -198,6 +204,8 @@ def connection(view: View, feeder: Feeder) -> Iterator[Finding]:
     source, target = view.equipment(feeder.source.name), view.equipment(feeder.target.name)
     if state is None or source is None or target is None or source is target:
         return
+    if view.derivation.delivers_into(feeder):
+        source, target = target, source  # an inverter follows the board: the board offers, the inverter has to fit
     verdict = state.verdict
     if isinstance(verdict, Refusal):
         yield _refused(view, feeder, source, target, verdict)
@@ -329,10 +337,8 @@ def poles_edit(block: Block, span: Span, poles: str) -> Edit:
 
 
 def _repairs(view: View, feeder: Feeder) -> tuple[Fix, ...]:
-    try:
-        from wyeline_linter.repair import repairs_for
-    except ImportError:
-        return ()
+    from wyeline_linter.repair import repairs_for
+
     return repairs_for(view, feeder)
 
 
@@ -357,6 +363,41 @@ def _legs_needed(view: View, feeder: Feeder, verdict: Undecided, ways: tuple[Leg
         subject=feeder.key,
         fixes=tuple(Fix(f"Take legs {' '.join(c)}", (legs_edit(view, feeder, c),), Safety.LOOK) for c in choices[:3]),
     )
+
+
+@LEGS.also("equipment")
+def circuit_legs_not_stated(view: View, equipment: Equipment) -> Iterator[Finding]:
+    """A label gives no leg: a circuit of fewer poles than the board has legs says which ones it takes."""
+    if not equipment.circuits:
+        return
+    board = positions_of(view, equipment)
+    for occupant in board.occupants:
+        idle = "spare" in occupant.body.flags or occupant.empty
+        if occupant.circuit is None or idle or not board.legs or board.legs_of(occupant) is not None:
+            continue
+        span = occupant.place.span
+        count = occupant.poles.count if occupant.poles is not None else 1
+        choices = _pairs(board.system, count) if board.system is not None else []
+        like = "L" if view.derivation.practice == "iec" else ""
+        texts = [legs_text(tuple(leg for leg in choice if leg != "N"), like) for choice in choices]
+        shown = listed([f"`{occupant.key}{text}`" for text in texts])
+        yield LEGS.finding(
+            occupant.place,
+            f"circuit {occupant.key} of `{equipment.name}` does not say which legs it takes",
+            found=f"a label without legs, and {count} of {len(board.legs)} legs taken",
+            needed=shown or "legs behind the label",
+            change=f"Write {shown}." if shown else "Write its legs behind the label.",
+            subject=equipment.name,
+            position=occupant.key,
+            fixes=tuple(
+                Fix(
+                    f"Write `{occupant.key}{text}`",
+                    (Edit(occupant.place.block, span.line, span.end, span.line, span.end, text),),
+                    Safety.LOOK,
+                )
+                for text in texts
+            ),
+        )
 
 
 def _pairs(of: System, count: int) -> list[tuple[str, ...]]:

@@ -134,7 +134,7 @@ def circuits_without_neutral(view: View, board: Equipment) -> Iterator[Finding]:
         if len(system.legs) == 3 and line in _STAR_LINE_V:
             yield ON_DELTA.finding(
                 occupant.place,
-                f"circuit {occupant.key} goes to neutral, and `{board.name}` has no neutral, {volts_text(line)} only",
+                f"circuit {occupant.key} goes to neutral, and `{board.name}` has none",
                 found=f"`{board.name}`: {system.figures()}",
                 needed=f"a neutral, {volts_text(round(line / SQRT3))} from each live wire",
                 change=f"Feed it at {volts_text(line)} from two legs, or put in a transformer that makes a neutral.",

@@ -1,0 +1,403 @@
+"""Positions of boards: each taken once, on the legs that it says, by a device that can reach them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.attributes import listed
+from wyeline_grammar.linking import Equipment, Place
+from wyeline_grammar.vocabulary import BOARDS
+from wyeline_linter.board_positions import BoardPositions, Occupant, positions_of
+from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, delete_line, replace
+from wyeline_linter.rules.connection import POLES, clause_of, legs_text, poles_edit
+from wyeline_linter.rules.registry import rule
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+
+_LP = "utility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  100 A 3p\n"
+_PANEL = _LP + "panel LP-1 208Y/120  bus 125 A, main 100 A, spaces 18\n"
+
+
+def _fix(title: str, *edits: Edit) -> Fix:
+    return Fix(title, edits, Safety.LOOK)
+
+
+def written(positions: tuple[int, ...]) -> str:
+    """Positions as a line writes them: ``2,4``."""
+    return ",".join(map(str, positions))
+
+
+def move_edit(occupant: Occupant, positions: tuple[int, ...]) -> Edit:
+    """Write other positions where these stand."""
+    text = written(positions)
+    return replace(occupant.place, text if occupant.feeder is None else f"at {text}")
+
+
+def move_fixes(board: BoardPositions, occupant: Occupant, legs: frozenset[str] | None = None) -> tuple[Fix, ...]:
+    """The next free runs for a device: on the same legs where one is left, else on any."""
+    poles = occupant.poles.count if occupant.poles is not None else len(occupant.positions)
+    poles = max(poles, 1)
+    for wanted in (legs, None) if legs is not None else (None,):
+        found = next(board.free_runs(poles, wanted), None)
+        if found is not None:
+            title = f"Move it to {written(found)}, which {'is' if poles == 1 else 'are'} free"
+            return (_fix(title, move_edit(occupant, found)),)
+    return ()
+
+
+OCCUPIED = rule(
+    name="position-occupied",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="equipment",
+    summary="Two devices want one position, or a device sits beyond the last one.",
+    why="Only one device fits a position; the second would not be there when the panel is built.",
+    wrong=_PANEL + '  1  20 A 1p  1 kVA lighting  "Stairs"\n  1  20 A 1p  1 kVA lighting  "Yard"\n',
+    right=_PANEL + '  1  20 A 1p  1 kVA lighting  "Stairs"\n  3  20 A 1p  1 kVA lighting  "Yard"\n',
+    mends=True,
+)
+
+
+@OCCUPIED.check
+def position_occupied(view: View, equipment: Equipment) -> Iterator[Finding]:
+    if equipment.kind not in BOARDS:
+        return
+    board = positions_of(view, equipment)
+    told: set[int] = set()
+    for where, wanting in board.taken.items():
+        devices = [o for o in wanting if not o.empty]
+        for later in devices[1:]:
+            if id(later) in told or later is devices[0]:
+                continue
+            told.add(id(later))
+            first = devices[0]
+            legs = frozenset(later.stated_legs or ()) - {"N"}
+            yield OCCUPIED.finding(
+                later.place,
+                f"position {where} of `{equipment.name}` is taken by {first.shown}, and {later.shown} wants it, too",
+                found=f"two devices on position {where}",
+                needed="one device on each position",
+                change="Move one of them to free positions.",
+                subject=equipment.name,
+                position=later.key,
+                related=(Related(first.place, "the position is taken here"),),
+                fixes=move_fixes(board, later, legs or None) if later.positions else (),
+            )
+    if board.spaces is None:
+        return
+    for occupant in board.occupants:
+        beyond = [p for p in occupant.positions if p > (board.spaces or 0) or p < 1]
+        if beyond:
+            yield OCCUPIED.finding(
+                occupant.place,
+                f"`{equipment.name}` has {board.spaces} positions, and {occupant.shown} wants {written(tuple(beyond))}",
+                found=f"position {written(tuple(beyond))}",
+                needed=f"positions 1 to {board.spaces}",
+                change="Move it to free positions, or correct `spaces`.",
+                subject=equipment.name,
+                position=occupant.key,
+                fixes=move_fixes(board, occupant),
+            )
+
+
+LEG_CONFLICT = rule(
+    name="position-leg-conflict",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="equipment",
+    summary="The legs that are written are not those of the positions that are taken.",
+    why="The bus decides which leg a position is on; a schedule that says otherwise loads the wrong leg.",
+    clause={"us": "408.3(E)"},
+    wrong=_PANEL + "panel APT-1 208Y/120 1ph  bus 125 A\nfeeder LP-1[CA] -> APT-1  60 A 2p at 7,9\n",
+    right=_PANEL + "panel APT-1 208Y/120 1ph  bus 125 A\nfeeder LP-1[AB] -> APT-1  60 A 2p at 7,9\n",
+    mends=True,
+)
+
+
+@LEG_CONFLICT.check
+def position_leg_conflict(view: View, equipment: Equipment) -> Iterator[Finding]:
+    if equipment.kind not in BOARDS:
+        return
+    board = positions_of(view, equipment)
+    for occupant in board.occupants:
+        legs = board.legs_of(occupant)
+        if legs is None:
+            continue
+        stated = tuple(leg for leg in occupant.stated_legs or () if leg != "N")
+        if occupant.positions and stated and set(stated) != set(legs):
+            yield _conflict(view, board, occupant, stated, legs)
+        strange = [load.leg for load in occupant.body.leg_loads if load.leg not in legs]
+        if strange and occupant.circuit is not None:
+            span = next(load.span for load in occupant.body.leg_loads if load.leg in strange)
+            yield LEG_CONFLICT.finding(
+                Place(occupant.place.block, span),
+                f"circuit {occupant.key} of `{equipment.name}` is on {' '.join(legs)}, and not on {strange[0]}",
+                found=f"a load on leg {strange[0]}",
+                needed=f"loads on {' '.join(legs)}",
+                change=f"Write the leg that it is on: {listed(list(legs))}.",
+                subject=equipment.name,
+                position=occupant.key,
+                clause=clause_of(view, LEG_CONFLICT),
+            )
+
+
+def _conflict(
+    view: View, board: BoardPositions, occupant: Occupant, stated: tuple[str, ...], legs: tuple[str, ...]
+) -> Finding:
+    at, place = written(occupant.positions), occupant.stated_place
+    fixes: list[Fix] = []
+    if place is not None and len(set(legs)) == len(legs) == len(stated):
+        like = place.block.lines[place.span.line][place.span.start : place.span.end]
+        fixes.append(_fix(f"Write legs {' '.join(legs)}", replace(place, legs_text(legs, like))))
+    if len(stated) == len(occupant.positions):
+        runs = [
+            r for r in board.free_runs(len(stated), frozenset(stated)) if board.numbering.legs(r, board.legs) == stated
+        ]
+        if runs:
+            fixes.append(_fix(f"Move it to {written(runs[0])}, on {' '.join(stated)}", move_edit(occupant, runs[0])))
+    name = board.board.name
+    many = "positions" if len(occupant.positions) > 1 else "position"
+    are = "are" if len(occupant.positions) > 1 else "is"
+    return LEG_CONFLICT.finding(
+        place or occupant.place,
+        f"{many} {at} of `{name}` {are} on {' and '.join(legs)}, not on {' and '.join(stated)}",
+        found=f"legs {' '.join(stated)}",
+        needed=f"legs {' '.join(legs)}, as {many} {at} {are}",
+        change="Write the legs of the positions, or take positions on these legs.",
+        subject=name,
+        position=occupant.key,
+        related=(Related(occupant.place, "these positions"),) if place is not None else (),
+        fixes=tuple(fixes),
+        clause=clause_of(view, LEG_CONFLICT),
+    )
+
+
+STRADDLE = rule(
+    name="multi-pole-straddle",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="equipment",
+    summary="The positions of a multi-pole device do not lie one below the other, each on a leg of its own.",
+    why="A device of several poles takes neighbouring positions of one column, and can reach no leg twice.",
+    clause={"us": "408.3(E), 240.15"},
+    wrong=_PANEL + '  1,4  20 A 2p  2 kW heating  "Foyer"\n',
+    right=_PANEL + '  1,3  20 A 2p  2 kW heating  "Foyer"\n',
+    mends=True,
+)
+
+
+@STRADDLE.check
+def multi_pole_straddle(view: View, equipment: Equipment) -> Iterator[Finding]:
+    if equipment.kind not in BOARDS:
+        return
+    board = positions_of(view, equipment)
+    for occupant in board.occupants:
+        positions = occupant.positions
+        if len(positions) < 2 or occupant.empty:
+            continue
+        legs = board.numbering.legs(positions, board.legs)
+        twice = len(set(legs)) < len(legs)
+        if board.numbering.is_run(positions) and not twice:
+            continue
+        run = board.numbering.run(positions[0], len(positions))
+        others = [o for p in run for o in board.taken.get(p, ()) if o is not occupant and not o.empty]
+        fixes: tuple[Fix, ...] = ()
+        if not board.numbering.is_run(positions) and not others and run[-1] <= (board.spaces or run[-1]):
+            fixes = (_fix(f"Write {written(run)}", move_edit(occupant, run)),)
+        else:
+            fixes = move_fixes(board, occupant)
+        why = f"on {' and '.join(legs)}" if twice else "not one below the other"
+        yield STRADDLE.finding(
+            occupant.place,
+            f"positions {written(positions)} of `{equipment.name}` are {why}, so one device cannot take them",
+            found=f"positions {written(positions)}" + (f" on {' '.join(legs)}" if legs else ""),
+            needed=f"neighbours such as {written(run)}, each on a leg of its own",
+            change="Take positions one below the other, and no more poles than there are legs.",
+            subject=equipment.name,
+            position=occupant.key,
+            fixes=fixes,
+            clause=clause_of(view, STRADDLE),
+        )
+
+
+@POLES.also("equipment")
+def pole_count_wrong(view: View, equipment: Equipment) -> Iterator[Finding]:
+    """Poles against positions, or against the legs written behind a label."""
+    if equipment.kind not in BOARDS:
+        return
+    board = positions_of(view, equipment)
+    for occupant in board.occupants:
+        poles = occupant.poles
+        if poles is None or occupant.body.poles_span is None:
+            continue
+        legs = tuple(leg for leg in occupant.stated_legs or () if leg != "N") if occupant.circuit is not None else ()
+        wanted = len(occupant.positions) or len(legs)
+        # A pole that opens the neutral, or the earthed leg, may take a position or none.
+        if (
+            not wanted
+            or wanted in (poles.count, poles.count + poles.switched_neutral)
+            or poles.count == wanted + 1 == 4
+        ):
+            continue
+        if not occupant.positions and (poles.count == wanted + 1 or poles.count > len(board.legs or "ABC")):
+            continue
+        span = occupant.body.poles_span
+        text = f"{wanted}p"
+        what = f"positions {written(occupant.positions)}" if occupant.positions else f"legs {' '.join(legs)}"
+        fixes = [_fix(f"Make the device {text}", poles_edit(occupant.place.block, span, text))]
+        if occupant.positions:
+            run = board.numbering.run(occupant.positions[0], poles.count)
+            if not any(o is not occupant and not o.empty for p in run for o in board.taken.get(p, ())):
+                fixes.append(_fix(f"Take {written(run)}", move_edit(occupant, run)))
+        yield POLES.finding(
+            Place(occupant.place.block, span),
+            f"{occupant.shown} on {what} of `{equipment.name}` has {poles.count} pole{'s' if poles.count > 1 else ''}",
+            found=f"{poles.count} pole{'s' if poles.count > 1 else ''} on {what}",
+            needed=f"{wanted} pole{'s' if wanted > 1 else ''}, one for each",
+            change=f"Write `{text}`, or as many positions as poles.",
+            subject=equipment.name,
+            position=occupant.key,
+            fixes=tuple(fixes),
+            clause=clause_of(view, POLES),
+        )
+
+
+EARTHED_POLE = rule(
+    name="grounded-leg-has-pole",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="equipment",
+    summary="A device opens only the earthed leg of a corner-grounded system.",
+    why="With the earthed wire open the load is dead to look at and live to touch.",
+    clause={"us": "240.22"},
+    wrong="utility UTIL 240 3ph  fault 10 kA, x/r 2, ground B\nfeeder UTIL -> DP  100 A 3p\n"
+    'panel DP 240 3ph  bus 125 A, spaces 18\n  3  20 A 1p  2 kW heating  "Store"\n',
+    right="utility UTIL 240 3ph  fault 10 kA, x/r 2, ground B\nfeeder UTIL -> DP  100 A 3p\n"
+    'panel DP 240 3ph  bus 125 A, spaces 18\n  1  20 A 1p  2 kW heating  "Store"\n',
+)
+
+
+@EARTHED_POLE.check
+def grounded_leg_has_pole(view: View, equipment: Equipment) -> Iterator[Finding]:
+    if equipment.kind not in BOARDS:
+        return
+    board = positions_of(view, equipment)
+    earthed = board.system.earthed_leg if board.system is not None else None
+    if earthed is None:
+        return
+    for occupant in board.occupants:
+        if occupant.empty or "spare" in occupant.body.flags or board.legs_of(occupant) != (earthed,):
+            continue
+        yield EARTHED_POLE.finding(
+            occupant.place,
+            f"{occupant.shown} of `{equipment.name}` opens {earthed} only, which is the earthed leg",
+            found=f"a device in the earthed leg {earthed} alone",
+            needed="a device in the live wires, or in all of them together",
+            change=f"Move it to a position that is not on {earthed}.",
+            subject=equipment.name,
+            position=occupant.key,
+            clause=clause_of(view, EARTHED_POLE),
+        )
+
+
+CONFUSED = rule(
+    name="spare-space-confused",
+    since="0.1",
+    severity=Severity.ADVICE,
+    scope="equipment",
+    summary="A `space` has a device or a load, or a `spare` has no device.",
+    why="Spare is a device without a load, space an empty position; whoever adds a circuit buys by these words.",
+    clause={"us": "408.4"},
+    wrong=_PANEL + "  1  20 A 1p  space\n",
+    right=_PANEL + "  1  20 A 1p  spare\n",
+    mends=True,
+)
+
+
+@CONFUSED.check
+def spare_space_confused(view: View, equipment: Equipment) -> Iterator[Finding]:
+    if equipment.kind not in BOARDS:
+        return
+    for placed in equipment.circuits:
+        body = placed.circuit.body
+        word = "space" if "space" in body.flags else "spare" if "spare" in body.flags else None
+        device = "rating" in body.facts or body.poles is not None
+        if word is None or device == (word == "spare"):
+            continue
+        right = "spare" if word == "space" else "space"
+        place = Place(placed.block, body.flags[word])
+        yield CONFUSED.finding(
+            place,
+            f"position {placed.key} of `{equipment.name}` is a {word} {'with' if device else 'without'} a device",
+            found=f"`{word}` {'with' if device else 'without'} a device",
+            needed="`spare` for a device without a load, `space` for an empty position",
+            change=f"Write `{right}`.",
+            subject=equipment.name,
+            position=placed.key,
+            fixes=(_fix(f"Write `{right}`", replace(place, right)),),
+            clause=clause_of(view, CONFUSED),
+        )
+    board = positions_of(view, equipment)
+    for occupant in board.occupants:
+        if not occupant.empty or occupant.circuit is None or "rating" in occupant.body.facts:
+            continue
+        devices = [o for p in occupant.positions for o in board.taken.get(p, ()) if not o.empty]
+        if devices:
+            row = occupant.circuit
+            yield CONFUSED.finding(
+                occupant.place,
+                f"position {occupant.key} of `{equipment.name}` is written as a space, and {devices[0].shown} is there",
+                found="a space with a device",
+                needed="no row where a device is",
+                change="Delete the row.",
+                subject=equipment.name,
+                position=occupant.key,
+                related=(Related(devices[0].place, "the device"),),
+                fixes=(_fix("Delete the row", delete_line(row.block, row.circuit.span.line)),),
+                clause=clause_of(view, CONFUSED),
+            )
+
+
+FEW = rule(
+    name="few-spare-positions",
+    since="0.1",
+    severity=Severity.ADVICE,
+    scope="equipment",
+    summary="A board is full, or has fewer free positions than the reserve that is asked for.",
+    why="The next circuit would need a new panel.",
+    clause={"us": "408.54"},
+    wrong=_LP + 'panel LP-1 208Y/120  bus 125 A, spaces 2\n  1  20 A 1p  1 kVA lighting  "Stairs"\n'
+    '  2  20 A 1p  1 kVA lighting  "Yard"\n',
+    right=_LP + 'panel LP-1 208Y/120  bus 125 A, spaces 4\n  1  20 A 1p  1 kVA lighting  "Stairs"\n'
+    '  2  20 A 1p  1 kVA lighting  "Yard"\n',
+)
+
+
+@FEW.check
+def few_spare_positions(view: View, equipment: Equipment) -> Iterator[Finding]:
+    if equipment.kind not in BOARDS or "spaces" not in equipment.body.facts:
+        return
+    board = positions_of(view, equipment)
+    numbered = [o for o in board.occupants if o.positions]
+    if not numbered or board.spaces is None:
+        return
+    # A spare is a device that waits for a circuit: it counts as free.
+    idle = {p for o in numbered if "spare" in o.body.flags for p in o.positions}
+    free = len(set(board.free()) | idle)
+    reserve = equipment.body.number("reserve")
+    reserve = reserve if reserve is not None else view.model.project.number("reserve")
+    least = max(1.0, (reserve or 0.0) * board.spaces)
+    if free >= least:
+        return
+    asked = f"{reserve * 100:g} % of {board.spaces}, that is {least:.3g}" if reserve else "at least 1"
+    yield FEW.finding(
+        equipment.place_of("spaces"),
+        f"`{equipment.name}` has {free or 'no'} free position{'' if free == 1 else 's'} of {board.spaces}",
+        found=f"{free} of {board.spaces} positions free",
+        needed=asked,
+        change="Choose a board with more positions, or accept it with a reason.",
+        subject=equipment.name,
+        clause=clause_of(view, FEW),
+    )

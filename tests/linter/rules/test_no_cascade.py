@@ -1,0 +1,74 @@
+"""One cause, one finding: what hangs below something that cannot work is not blamed for it."""
+
+from __future__ import annotations
+
+import pytest
+from rule_models import check, rules_in
+
+WYE = "utility UTIL 480Y/277  fault 14 kA, x/r 4\nfeeder UTIL -> MSB\nswitchboard MSB 480Y/277  bus 400 A\n"
+BELOW = """panel LP-2 208Y/120  bus 100 A
+  1  20 A 1p  1 kVA lighting  "Stairs"
+feeder LP-1 -> LP-2  100 A 3p
+motor P-1 208 3ph  5 hp
+feeder LP-2 -> P-1  40 A 3p
+"""
+
+
+@pytest.mark.parametrize(
+    ("head", "expected"),
+    [
+        (WYE + "panel LP-1 208Y/120  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\n", ["leg-voltage-mismatch"]),
+        (WYE + "panel LP-1 208Y/120  bus 125 A\n", ["unfed-equipment"]),
+        (
+            WYE + "transformer TX-1 480 3ph  45 kVA, z 4.2 %\nfeeder MSB -> TX-1  70 A 3p\nfeeder TX-1 -> LP-1\n"
+            "panel LP-1 208Y/120  bus 125 A\n",
+            ["upstream-system-unknown"],
+        ),
+        (
+            WYE + "transformer TX-1 480 1ph -> 208Y/120  45 kVA, z 4.2 %\nfeeder MSB[AB] -> TX-1  70 A 2p\n"
+            "feeder TX-1 -> LP-1\npanel LP-1 208Y/120  bus 125 A\n",
+            ["winding-count-misfit"],
+        ),
+        (WYE + "feeder MSP -> LP-1  100 A 3p\npanel LP-1 208Y/120  bus 125 A\n", ["dangling-reference"]),
+        (WYE + "panel LP-1 PLANT-LV  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\n", ["dangling-reference"]),
+        (WYE.replace("480Y/277  fault", "480/277  fault") + "panel LP-1  bus 125 A\nfeeder MSB -> LP-1\n",
+         ["voltage-notation-unclear"]),
+    ],
+)  # fmt: skip
+def test_only_the_first_of_a_chain_is_told(head: str, expected: list[str]) -> None:
+    below = BELOW
+    if "PLANT-LV" in head or "480/277" in head:
+        below = ""
+    assert rules_in(head + below) == expected
+
+
+def test_both_names_and_where_the_voltage_is_set_are_told() -> None:
+    (finding,) = check(WYE + "panel LP-1 208Y/120  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\n")
+    assert finding.message.startswith("`LP-1` wants 208 V")
+    assert "`MSB` offers 480 V" in finding.message
+    assert [r.place.row for r in finding.related] == [0]
+    assert finding.fixes
+
+
+def test_a_refusal_reads_the_same_whatever_feeds_the_supply() -> None:
+    text = WYE + "junction J-1\nfeeder MSB -> J-1\npanel LP-1 208Y/120  bus 125 A\nfeeder J-1 -> LP-1  100 A 3p\n"
+    (finding,) = check(text)
+    assert finding.rule == "leg-voltage-mismatch"
+    assert [r.place.row for r in finding.related] == [0]
+
+
+def test_an_inverter_that_follows_the_grid_is_no_second_supply() -> None:
+    text = WYE + "inverter PV-1 480 3ph  50 kW, grid-following\nfeeder PV-1 -> MSB  100 A 3p\n"
+    assert rules_in(text) == []
+
+
+def test_a_transfer_switch_keeps_two_sources_apart() -> None:
+    text = WYE + (
+        "generator GEN-1 480Y/277  60 kVA\ntransfer ATS-1  100 A 3p\nfeeder MSB -> ATS-1.normal  100 A 3p\n"
+        "feeder GEN-1 -> ATS-1.emergency  100 A 3p\npanel EP-1 480Y/277  bus 125 A\nfeeder ATS-1 -> EP-1\n"
+    )
+    assert rules_in(text) == []
+    assert rules_in(text + "feeder W-2: MSB -> EP-1  100 A 3p\n") == ["supply-loop"]
+    tied = text + 'feeder W-2: MSB -> EP-1  100 A 3p, normally-open\nscenario "Round"\n  close W-2\n'
+    assert rules_in(tied) == ["supply-loop"]
+    assert rules_in(tied + "  open MSB -> ATS-1.normal\n  open ATS-1 -> EP-1\n") == []
