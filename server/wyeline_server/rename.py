@@ -8,9 +8,11 @@ from typing import Any
 
 from wyeline_grammar.attributes import place_phrase
 from wyeline_grammar.blocks import Block, TextFile
-from wyeline_grammar.linking import Declared, Model
+from wyeline_grammar.linking import Declared, Model, Place
 from wyeline_grammar.model import Span
 from wyeline_grammar.references import SCENARIOS, Named, Reference, names_of, spelled
+from wyeline_linter.findings import Edit, replace
+from wyeline_server.edits import workspace_edit
 from wyeline_server.places import At, at, declarations, uses
 from wyeline_server.positions import Json
 from wyeline_server.protocol import REQUEST_FAILED, RequestError
@@ -30,17 +32,6 @@ class RefusedError(RequestError):
         super().__init__(REQUEST_FAILED, reason)
 
 
-class TextChange:
-    """One piece of text to replace: in a block, columns in code points."""
-
-    __slots__ = ("block", "span", "text")
-
-    def __init__(self, block: Block, span: Span, text: str) -> None:
-        self.block = block
-        self.span = span
-        self.text = text
-
-
 def name_to_change(session: Session, path: str, here: At) -> Named:
     """The name at a place, where it may be renamed. Raises RefusedError."""
     if here.named is None:
@@ -53,7 +44,7 @@ def name_to_change(session: Session, path: str, here: At) -> Named:
     return here.named
 
 
-def renamed(session: Session, path: str, file: TextFile, line: int, column: int, new_name: str) -> list[TextChange]:
+def renamed(session: Session, path: str, file: TextFile, line: int, column: int, new_name: str) -> list[Edit]:
     """The changes that give what is named at a place another name. Raises RefusedError."""
     named = name_to_change(session, path, at(file, line, column))
     wanted = _wanted(new_name, named)
@@ -74,7 +65,7 @@ def renamed(session: Session, path: str, file: TextFile, line: int, column: int,
     for model in models.values():
         _refuse_clash(session, model, named, wanted)
     text = f'"{wanted}"' if named.space == SCENARIOS and _quoted(found.values()) else spelled(wanted)
-    changes = [TextChange(use.block, use.span, text) for use in found.values()]
+    changes = [replace(Place(use.block, use.span), text) for use in found.values()]
     _refuse_lost_meaning(session, changes, named, wanted)
     return changes
 
@@ -115,22 +106,22 @@ def _what(declared: Declared) -> str:
     return sorts.get(declared.sort) or place_phrase(declared.kind)
 
 
-def _refuse_lost_meaning(session: Session, changes: Iterable[TextChange], named: Named, wanted: str) -> None:
+def _refuse_lost_meaning(session: Session, changes: Iterable[Edit], named: Named, wanted: str) -> None:
     """Read every changed block again: each name must come back as the one that was meant, and no other may change."""
-    by_block: dict[Block, list[TextChange]] = {}
+    by_block: dict[Block, list[Edit]] = {}
     for change in changes:
         by_block.setdefault(change.block, []).append(change)
     for block, made in by_block.items():
         lines = list(block.lines)
-        for change in sorted(made, key=lambda c: c.span, reverse=True):
-            span = change.span
-            lines[span.line] = lines[span.line][: span.start] + change.text + lines[span.line][span.end :]
+        for edit in sorted(made, key=lambda e: (e.line, e.start), reverse=True):
+            old = lines[edit.line]
+            lines[edit.line] = old[: edit.start] + edit.text + old[edit.end :]
         before = [
             (n.span.line, wanted if (n.name, n.space) == (named.name, named.space) else n.name, n.role)
             for n in names_of(block.lines)
         ]
         if before != [(n.span.line, n.name, n.role) for n in names_of(tuple(lines))]:
-            row = block.first_line + made[0].span.line + 1
+            row = block.first_line + made[0].line + 1
             reason = "reads as something else" if spelled(wanted) == wanted else "needs quotes, which cannot stand"
             raise RefusedError(f"`{wanted}` {reason} on line {row} of {_shown(session, block.file)}.")
 
@@ -139,23 +130,6 @@ def _shown(session: Session, path: str) -> str:
     """A file as a message names it: from its workspace folder."""
     inside = [folder for folder in session.folders if path.startswith(folder.rstrip("/\\") + os.sep)]
     return os.path.relpath(path, max(inside, key=len)) if inside else os.path.basename(path)
-
-
-def workspace_edit(server: WyelineServer, changes: Iterable[TextChange]) -> Json:
-    """Changes as one edit of the protocol: with the versions of open documents, where the client takes them."""
-    session = server.session
-    by_file: dict[str, list[Json]] = {}
-    for change in changes:
-        edit = {"range": session.positions.span(change.block, change.span), "newText": change.text}
-        by_file.setdefault(change.block.file, []).append(edit)
-    if not server.client_can("workspace.workspaceEdit.documentChanges", False):
-        return {"changes": {session.uri_of(path): edits for path, edits in by_file.items()}}
-    return {
-        "documentChanges": [
-            {"textDocument": {"uri": session.uri_of(path), "version": session.version(path)}, "edits": edits}
-            for path, edits in by_file.items()
-        ]
-    }
 
 
 def _prepare(server: WyelineServer, params: Any) -> Json | None:

@@ -9,7 +9,8 @@ from editing import DIFFICULT, Editor
 from lsprotocol import types
 from pygls.exceptions import JsonRpcException
 
-from wyeline_server.rename import renamed, workspace_edit
+from wyeline_server.edits import workspace_edit
+from wyeline_server.rename import renamed
 from wyeline_server.server import WyelineServer
 
 D = DIFFICULT
