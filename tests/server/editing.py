@@ -33,6 +33,8 @@ class Client(pytest_lsp.LanguageClient):
         features[types.CLIENT_REGISTER_CAPABILITY] = _registered
         features[types.CLIENT_UNREGISTER_CAPABILITY] = lambda *_: None
         features[types.WORKSPACE_APPLY_EDIT] = _applied
+        for refreshed in ("inlayHint", "codeLens", "semanticTokens"):
+            features[f"workspace/{refreshed}/refresh"] = lambda *_: None
         lsp_client.register_lsp_features(self, features)
         self.published: dict[str, types.PublishDiagnosticsParams] = {}
         self.history: list[types.PublishDiagnosticsParams] = []
