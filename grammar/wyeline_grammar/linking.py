@@ -315,6 +315,10 @@ class Model:
         if delta.others:
             for entries in (self.projects, self.scenarios, self.expects, self.versions):
                 entries.sort(key=lambda e: self._key(e[0]))
+        for name in delta.names:
+            bearers = self.declared.get(name, [])
+            if len(bearers) > 1:
+                bearers.sort(key=lambda d: self._key(d.block))
         pending, seen = set(delta.names), set()
         while pending:
             name = pending.pop()
@@ -333,8 +337,6 @@ class Model:
     def _link_name(self, name: str) -> set[str]:
         """Relink what a name stands for; returns names whose types must be looked at again."""
         entries = self.declared.get(name, [])
-        if len(entries) > 1:
-            entries.sort(key=lambda d: self._key(d.block))
         first = entries[0] if entries else None
         if first is None or first.sort != "equipment" or not isinstance(first.statement, m.EquipmentStatement):
             self.equipment.pop(name, None)

@@ -32,6 +32,7 @@ from wyeline_linter.network import (
     SwitchState,
     build,
     feeder_structure_key,
+    in_order,
     scenario_state,
     structure_key,
 )
@@ -67,10 +68,10 @@ class View:
         return self.model.equipment.get(name)
 
     def feeders_into(self, name: str) -> list[Feeder]:
-        return self.model.feeders_to.get(name, [])
+        return in_order(self.model.feeders_to.get(name, []))
 
     def feeders_out_of(self, name: str) -> list[Feeder]:
-        return self.model.feeders_from.get(name, [])
+        return in_order(self.model.feeders_from.get(name, []))
 
     def near_names(self, name: str) -> list[str]:
         """The names that a slip of the pen may have meant, nearest first, three at the most."""

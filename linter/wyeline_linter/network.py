@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections import deque
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from operator import attrgetter
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import ScenarioStatement
@@ -204,7 +205,7 @@ def _spread(model: Model, network: Network, roots: list[Equipment], state: Switc
     while queue:
         name = queue.popleft()
         network.order.append(name)
-        for feeder in model.feeders_from.get(name, ()):
+        for feeder in in_order(model.feeders_from.get(name, _NONE)):
             target = equipment_of.get(feeder.target.name)
             if target is None or target.name in root or not state.closed(feeder):
                 continue
@@ -215,7 +216,7 @@ def _spread(model: Model, network: Network, roots: list[Equipment], state: Switc
             supply[target.name] = feeder
             network.supplier[target.name] = name
             queue.append(target.name)
-        for feeder in model.feeders_to.get(name, ()):
+        for feeder in in_order(model.feeders_to.get(name, _NONE)):
             source = equipment_of.get(feeder.source.name)
             if source is None or source.name in root or not follows_grid(source) or not state.closed(feeder):
                 continue
@@ -226,6 +227,15 @@ def _spread(model: Model, network: Network, roots: list[Equipment], state: Switc
             supply[source.name] = feeder
             network.supplier[source.name] = name
             network.order.append(source.name)
+
+
+def in_order(feeders: list[Feeder]) -> list[Feeder]:
+    """Feeders in an order that neither the place of a line nor the history of edits decides."""
+    return sorted(feeders, key=_key_of) if len(feeders) > 1 else feeders
+
+
+_key_of = attrgetter("key")
+_NONE: list[Feeder] = []
 
 
 def _collect_others(model: Model, network: Network, state: SwitchState) -> None:
@@ -243,7 +253,7 @@ def _collect_others(model: Model, network: Network, state: SwitchState) -> None:
             and not arrives_at_inactive_port(target, f, state)
         ]
         if extra:
-            network.others[name] = sorted(extra, key=lambda f: (f.block.file, f.block.first_line))
+            network.others[name] = in_order(extra)
 
 
 def structure_key(equipment: Equipment) -> tuple[object, ...]:
