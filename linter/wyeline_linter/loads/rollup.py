@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import heapq
 import math
+import re
 from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
@@ -62,6 +63,8 @@ class LoadBook:
         """How many pieces of equipment were added up so far: tests prove with it what an edit did not touch."""
         self._own: dict[str, tuple[tuple[Leaf, ...], Sum]] = {}
         self._counted: dict[str, tuple[Node, frozenset[str], Counted]] = {}
+        self.mentions: dict[str, dict[str, str]] = {}
+        """By board: tags that the descriptions of its loaded circuits mention, with the circuit's key."""
         self._take(network)
         self.all()
 
@@ -86,6 +89,7 @@ class LoadBook:
         self.nodes.clear()
         self._own.clear()
         self._counted.clear()
+        self.mentions.clear()
         self.relations = relations_of(self.model.equipment.values())
         self.running = self._running()
         for name in reversed(self.network.order):
@@ -115,6 +119,7 @@ class LoadBook:
                     again.update(n for n in (name, before.get(name), network.supplier.get(name)) if n is not None)
         for name in touched:
             self._own.pop(name, None)
+            self.mentions.pop(name, None)
             if name not in self.model.equipment and self.nodes.pop(name, None) is not None:
                 self._counted.pop(name, None)
                 changed.add(name)
@@ -222,6 +227,11 @@ class LoadBook:
         leaves: list[Leaf] = []
         if equipment.circuits:
             leaves += circuit_leaves(equipment, system, reasons, self.basis, self.practice)
+            mentioned = _mentioned(equipment, leaves)
+            if mentioned:
+                self.mentions[equipment.name] = mentioned
+            else:
+                self.mentions.pop(equipment.name, None)
         elif equipment.kind in LOAD_KINDS and not is_converter(equipment, bool(list(children))):
             arriving, why = _system(state.arriving if state is not None and state.arriving is not None else NOT_FED)
             found = equipment_leaf(
@@ -382,6 +392,23 @@ def volt_amperes_per_ampere(system: System | None) -> float:
         return sum(system.distance(legs[k], legs[(k + 1) % 3]) for k in range(3)) / math.sqrt(3.0)
     other = legs[1] if len(legs) == 2 else "N"
     return system.distance(legs[0], other) if other in system.conductors else 0.0
+
+
+_TAG = re.compile(r"\w+(?:[-.]\w+)*", re.UNICODE)
+
+
+def _mentioned(board: Equipment, leaves: list[Leaf]) -> dict[str, str]:
+    """Words of descriptions that could be a tag: with a capital and a digit."""
+    loaded = {leaf.place for leaf in leaves if leaf.row is not None}
+    found: dict[str, str] = {}
+    for placed in board.circuits:
+        text = placed.circuit.body.description
+        if not text or placed.key not in loaded or text.islower():
+            continue
+        for word in _TAG.findall(text):
+            if not word.isdigit() and any(c.isdigit() for c in word) and not word.islower():
+                found.setdefault(word, placed.key)
+    return found
 
 
 def _relates(equipment: Equipment | None) -> bool:
