@@ -1,0 +1,176 @@
+"""Inlay hints: what follows from the text and is not written in it.
+
+The voltage of equipment and of what a feeder brings, the legs that a feeder or a circuit takes, and the amperes that
+flow. Each kind is switched by a setting (``SETTINGS``); what is unknown shows nothing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from wyeline_grammar import model as m
+from wyeline_grammar.blocks import Block, TextFile
+from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.quantities import format_quantity
+from wyeline_linter.analysis import Analysis, View
+from wyeline_linter.board_positions import positions_of
+from wyeline_linter.loading import circuit_amps, feeder_amps
+from wyeline_linter.systems import Known, SystemState
+from wyeline_linter.verdicts import Feeds
+from wyeline_server.positions import Json
+from wyeline_server.server import WyelineServer
+
+SETTINGS = {
+    "inlayHints.voltages": "Show the voltage of equipment that has none written, and what each feeder brings.",
+    "inlayHints.legs": "Show the legs of feeders and circuits where they are not written.",
+    "inlayHints.amperes": "Show the amperes of feeders (demand) and circuits, on the fullest leg.",
+}
+"""The settings that switch kinds of hints, all on unless set to false, with what each does."""
+
+_TYPE = 1
+
+
+def register(server: WyelineServer) -> None:
+    server.on("textDocument/inlayHint", _handler)
+
+
+class Hint:
+    """One hint behind a place of a block; ``insert`` is the text that writes it down for good."""
+
+    __slots__ = ("column", "insert", "row", "text", "tip")
+
+    def __init__(self, row: int, column: int, text: str, tip: str = "", insert: str = "") -> None:
+        self.row = row
+        self.column = column
+        self.text = text
+        self.tip = tip
+        self.insert = insert
+
+
+def hints(server: WyelineServer, path: str, file: TextFile, first: int, last: int) -> Iterator[tuple[Block, Hint]]:
+    """The hints of the lines from ``first`` to ``last``, both included, each with its block."""
+    analysis = server.analysis_at(path)
+    shown = frozenset(name.rpartition(".")[2] for name in SETTINGS if server.setting(name, True))
+    if analysis is None or not shown:
+        return
+    feeders = _feeders_by_block(analysis)
+    for block in file.blocks:
+        if block.first_line > last:
+            return
+        if block.end_line <= first:
+            continue
+        for hint in _of_block(analysis, block, feeders, shown):
+            if first <= block.first_line + hint.row <= last:
+                yield block, hint
+
+
+def _feeders_by_block(analysis: Analysis) -> dict[Block, Feeder]:
+    return {feeder.block: feeder for feeder in analysis.model.feeders.values()}
+
+
+def _of_block(analysis: Analysis, block: Block, feeders: dict[Block, Feeder], shown: frozenset[str]) -> Iterator[Hint]:
+    statement = lower_block(block.lines)
+    if isinstance(statement, m.EquipmentStatement):
+        if statement.name is None or statement.is_type:
+            return
+        equipment = analysis.model.equipment.get(statement.name.text)
+        if equipment is not None and equipment.block is block:
+            yield from _of_equipment(analysis.view, equipment, shown)
+    elif isinstance(statement, m.FeederStatement):
+        feeder = feeders.get(block)
+        if feeder is not None:
+            yield from _of_feeder(analysis.view, feeder, shown)
+
+
+def _of_equipment(view: View, equipment: Equipment, shown: frozenset[str]) -> Iterator[Hint]:
+    if "voltages" in shown:
+        yield from _voltage(view, equipment)
+    if equipment.circuits and ("legs" in shown or "amperes" in shown):
+        yield from _of_circuits(view, equipment, shown)
+
+
+def _voltage(view: View, equipment: Equipment) -> Iterator[Hint]:
+    """The derived voltage behind a name without one; the voltage that a declared system's name stands for."""
+    statement = equipment.statement
+    for side in (statement.primary, statement.secondary):
+        voltage = view.derivation.stated(side) if side is not None and side.name is not None else None
+        if side is not None and voltage is not None:
+            yield Hint(side.span.line, side.span.end, voltage.text)
+    if statement.primary is not None or statement.secondary is not None or statement.name is None:
+        return
+    state = view.state(equipment.name)
+    found = _known(state.system) if state is not None else None
+    if found is not None:
+        span = statement.name.span
+        yield Hint(span.line, span.end, *found)
+
+
+def _known(state: SystemState) -> tuple[str, str] | None:
+    """The notation of a system, and its words."""
+    return (state.system.nominal.text, state.system.in_words()) if isinstance(state, Known) else None
+
+
+def _of_circuits(view: View, board: Equipment, shown: frozenset[str]) -> Iterator[Hint]:
+    positions = positions_of(view, board)
+    amps = circuit_amps(view, board.name) if "amperes" in shown else {}
+    for occupant in positions.occupants:
+        circuit = occupant.circuit
+        if circuit is None or circuit.block is not board.block:
+            continue
+        span = occupant.place.span
+        if "legs" in shown and occupant.stated_legs is None and not occupant.empty:
+            legs = positions.legs_of(occupant)
+            if legs:
+                yield Hint(span.line, span.end, "".join(legs), f"on leg {', '.join(legs)} of `{board.name}`")
+        drawn = amps.get(circuit.key)
+        load = circuit.circuit.body.facts.get("power")
+        if drawn is not None and load is not None and load.span.line == circuit.circuit.span.line:
+            yield Hint(load.span.line, load.span.end, _amperes(drawn), "on its fullest leg, at nominal voltage")
+
+
+def _of_feeder(view: View, feeder: Feeder, shown: frozenset[str]) -> Iterator[Hint]:
+    state = view.feeder_state(feeder.key)
+    if state is None or not isinstance(state.verdict, Feeds):
+        return
+    if "legs" in shown and feeder.source.legs is None and isinstance(state.offered, Known):
+        legs = state.verdict.best.legs
+        if len(legs) < len(state.offered.system.legs) and state.verdict.only_choice:
+            text = f"[{' '.join(legs) if any(len(leg) > 1 for leg in legs) else ''.join(legs)}]"
+            tip = f"takes leg {', '.join(legs)} of `{feeder.source.name}`"
+            yield Hint(feeder.source.span.line, feeder.source.span.end, text, tip, text)
+    end = feeder.target.legs_span or feeder.target.span
+    found = _known(state.carried) if "voltages" in shown else None
+    drawn = feeder_amps(view, feeder) if "amperes" in shown else None
+    if found is not None:
+        yield Hint(end.line, end.end, *found)
+    rating = feeder.body.facts.get("rating")
+    if drawn is not None and rating is not None:
+        yield Hint(rating.span.line, rating.span.end, _amperes(drawn), "demand on its fullest leg, at nominal voltage")
+    elif drawn is not None:
+        yield Hint(end.line, end.end, _amperes(drawn), "demand on its fullest leg, at nominal voltage")
+
+
+def _amperes(amps: float) -> str:
+    return format_quantity(float(f"{amps:.3g}"), "current")
+
+
+def _protocol(server: WyelineServer, block: Block, hint: Hint) -> Json:
+    character = server.session.positions.units(block.lines[hint.row], hint.column)
+    position = {"line": block.first_line + hint.row, "character": character}
+    made: Json = {"position": position, "label": hint.text, "kind": _TYPE, "paddingLeft": not hint.insert}
+    if hint.tip:
+        made["tooltip"] = hint.tip
+    if hint.insert:
+        made["textEdits"] = [{"range": {"start": position, "end": position}, "newText": hint.insert}]
+    return made
+
+
+def _handler(server: WyelineServer, params: Any) -> list[Json] | None:
+    found = server.file_in(params)
+    if found is None:
+        return None
+    path, file = found
+    (first, _), (last, _) = server.range_in(params, file)
+    return [_protocol(server, block, hint) for block, hint in hints(server, path, file, first, last)]
