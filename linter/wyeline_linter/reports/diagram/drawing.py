@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from itertools import pairwise
 
+from wyeline_linter.reports.diagram.components import components_of, in_rows
 from wyeline_linter.reports.diagram.glyphs import PORT_MM, TWO_INPUTS, Practice, device_glyph, node_glyph
 from wyeline_linter.reports.diagram.labels import Block
 from wyeline_linter.reports.diagram.layering import Levels, levels_of
@@ -32,13 +34,47 @@ _TRACK_MM = 3.0
 _LEAD_MM = 2.5
 
 
+@dataclass(frozen=True, slots=True)
+class _Plan:
+    sketch: Sketch
+    graph: Levels
+    order: list[list[int]]
+    crossings: int
+
+
+def _plan(sketch: Sketch, sunken: bool) -> _Plan:
+    graph = levels_of(sketch, sunken)
+    ordering = Ordering(graph)
+    order = ordering.order()
+    return _Plan(sketch, graph, order, ordering.crossings(order))
+
+
+class Drawing:
+    """A sketch with its levels and order found, ready to be drawn with more or less narrow columns."""
+
+    def __init__(self, sketch: Sketch, practice: Practice = "us") -> None:
+        self._practice = practice
+        self._plans: list[_Plan] = []
+        for part in components_of(sketch):
+            plans = (_plan(part, sunken) for sunken in (False, True))
+            best = next(plans)
+            if best.crossings:
+                best = min(best, next(plans), key=lambda plan: plan.crossings)
+            self._plans.append(best)
+
+    def picture(self, upright_from: int = UPRIGHT_FROM) -> Picture:
+        """One picture of whatever size it needs."""
+        return in_rows([self._draw(plan, upright_from) for plan in self._plans])
+
+    def _draw(self, plan: _Plan, upright_from: int) -> Picture:
+        shapes = shapes_of(plan.sketch, plan.graph, self._practice, upright_from)
+        places = Placing(plan.sketch, plan.graph, shapes, plan.order).places()
+        return _Draughtsman(plan.sketch, plan.graph, shapes, plan.order, places, self._practice).picture()
+
+
 def draw(sketch: Sketch, practice: Practice = "us", upright_from: int = UPRIGHT_FROM) -> Picture:
-    """Lay out one sketch on one picture of whatever size it needs."""
-    graph = levels_of(sketch)
-    shapes = shapes_of(sketch, graph, practice, upright_from)
-    order = Ordering(graph).order()
-    places = Placing(sketch, graph, shapes, order).places()
-    return _Draughtsman(sketch, graph, shapes, order, places, practice).picture()
+    """Lay out one sketch on one picture. A board with ``upright_from`` end loads or more gets narrow columns."""
+    return Drawing(sketch, practice).picture(upright_from)
 
 
 class _Draughtsman:
@@ -129,7 +165,7 @@ class _Draughtsman:
         cased = self._sketch.node[item.node].kind is Kind.BUSWAY
         part.bars.append(Bar(left, right, y, cased))
         part.texts.append(PlacedText(shape.words, left, y - (2.6 if cased else 1.7) - shape.words.height_mm))
-        part.marks.append(((left + right) / 2, y))
+        part.marks.extend(((left + 2, y), (right - 2, y)))
 
     def _draw_symbol(self, index: int) -> None:
         item, shape = self._graph.items[index], self._shapes.items[index]

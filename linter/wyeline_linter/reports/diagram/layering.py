@@ -55,15 +55,19 @@ class Levels:
     item_of: dict[str, int]
 
 
-def levels_of(sketch: Sketch) -> Levels:
-    """Put every node of the sketch on a level."""
+def levels_of(sketch: Sketch, sunken: bool = False) -> Levels:
+    """Put every node of the sketch on a level.
+
+    ``sunken`` puts a second source (a generator of a transfer switch) below the board that is the first: it then
+    stands among what that board feeds and no feeder need cross its line, at the price of a taller drawing.
+    """
     side, below = _split_ties(sketch)
     group = _groups(sketch, side)
     side_ids = {e.id for e in side}
     below_ids = {e.id for e in below}
     plain = [e for e in sketch.edges if e.id not in side_ids and e.id not in below_ids]
     upward = _ring_closers(sketch, plain, group)
-    level = _levels(sketch, plain, group, upward)
+    level = _levels(sketch, plain, group, upward, sunken)
     made = Levels([], [], [], [], [], {})
     for node in sketch.nodes:
         made.item_of[node.id] = _add_item(made, level[group[node.id]], node=node.id)
@@ -197,7 +201,7 @@ def _ring_closers(sketch: Sketch, plain: list[Edge], group: dict[str, str]) -> s
     return closers
 
 
-def _levels(sketch: Sketch, plain: list[Edge], group: dict[str, str], upward: set[str]) -> dict[str, int]:
+def _levels(sketch: Sketch, plain: list[Edge], group: dict[str, str], upward: set[str], sunken: bool) -> dict[str, int]:
     """By group: one more than the lowest feeding level, with sources other than utilities next to what they feed."""
     below: dict[str, list[str]] = {g: [] for g in group.values()}
     above: dict[str, list[str]] = {g: [] for g in group.values()}
@@ -208,8 +212,35 @@ def _levels(sketch: Sketch, plain: list[Edge], group: dict[str, str], upward: se
         if source != target:
             below[source].append(target)
             above[target].append(source)
-    waiting = {g: len(a) for g, a in above.items()}
-    order = [g for g in below if waiting[g] == 0]
+    order, level = _longest_paths(below)
+    free: set[str] = set()
+    for name in order:
+        if len(below[name]) == 1 and all(a in free for a in above[name]):
+            free.add(name)
+    if sunken:
+        lower = {name: list(targets) for name, targets in below.items()}
+        for root in (name for name in order if name in free and not above[name]):
+            if sketch.node[root].kind is not Kind.UTILITY:
+                end = root
+                while end in free:
+                    end = below[end][0]
+                for other in dict.fromkeys(a for a in above[end] if a not in free):
+                    lower[other].append(root)
+        order, level = _longest_paths(lower)
+    for name in reversed(order):
+        top = not above[name]
+        if name in free and not (top and sketch.node[name].kind is Kind.UTILITY):
+            level[name] = min(level[target] for target in below[name]) - 1
+    return level
+
+
+def _longest_paths(below: dict[str, list[str]]) -> tuple[list[str], dict[str, int]]:
+    """The names from above to below, and by name the length of the longest way down to it."""
+    waiting = dict.fromkeys(below, 0)
+    for targets in below.values():
+        for target in targets:
+            waiting[target] += 1
+    order = [name for name in below if waiting[name] == 0]
     level = dict.fromkeys(below, 0)
     for name in order:
         for target in below[name]:
@@ -217,15 +248,7 @@ def _levels(sketch: Sketch, plain: list[Edge], group: dict[str, str], upward: se
             waiting[target] -= 1
             if waiting[target] == 0:
                 order.append(target)
-    free: set[str] = set()
-    for name in order:
-        if len(below[name]) == 1 and all(a in free for a in above[name]):
-            free.add(name)
-    for name in reversed(order):
-        top = not above[name]
-        if name in free and not (top and sketch.node[name].kind is Kind.UTILITY):
-            level[name] = min(level[target] for target in below[name]) - 1
-    return level
+    return order, level
 
 
 def _chains(side_ties: list[tuple[str, int, int]]) -> list[list[int]]:

@@ -15,7 +15,7 @@ from wyeline_linter.reports.diagram.layering import Levels
 _SWEEPS = 8
 _IDLE_SWEEPS = 3
 _BRANCH_MOVES = 60
-_WORK = 4000
+_WORK = 2500
 """Branch moves times lines: bounds the time of large drawings, not by the clock, so that the result stays the same."""
 
 Order = list[list[int]]

@@ -30,6 +30,7 @@ background:var(--oneline-paper,var(--ol-paper));font-family:{FONT_STACK}}}
 .oneline .future .s,.oneline .future .b{{stroke-dasharray:1.8 1.1;stroke-linecap:butt}}
 .oneline .temporary .s,.oneline .temporary .b{{stroke-dasharray:.01 1.1;stroke-linecap:round}}
 .oneline .demolish .s{{stroke-width:.25}}
+.oneline .demolish .b{{stroke-width:.75}}
 .oneline a{{cursor:pointer}}
 .oneline .paper{{fill:var(--oneline-paper,var(--ol-paper))}}
 @media print{{.oneline{{--ol-ink:#000;--ol-old:#555;--ol-paper:#fff;--oneline-ink:#000;--oneline-existing:#555;\
@@ -49,11 +50,12 @@ def picture_svg(picture: Picture, sketch: Sketch, margin_mm: float = 4.0) -> str
     return svg_page(width, height, sketch.title or "One-line diagram", body)
 
 
-def svg_page(width_mm: float, height_mm: float, title: str, body: str) -> str:
+def svg_page(width_mm: float, height_mm: float, title: str, body: str, name: str = "") -> str:
     """The frame of an SVG document."""
     w, h = number(width_mm), number(height_mm)
+    identity = f'id="{xml(svg_id(name))}" ' if name else ""
     return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" class="oneline" role="group" width="{w}mm" height="{h}mm" '
+        f'<svg xmlns="http://www.w3.org/2000/svg" {identity}class="oneline" role="group" width="{w}mm" height="{h}mm" '
         f'viewBox="0 0 {w} {h}">\n<title>{xml(title)}</title>\n<style>{STYLE}</style>\n'
         f'<rect class="paper" width="{w}" height="{h}"/>\n{body}</svg>\n'
     )
