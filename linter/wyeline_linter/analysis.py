@@ -20,9 +20,11 @@ from wyeline_grammar.model import (
     FeederStatement,
     ProjectStatement,
     ScenarioStatement,
+    Statement,
 )
 from wyeline_grammar.problems import Problem
 from wyeline_grammar.sources import Files
+from wyeline_linter.board_positions import KeptPositions
 from wyeline_linter.derive import Derivation, EquipmentState, FeederState
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.near_names import PARTNER_KEYS, names_in, near_declared
@@ -36,7 +38,7 @@ from wyeline_linter.network import (
     scenario_state,
     structure_key,
 )
-from wyeline_linter.rules.registry import Rule, all_rules, applies, rules_for, run
+from wyeline_linter.rules.registry import Check, Rule, all_rules, applies, rules_for
 
 if TYPE_CHECKING:
     from wyeline_linter.loads.rollup import LoadBook
@@ -45,13 +47,15 @@ if TYPE_CHECKING:
 class View:
     """What a rule may look at."""
 
-    __slots__ = ("_books", "derivation", "model", "network", "scenarios")
+    __slots__ = ("_books", "derivation", "model", "network", "positions", "scenarios")
 
     def __init__(self, model: Model, network: Network, derivation: Derivation) -> None:
         self.model = model
         self.network = network
         self.derivation = derivation
         self.scenarios: dict[str, Network] = {}
+        self.positions: KeptPositions = {}
+        """What `board_positions` keeps of each board."""
         self._books: dict[SwitchState, LoadBook] = {}
 
     @property
@@ -133,7 +137,10 @@ class Analysis:
         self._text: dict[Block, list[Finding]] = {}
         self._equipment: dict[str, list[Finding]] = {}
         self._feeders: dict[str, list[Finding]] = {}
+        """Findings where there are any: by block, by name, by feeder."""
         self._model: list[Finding] = []
+        self._allows: dict[Block, Statement] = {}
+        """Statements with allowances."""
         self._all()
 
     # updating
@@ -148,10 +155,14 @@ class Analysis:
         self._structure = {name: structure_key(e) for name, e in model.equipment.items()}
         self._feeder_structure = {key: feeder_structure_key(f) for key, f in model.feeders.items()}
         self._sorts = {name: entries[0].sort for name, entries in model.declared.items()}
-        self._text = {block: self._text_findings(block) for block, _ in model.statements()}
+        self._text, self._equipment, self._feeders, self._allows = {}, {}, {}, {}
+        for block, statement in model.statements():
+            self._read(block, statement)
         self._load_rules()
-        self._equipment = {name: self._check_equipment(e) for name, e in model.equipment.items()}
-        self._feeders = {key: self._check_feeder(f) for key, f in model.feeders.items()}
+        for name, equipment in model.equipment.items():
+            _keep(self._equipment, name, self._check_equipment(equipment))
+        for key, feeder in model.feeders.items():
+            _keep(self._feeders, key, self._check_feeder(feeder))
         self._model = self._check_model()
         self._findings: list[Finding] | None = None
 
@@ -165,7 +176,10 @@ class Analysis:
 
     def _load_rules(self) -> None:
         basis = self.model.basis
-        self._rules = {scope: rules_for(scope, basis) for scope in ("model", "equipment", "feeder", "circuit")}
+        self._checks: dict[str, list[Check]] = {
+            scope: [check for rule in rules_for(scope, basis) for check in rule.checks[scope]]
+            for scope in ("model", "equipment", "feeder", "circuit")
+        }
 
     def edited(self, went: Iterable[Block], came: Iterable[Block]) -> Delta:
         """Take an edit of one of the model's files into account: the blocks that went and that came."""
@@ -180,8 +194,9 @@ class Analysis:
             return delta
         for block in went:
             self._text.pop(block, None)
+            self._allows.pop(block, None)
         for block in came:
-            self._text[block] = self._text_findings(block)
+            self._read(block, lower_block(block.lines))
         self._propagate(delta, set(went))
         return delta
 
@@ -205,7 +220,6 @@ class Analysis:
         ends = {e.name for f in map(model.feeders.get, keys) if f is not None for e in (f.source, f.target)}
         loaded = self.view.update_loads(touched | ends)
         touched_feeders = set(keys) | changed_feeders
-        touched_feeders |= {f.key for name in loaded for f in model.feeders_to.get(name, ())}
         for key in list(touched_feeders):
             feeder = model.feeders.get(key)
             if feeder is not None:
@@ -215,20 +229,16 @@ class Analysis:
             for feeder in (*model.feeders_from.get(name, ()), *model.feeders_to.get(name, ())):
                 touched_feeders.add(feeder.key)
                 around |= {feeder.source.name, feeder.target.name}
+        # A changed load is looked at by its own rules and those of the feeder that brings it, never by its neighbours'.
+        touched_feeders |= {f.key for name in loaded for f in model.feeders_to.get(name, ())}
         self._add_those_who_refer(shifted, around, touched_feeders)
         self._add_those_who_show(went, around, touched_feeders)
         for name in touched | around:
             equipment = model.equipment.get(name)
-            if equipment is None:
-                self._equipment.pop(name, None)
-            else:
-                self._equipment[name] = self._check_equipment(equipment)
+            _keep(self._equipment, name, self._check_equipment(equipment) if equipment is not None else [])
         for key in touched_feeders:
             feeder = model.feeders.get(key)
-            if feeder is None:
-                self._feeders.pop(key, None)
-            else:
-                self._feeders[key] = self._check_feeder(feeder)
+            _keep(self._feeders, key, self._check_feeder(feeder) if feeder is not None else [])
         self._model = self._check_model()
 
     def _shifted(self, names: Iterable[str]) -> dict[str, str]:
@@ -282,10 +292,10 @@ class Analysis:
             return any(edit.block in went for fix in finding.fixes for edit in fix.edits)
 
         for name, found in self._equipment.items():
-            if found and any(map(shows, found)):
+            if any(map(shows, found)):
                 names.add(name)
         for key, found in self._feeders.items():
-            if found and any(map(shows, found)):
+            if any(map(shows, found)):
                 keys.add(key)
 
     def _with_users_of_systems(self, names: set[str], shifted: dict[str, str]) -> set[str]:
@@ -333,34 +343,40 @@ class Analysis:
 
     # checking
 
-    def _text_findings(self, block: Block) -> list[Finding]:
-        problems = lower_block(block.lines).problems
-        return [finding_of(problem, block) for problem in problems] if problems else []
+    def _read(self, block: Block, statement: Statement) -> None:
+        """Keep what a block's text alone says: its problems, and that it has allowances."""
+        if statement.problems:
+            self._text[block] = [finding_of(problem, block) for problem in statement.problems]
+        if getattr(statement, "allows", ()):
+            self._allows[block] = statement
 
     def _check_equipment(self, equipment: Equipment) -> list[Finding]:
         found: list[Finding] = []
-        for rule in self._rules["equipment"]:
-            self.ran["rule"] += 1
-            found.extend(run(rule, "equipment", self.view, equipment))
+        view, checks = self.view, self._checks["equipment"]
+        self.ran["rule"] += len(checks)
+        for check in checks:
+            found.extend(check(view, equipment))
         if equipment.circuits:
-            for rule in self._rules["circuit"]:
-                self.ran["rule"] += 1
+            checks = self._checks["circuit"]
+            self.ran["rule"] += len(checks)
+            for check in checks:
                 for circuit in equipment.circuits:
-                    found.extend(run(rule, "circuit", self.view, equipment, circuit))
+                    found.extend(check(view, equipment, circuit))
         return found
 
     def _check_feeder(self, feeder: Feeder) -> list[Finding]:
         found: list[Finding] = []
-        for rule in self._rules["feeder"]:
-            self.ran["rule"] += 1
-            found.extend(run(rule, "feeder", self.view, feeder))
+        view, checks = self.view, self._checks["feeder"]
+        self.ran["rule"] += len(checks)
+        for check in checks:
+            found.extend(check(view, feeder))
         return found
 
     def _check_model(self) -> list[Finding]:
         found = [finding_of(p.problem, p.block) for p in self.model.include_problems]
-        for rule in self._rules["model"]:
-            self.ran["rule"] += 1
-            found.extend(run(rule, "model", self.view))
+        self.ran["rule"] += len(self._checks["model"])
+        for check in self._checks["model"]:
+            found.extend(check(self.view))
         return found
 
     # answers
@@ -401,12 +417,12 @@ class Analysis:
     def _allowances(self) -> tuple[dict[Block, tuple[Allow, ...]], list[tuple[Block, tuple[Allow, ...]]]]:
         by_block: dict[Block, tuple[Allow, ...]] = {}
         everywhere: list[tuple[Block, tuple[Allow, ...]]] = []
-        for block, statement in self.model.statements():
+        for block, statement in self._allows.items():
             if isinstance(statement, ProjectStatement):
-                if statement.allows:
-                    everywhere.append((block, statement.allows))
-            elif isinstance(statement, EquipmentStatement | FeederStatement | ScenarioStatement) and statement.allows:
+                everywhere.append((block, statement.allows))
+            elif isinstance(statement, EquipmentStatement | FeederStatement | ScenarioStatement):
                 by_block[block] = statement.allows
+        everywhere.sort(key=lambda e: (e[0].file, e[0].first_line))
         return by_block, everywhere
 
     def _allow_for(
@@ -431,6 +447,14 @@ class Analysis:
                 if allow.rule == finding.rule:
                     return allow
         return None
+
+
+def _keep(store: dict[str, list[Finding]], key: str, found: list[Finding]) -> None:
+    """Findings under their key, and nothing where there are none."""
+    if found:
+        store[key] = found
+    else:
+        store.pop(key, None)
 
 
 _NEVER_ALLOWED = frozenset({"allowance-unused"})
