@@ -7,9 +7,8 @@ by one (common practice; NEC 408.3(E) asks for A, B, C from left to right or top
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
@@ -19,6 +18,7 @@ from wyeline_linter.systems import Known, System
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
+    from wyeline_linter.derive import EquipmentState
 
 ODD_EVEN = "odd-even"
 COLUMN = "column"
@@ -165,21 +165,30 @@ class BoardPositions:
         return any(not occupant.empty for occupant in self.taken.get(position, ()))
 
 
+KeptPositions = dict[str, tuple[Equipment, "EquipmentState | None", Sequence[Feeder], BoardPositions]]
+"""By board: what its positions were made of, and they."""
+
+
 def positions_of(view: View, board: Equipment) -> BoardPositions:
     """The positions of a board as the model stands, kept while nothing about them changes."""
     state = view.state(board.name)
+    feeders: Sequence[Feeder] = view.model.feeders_from.get(board.name) or []
+    kept = view.positions.get(board.name)
+    if kept is not None and kept[0] is board and kept[1] is state and kept[2] == feeders:
+        return kept[3]
     system = state.system.system if state is not None and isinstance(state.system, Known) else None
     if system is not None:
         legs = system.legs
     else:
         voltage = view.derivation.stated(board.primary)
         legs = ("A", "B", "C")[: voltage.legs] if voltage is not None else ()
-    return _positions(board, legs, system, tuple(view.feeders_out_of(board.name)))
+    found = _positions(board, legs, system, feeders)
+    view.positions[board.name] = (board, state, list(feeders), found)
+    return found
 
 
-@lru_cache(maxsize=512)
 def _positions(
-    board: Equipment, legs: tuple[str, ...], system: System | None, feeders: tuple[Feeder, ...]
+    board: Equipment, legs: tuple[str, ...], system: System | None, feeders: Sequence[Feeder]
 ) -> BoardPositions:
     occupants = [
         Occupant(

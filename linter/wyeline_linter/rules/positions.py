@@ -385,7 +385,8 @@ def few_spare_positions(view: View, equipment: Equipment) -> Iterator[Finding]:
         return
     # A spare is a device that waits for a circuit: it counts as free.
     idle = {p for o in numbered if "spare" in o.body.flags for p in o.positions}
-    free = len(set(board.free()) | idle)
+    devices = {p for o in numbered if not o.empty for p in o.positions if p <= board.spaces} - idle
+    free = board.spaces - len(devices)
     reserve = equipment.body.number("reserve")
     reserve = reserve if reserve is not None else view.model.project.number("reserve")
     least = max(1.0, (reserve or 0.0) * board.spaces)

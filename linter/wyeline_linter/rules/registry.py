@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import importlib
 import pkgutil
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
@@ -16,7 +16,7 @@ from wyeline_grammar.linking import Place
 from wyeline_linter.findings import Finding, Fix, Related, Severity
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    pass
 
 Check = Callable[..., Iterable[Finding]]
 
@@ -144,9 +144,3 @@ def applies(found: Rule, basis: str | None) -> bool:
         return False
     family = "us" if basis.startswith("us") else "iec"
     return found.basis in ("both", family)
-
-
-def run(found: Rule, scope: str, view: View, *subject: Any) -> Iterator[Finding]:
-    """What a rule finds on one subject of a scope."""
-    for check in found.checks.get(scope, ()):
-        yield from check(view, *subject)

@@ -41,7 +41,8 @@ _LATER = frozenset({"future", "demolish"})
 @UNFED.check
 def unfed_equipment(view: View) -> Iterator[Finding]:
     fed = view.network.root
-    unfed = [e for name, e in view.model.equipment.items() if name not in fed and not makes_system(e)]
+    equipment_of = view.model.equipment
+    unfed = [e for e in map(equipment_of.__getitem__, equipment_of.keys() - fed.keys()) if not makes_system(e)]
     if not unfed:
         return
     told: set[str] = set()
