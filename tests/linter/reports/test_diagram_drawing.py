@@ -168,3 +168,32 @@ def test_a_sketch_with_loose_ends_is_refused() -> None:
         Sketch((a,), (Edge("e", "A", "B"),))
     with pytest.raises(ValueError, match="same id"):
         Sketch((a, a))
+
+
+def test_three_transfer_switches_with_own_generators_cross_nothing() -> None:
+    b = drawn.Builder()
+    b.node(Kind.UTILITY, "GRID")
+    b.node(Kind.SWITCHBOARD, "MSB", "1600 A bus")
+    b.feed("GRID", "MSB")
+    for number in range(3):
+        b.node(Kind.TRANSFER, f"ATS-{number}", "260 A")
+        b.node(Kind.GENERATOR, f"GEN-{number}", "125 kVA")
+        b.node(Kind.LOAD, f"L-{number}", "40 kW")
+        b.feed("MSB", f"ATS-{number}", "200 A 3P", to_port="normal")
+        b.feed(f"GEN-{number}", f"ATS-{number}", "200 A 3P", to_port="emergency")
+        b.feed(f"ATS-{number}", f"L-{number}")
+    picture = draw(b.sketch())
+    assert overlapping(picture) == []
+    assert crossings(picture) == 0
+
+
+def test_separate_services_are_set_in_rows() -> None:
+    b = drawn.Builder()
+    for number in range(9):
+        b.node(Kind.UTILITY, f"NET-{number}", "480Y/277 V")
+        b.node(Kind.PANEL, f"P-{number}", "225 A bus")
+        b.feed(f"NET-{number}", f"P-{number}", "200 A 3P", "12 m")
+    picture = draw(b.sketch())
+    check_complete(b.sketch(), picture)
+    assert overlapping(picture) == []
+    assert 0.5 < picture.width / picture.height < 4
