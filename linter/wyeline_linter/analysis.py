@@ -42,12 +42,14 @@ from wyeline_linter.rules.registry import Check, Rule, all_rules, applies, rules
 
 if TYPE_CHECKING:
     from wyeline_linter.loads.rollup import LoadBook
+    from wyeline_linter.protection.lines import Line
+    from wyeline_linter.tables import Basis, Override
 
 
 class View:
     """What a rule may look at."""
 
-    __slots__ = ("_books", "derivation", "model", "network", "positions", "scenarios")
+    __slots__ = ("_books", "derivation", "lines", "model", "network", "overrides", "positions", "scenarios")
 
     def __init__(self, model: Model, network: Network, derivation: Derivation) -> None:
         self.model = model
@@ -56,11 +58,25 @@ class View:
         self.scenarios: dict[str, Network] = {}
         self.positions: KeptPositions = {}
         """What `board_positions` keeps of each board."""
+        self.lines: dict[str, tuple[tuple[object, ...], tuple[Line | None, ...]]] = {}
+        """Lines of `protection.lines`, each with what it was built from."""
+        self.overrides: tuple[Override, ...] = ()
+        """Rows of the code tables to which the project gives its own value."""
         self._books: dict[SwitchState, LoadBook] = {}
 
     @property
     def basis(self) -> str | None:
         return self.model.basis
+
+    @property
+    def tables(self) -> Basis | None:
+        """The code tables of the project's basis with its own rows put in; None without a basis that is shipped.
+
+        Raises OverrideError for an override that fits no row.
+        """
+        from wyeline_linter.tables.basis import project_basis
+
+        return project_basis(self.model.basis, self.overrides)
 
     def state(self, name: str) -> EquipmentState | None:
         return self.derivation.states.get(name)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import Literal
 
 from .load import Key, Looked, NotListed, Table, basis_names, load, table_names
@@ -163,3 +163,15 @@ def basis(name: str) -> Basis:
     if name not in basis_names():
         raise UnknownBasisError(f"no basis {name!r}; there are {', '.join(basis_names())}")
     return Basis(name)
+
+
+@lru_cache(maxsize=16)
+def project_basis(name: str | None, overrides: tuple[Override, ...] = ()) -> Basis | None:
+    """The tables a project is measured against; None where it names no basis, or one that is not shipped.
+
+    Raises OverrideError for an override that fits no row.
+    """
+    if name is None or name not in basis_names():
+        return None
+    found = basis(name)
+    return found.with_overrides(overrides) if overrides else found

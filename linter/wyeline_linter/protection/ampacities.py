@@ -1,0 +1,119 @@
+"""What the wires of a line carry: bare, at their terminals, in warm surroundings, and bundled with others."""
+
+from __future__ import annotations
+
+import math
+from functools import lru_cache
+from typing import NamedTuple
+
+from wyeline_linter.conductors import Arrangement, Material, Method, ampacity, capacity, termination_column_c
+from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring
+from wyeline_linter.tables import Basis, Looked, NotListed
+
+
+class Laid(NamedTuple):
+    """How wires are laid and ended.
+
+    ``marked_c`` is what the terminals at both ends are marked for, None where one is not; ``device_a`` the device that
+    decides the column of unmarked terminals. US: ``loaded`` current-carrying wires in the raceway. IEC: ``loaded`` 2 or
+    3 live wires, ``method``, ``circuits`` in the group, ``arrangement`` of the group, ``soil_km_w``.
+    """
+
+    ambient_c: float
+    loaded: int
+    marked_c: int | None = None
+    device_a: float = 0.0
+    method: str = ""
+    circuits: int = 1
+    arrangement: str = "bunched"
+    soil_km_w: float | None = None
+
+
+class Carries(NamedTuple):
+    """Amperes that all sets together carry.
+
+    ``plain_a`` by the insulation alone, ``warm_a`` after the ambient, ``bundled_a`` after grouping too, ``lugs_a`` what
+    the terminals allow (infinite under IEC practice, whose tables know no such column).
+    """
+
+    plain_a: float
+    warm_a: float
+    bundled_a: float
+    lugs_a: float
+    lug_c: float
+    insulation_c: float
+    looked: tuple[Looked[float], ...]
+
+    @property
+    def amps(self) -> float:
+        return min(self.bundled_a, self.lugs_a)
+
+    @property
+    def rows(self) -> str:
+        """The table rows used, as one text."""
+        return "; ".join(str(x) for x in self.looked)
+
+
+@lru_cache(maxsize=8192)
+def carries(
+    tables: Basis, size: str, metal: Material, insulation_c: float, cable_60: bool, sets: int, laid: Laid
+) -> Carries | NotListed:
+    """What ``sets`` of a size carry (NEC 310.15, 310.16, 110.14(C); IEC 60364-5-52 Annex B)."""
+    if tables.practice == "iec":
+        return _iec(tables, size, metal, insulation_c, sets, laid)
+    column = 60 if insulation_c < 75 else 75 if insulation_c < 90 else 90
+    marked = laid.marked_c
+    if cable_60:
+        marked = 60
+    lug = termination_column_c(tables, laid.device_a, marked)
+    if isinstance(lug, NotListed):
+        return lug
+    lug_c = 60 if lug.value < 75 else 75 if lug.value < 90 else 90
+    found = ampacity(
+        tables, size, metal,
+        insulation_c=column,  # type: ignore[arg-type]
+        termination_c=lug_c,  # type: ignore[arg-type]
+        ambient_c=laid.ambient_c,
+        current_carrying=laid.loaded,
+    )  # fmt: skip
+    if isinstance(found, NotListed):
+        return found
+    plain = found.insulation.value * sets
+    warm = plain * found.ambient.value
+    bundled = warm * found.bundling.value / 100
+    return Carries(plain, warm, bundled, found.termination.value * sets, float(lug_c), float(column), found.looked)
+
+
+def _iec(tables: Basis, size: str, metal: Material, insulation_c: float, sets: int, laid: Laid) -> Carries | NotListed:
+    method: Method = laid.method  # type: ignore[assignment]
+    arrangement: Arrangement = laid.arrangement  # type: ignore[assignment]
+    found = capacity(
+        tables, size, metal,
+        insulation="XLPE" if insulation_c > 70 else "PVC",
+        loaded=2 if laid.loaded == 2 else 3,
+        method=method,
+        ambient_c=laid.ambient_c,
+        circuits=laid.circuits,
+        arrangement=arrangement,
+        soil_km_w=laid.soil_km_w,
+    )  # fmt: skip
+    if isinstance(found, NotListed):
+        return found
+    plain = found.table_value.value * sets
+    grouped = found.factors[-1].value if laid.circuits > 1 else 1.0
+    bundled = found.amps * sets
+    return Carries(plain, bundled / grouped, bundled, math.inf, 0.0, insulation_c, found.looked)
+
+
+def bounds(tables: Basis, wiring: Wiring, laid: Laid) -> tuple[Carries, Carries] | NotListed:
+    """What the wires carry at the least and at the most; the two are one where their insulation is written."""
+    if not wiring.temperatures_c:
+        return NotListed(f"the tables of {tables.title} do not hold {wiring.insulation}")
+    cable_60 = wiring.insulation in CABLES_AT_60
+    low = carries(tables, wiring.size, wiring.metal, wiring.temperatures_c[0], cable_60, wiring.sets, laid)
+    if len(wiring.temperatures_c) == 1:
+        return low if isinstance(low, NotListed) else (low, low)
+    high = carries(tables, wiring.size, wiring.metal, wiring.temperatures_c[-1], cable_60, wiring.sets, laid)
+    if isinstance(low, NotListed):
+        return low
+    return high if isinstance(high, NotListed) else (low, high)

@@ -1,0 +1,357 @@
+"""A feeder or circuit with all that the code rules ask of it: wires, voltage, what protects it, how it is laid.
+
+A line is built once and kept while nothing that it was built from is replaced.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, NamedTuple
+
+from wyeline_grammar.blocks import Block
+from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
+from wyeline_grammar.model import Body, RacewayStatement, Span
+from wyeline_linter.board_positions import circuit_legs
+from wyeline_linter.conductors import neutral_counts
+from wyeline_linter.protection.ampacities import Laid
+from wyeline_linter.protection.wiring import Wiring, wiring_of
+from wyeline_linter.rules.references import key_of_place
+from wyeline_linter.shapes import Shape
+from wyeline_linter.standard_ratings import DeviceKind
+from wyeline_linter.systems import Known, System
+from wyeline_linter.tables import Basis
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+
+MEDIUM_VOLTAGE_V = 1000.0
+"""Above this the ampacity and fill tables that are held do not apply."""
+US_AMBIENT_C = IEC_AMBIENT_C = 30.0
+"""Air temperature the tables are made for (NEC 310.16; IEC 60364-5-52), taken where none is written."""
+IEC_GROUND_C = 20.0
+"""Ground temperature the tables are made for (IEC 60364-5-52 B.52.15), taken where none is written."""
+_STEEL_OR_METAL = frozenset({"EMT", "RMC", "IMC"})
+METAL_RACEWAYS = _STEEL_OR_METAL
+"""Raceways that may serve as the equipment grounding conductor (NEC 250.118, from memory)."""
+_OPEN = frozenset({"tray", "ladder", "basket"})
+
+
+class Guard(NamedTuple):
+    """The overcurrent device that protects a line: its own, or the nearest one ahead. ``at`` names what holds it."""
+
+    amps: float
+    kind: DeviceKind
+    own: bool
+    at: str
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Line:
+    """A feeder, or a circuit of a board, whose wires are written.
+
+    ``subject`` and ``position`` are those of its findings, ``where`` names it in words. ``system`` is what its wires
+    carry. ``guard`` is None where no device stands between it and ``maker``, which makes its voltage. ``laid`` is None
+    where how it lies is not known (``lacks`` says what is missing). ``shared`` names the raceway it lies in with
+    others. ``assumed`` are remarks on values nobody wrote. ``claims`` are the exceptions that it asks for.
+    """
+
+    subject: str
+    position: str
+    where: str
+    block: Block
+    body: Body
+    place: Place
+    wiring: Wiring
+    tables: Basis
+    system: System
+    guard: Guard | None
+    maker: str
+    source: Equipment
+    target: Equipment | None
+    feeder: Feeder | None
+    circuit: PlacedCircuit | None
+    laid: Laid | None
+    lacks: str
+    shared: str
+    claims: frozenset[str]
+    assumed: tuple[str, ...]
+    lug_ends: tuple[str, ...]
+
+    @property
+    def us(self) -> bool:
+        return self.tables.practice == "us"
+
+    @property
+    def wires_place(self) -> Place:
+        """Where its wires are written."""
+        conductors = self.body.conductors
+        return Place(self.block, conductors.span) if conductors is not None else self.place
+
+    def place_of(self, key: str) -> Place:
+        """Where an attribute is written; its wires where it is not."""
+        fact = self.body.facts.get(key)
+        return Place(self.block, fact.span) if fact is not None else self.wires_place
+
+    @property
+    def medium(self) -> bool:
+        return self.system.widest_v > MEDIUM_VOLTAGE_V
+
+
+def feeder_line(view: View, feeder: Feeder) -> Line | None:
+    """A feeder as a line; None without wires, basis or a voltage that is settled."""
+    if feeder.body.conductors is None or view.tables is None or feeder.statement.damaged:
+        return None
+    source, target = view.equipment(feeder.source.name), view.equipment(feeder.target.name)
+    state = view.feeder_state(feeder.key)
+    if source is None or target is None or state is None or not isinstance(state.carried, Known):
+        return None
+    above = view.state(source.name)
+    raceway = _raceway(view, feeder.body)
+    deps = (feeder, source, target, state, above, raceway, view.tables)
+    kept = view.lines.get(feeder.key)
+    if kept is not None and all(a is b for a, b in zip(kept[0], deps, strict=True)):
+        return kept[1][0]
+    claims = frozenset(c.name for c in feeder.statement.claims)
+    made = _feeder(view, view.tables, feeder, source, target, state.carried.system, raceway, claims)
+    view.lines[feeder.key] = (deps, (made,))
+    return made
+
+
+def _feeder(
+    view: View,
+    tables: Basis,
+    feeder: Feeder,
+    source: Equipment,
+    target: Equipment,
+    system: System,
+    raceway: RacewayStatement | None,
+    claims: frozenset[str],
+) -> Line:
+    body = feeder.body
+    assert body.conductors is not None
+    above = view.state(source.name)
+    onward = above.onward if above is not None else None
+    if above is not None and feeder.source.port == "subfeed" and above.ahead is not None:
+        onward = above.ahead
+    maker = onward.maker if onward is not None else source.name
+    own = body.number("rating")
+    guard = None
+    if own is not None:
+        guard = Guard(own, device_kind(body, own, tables), True, feeder.key)
+    elif onward is not None and onward.device_a is not None:
+        guard = Guard(
+            onward.device_a, _kind_of(view, onward.device_at, onward.device_a, tables), False, onward.device_at
+        )
+    ends = [source, target]
+    marked, lug_ends = _lugs(body, ends)
+    legs = len(system.legs)
+    wiring = wiring_of(body.conductors, legs, tables, wet="outdoor" in body.flags or "buried" in body.facts)
+    laid, lacks, assumed = _laid(view, tables, body, raceway, wiring, system, marked, guard)
+    return Line(
+        feeder.key, "", f"`{feeder.key}`", feeder.block, body, feeder.place, wiring, tables, system, guard, maker,
+        source, target, feeder, None, laid, lacks, _shared(body), claims, assumed, lug_ends,
+    )  # fmt: skip
+
+
+def circuit_lines(view: View, board: Equipment) -> tuple[Line, ...]:
+    """The circuits of a board whose wires are written, as lines."""
+    tables, state = view.tables, view.state(board.name)
+    if tables is None or not board.circuits or state is None or not isinstance(state.system, Known):
+        return ()
+    raceways = tuple(_raceway(view, p.circuit.body) for p in board.circuits)
+    deps = (board, state, tables, *raceways)
+    kept = view.lines.get(f"{board.name}\n")
+    if kept is not None and len(kept[0]) == len(deps) and all(a is b for a, b in zip(kept[0], deps, strict=True)):
+        return tuple(line for line in kept[1] if line is not None)
+    made = tuple(_circuits(view, board, tables, state.system.system, raceways))
+    view.lines[f"{board.name}\n"] = (deps, made)
+    return made
+
+
+def _circuits(
+    view: View, board: Equipment, tables: Basis, system: System, raceways: tuple[RacewayStatement | None, ...]
+) -> Iterator[Line]:
+    state = view.state(board.name)
+    onward = state.onward if state is not None else None
+    sharing: dict[str, int] = {}
+    for placed in board.circuits:
+        fact = placed.circuit.body.facts.get("with")
+        if fact is not None:
+            key = key_of_place(fact.value.data, fact.value.text)
+            sharing[key] = sharing.get(key, 0) + (placed.circuit.body.poles.count if placed.circuit.body.poles else 1)
+    claims: dict[str, set[str]] = {}
+    for claim in board.statement.claims:
+        claims.setdefault(claim.place.key if claim.place is not None else "", set()).add(claim.name)
+    for placed, raceway in zip(board.circuits, raceways, strict=True):
+        circuit, body = placed.circuit, placed.circuit.body
+        if body.conductors is None or "space" in body.flags:
+            continue
+        legs = _legs_of(circuit.place.positions, circuit.legs, body, system, board)
+        if legs is None:
+            continue
+        more = sharing.get(placed.key, 0)
+        names = tuple(dict.fromkeys(legs)) if not more else system.legs[: len(legs) + more]
+        part = system.restrict((*names, "N") if system.has_neutral else names)
+        live = len(legs) + more
+        own = body.number("rating")
+        guard = None
+        if own is not None:
+            guard = Guard(own, device_kind(body, own, tables), True, board.name)
+        elif onward is not None and onward.device_a is not None:
+            guard = Guard(onward.device_a, "breaker", False, onward.device_at)
+        wiring = wiring_of(body.conductors, live, tables, wet="outdoor" in body.flags or "buried" in body.facts)
+        lug = body.number("lug-temp")
+        marked = None if lug is None else round(lug)
+        laid, lacks, assumed = _laid(view, tables, body, raceway, wiring, part, marked, guard)
+        yield Line(
+            board.name, placed.key, f"circuit {placed.key} of `{board.name}`", placed.block, body,
+            Place(placed.block, circuit.span), wiring, tables, part, guard, onward.maker if onward else board.name,
+            board, None, None, placed, laid, lacks, _shared(body), frozenset(claims.get(placed.key, ())), assumed,
+            () if lug is not None else ("what it feeds",),
+        )  # fmt: skip
+
+
+def _legs_of(
+    positions: tuple[int, ...], stated: tuple[str, ...] | None, body: Body, system: System, board: Equipment
+) -> tuple[str, ...] | None:
+    if positions:
+        legs = circuit_legs(positions, system.legs, board)
+        return legs if legs and len(set(legs)) == len(legs) else None
+    if stated is not None:
+        legs = tuple(leg for leg in stated if leg != "N")
+        return legs if set(legs) <= set(system.legs) else None
+    if len(system.legs) == 1 or (body.poles is not None and body.poles.count >= len(system.legs)):
+        return system.legs
+    return None
+
+
+def device_kind(body: Body, amps: float, tables: Basis) -> DeviceKind:
+    """Fuse, miniature breaker (IEC, with a curve), or breaker."""
+    if "fuse" in body.facts or "fused" in body.flags:
+        return "fuse"
+    return "mcb" if tables.practice == "iec" and ("curve" in body.facts or amps < 20) else "breaker"
+
+
+def _kind_of(view: View, at: str, amps: float, tables: Basis) -> DeviceKind:
+    feeder, equipment = view.model.feeders.get(at), view.equipment(at)
+    body = feeder.body if feeder is not None else equipment.body if equipment is not None else None
+    return device_kind(body, amps, tables) if body is not None else "breaker"
+
+
+_NO_MARK = frozenset({"utility"})
+"""The utility's own terminals are not the installation's to judge."""
+
+
+def _lugs(body: Body, ends: list[Equipment]) -> tuple[int | None, tuple[str, ...]]:
+    """What the terminals at both ends are marked for, None where one of them is not; and the names of those."""
+    own = body.number("lug-temp")
+    if own is not None:
+        return round(own), ()
+    marks, bare = [], []
+    for end in ends:
+        lug = end.body.number("lug-temp")
+        if lug is not None:
+            marks.append(lug)
+        elif end.kind == "motor":
+            marks.append(75.0)  # NEC 110.14(C)(1)(a)(4): motors of design B, C, D (from memory)
+        elif end.kind not in _NO_MARK:
+            bare.append(end.name)
+    if bare or not marks:
+        return None, tuple(bare)
+    return round(min(marks)), ()
+
+
+def _raceway(view: View, body: Body) -> RacewayStatement | None:
+    raceway = body.raceway
+    if raceway is None or not raceway.named:
+        return None
+    declared = view.model.lookup(raceway.stuff)
+    statement = declared.statement if declared is not None else None
+    return statement if isinstance(statement, RacewayStatement) else None
+
+
+def _shared(body: Body) -> str:
+    return body.raceway.stuff if body.raceway is not None and body.raceway.named else ""
+
+
+def _laid(
+    view: View,
+    tables: Basis,
+    body: Body,
+    raceway: RacewayStatement | None,
+    wiring: Wiring,
+    system: System,
+    marked: int | None,
+    guard: Guard | None,
+) -> tuple[Laid | None, str, tuple[str, ...]]:
+    """How a line lies; None with what is missing."""
+    around = raceway.body if raceway is not None else None
+
+    def number(key: str) -> float | None:
+        own = body.number(key)
+        return own if own is not None or around is None else around.number(key)
+
+    assumed: list[str] = []
+    buried = number("buried") is not None
+    ambient = number("ambient")
+    method = body.text("method") or (around.text("method") if around is not None else None)
+    device = guard.amps if guard is not None else 0.0
+    grouped = max(1, round(number("grouped") or 1))
+    together = "together" in body.flags
+    if tables.practice == "us":
+        if body.raceway is None and method is None and not wiring.cable and not buried:
+            return None, "the raceway or cable it runs in", ()
+        if ambient is None:
+            ambient = view.model.project.number("ambient")
+        if ambient is None:
+            ambient = US_AMBIENT_C
+            assumed.append(f"{US_AMBIENT_C:g} degC around the wires, as none is written")
+        loaded = loaded_wires(wiring, system) * grouped * (wiring.sets if together else 1)
+        return Laid(ambient, loaded, marked, device), "", tuple(assumed)
+    if method is None and buried:
+        method = "D1" if body.raceway is not None else "D2"
+    if method is None:
+        return None, "its method of installation", ()
+    if method in ("D1", "D2"):
+        if ambient is None:
+            ambient = IEC_GROUND_C
+            assumed.append(f"{IEC_GROUND_C:g} degC in the ground, as none is written")
+    elif ambient is None:
+        ambient = view.model.project.number("ambient")
+        if ambient is None:
+            ambient = IEC_AMBIENT_C
+            assumed.append(f"{IEC_AMBIENT_C:g} degC around the wires, as none is written")
+    soil = number("soil")
+    if soil is None:
+        soil = view.model.project.number("soil")
+    if soil is None and method in ("D1", "D2"):
+        return None, "the thermal resistivity of the soil (`soil`)", ()
+    stuff = (body.raceway.stuff if body.raceway is not None and not body.raceway.named else "") or (
+        raceway.stuff if raceway is not None and raceway.stuff else ""
+    )
+    arrangement = (
+        stuff if stuff in ("tray", "ladder") else "tray" if stuff in _OPEN else "wall" if method == "C"
+        else "tray" if method in ("E", "F") else "bunched"
+    )  # fmt: skip
+    circuits = grouped if grouped > 1 else wiring.sets if together else 1
+    loaded = 2 if len(system.legs) < 3 else 3
+    return Laid(ambient, loaded, None, 0.0, method, circuits, arrangement, soil), "", tuple(assumed)
+
+
+def loaded_wires(wiring: Wiring, system: System, nonlinear: bool | None = False) -> int:
+    """Current-carrying wires of one set (NEC 310.15(E)): its legs, and the neutral where it counts."""
+    if wiring.neutral is None or not system.has_neutral:
+        return wiring.legs
+    counted = neutral_counts(legs=min(wiring.legs, 3), from_wye=from_wye(system), mostly_nonlinear=nonlinear)
+    return wiring.legs + bool(counted.counts)
+
+
+def from_wye(system: System) -> bool:
+    """Whether the legs belong to a three-phase four-wire wye."""
+    return system.shape in (Shape.WYE4, Shape.TWO_LEGS3, Shape.WYE3)
+
+
+def whole_head(line: Line) -> Span:
+    """The span of the line as a whole."""
+    return line.place.span
