@@ -144,6 +144,10 @@ class Model:
         self.declared: dict[str, list[Declared]] = {}
         self.folded: dict[str, set[str]] = {}
         self._names_by_sort: dict[str, set[str]] = {}
+        self.repeated: set[str] = set()
+        """Names that several statements bear."""
+        self.alike: set[str] = set()
+        """Folded names that stand for several, which differ by case only."""
         self.equipment: dict[str, Equipment] = {}
         self.feeders: dict[str, Feeder] = {}
         self.feeders_from: dict[str, list[Feeder]] = {}
@@ -269,8 +273,15 @@ class Model:
     def _register(self, block: Block, delta: Delta) -> None:
         statement = lower_block(block.lines)
         for declared in self._names_of(block, statement):
-            self.declared.setdefault(declared.name, []).append(declared)
-            self.folded.setdefault(declared.name.casefold(), set()).add(declared.name)
+            bearers = self.declared.setdefault(declared.name, [])
+            bearers.append(declared)
+            if len(bearers) > 1:
+                self.repeated.add(declared.name)
+            folded = declared.name.casefold()
+            same = self.folded.setdefault(folded, set())
+            same.add(declared.name)
+            if len(same) > 1:
+                self.alike.add(folded)
             self._names_by_sort.setdefault(declared.sort, set()).add(declared.name)
             delta.names.add(declared.name)
         if isinstance(statement, m.FeederStatement):
@@ -293,8 +304,13 @@ class Model:
                 self.declared[declared.name] = left
             else:
                 self.declared.pop(declared.name, None)
-                same = self.folded.get(declared.name.casefold(), set())
+                folded = declared.name.casefold()
+                same = self.folded.get(folded, set())
                 same.discard(declared.name)
+                if len(same) < 2:
+                    self.alike.discard(folded)
+            if len(left) < 2:
+                self.repeated.discard(declared.name)
             if all(d.sort != declared.sort for d in left):
                 self._names_by_sort.get(declared.sort, set()).discard(declared.name)
             delta.names.add(declared.name)

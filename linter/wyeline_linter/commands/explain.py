@@ -39,6 +39,8 @@ def page(rule: Rule) -> str:
         clauses = "; ".join(f"{'NEC' if k == 'us' else 'IEC'} {v}" for k, v in rule.clause.items())
         lines += [f"Clause: {clauses} (data with an edition; read the adopted code itself)."]
     lines += ["", f"Why: {rule.why}", "", "Draws this finding:", "", "```wye", rule.wrong.strip("\n"), "```", ""]
+    for path, text in rule.files.items():
+        lines += [f"with `{path}` beside `model.wye`:", "", "```wye", text.strip("\n"), "```", ""]
     lines += ["Draws none:", "", "```wye", rule.right.strip("\n"), "```", ""]
     lines += [f'Accept one occurrence with `allow {rule.name} "reason"` below the statement. Since {rule.since}.']
     return "\n".join(lines)

@@ -48,9 +48,9 @@ DUPLICATE = rule(
 @DUPLICATE.check
 def duplicate_tag(view: View) -> Iterator[Finding]:
     model = view.model
-    for name, entries in model.declared.items():
-        for extra in entries[1:]:
-            first = entries[0]
+    for name in model.repeated:
+        first, *extras = model.declared[name]
+        for extra in extras:
             both = "two feeders" if extra.sort == first.sort == "feeder" else "two things"
             yield _twice(view, name, both, Place(extra.block, extra.span), Place(first.block, first.span), extra.sort)
     seen: dict[str, Place] = {}
@@ -93,9 +93,7 @@ CASE = rule(
 @CASE.check
 def names_differ_by_case(view: View) -> Iterator[Finding]:
     model = view.model
-    for names in model.folded.values():
-        if len(names) < 2:
-            continue
+    for names in map(model.folded.__getitem__, model.alike):
         order = {path: i for i, path in enumerate(model.files)}
         entries = sorted(
             (model.declared[name][0] for name in names), key=lambda d: (order[d.block.file], d.block.first_line)

@@ -107,8 +107,9 @@ _text(
     "include-cycle",
     "A file includes itself, directly or through others.",
     "Each file of a model is read once; a circle hides which file is the root.",
-    'include "model.wye"\n',
-    "wye 1\n",
+    'include "annex.wye"\n',
+    'include "yard.wye"\n',
+    files={"annex.wye": 'include "model.wye"\n', "yard.wye": "wye 1\n"},
 )
 _text(
     "include-unreadable",
