@@ -63,6 +63,7 @@ class LoadBook:
         """How many pieces of equipment were added up so far: tests prove with it what an edit did not touch."""
         self._own: dict[str, tuple[tuple[Leaf, ...], Sum]] = {}
         self._counted: dict[str, tuple[Node, frozenset[str], Counted]] = {}
+        self._by_place: dict[str, tuple[tuple[Leaf, ...], dict[str, Leaf]]] = {}
         self.mentions: dict[str, dict[str, str]] = {}
         """By board: tags that the descriptions of its loaded circuits mention, with the circuit's key."""
         self._take(network)
@@ -348,6 +349,14 @@ class LoadBook:
         self._counted[name] = (node, out, counted)
         return counted
 
+    def leaf(self, name: str, place: str = "") -> Leaf | None:
+        """The load of a circuit of a board, or of a load with a name of its own; None where there is none."""
+        node = self.nodes[name]
+        kept = self._by_place.get(name)
+        if kept is None or kept[0] is not node.leaves:
+            kept = self._by_place[name] = (node.leaves, {leaf.place: leaf for leaf in node.leaves})
+        return kept[1].get(place)
+
     def counted_above(self, name: str) -> Counted:
         """The same on the side of its supply: a transformer's primary, a converter's input."""
         up = self.nodes[name].up
@@ -406,7 +415,7 @@ def _mentioned(board: Equipment, leaves: list[Leaf]) -> dict[str, str]:
         if not text or placed.key not in loaded or text.islower():
             continue
         for word in _TAG.findall(text):
-            if not word.isdigit() and any(c.isdigit() for c in word) and not word.islower():
+            if any(c.isupper() for c in word) and any(c.isdigit() for c in word):
                 found.setdefault(word, placed.key)
     return found
 

@@ -112,7 +112,7 @@ CIRCUIT_HIGH = rule(
 @CIRCUIT_HIGH.check
 def circuit_load_high(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
     device = placed.circuit.body.number("rating")
-    leaf = next((leaf for leaf in view.loads.nodes[board.name].leaves if leaf.place == placed.key), None)
+    leaf = view.loads.leaf(board.name, placed.key)
     if device is None or leaf is None or leaf.row is None:
         return
     book, row = view.loads, leaf.row

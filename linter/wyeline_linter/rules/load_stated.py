@@ -13,7 +13,6 @@ from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.loads.as_given import has_no_load
 from wyeline_linter.loads.buckets import VA
 from wyeline_linter.loads.demand import factors_of
-from wyeline_linter.loads.leaves import Leaf
 from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
@@ -26,10 +25,6 @@ _IEC = (
     "feeder UTIL -> LP-1  63 A 3p\npanel LP-1 400Y/230  bus 63 A\n"
 )
 _PANEL = "panel LP-1 208Y/120  bus 225 A\n"
-
-
-def _leaf(view: View, board: str, place: str) -> Leaf | None:
-    return next((leaf for leaf in view.loads.nodes[board].leaves if leaf.place == place), None)
 
 
 NOT_CONNECTED = rule(
@@ -47,7 +42,7 @@ NOT_CONNECTED = rule(
 @NOT_CONNECTED.check
 def load_not_connected(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
     body = placed.circuit.body
-    leaf = _leaf(view, board.name, placed.key)
+    leaf = view.loads.leaf(board.name, placed.key)
     if leaf is None or leaf.given is None or leaf.given.va is not None or "power" in body.facts:
         return
     device = body.facts.get("rating")
@@ -85,7 +80,7 @@ def load_not_stated(view: View, equipment: Equipment) -> Iterator[Finding]:
 
 @NOT_STATED.also("circuit")
 def circuit_not_stated(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
-    leaf = _leaf(view, board.name, placed.key)
+    leaf = view.loads.leaf(board.name, placed.key)
     if leaf is None or leaf.given is None or leaf.given.va is not None or "power" not in placed.circuit.body.facts:
         return
     place = Place(placed.block, placed.circuit.body.facts["power"].span)
@@ -120,7 +115,7 @@ NOT_CLASSIFIED = rule(
 
 @NOT_CLASSIFIED.check
 def circuit_not_classified(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
-    leaf = _leaf(view, board.name, placed.key)
+    leaf = view.loads.leaf(board.name, placed.key)
     if leaf is None or leaf.row is None or not leaf.unknown_code:
         return
     va = abs(leaf.row[VA])
@@ -283,7 +278,7 @@ def ev_load_discounted(view: View, equipment: Equipment) -> Iterator[Finding]:
 
 @EV.also("circuit")
 def ev_circuit_discounted(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
-    leaf = _leaf(view, board.name, placed.key)
+    leaf = view.loads.leaf(board.name, placed.key)
     fact = placed.circuit.body.facts.get("factor")
     if leaf is None or leaf.row is None or fact is None or leaf.key.category != "ev" or fact.number >= 1.0:
         return
@@ -387,7 +382,7 @@ DUPLICATE = rule(
 @DUPLICATE.check
 def likely_duplicate_load(view: View) -> Iterator[Finding]:
     book = view.loads
-    for board, words in sorted(book.mentions.items()):
+    for board, words in book.mentions.items():
         for word in sorted(words.keys() & view.model.equipment.keys()):
             other = view.model.equipment[word]
             equipment = view.model.equipment.get(board)
@@ -397,7 +392,7 @@ def likely_duplicate_load(view: View) -> Iterator[Finding]:
             if not view.network.fed(word) or all(leaf.row is None for leaf in node.leaves):
                 continue
             placed = next(p for p in equipment.circuits if p.key == words[word])
-            leaf = _leaf(view, board, placed.key)
+            leaf = book.leaf(board, placed.key)
             mine = abs(leaf.row[VA]) if leaf is not None and leaf.row is not None else 0.0
             theirs = sum(abs(one.row[VA]) for one in node.leaves if one.row is not None)
             yield DUPLICATE.finding(
