@@ -159,6 +159,9 @@ def _refused(view: View, feeder: Feeder, source: Equipment, target: Equipment, v
             f"`{source.name}` feeds `{target.name}` through a {feeder.body.poles.count}-pole device, "
             f"and there {'is' if counts == '1' else 'are'} {counts} {live} to open"
         )
+    elif verdict.cause in (Cause.MISSING_LEG, Cause.WINDING_COUNT) and feeder.source.legs is not None:
+        legs = " ".join(feeder.source.legs)
+        message = f"`{source.name}` cannot feed `{target.name}` on {legs}: {verdict.why}"
     return found_rule.finding(
         _place(feeder, verdict),
         message,
@@ -168,7 +171,7 @@ def _refused(view: View, feeder: Feeder, source: Equipment, target: Equipment, v
         change=_change(feeder, target, verdict),
         subject=feeder.key,
         related=set_by(view, source),
-        fixes=(*_small_fixes(view, feeder, verdict), *_repairs(view, feeder)),
+        fixes=_repairs(view, feeder) or tuple(_small_fixes(view, feeder, verdict)),
         clause=clause_of(view, found_rule),
     )
 

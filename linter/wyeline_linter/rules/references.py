@@ -66,7 +66,7 @@ def _judge(view: View, use: Use, subject: str) -> Iterator[Finding]:
         what = sort_phrase(entries[0])
         yield OTHER_SORT.finding(
             use.place,
-            f"`{use.name}` is {what}, and here stands {use.wanted}",
+            f"`{use.name}` is {what}, and {use.wanted} is wanted here",
             found=f"`{use.name}`, {what}",
             needed=use.wanted,
             change=f"Write the name of {use.wanted}.",

@@ -1,0 +1,100 @@
+"""After any run of edits, rules say what they say of the same text read afresh, related places and fixes included."""
+
+from __future__ import annotations
+
+import random
+
+import pytest
+
+from wyeline_grammar.sources import Files
+from wyeline_linter.analysis import Analysis
+
+SITE = """wye 1
+project "Pier"
+  basis us-2023
+utility     QUAY    480Y/277            fault 28 kA, x/r 7
+switchboard MSB     480Y/277            bus 800 A, main 800 A, spaces 30
+feeder QUAY -> MSB  800 A 3p
+transformer TX-1    480 3ph -> 208Y/120  75 kVA, z 4 %, x/r 2
+feeder MSB -> TX-1  125 A 3p
+type panel LAB  bus 225 A, main 225 A, spaces 42
+panel       LP-1    like LAB
+  1  20 A 1p  1.2 kVA receptacle  "Bench"
+feeder TX-1 -> LP-1
+generator   GEN     480Y/277            350 kVA, pf 0.8
+transfer    ATS-1   400 A 4p
+feeder MSB -> ATS-1.normal  400 A 3p
+feeder GEN -> ATS-1.emergency  400 A 3p
+panel       EP-1    480Y/277            bus 400 A, main lugs
+feeder ATS-1 -> EP-1  400 A 3p
+motor       P-1     460 3ph             15 hp, pf 0.86, eff 91 %
+feeder EP-1 -> P-1  40 A 3p
+scenario "Dark"
+  off QUAY
+"""
+LINES = """panel LP-2 120/240 bus 100 A
+feeder MSB -> LP-2 100 A 2p
+feeder MSB[AB] -> LP-2 100 A 2p at 1,3
+feeder MSB -> LP-2 100 A 2p at 5,7
+feeder LP-1 -> LP-1
+feeder EP-1 -> MSB 100 A 3p
+feeder MSB -> EP-1 100 A 3p 3#1 + N #1 Cu 10 m in R-7
+feeder A-1: MSB -> EP-1 100 A 3p, normally-open
+feeder EP-1.through -> LP-2
+feeder ATS-1 -> EP-1 500 A 3p
+feeder MSB[CBA] -> EP-1 100 A 3p
+feeder PV-1 -> MSB 100 A 3p
+raceway R-7 2 inch EMT 20 m
+type panel LAB 120/240 bus 400 A
+type panel WET like LAB
+panel LP-1 120/240 bus 100 A, spaces 12
+panel EP-1 480Y/277 bus 400 A, main lugs
+switchboard MSB 480Y/277 bus 800 A, spaces 30, numbering sequential
+transformer TX-1 480 1ph -> 120/240 25 kVA
+utility QUAY 480 3ph fault 28 kA, ground none
+utility QUAY 400Y/230 earthing TT, resistance 2000 ohm
+inverter PV-1 480 3ph 50 kW
+motor P-2 460 3ph 5 hp, standby-of P-1
+system S480 480Y/277 ground none
+panel S480 480Y/277
+interlock K-1 at-most 1, among A-1, P-1
+meter TX-1
+  2,4  20 A 2p 1 kVA heating with 1
+  3  20 A 1p 1 kVA lighting in R-7
+  7  20 A 1p space
+  F1  16 A 1p 1 kW lighting
+  allow unfed-equipment "later"
+  claim parallel
+  close A-1
+  basis iec
+// a comment""".split("\n")
+
+
+def told(analysis: Analysis) -> list[object]:
+    return [
+        (
+            f.rule,
+            f.severity,
+            f.message,
+            f.place.row,
+            f.allowed,
+            [r.place.row for r in f.related],
+            [(x.title, [(e.block.first_line + e.line, e.start, e.text) for e in x.edits]) for x in f.fixes],
+        )
+        for f in analysis.findings()
+    ]
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_edited_and_read_afresh_agree(seed: int) -> None:
+    rng = random.Random(seed)
+    files = Files(lambda _: SITE)
+    analysis = Analysis("/m/site.wye", files, "/m")
+    file = files.get("/m/site.wye")
+    for _ in range(rng.randint(2, 6)):
+        first = rng.randint(0, len(file.lines))
+        last = min(first + rng.randint(0, 1), len(file.lines))
+        went, came = file.replace_lines(first, last, [rng.choice(LINES) for _ in range(rng.randint(0, 2))])
+        analysis.edited(went, came)
+        text = file.text
+        assert told(analysis) == told(Analysis("/m/site.wye", Files(lambda _, text=text: text), "/m")), text  # type: ignore[misc]
