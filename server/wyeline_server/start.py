@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import contextlib
 import gc
 import importlib
 import logging
@@ -91,7 +92,11 @@ def _serve_tcp(port: int) -> int:
         print(f"listening on {LOOPBACK}:{listener.getsockname()[1]}", file=sys.stderr, flush=True)
         connection, _ = listener.accept()
     with connection, connection.makefile("rb") as reading, connection.makefile("wb") as writing:
-        return serve(reading, writing)
+        try:
+            return serve(reading, writing)
+        finally:
+            with contextlib.suppress(OSError):
+                connection.shutdown(socket.SHUT_RDWR)  # wakes the thread that still waits for more
 
 
 def _serve_ws(port: int) -> int:

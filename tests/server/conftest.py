@@ -9,6 +9,7 @@ import pytest
 import pytest_lsp
 from editing import ENCODINGS, SERVER, Client, Editor, capabilities
 from lsprotocol import types
+from pytest_asyncio import is_async_test
 from pytest_lsp import ClientServerConfig
 
 _CONFIG = ClientServerConfig(server_command=SERVER, client_factory=Client)
@@ -17,7 +18,8 @@ _CONFIG = ClientServerConfig(server_command=SERVER, client_factory=Client)
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     for item in items:
         if "tests/server" in item.path.as_posix():
-            item.add_marker(pytest.mark.asyncio(loop_scope="session"), append=False)
+            if is_async_test(item):
+                item.add_marker(pytest.mark.asyncio(loop_scope="session"), append=False)
             item.add_marker(pytest.mark.filterwarnings("error::pytest_lsp.LspSpecificationWarning"))
 
 

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import asyncio
+import itertools
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from concurrent.futures import Future
 from pathlib import Path
 from typing import Any
 
@@ -18,6 +20,7 @@ from pytest_lsp import client as lsp_client
 from wyeline_grammar.lines import from_units, to_units
 
 SERVER = [sys.executable, "-m", "wyeline_server.start"]
+_NUMBERS = itertools.count()
 ENCODINGS = ("utf-8", "utf-16", "utf-32")
 DIFFICULT = "° Ω 😀"
 """Characters whose widths differ in every encoding; a fixture puts them before what it looks at."""
@@ -51,6 +54,22 @@ class Client(pytest_lsp.LanguageClient):
         assert self._server is not None and self._server.stderr is not None
         while line := await self._server.stderr.readline():
             self.stderr_lines.append(line.decode(errors="replace"))
+
+    async def send_plain(self, method: str, params: Any) -> Any:
+        """Send a request as it is, however odd, and wait for the answer."""
+        answer: Future[Any] = Future()
+        msg_id = f"plain-{next(_NUMBERS)}"
+        self.protocol._request_futures[msg_id] = answer
+        self.protocol._send_data({"jsonrpc": "2.0", "id": msg_id, "method": method, "params": params})
+        async with asyncio.timeout(30):
+            return await asyncio.wrap_future(answer)
+
+    async def until(self, condition: Callable[[], object]) -> None:
+        """Wait for news from the server until a condition holds."""
+        async with asyncio.timeout(20):
+            while not condition():
+                self.news.clear()
+                await self.news.wait()
 
     def complaints(self) -> list[str]:
         """What went wrong on the server's side, by its log and by what it told the user."""
@@ -227,8 +246,8 @@ class Editor:
         return [str(d.code) for d in await self.diagnostics(name)]
 
     async def request(self, method: str, params: Any) -> Any:
-        """A request with plain parameters and a plain result."""
-        return await self.client.protocol.send_request_async(method, params)
+        """A request with plain parameters, right or wrong; results have attributes. Raises JsonRpcException."""
+        return await self.client.send_plain(method, params)
 
     async def actions(self, range_: types.Range, *kinds: str) -> list[types.CodeAction]:
         """The code actions offered for a range, with the diagnostics that the editor shows there."""

@@ -1,0 +1,68 @@
+"""Commands by name: connect with its reasons and edits, and a clear refusal of what is none."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from editing import DIFFICULT, Editor
+from lsprotocol import types
+from pygls.exceptions import JsonRpcException
+
+SITE = f"""project "{DIFFICULT}" basis us-2023
+utility GRID 480Y/277 fault 14 kA, x/r 4
+switchboard MSB 480Y/277 bus 400 A, main 400 A
+panel WET-1 120/240 bus 125 A "{DIFFICULT}"
+feeder GRID -> MSB
+feeder MSB -> WET-1 100 A 2p
+"""
+
+
+async def command(editor: Editor, name: str, *arguments: Any, token: str | None = None) -> Any:
+    params = types.ExecuteCommandParams(name, arguments=list(arguments), work_done_token=token)
+    return await editor.client.workspace_execute_command_async(params)
+
+
+async def test_connect_says_why_not_and_applies_the_change_chosen(editor: Editor) -> None:
+    editor.open(SITE)
+    found = await command(editor, "wyeline.connect", editor.uri("site.wye"), "MSB", "WET-1")
+    assert not found["works"] and "480 V" in found["refusal"]["found"] and "240 V" in found["refusal"]["needed"]
+    titles = [s["title"] for s in found["solutions"]]
+    number = 1 + next(i for i, title in enumerate(titles) if "transformer" in title)
+    assert found["solutions"][number - 1]["checklist"]
+    editor.client.edits.clear()
+    again = await command(editor, "wyeline.connect", editor.uri("site.wye"), "MSB", "WET-1", number)
+    assert again["applied"] == number
+    await editor.client.until(lambda: editor.client.edits)
+    editor.apply(editor.client.edits[0].edit)
+    assert not [d for d in await editor.diagnostics() if d.severity == types.DiagnosticSeverity.Error]
+
+
+async def test_progress_is_shown_to_a_client_that_sent_a_token(editor: Editor) -> None:
+    editor.open(SITE)
+    editor.client.progress_reports.setdefault("c-1", []).clear()
+    await command(editor, "wyeline.connect", editor.uri("site.wye"), "GRID", "MSB", token="c-1")
+    kinds = [type(r).__name__ for r in editor.client.progress_reports["c-1"]]
+    assert kinds == ["WorkDoneProgressBegin", "WorkDoneProgressReport", "WorkDoneProgressEnd"]
+
+
+@pytest.mark.parametrize(
+    ("name", "arguments", "says"),
+    [
+        ("wyeline.paint", [], "no command is called `wyeline.paint`; there are wyeline."),
+        ("wyeline.connect", [], "takes a document, what feeds, what is fed"),
+        ("wyeline.connect", ["URI", "MSB", "WET-9"], "is called `WET-9`; the nearest: WET-1"),
+        ("wyeline.connect", ["URI", "MSB", "MSB"], "cannot feed itself"),
+        ("wyeline.connect", ["URI", "MSB", "WET-1", 99], "number 99 is none of them"),
+        ("wyeline.connect", ["file:///nowhere/at/all.wye", "MSB", "WET-1"], "no model can be made"),
+        ("wyeline.applyEdit", [3], "takes a workspace edit"),
+    ],
+)
+async def test_what_cannot_be_carried_out_is_refused_in_words(
+    editor: Editor, name: str, arguments: list[Any], says: str
+) -> None:
+    editor.open(SITE)
+    given = [editor.uri("site.wye") if a == "URI" else a for a in arguments]
+    with pytest.raises(JsonRpcException, match=says.replace(".", r"\.").split(";")[0]) as refused:
+        await command(editor, name, *given)
+    assert says in str(refused.value)

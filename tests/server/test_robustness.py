@@ -1,0 +1,334 @@
+"""What a server meets in the wild: nonsense on the wire, huge and binary documents, faults inside, impatient users."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+import re
+import socket
+import subprocess
+import sys
+import time
+from pathlib import Path
+from typing import Any
+
+import pytest
+from editing import SERVER, Client, Editor, capabilities
+from lsprotocol import types
+from pygls.exceptions import JsonRpcException
+
+from wyeline_server.protocol import framed, parse
+
+
+class Wire:
+    """A client that writes whatever it likes."""
+
+    def __init__(self, *options: str, command: list[str] | None = None) -> None:
+        self.process = subprocess.Popen(
+            command or [*SERVER, *options], stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE
+        )
+        assert self.process.stdin is not None and self.process.stdout is not None
+        self.writing, self.reading = self.process.stdin, self.process.stdout
+
+    def raw(self, data: bytes) -> None:
+        self.writing.write(data)
+        self.writing.flush()
+
+    def send(self, message: Any) -> None:
+        body = json.dumps(message).encode()
+        self.raw(b"Content-Length: %d\r\n\r\n%s" % (len(body), body))
+
+    def ask(self, number: int, method: str, params: Any = None) -> dict[str, Any]:
+        self.send({"jsonrpc": "2.0", "id": number, "method": method, "params": params})
+        return self.answer(number)
+
+    def tell(self, method: str, params: Any = None) -> None:
+        self.send({"jsonrpc": "2.0", "method": method, "params": params})
+
+    def answer(self, number: int | None) -> dict[str, Any]:
+        while True:
+            message = self.message()
+            if "method" not in message and message.get("id") == number:
+                return message
+
+    def message(self) -> dict[str, Any]:
+        found = parse(next(framed(self.reading)))
+        assert isinstance(found, dict)
+        return found
+
+    def published(self, version: int) -> dict[str, Any]:
+        while True:
+            message = self.message()
+            if message.get("method") == "textDocument/publishDiagnostics" and message["params"]["version"] == version:
+                return message["params"]
+
+    def begin(self) -> Wire:
+        assert "result" in self.ask(1, "initialize", {"capabilities": {}})
+        self.tell("initialized", {})
+        return self
+
+    def open(self, text: str, uri: str = "file:///nowhere/site.wye") -> None:
+        self.tell(
+            "textDocument/didOpen", {"textDocument": {"uri": uri, "languageId": "wye", "version": 1, "text": text}}
+        )
+
+    def end(self) -> int:
+        assert self.ask(9999, "shutdown")["result"] is None
+        self.tell("exit")
+        return self.process.wait(20)
+
+    def stop(self) -> str:
+        if self.process.poll() is None:
+            self.process.kill()
+        self.process.stdin = None  # perhaps closed already
+        _, complaints = self.process.communicate()
+        return complaints.decode()
+
+
+@pytest.fixture
+def wire() -> Any:
+    found = Wire()
+    yield found
+    found.stop()
+
+
+def hover_at(line: Any = 0, character: Any = 1, uri: Any = "file:///nowhere/site.wye") -> dict[str, Any]:
+    return {"textDocument": {"uri": uri}, "position": {"line": line, "character": character}}
+
+
+def test_nonsense_between_messages_is_answered_and_survived(wire: Wire) -> None:
+    wire.raw(b"hello?\r\n\r\nContent-Length: 9\r\n\r\n{not json")
+    assert wire.answer(None)["error"]["code"] == -32700
+    assert wire.ask(5, "textDocument/hover", hover_at())["error"]["code"] == -32002, "not initialized yet"
+    wire.begin()
+    assert wire.ask(6, "initialize", {"capabilities": {}})["error"]["code"] == -32600
+    for odd in ([], [1], "text", 7, None, {"jsonrpc": "1.0"}, {"jsonrpc": "2.0", "method": 5, "id": 3}):
+        wire.send(odd)
+    wire.send({"jsonrpc": "2.0", "id": 77, "result": None})
+    wire.tell("no/such/notification", {"a": 1})
+    wire.tell("textDocument/didOpen", {"textDocument": 5})
+    wire.tell("textDocument/didChange", None)
+    wire.tell("$/cancelRequest", {"id": [1]})
+    assert wire.ask(8, "no/such/request")["error"]["code"] == -32601
+    wire.open("\ud83d panel", "untitled:half-a-character")
+    assert "result" in wire.ask(10, "textDocument/hover", hover_at(0, 4, "untitled:half-a-character"))
+    wire.open("panel P1 208Y/120 zz\n")
+    assert wire.ask(9, "textDocument/hover", hover_at())["result"]["contents"]["value"].startswith("panel")
+    assert wire.end() == 0
+
+
+@pytest.mark.parametrize(
+    "params",
+    [
+        None,
+        [],
+        {},
+        {"textDocument": {}},
+        hover_at(uri=5),
+        hover_at("x"),
+        {"textDocument": {"uri": "file:///nowhere/site.wye"}},
+    ],
+)
+async def test_parameters_of_the_wrong_shape_are_refused(editor: Editor, params: Any) -> None:
+    editor.open("panel P1 208Y/120\n")
+    if isinstance(params, dict) and "uri" in str(params.get("textDocument")) and "position" not in params:
+        params = {"textDocument": {"uri": editor.uri("site.wye")}}
+    if isinstance(params, dict) and params.get("position", {}).get("line") == "x":
+        params["textDocument"]["uri"] = editor.uri("site.wye")
+    for method in ("textDocument/hover", "textDocument/completion"):
+        with pytest.raises(JsonRpcException):
+            await editor.client.send_plain(method, params)
+
+
+@pytest.mark.parametrize("place", [(9999, 0), (0, 9999), (-5, -5)])
+async def test_places_outside_the_text_are_clamped(editor: Editor, place: tuple[int, int]) -> None:
+    editor.open("panel P1 208Y/120 bus 100 A\n")
+    await editor.client.send_plain("textDocument/hover", hover_at(*place, editor.uri("site.wye")))
+    await editor.client.send_plain("textDocument/completion", hover_at(*place, editor.uri("site.wye")))
+
+
+async def test_a_document_that_was_never_opened_gives_null(editor: Editor) -> None:
+    uri = (editor.folder / "nothing.wye").as_uri()
+    for method in ("textDocument/hover", "textDocument/completion", "textDocument/signatureHelp"):
+        assert await editor.client.send_plain(method, hover_at(0, 0, uri)) is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "\n" * 5,
+        "\0\1\2\x7f\x1b[0m",
+        "\ufeffpanel P1 208Y/120 bus 100 A\n",
+        "panel P1\r\n  1 20 A 1p\r\n\rpanel P2\r",
+        '"' * 500,
+        "[" * 2000,
+        "panel P1 " + "x" * 300_000,
+        'include "site.wye"\n',
+        "feeder A -> A\nfeeder A -> A\npanel A like A\ntype panel A like A\n",
+    ],
+    ids=["empty", "blank", "binary", "bom", "cr", "quotes", "brackets", "long-line", "cycle", "self"],
+)
+async def test_any_text_is_answered(plain_editor: Editor, text: str) -> None:
+    editor = plain_editor
+    uri = f"untitled:{abs(hash(text))}"
+    item = types.TextDocumentItem(uri, "wye", 1, text)
+    editor.client.text_document_did_open(types.DidOpenTextDocumentParams(item))
+    await editor.client.until(lambda: uri in editor.client.published)
+    for method in ("textDocument/hover", "textDocument/completion", "textDocument/signatureHelp"):
+        await editor.client.send_plain(method, hover_at(0, 3, uri))
+    range_ = {"start": {"line": 0, "character": 0}, "end": {"line": 9, "character": 0}}
+    params = {"textDocument": {"uri": uri}, "range": range_, "context": {"diagnostics": []}}
+    await editor.client.send_plain("textDocument/codeAction", params)
+    editor.client.text_document_did_close(types.DidCloseTextDocumentParams(types.TextDocumentIdentifier(uri)))
+
+
+def test_ten_megabytes_are_read_and_an_edit_of_them_is_quick(wire: Wire) -> None:
+    wire.begin()
+    line = "// " + "a rather long remark about nothing at all " * 24 + "\n"
+    text = line * (10_000_000 // len(line)) + "panel P1 208Y/120 zz\n"
+    wire.open(text)
+    assert any(d["code"] == "unreadable-line" for d in wire.published(1)["diagnostics"])
+    end = {"line": text.count("\n") - 1, "character": 18}
+    change = {"range": {"start": end, "end": {**end, "character": 20}}, "text": "bus 100 A"}
+    document = {"uri": "file:///nowhere/site.wye", "version": 2}
+    begun = time.perf_counter()
+    wire.tell("textDocument/didChange", {"textDocument": document, "contentChanges": [change]})
+    found = wire.published(2)["diagnostics"]
+    assert not any(d["code"] == "unreadable-line" for d in found)
+    assert time.perf_counter() - begun < 2.0
+    assert wire.end() == 0
+
+
+_FAILING = """
+import sys
+from wyeline_server import hover, start
+def broken(*_):
+    raise KeyError("a slip of ours")
+hover.hover = broken
+sys.exit(start.main([]))
+"""
+
+
+def test_a_failing_feature_is_logged_told_once_and_answered_with_null(tmp_path: Path) -> None:
+    script = tmp_path / "failing.py"
+    script.write_text(_FAILING)
+    wire = Wire(command=[sys.executable, str(script)])
+    try:
+        wire.begin()
+        wire.open("panel P1 208Y/120\n")
+        told = []
+        for number in (5, 6, 7):
+            wire.send({"jsonrpc": "2.0", "id": number, "method": "textDocument/hover", "params": hover_at()})
+            while True:
+                message = wire.message()
+                if message.get("method") == "window/showMessage":
+                    told.append(message["params"]["message"])
+                if message.get("id") == number:
+                    break
+            assert message["result"] is None
+        assert len(told) == 1 and "textDocument/hover" in told[0] and "a slip of ours" in told[0]
+        assert wire.ask(8, "textDocument/completion", hover_at(0, 3))["result"]["items"], "the rest goes on"
+        assert wire.end() == 0
+    finally:
+        complaints = wire.stop()
+    assert complaints.count("Traceback") == 3
+
+
+def test_a_request_taken_back_is_not_worked_on(wire: Wire) -> None:
+    wire.begin()
+    wire.open("".join(f"panel P-{i} 208Y/120 bus 100 A\n" for i in range(3_000)))
+    wire.send({"jsonrpc": "2.0", "id": 40, "method": "textDocument/hover", "params": hover_at()})
+    wire.tell("$/cancelRequest", {"id": 40})
+    assert wire.answer(40)["error"]["code"] == -32800
+    assert wire.end() == 0
+
+
+def test_a_burst_of_keys_is_judged_once_it_rests(wire: Wire) -> None:
+    """No timer: what has arrived is taken in first, and then published under the last version."""
+    wire.begin()
+    wire.open("".join(f"panel P-{i} 208Y/120 bus 100 A\n" for i in range(3_000)))
+    wire.published(1)
+    messages = b""
+    for version in range(2, 42):
+        place = {"line": 0, "character": 28}
+        params = {
+            "textDocument": {"uri": "file:///nowhere/site.wye", "version": version},
+            "contentChanges": [{"range": {"start": place, "end": place}, "text": "0"}],
+        }
+        body = json.dumps({"jsonrpc": "2.0", "method": "textDocument/didChange", "params": params}).encode()
+        messages += b"Content-Length: %d\r\n\r\n%s" % (len(body), body)
+    wire.raw(messages)
+    versions = []
+    while not versions or versions[-1] != 41:
+        message = wire.message()
+        if message.get("method") == "textDocument/publishDiagnostics":
+            versions.append(message["params"]["version"])
+    assert versions == sorted(versions) and len(versions) < 20
+    assert wire.end() == 0
+
+
+def test_without_a_shutdown_the_end_is_an_error(wire: Wire) -> None:
+    wire.begin()
+    wire.writing.close()
+    assert wire.process.wait(20) == 1
+
+
+def test_unknown_values_in_capabilities_do_not_stop_the_session(wire: Wire) -> None:
+    odd = {
+        "workspace": {"workspaceEdit": {"failureHandling": "sometimes"}},
+        "general": {"positionEncodings": ["utf-8"]},
+    }
+    answer = wire.ask(1, "initialize", {"capabilities": odd, "rootUri": "file:///no/such/folder"})
+    assert answer["result"]["capabilities"]["positionEncoding"] == "utf-8"
+    wire.tell("initialized", {})
+    wire.open("panel P1 208Y/120\n")
+    assert wire.published(1)
+    assert wire.end() == 0
+
+
+def test_over_tcp_on_the_loopback_only() -> None:
+    wire = Wire("--tcp", "0")
+    try:
+        assert wire.process.stderr is not None
+        said = wire.process.stderr.readline().decode()
+        found = re.fullmatch(r"listening on 127\.0\.0\.1:(\d+)\n", said)
+        assert found, said
+        with (
+            socket.create_connection(("127.0.0.1", int(found[1])), timeout=10) as connection,
+            connection.makefile("rb") as reading,
+            connection.makefile("wb") as writing,
+        ):
+            wire.reading, wire.writing = reading, writing
+            wire.begin()
+            wire.open("panel P1 208Y/120 zz\n")
+            assert wire.published(1)["diagnostics"]
+            assert wire.end() == 0
+    finally:
+        wire.process.kill()
+        wire.process.communicate()
+
+
+async def test_long_work_can_be_stopped(editor: Editor) -> None:
+    """A workspace of many models: the user stops it, and the session goes on."""
+    for number in range(60):
+        (editor.folder / f"m{number}.wye").write_text("panel P1 208Y/120 zz\n" * 200)
+    client = Client()
+    await client.start_io(*SERVER)
+    folders = [types.WorkspaceFolder(editor.folder.as_uri(), "models")]
+    await client.initialize_session(
+        types.InitializeParams(capabilities=capabilities("utf-16", pull=True), workspace_folders=folders)
+    )
+    client.progress_reports["long"] = []
+    params = types.WorkspaceDiagnosticParams([], work_done_token="long")
+    work = asyncio.ensure_future(client.workspace_diagnostic_async(params))
+    while len(client.progress_reports["long"]) < 3:
+        await asyncio.sleep(0.01)
+    client.window_work_done_progress_cancel(types.WorkDoneProgressCancelParams("long"))
+    with pytest.raises(JsonRpcException, match="cancelled"):
+        await work
+    assert len(client.progress_reports["long"]) < 62
+    assert type(client.progress_reports["long"][-1]).__name__ == "WorkDoneProgressEnd"
+    assert not client.complaints()
+    await client.shutdown_session()
+    await client.stop()
