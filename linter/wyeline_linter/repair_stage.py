@@ -79,8 +79,11 @@ def by_stage(view: View, link: Link, board: str, route: Route, base: int) -> Can
     tag = new_tag(view.model, stage.kind, target.name)
     draft = Draft()
     left: list[str] = []
-    lines = [_statement(link, stage, tag, sizes), _primary(view, board, taken, tag, sizes)]
+    run = _length_before(link)
+    lines = [_statement(link, stage, tag, sizes), _primary(view, board, taken, tag, sizes, run)]
     _secondary(view, link, onward, tag, draft, lines, left)
+    if run and link.feeder is not None:
+        drop_facts(draft, link.feeder, ("length",))
     _protect(target, sizes, draft)
     if route.redeclared is not None:
         set_voltage(draft, target, route.redeclared.text)
@@ -88,7 +91,10 @@ def by_stage(view: View, link: Link, board: str, route: Route, base: int) -> Can
     draft.below(block, row, lines)
     if stage.kind == "transformer":
         left.append(f"z and x/r of `{tag}`, from its nameplate")
-    left.append(f"length and raceway of `{board} -> {tag}` and of `{tag} -> {target.name}`")
+    if run:
+        left.append(f"the {run} of the old run now lie before `{tag}`; length and raceway of `{tag} -> {target.name}`")
+    else:
+        left.append(f"length and raceway of `{board} -> {tag}` and of `{tag} -> {target.name}`")
     cost = base + route.cost + COST["unknown rating"] * sizes.unresolved
     return Candidate(
         cost,
@@ -161,7 +167,13 @@ def secondary_text(link: Link, stage: Stage) -> str:
     return stage.secondary.text
 
 
-def _primary(view: View, board: str, taken: Taken, tag: str, sizes: Sizes) -> str:
+def _length_before(link: Link) -> str:
+    """The length of the run that is there: it lies before a new unit, which stands near what it feeds (common practice)."""
+    fact = link.feeder.body.facts.get("length") if link.feeder is not None else None
+    return fact.value.text if fact is not None else ""
+
+
+def _primary(view: View, board: str, taken: Taken, tag: str, sizes: Sizes, run: str) -> str:
     parts = [f"feeder {spelled(board)}{taken.written} -> {spelled(tag)}"]
     if sizes.primary_device_a is not None:
         way = taken.map
@@ -170,9 +182,10 @@ def _primary(view: View, board: str, taken: Taken, tag: str, sizes: Sizes) -> st
             parts.append("fuse gG" if view.derivation.practice == "iec" else "fuse CC")
         equipment = view.equipment(board)
         parts.append(wires_for(view, sizes.primary_device_a, len(way.legs), way.system.has_neutral, equipment))
-    parts.append(position_text(taken.positions))
-    missing = "length" if sizes.primary_device_a is not None else "device and length"
-    return "  ".join(p for p in parts if p) + f"  // add {missing}"
+    parts += [run, position_text(taken.positions)]
+    missing = ["device"] if sizes.primary_device_a is None else []
+    missing += [] if run else ["length"]
+    return "  ".join(p for p in parts if p) + (f"  // add {' and '.join(missing)}" if missing else "")
 
 
 def _onward(link: Link, route: Route) -> _Onward:
