@@ -4,7 +4,7 @@
 (require 'flymake)
 (require 'wye-mode)
 
-(setq eglot-sync-connect 10
+(setq eglot-sync-connect 40
       make-backup-files nil
       create-lockfiles nil
       eglot-confirm-server-edits nil)
@@ -15,7 +15,7 @@
 
 (defun wait (what condition)
   "Wait for CONDITION; no idle timer runs in batch, so changes are sent here."
-  (let ((end (+ (float-time) 15)) done)
+  (let ((end (+ (float-time) 40)) done)
     (while (and (not (setq done (funcall condition))) (< (float-time) end))
       (accept-process-output nil 0.05)
       (when (eglot-managed-p) (eglot--signal-textDocument/didChange)))

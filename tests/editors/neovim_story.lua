@@ -3,7 +3,7 @@ local env = vim.env
 local report = {}
 
 local function wait(what, condition)
-  if not vim.wait(15000, condition, 20) then
+  if not vim.wait(40000, condition, 20) then
     error("waited in vain for " .. what)
   end
 end

@@ -45,7 +45,7 @@ class Terminal:
 
     def wait(self, what: str, condition: Callable[[str], object], again: Callable[[], None] | None = None) -> str:
         """The first screen that meets the condition; ``again`` repeats keys that came too early."""
-        end = time.monotonic() + 15
+        end = time.monotonic() + 40
         repeat = time.monotonic() + 3
         while True:
             screen = self.screen()
@@ -134,7 +134,7 @@ def _play(terminal: Terminal, story: Story) -> dict[str, object]:
     terminal.keys("C-u", NEW_PANEL, "Enter")
     terminal.wait("the rename", lambda screen: re.search(rf"panel\s+{NEW_PANEL}\b", screen))
     terminal.keys(":wa", "Enter")
-    end = time.monotonic() + 10
+    end = time.monotonic() + 40
     while any(NEW_PANEL not in file.read_text() for file in (story.site, story.included)) and time.monotonic() < end:
         time.sleep(0.05)
     terminal.keys(":qa!", "Enter")

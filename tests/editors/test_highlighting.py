@@ -185,7 +185,7 @@ def test_the_tree_sitter_parser_reads_as_the_language_reads(expected: Expected, 
     """Helix has no way to be asked, so Neovim loads the parser that is made for Helix."""
     parser = tmp_path / "wye.so"
     source = CONFIGS / "helix" / "tree-sitter-wye" / "src"
-    compiler = program("gcc", "neovim")
+    compiler = program("gcc", "helix")
     subprocess.run(
         [compiler, "-shared", "-fPIC", "-O0", f"-I{source}", str(source / "parser.c"), "-o", str(parser)],
         check=True,

@@ -113,10 +113,12 @@ class Desk:
 
     def wait(self, what: str, condition: Callable[[], Any], again: Callable[[], None] | None = None) -> Any:
         """What the condition answers when it holds. ``again`` are keys for when it does not within a second."""
-        end, repeat = time.monotonic() + 20, time.monotonic() + 1
+        end, repeat = time.monotonic() + 60, time.monotonic() + 1
         while not (found := condition()):
             if time.monotonic() > end:
                 self.picture("failed")
+                for log in sorted(self.story.folder.glob("*.log")):
+                    print(f"--- {log.name}\n{log.read_text(errors='replace')[-1500:]}")
                 print(*(f"-> {m.get('method')}" for m in _messages(self.asked)), sep="\n")
                 print(*(f"<- {json.dumps(m)[:400]}" for m in _messages(self.answered)), sep="\n")
                 pytest.fail(f"waited in vain for {what}")

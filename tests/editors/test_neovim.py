@@ -14,4 +14,4 @@ def test_the_story_in_neovim(story: Story) -> None:
     enter = f"set runtimepath^={CONFIGS / 'neovim'} | filetype plugin on | syntax on"
     driver = str(Path(__file__).parent / "neovim_story.lua")
     nvim = program("nvim", "neovim")
-    story.play([nvim, "--headless", "-u", "NONE", "-i", "NONE", "--cmd", enter, "-S", driver], timeout_s=60)
+    story.play([nvim, "--headless", "-u", "NONE", "-i", "NONE", "--cmd", enter, "-S", driver], timeout_s=150)

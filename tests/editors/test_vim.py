@@ -34,4 +34,4 @@ syntax on
     driver = str(Path(__file__).parent / "vim_story.vim")
     command = [program("vim.nox", "vim"), "-Nu", str(rc), "-i", "NONE", "-es", "-S", driver]
     # Which of the offered fixes; then Ctrl+U over the old name and the new one.
-    plain_story.play(command, timeout_s=60, keys=f"1\n\x15{NEW_PANEL}\n")
+    plain_story.play(command, timeout_s=150, keys=f"1\n\x15{NEW_PANEL}\n")

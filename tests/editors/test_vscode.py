@@ -68,7 +68,7 @@ def _editor(story: Story, environment: dict[str, str], command: list[str], port:
             command, env=environment, stdin=subprocess.DEVNULL, stdout=output, stderr=output, start_new_session=True
         )
         try:
-            end = time.monotonic() + 60
+            end = time.monotonic() + 120
             while True:
                 try:
                     with urllib.request.urlopen(f"http://127.0.0.1:{port}/", timeout=5):
@@ -131,7 +131,7 @@ def test_the_story_through_the_api_of_vscode(story: Story, extension: Path) -> N
     ]
     command += ["--extensions-dir", str(story.folder / "extensions")]
     with _editor(story, environment, command, port):
-        story.play([program("node", "vscode"), str(HERE / "vscode_api.js")], timeout_s=120, **environment)
+        story.play([program("node", "vscode"), str(HERE / "vscode_api.js")], timeout_s=180, **environment)
 
 
 @pytest.mark.editor_vscode
@@ -158,7 +158,7 @@ def test_the_story_on_the_screen_of_vscode(story: Story, extension: Path) -> Non
     command = [node, str(entry), "--auth", "none", "--bind-addr", f"127.0.0.1:{port}", "--disable-telemetry"]
     command += ["--disable-update-check", "--disable-workspace-trust", "--disable-getting-started-override", *places]
     with _editor(story, environment, command, port):
-        story.play([node, str(HERE / "vscode_screen.js")], timeout_s=150, **environment)
+        story.play([node, str(HERE / "vscode_screen.js")], timeout_s=240, **environment)
     report = json.loads(story.report.read_text())
     assert "pip install wyeline" in report["missing"]
     assert EDITORS.exists() and len(list(pictures.glob("*.png"))) >= 4

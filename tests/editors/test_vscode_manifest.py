@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import importlib
 import json
 import re
 from typing import Any
 
 from locate import CONFIGS, TOP
+
+from wyeline_grammar import __version__
+from wyeline_server.server import FEATURES
 
 CLIENT_ONLY = {"wyeline.server.command", "wyeline.server.arguments", "wyeline.trace.server"}
 
@@ -17,19 +21,32 @@ def manifest() -> dict[str, Any]:
     return found
 
 
+def switches() -> dict[str, str]:
+    """The server's switches of kinds of hints and lenses, with what each does."""
+    found: dict[str, str] = {}
+    for feature in FEATURES:
+        module = importlib.import_module(f"wyeline_server.{feature}")
+        found |= {f"wyeline.{name}": text for name, text in getattr(module, "SETTINGS", {}).items()}
+    return found
+
+
 def test_every_setting_that_the_server_asks_for_can_be_set() -> None:
+    properties = manifest()["contributes"]["configuration"]["properties"]
     source = "".join(file.read_text(encoding="utf-8") for file in (TOP / "server" / "wyeline_server").glob("*.py"))
-    asked = {f"wyeline.{name}" for name in re.findall(r"\.setting\(\s*\"([\w.]+)\"", source)}
-    assert asked, "the server reads no setting: has `setting` another name now?"
-    offered = set(manifest()["contributes"]["configuration"]["properties"]) - CLIENT_ONLY
-    assert asked - offered == set(), "add these settings to editor-configs/vscode/package.json"
-    unread = {name for name in offered if f'"{name.removeprefix("wyeline.")}"' not in source}
-    assert unread == set(), "the server reads none of these settings"
+    literal = {f"wyeline.{name}" for name in re.findall(r"\.setting\(\s*\"([\w.]+)\"", source)}
+    assert literal and switches(), "the server reads no settings: are they called otherwise now?"
+    asked = literal | set(switches())
+    assert set(properties) - CLIENT_ONLY == asked, "bring editor-configs/vscode/package.json up to date"
+
+
+def test_switches_say_what_the_server_says_of_them() -> None:
+    properties = manifest()["contributes"]["configuration"]["properties"]
+    for name, text in switches().items():
+        setting = {key: value for key, value in properties[name].items() if key != "order"}
+        assert setting == {"type": "boolean", "default": True, "scope": "window", "description": text}, name
 
 
 def test_the_version_is_the_package_s() -> None:
-    from wyeline_grammar import __version__
-
     lock = json.loads((CONFIGS / "vscode" / "package-lock.json").read_text(encoding="utf-8"))
     assert {manifest()["version"], lock["version"], lock["packages"][""]["version"]} == {__version__}
     assert lock["packages"][""]["devDependencies"] == manifest()["devDependencies"]

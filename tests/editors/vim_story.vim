@@ -3,7 +3,7 @@
 let s:report = {}
 
 function! s:Wait(what, condition) abort
-  let l:end = reltimefloat(reltime()) + 15
+  let l:end = reltimefloat(reltime()) + 40
   while !a:condition()
     if reltimefloat(reltime()) > l:end
       throw 'waited in vain for ' . a:what

@@ -7,7 +7,7 @@ const vscode = require("vscode");
 const report = {};
 
 async function until(what, condition) {
-  const end = Date.now() + 30000;
+  const end = Date.now() + 60000;
   for (;;) {
     const found = await condition();
     if (found) return found;
