@@ -5,6 +5,8 @@ The figures come from the linter; here they are only worded. Text is Markdown.
 
 from __future__ import annotations
 
+import contextlib
+
 from wyeline_grammar.attributes import (
     FLAGS,
     KEYS,
@@ -24,9 +26,12 @@ from wyeline_grammar.notation import Voltage, VoltageForm, parse_voltage
 from wyeline_linter.analysis import View
 from wyeline_linter.board_positions import Occupant, positions_of
 from wyeline_linter.derive import reasons_of
+from wyeline_linter.load_figures import load_figures, load_lines
+from wyeline_linter.loads.sheets import circuit_figure
 from wyeline_linter.systems import Known, SystemState, volts_text
 from wyeline_linter.verdicts import Refusal, Undecided
 from wyeline_linter.windings import Transformed
+from wyeline_linter.working import short
 
 CODE = "```wye\n{}\n```"
 
@@ -46,6 +51,9 @@ def equipment_card(view: View, equipment: Equipment) -> str:
             lines.append(f"**Voltage** {system_text(state.system)}")
         if isinstance(state.winding, Transformed):
             lines.append(f"**Windings** {state.winding.connection}, shifted by {state.winding.shift_deg:g}°")
+    load = load_figures(view, name)
+    if load is not None:
+        lines.append("**Load**\n" + "\n".join(f"- {line.strip()}" for line in load_lines(load)))
     lines += path_text(view, name)
     lines += [refusal for feeder in view.feeders_into(name) if (refusal := refusal_text(view, feeder))]
     return "\n\n".join(lines)
@@ -95,6 +103,8 @@ def circuit_card(view: View, board: Equipment, circuit: PlacedCircuit) -> str:
     occupant = next((o for o in board_positions.occupants if o.circuit is circuit), None)
     legs = legs_of(view, board, occupant) if occupant is not None else ""
     lines.append(legs or "Its legs cannot be told yet.")
+    with contextlib.suppress(KeyError):  # no load is written
+        lines.append(f"**Draws** {short(circuit_figure(view, board.name, circuit.key))}")
     return "\n\n".join(lines)
 
 

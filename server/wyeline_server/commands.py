@@ -3,11 +3,18 @@
 from __future__ import annotations
 
 import asyncio
+import re
+import tempfile
+from pathlib import Path
 from typing import Any
 
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.checklist import Item
+from wyeline_linter.loads.sheets import FIGURES, load_figure
+from wyeline_linter.outputs.text import CAUTION
 from wyeline_linter.repair import Diagnosis, Solution, diagnose, solve
+from wyeline_linter.working import render
+from wyeline_server.documents import uri_of_path
 from wyeline_server.edits import workspace_edit
 from wyeline_server.positions import Json
 from wyeline_server.protocol import REQUEST_FAILED, BadParametersError, RequestError
@@ -17,6 +24,7 @@ from wyeline_server.server import WyelineServer
 def register(server: WyelineServer) -> None:
     server.on("workspace/executeCommand", execute)
     server.on_command("wyeline.connect", connect)
+    server.on_command("wyeline.workingSheet", working_sheet)
 
 
 async def execute(server: WyelineServer, params: Any) -> Any:
@@ -61,6 +69,40 @@ def connect(server: WyelineServer, arguments: list[Any]) -> Json:
         server.protocol.ask("workspace/applyEdit", {"label": chosen["title"], "edit": chosen["edit"]})
         answer["applied"] = number
     return answer
+
+
+def working_sheet(server: WyelineServer, arguments: list[Any]) -> Json:
+    """``wyeline.workingSheet`` [uri, NAME, figure?]: the calculation sheets of a piece of equipment, and shows them.
+
+    Returns ``{name, text}``. A client that can show documents gets them as a file, another one as a message.
+    """
+    if len(arguments) not in (2, 3) or not all(isinstance(a, str) for a in arguments):
+        raise BadParametersError("wyeline.workingSheet takes a document, a name, and perhaps a figure")
+    uri, name = arguments[:2]
+    analysis = server.analysis_at(server.session.path_of(uri))
+    if analysis is None:
+        raise RequestError(REQUEST_FAILED, f"no model can be made of {uri}")
+    bare, _ = _named(analysis, name)
+    wanted = arguments[2:] or list(FIGURES)
+    try:
+        text = "\n".join(render(load_figure(analysis.view, bare, figure)) for figure in wanted)
+    except ValueError as error:
+        raise BadParametersError(str(error)) from None
+    except KeyError:
+        raise RequestError(REQUEST_FAILED, f"`{bare}` carries no load that a sheet could show") from None
+    text = f"{text}\n{CAUTION}\n"
+    _show(server, bare, text)
+    return {"name": bare, "text": text}
+
+
+def _show(server: WyelineServer, name: str, text: str) -> None:
+    if not server.client_can("window.showDocument.support", False):
+        server.protocol.notify("window/showMessage", {"type": 3, "message": text})
+        return
+    folder = Path(tempfile.mkdtemp(prefix="wyeline-"))
+    path = folder / f"{re.sub(r'[^A-Za-z0-9_.-]+', '-', name)}.txt"
+    path.write_text(text, encoding="utf-8")
+    server.protocol.ask("window/showDocument", {"uri": uri_of_path(str(path)), "takeFocus": True})
 
 
 def _named(analysis: Analysis, text: str) -> tuple[str, str | None]:

@@ -7,7 +7,7 @@ handlers, ``handler(server, params) -> plain dict``, by ``server.on``.
 from __future__ import annotations
 
 import asyncio
-import importlib.util
+import importlib
 import inspect
 import logging
 import traceback
@@ -293,8 +293,7 @@ def _initialize(server: WyelineServer, params: Any) -> Json:
     if isinstance(options, dict):
         server.settings = options.get("wyeline", options) if isinstance(options.get("wyeline", options), dict) else {}
     for name in FEATURES:
-        if importlib.util.find_spec(f"wyeline_server.{name}") is not None:
-            importlib.import_module(f"wyeline_server.{name}").register(server)
+        importlib.import_module(f"wyeline_server.{name}").register(server)
     server.state = "ready"
     manager = server.protocol.fm
     built = ServerCapabilitiesBuilder(

@@ -46,6 +46,15 @@ async def test_progress_is_shown_to_a_client_that_sent_a_token(editor: Editor) -
     assert kinds == ["WorkDoneProgressBegin", "WorkDoneProgressReport", "WorkDoneProgressEnd"]
 
 
+async def test_a_working_sheet_shows_the_numbers_and_the_formula(editor: Editor) -> None:
+    editor.open(SITE + "load HTR-1 480 3ph 10 kW\nfeeder MSB -> HTR-1 20 A 3p\n")
+    found = await command(editor, "wyeline.workingSheet", editor.uri("site.wye"), "MSB", "connected")
+    assert "Formula" in found["text"] and "10" in found["text"] and "design aid" in found["text"].lower()
+    hover = types.HoverParams(editor.identifier(), types.Position(2, 13))
+    shown = await editor.client.text_document_hover_async(hover)
+    assert shown is not None and "connected" in str(shown.contents)
+
+
 @pytest.mark.parametrize(
     ("name", "arguments", "says"),
     [
@@ -55,6 +64,7 @@ async def test_progress_is_shown_to_a_client_that_sent_a_token(editor: Editor) -
         ("wyeline.connect", ["URI", "MSB", "MSB"], "cannot feed itself"),
         ("wyeline.connect", ["URI", "MSB", "WET-1", 99], "number 99 is none of them"),
         ("wyeline.connect", ["file:///nowhere/at/all.wye", "MSB", "WET-1"], "no model can be made"),
+        ("wyeline.workingSheet", ["URI", "MSB", "colour"], "no load figure is called colour"),
         ("wyeline.applyEdit", [3], "takes a workspace edit"),
     ],
 )
