@@ -131,6 +131,8 @@ class Model:
     def __init__(self, root: str, files: Files, workspace: str | None = None) -> None:
         self.root = root
         self.store = files
+        self.usual_basis: str | None = None
+        """The basis of projects that state none."""
         self.workspace = workspace if workspace is not None else workspace_of(root)
         self.rebuild()
 
@@ -455,7 +457,7 @@ class Model:
     @property
     def basis(self) -> str | None:
         """``us-2023``, ``iec`` or None: with none only the rules of physics run."""
-        return self.project.text("basis")
+        return self.project.text("basis") or self.usual_basis
 
     @property
     def frequency_hz(self) -> float | None:

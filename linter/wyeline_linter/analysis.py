@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Delta, Equipment, Feeder, Model, Place
@@ -25,6 +25,7 @@ from wyeline_grammar.model import (
 from wyeline_grammar.problems import Problem
 from wyeline_grammar.sources import Files
 from wyeline_linter.board_positions import KeptPositions
+from wyeline_linter.configuration import DEFAULT, Configuration, ConfigurationError, Settings
 from wyeline_linter.derive import Derivation, EquipmentState, FeederState
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.near_names import PARTNER_KEYS, names_in, near_declared
@@ -49,7 +50,17 @@ if TYPE_CHECKING:
 class View:
     """What a rule may look at."""
 
-    __slots__ = ("_books", "derivation", "lines", "model", "network", "overrides", "positions", "scenarios")
+    __slots__ = (
+        "_books",
+        "configuration",
+        "derivation",
+        "lines",
+        "model",
+        "network",
+        "overrides",
+        "positions",
+        "scenarios",
+    )
 
     def __init__(self, model: Model, network: Network, derivation: Derivation) -> None:
         self.model = model
@@ -60,6 +71,7 @@ class View:
         """What `board_positions` keeps of each board."""
         self.lines: dict[str, tuple[tuple[object, ...], tuple[Line | None, ...]]] = {}
         """Lines of `protection.lines`, each with what it was built from."""
+        self.configuration = DEFAULT
         self.overrides: tuple[Override, ...] = ()
         """Rows of the code tables to which the project gives its own value."""
         self._books: dict[SwitchState, LoadBook] = {}
@@ -67,6 +79,16 @@ class View:
     @property
     def basis(self) -> str | None:
         return self.model.basis
+
+    @property
+    def settings(self) -> Settings:
+        """The limits that hold where the model states none of its own."""
+        return self.configuration.settings
+
+    @property
+    def units(self) -> Literal["si", "us"]:
+        """The units in which lengths and sizes are printed."""
+        return self.configuration.units or ("us" if (self.basis or "").startswith("us") else "si")
 
     @property
     def tables(self) -> Basis | None:
@@ -144,10 +166,21 @@ class Analysis:
     cannot be read, KeyError where the model has no such scenario.
     """
 
-    def __init__(self, root: str, files: Files, workspace: str | None = None, scenario: str | None = None) -> None:
+    def __init__(
+        self,
+        root: str,
+        files: Files,
+        workspace: str | None = None,
+        scenario: str | None = None,
+        configuration: Configuration = DEFAULT,
+    ) -> None:
         self.files = files
         self.scenario = scenario
+        self.configuration = configuration
+        self.configuration_error: ConfigurationError | None = None
+        """Table rows of the configuration that fit no row of the basis: none of them is used then."""
         self.model = Model(root, files, workspace)
+        self.model.usual_basis = configuration.basis
         self.ran: Counter[str] = Counter()
         """What ran since the start, by step: tests prove with it what an edit did not touch."""
         self._text: dict[Block, list[Finding]] = {}
@@ -168,6 +201,8 @@ class Analysis:
         self.derivation.all()
         self.ran["derive"] += len(self.derivation.last_run)
         self.view = View(model, self.network, self.derivation)
+        self.view.configuration = self.configuration
+        self.view.overrides = self._overrides()
         self._structure = {name: structure_key(e) for name, e in model.equipment.items()}
         self._feeder_structure = {key: feeder_structure_key(f) for key, f in model.feeders.items()}
         self._sorts = {name: entries[0].sort for name, entries in model.declared.items()}
@@ -189,6 +224,14 @@ class Analysis:
             if statement.name is not None and statement.name.text == self.scenario:
                 return scenario_state(self.model, statement)
         raise KeyError(self.scenario)
+
+    def _overrides(self) -> tuple[Override, ...]:
+        self.configuration_error = None
+        try:
+            return self.configuration.overrides_for(self.model.basis)
+        except ConfigurationError as error:
+            self.configuration_error = error
+            return ()
 
     def _load_rules(self) -> None:
         basis = self.model.basis
@@ -401,7 +444,8 @@ class Analysis:
         """Every finding in its one order: those accepted by an ``allow`` marked, allowances that silence none added."""
         if self._findings is None:
             raw = [f for group in self._groups() for f in group]
-            self._findings = sorted(self._with_allowances(raw), key=lambda f: f.sort_key)
+            judged = self.configuration.applied(self._with_allowances(raw))
+            self._findings = sorted(judged, key=lambda f: f.sort_key)
         return self._findings
 
     def _groups(self) -> Iterator[list[Finding]]:

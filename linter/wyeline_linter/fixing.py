@@ -12,6 +12,7 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.lines import LineIndex
 from wyeline_grammar.sources import Files, SourceError, read_text
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.configuration import DEFAULT, Configuration
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 
 MAX_PASSES = 10
@@ -80,7 +81,13 @@ def choose(findings: Iterable[Finding], allowed: frozenset[Safety]) -> list[Fix]
     return chosen
 
 
-def fix_model(root: str, reader: Callable[[str], str], allowed: frozenset[Safety], workspace: str | None) -> Outcome:
+def fix_model(
+    root: str,
+    reader: Callable[[str], str],
+    allowed: frozenset[Safety],
+    workspace: str | None,
+    configuration: Configuration = DEFAULT,
+) -> Outcome:
     """Apply fixes to a model until nothing more can be mended; nothing is written.
 
     A pass after which the model has more errors than before is thrown away and ends the work.
@@ -90,7 +97,7 @@ def fix_model(root: str, reader: Callable[[str], str], allowed: frozenset[Safety
     def overlaid(path: str) -> str:
         return outcome.texts[path] if path in outcome.texts else reader(path)
 
-    analysis = Analysis(root, Files(overlaid), workspace)
+    analysis = Analysis(root, Files(overlaid), workspace, configuration=configuration)
     for _ in range(MAX_PASSES):
         findings = analysis.findings()
         fixes = choose(findings, allowed)
@@ -107,7 +114,7 @@ def fix_model(root: str, reader: Callable[[str], str], allowed: frozenset[Safety
         except Overlap:
             outcome.texts = before
             break
-        again = Analysis(root, Files(overlaid), workspace)
+        again = Analysis(root, Files(overlaid), workspace, configuration=configuration)
         if _errors(again.findings()) > _errors(findings):
             outcome.texts = before
             outcome.thrown_away = True

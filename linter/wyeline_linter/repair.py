@@ -227,7 +227,11 @@ class Trial:
         scenario = view.network.state.name
         named = {s.name.text for _, s in view.model.scenarios if s.name is not None}
         self.analysis = Analysis(
-            view.model.root, self.files, view.model.workspace, scenario if scenario in named else None
+            view.model.root,
+            self.files,
+            view.model.workspace,
+            scenario if scenario in named else None,
+            view.configuration,
         )
         self.before = self._faults()
 

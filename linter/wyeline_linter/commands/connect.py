@@ -11,6 +11,7 @@ from wyeline_grammar.sources import Files, SourceError, read_text, workspace_of
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.checklist import QUESTIONS, READINGS, for_connection
 from wyeline_linter.commands.roots import roots_of
+from wyeline_linter.configuration import load_for
 from wyeline_linter.connected_load import leg_loads
 from wyeline_linter.findings import Edit, Finding
 from wyeline_linter.fixing import apply_edits, write_atomically
@@ -33,7 +34,7 @@ def run(arguments: argparse.Namespace) -> int:
     if len(roots) > 1:
         listed = ", ".join(shown_path(r) for r in roots)
         raise SourceError(arguments.path, f"this folder holds {len(roots)} models; name one: {listed}")
-    analysis = Analysis(roots[0], files, workspace_of(roots[0]))
+    analysis = Analysis(roots[0], files, workspace_of(roots[0]), configuration=load_for(roots[0]))
     source, _ = _named(analysis, arguments.source)
     target, port = _named(analysis, arguments.target)
     if source is target:

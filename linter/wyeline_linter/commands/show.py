@@ -5,11 +5,13 @@ from __future__ import annotations
 import argparse
 import json
 import sys
-from typing import Any
+from typing import Any, Literal
 
+from wyeline_grammar.quantities import format_quantity
 from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.commands.roots import roots_of
+from wyeline_linter.configuration import load_for
 from wyeline_linter.figures import model_figures
 from wyeline_linter.load_figures import load_lines
 from wyeline_linter.outputs.text import CAUTION, shown_path
@@ -28,7 +30,8 @@ def run(arguments: argparse.Namespace) -> int:
     if len(roots) > 1:
         listed = ", ".join(shown_path(r) for r in roots)
         raise SourceError(arguments.path, f"this folder holds {len(roots)} models; name one: {listed}")
-    analysis = Analysis(roots[0], files, workspace_of(roots[0]), scenario=arguments.scenario)
+    configuration = load_for(roots[0])
+    analysis = Analysis(roots[0], files, workspace_of(roots[0]), arguments.scenario, configuration)
     figures = model_figures(analysis.view, arguments.name)
     if arguments.name is not None and not figures["equipment"] and not figures["feeders"]:
         near = analysis.view.near_names(arguments.name)
@@ -41,7 +44,7 @@ def run(arguments: argparse.Namespace) -> int:
     for name, entry in figures["equipment"].items():
         print(equipment_text(name, entry))
     for key, entry in figures["feeders"].items():
-        print(feeder_text(key, entry))
+        print(feeder_text(key, entry, analysis.view.units))
     print(CAUTION)
     return 0
 
@@ -65,8 +68,8 @@ def equipment_text(name: str, entry: dict[str, Any]) -> str:
     return "\n".join(lines) + "\n"
 
 
-def feeder_text(key: str, entry: dict[str, Any]) -> str:
-    """One feeder for people."""
+def feeder_text(key: str, entry: dict[str, Any], units: Literal["si", "us"] = "si") -> str:
+    """One feeder for people, lengths in the units asked for."""
     lines = [f"feeder {key}" + ("  (normally open)" if entry["normally_open"] else "")]
     if entry["refused"] is not None:
         refused = entry["refused"]
@@ -77,6 +80,8 @@ def feeder_text(key: str, entry: dict[str, Any]) -> str:
         ]
     elif entry["carried"] is not None:
         lines.append(f"  carries   {entry['carried']['in_words']}  on {' '.join(entry['legs'])}")
+    if entry["length_m"] is not None:
+        lines.append(f"  length    {format_quantity(entry['length_m'], 'length', units)}")
     for figure, reasons in entry["unknown"].items():
         lines.append(f"  {figure:<8}  unknown: {'; '.join(reasons)}")
     return "\n".join(lines) + "\n"

@@ -155,7 +155,6 @@ UNBALANCED = rule(
     mends=True,
     clause={"iec": "60364-3 (division of load over the legs)"},
 )
-_LIMIT = 0.15
 _FROM = 0.5
 """Only where the legs carry half of the bus on the mean: on a nearly empty board unbalance harms nobody."""
 
@@ -173,7 +172,8 @@ def legs_unbalanced(view: View, equipment: Equipment) -> Iterator[Finding]:
     legs = {leg: abs(amps[INDEX[leg]]) for leg in system.legs}
     mean = sum(legs.values()) / len(legs)
     off = unbalance(tuple(legs.values()))
-    if off <= _LIMIT or mean <= _FROM * limit:
+    allowed = view.settings.balance
+    if off <= allowed or mean <= _FROM * limit:
         return
     worst = max(legs, key=lambda leg: legs[leg])
     listed = ", ".join(f"{leg} {value:.1f} A" for leg, value in legs.items())
@@ -189,7 +189,7 @@ def legs_unbalanced(view: View, equipment: Equipment) -> Iterator[Finding]:
         equipment.place,
         f"{legs[worst]:.1f} A on leg {worst} of `{equipment.name}`, {100 * off:.0f} % above the mean of its legs",
         found=listed,
-        needed=f"each leg within {100 * _LIMIT:.0f} % of the mean, {mean:.1f} A",
+        needed=f"each leg within {100 * allowed:.0f} % of the mean, {mean:.1f} A",
         change=moves,
         subject=equipment.name,
         fixes=fixes,

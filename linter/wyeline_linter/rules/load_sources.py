@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 _US = 'project "Annex"\n  basis us-2023\n'
 _UTIL = "utility UTIL 480Y/277  fault 20 kA, x/r 6\n"
-_FULL, _NEARLY = 1.0005, 0.8
+_FULL = 1.0005
 
 
 SOURCE = rule(
@@ -70,7 +70,8 @@ def source_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
     if not shares:
         return
     share, load, limit = max(shares)
-    if share <= _NEARLY:
+    nearly = view.settings.loading
+    if share <= nearly:
         return
     over = share > _FULL
     yield SOURCE.finding(
@@ -78,7 +79,7 @@ def source_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
         f"{load} of `{equipment.name}`, which is made for {limit}: {100 * share:.0f} %",
         severity=Severity.ERROR if over else Severity.WARNING,
         found=load,
-        needed=f"{limit} at the most" if over else f"{100 * _NEARLY:.0f} % of {limit}, so that there is a reserve",
+        needed=f"{limit} at the most" if over else f"{100 * nearly:.0f} % of {limit}, so that there is a reserve",
         change="Move load to another source or another leg, shed some, or choose a larger source.",
         subject=equipment.name,
     )
@@ -141,7 +142,8 @@ def transformer_overload(view: View, equipment: Equipment) -> Iterator[Finding]:
     total = abs(view.loads.counted(equipment.name).demand.va)
     worst = worst_winding(view.loads, equipment.name)
     share = worst.share if worst is not None else total / rating
-    if share <= _NEARLY:
+    nearly = view.settings.loading
+    if share <= nearly:
         return
     over = share > _FULL
     load = _winding_text(worst) if worst is not None else f"{total / 1e3:.1f} kVA of {rating / 1e3:g} kVA"
@@ -151,10 +153,10 @@ def transformer_overload(view: View, equipment: Equipment) -> Iterator[Finding]:
         f"{load} in `{equipment.name}`: {100 * share:.0f} % of {'its share' if worst is not None else 'it'}",
         severity=Severity.ERROR if over else Severity.WARNING,
         found=f"{load}; {all_of_it}",
-        needed="100 % at the most" if over else f"{100 * _NEARLY:.0f} % at the most, so that there is a reserve",
+        needed="100 % at the most" if over else f"{100 * nearly:.0f} % at the most, so that there is a reserve",
         change="Spread the load over the windings, or choose the next size.",
         subject=equipment.name,
-        fixes=_next_size(view, equipment, rating * share / (1.0 if over else _NEARLY)),
+        fixes=_next_size(view, equipment, rating * share / (1.0 if over else nearly)),
     )
 
 

@@ -389,7 +389,8 @@ def few_spare_positions(view: View, equipment: Equipment) -> Iterator[Finding]:
     free = board.spaces - len(devices)
     reserve = equipment.body.number("reserve")
     reserve = reserve if reserve is not None else view.model.project.number("reserve")
-    least = max(1.0, (reserve or 0.0) * board.spaces)
+    reserve = reserve if reserve is not None else view.settings.reserve
+    least = max(1.0, reserve * board.spaces)
     if free >= least:
         return
     asked = f"{reserve * 100:g} % of {board.spaces}, that is {least:.3g}" if reserve else "at least 1"
