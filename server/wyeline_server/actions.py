@@ -83,11 +83,10 @@ class _Here:
         """The findings that the range touches, each with its range."""
         positions = self.server.session.positions
         found = []
-        for finding, _ in self.server.diagnostics.findings_in(self.path):
-            if self.start[0] <= finding.place.row <= self.end[0]:
-                range_ = positions.span(finding.place.block, finding.place.span)
-                if overlaps(range_, self.start, self.end):
-                    found.append((finding, range_))
+        for finding, _ in self.server.diagnostics.findings_in(self.path, (self.start[0], self.end[0])):
+            range_ = positions.span(finding.place.block, finding.place.span)
+            if overlaps(range_, self.start, self.end):
+                found.append((finding, range_))
         return found
 
     def quick_fixes(self) -> Iterator[Json]:

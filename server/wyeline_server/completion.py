@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
+from itertools import islice
 from typing import Any
 
 from lsprotocol import types
 
+from wyeline_linter.repair_edits import spelled
 from wyeline_server import cards
 from wyeline_server.completion_slots import slot_at
 from wyeline_server.hover import content
@@ -57,12 +59,15 @@ def answer(server: WyelineServer, params: Any) -> Json | None:
 def chosen(items: Iterable[Json], prefix: str) -> tuple[list[Json], bool]:
     """The items that what is typed may become, and whether these are all."""
     folded = prefix.casefold()
-    found = [item for item in items if folded in str(item.get("filterText", item["label"])).casefold()]
+    fitting = (item for item in items if folded in item["label"].casefold())
+    found = list(islice(fitting, MOST + 1))
     return found[:MOST], len(found) <= MOST
 
 
 def _finished(item: Json, number: int, range_: Json, path: str, snippets: bool) -> Json:
     new = item.pop("insertText", item["label"])
+    if item.pop("isName", False):
+        new = spelled(new)
     if "${" in new:
         if snippets:
             item["insertTextFormat"] = 2

@@ -7,7 +7,9 @@ published for a text that is older than the client's.
 from __future__ import annotations
 
 import asyncio
+import bisect
 import os
+import sys
 from typing import Any
 
 from lsprotocol import types
@@ -45,7 +47,6 @@ class Diagnostics:
 
     def __init__(self, server: WyelineServer) -> None:
         self.server = server
-        self._grouped: dict[str, tuple[list[Finding], dict[str, list[Finding]]]] = {}
         self._told: dict[str, tuple[int | None, list[Json]]] = {}
         self._files_of_root: dict[str, set[str]] = {}
         self._results: dict[str, tuple[str, list[Json]]] = {}
@@ -57,14 +58,17 @@ class Diagnostics:
 
     # what there is to tell
 
-    def findings_in(self, path: str) -> list[tuple[Finding, str]]:
-        """The findings in a file, in their order, each with the models that it holds in (empty: in all of them)."""
+    def findings_in(self, path: str, rows: tuple[int, int] | None = None) -> list[tuple[Finding, str]]:
+        """The findings in a file, in their order, each with the models that it holds in (empty: in all of them).
+
+        ``rows`` keeps to those that begin between two lines, both included.
+        """
         analyses = self.session.analyses_of(path)
         if len(analyses) == 1:
-            return [(finding, "") for finding in self._of(analyses[0], path)]
+            return [(finding, "") for finding in self._of(analyses[0], path, rows)]
         counts: dict[tuple[Any, ...], tuple[Finding, list[str]]] = {}
         for analysis in analyses:
-            for finding in self._of(analysis, path):
+            for finding in self._of(analysis, path, rows):
                 key = (*finding.sort_key, finding.severity, finding.place.span.line)
                 counts.setdefault(key, (finding, []))[1].append(os.path.basename(analysis.model.root))
         return [
@@ -72,24 +76,20 @@ class Diagnostics:
             for _, (finding, roots) in sorted(counts.items())
         ]
 
-    def _of(self, analysis: Analysis, path: str) -> list[Finding]:
-        findings = analysis.findings()
-        root = analysis.model.root
-        known = self._grouped.get(root)
-        if known is None or known[0] is not findings:
-            groups: dict[str, list[Finding]] = {}
-            for finding in findings:
-                if finding.allowed is None:
-                    groups.setdefault(finding.place.file, []).append(finding)
-            known = self._grouped[root] = (findings, groups)
-        return known[1].get(path, [])
+    @staticmethod
+    def _of(analysis: Analysis, path: str, rows: tuple[int, int] | None) -> list[Finding]:
+        findings = analysis.findings()  # in one order: file, then line
+        first, last = rows if rows is not None else (0, sys.maxsize)
+        start = bisect.bisect_left(findings, (path, first), key=_line)
+        end = bisect.bisect_right(findings, (path, last), key=_line)
+        return [finding for finding in findings[start:end] if finding.allowed is None]
 
     def diagnostics(self, path: str) -> list[Json]:
         """A file's diagnostics, the worst where there are too many to show."""
         found = self.findings_in(path)
         left_out = len(found) - MAX_SHOWN
         if left_out > 0:
-            found = sorted(found, key=lambda f: -f[0].severity)[:MAX_SHOWN]
+            found = _worst(found)
         made = [self.diagnostic(finding, models) for finding, models in found]
         if left_out > 0:
             made.append(_left_out(left_out))
@@ -138,7 +138,6 @@ class Diagnostics:
         for root in roots | gone:
             paths |= self._files_of_root.pop(root, set())
             if root in gone:
-                self._grouped.pop(root, None)
                 continue
             if not self._wanted(root):
                 continue
@@ -229,6 +228,20 @@ class Diagnostics:
                 others += 1
         if others > 1:
             self.server.protocol.ask("workspace/diagnostic/refresh", None)
+
+
+def _line(finding: Finding) -> tuple[str, int]:
+    return finding.place.block.file, finding.place.row
+
+
+def _worst(found: list[tuple[Finding, str]]) -> list[tuple[Finding, str]]:
+    """As many as are shown, the gravest first, each kind in its order."""
+    chosen: list[tuple[Finding, str]] = []
+    for severity in sorted(Severity, reverse=True):
+        chosen += [each for each in found if each[0].severity is severity]
+        if len(chosen) >= MAX_SHOWN:
+            break
+    return chosen[:MAX_SHOWN]
 
 
 def message(finding: Finding, models: str = "") -> str:

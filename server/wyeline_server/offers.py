@@ -104,8 +104,9 @@ class Offers:
         return item
 
     def _named(self, name: str, detail: str) -> Json:
-        data = {"sort": "name", "word": name}
-        return _item(name, _NAME, detail, name if self.slot.quoted else spelled(name), data)
+        item = _item(name, _NAME, detail, data={"sort": "name", "word": name})
+        item["isName"] = not self.slot.quoted  # quotes where it needs them are set for what is sent
+        return item
 
     def _legs(self) -> Iterator[Json]:
         ends = ends_in(self.line)

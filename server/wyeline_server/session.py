@@ -6,6 +6,7 @@ asked, so that a burst of keystrokes is judged once.
 
 from __future__ import annotations
 
+import gc
 import logging
 import os
 from collections.abc import Iterable
@@ -71,6 +72,7 @@ class Session:
         self.documents: dict[str, Document] = {}
         self._kept: dict[str, _Kept] = {}
         self._touched: set[str] = set()
+        self._let_go = False
 
     # workspace folders and files on disk
 
@@ -214,7 +216,7 @@ class Session:
         kept = self._kept.get(root)
         if kept is None:
             try:
-                kept = _Kept(Analysis(root, self.files, workspace_of(root)))
+                kept = _Kept(self._built(root))
             except SourceError as error:
                 logger.info("no model: %s", error)
                 return None
@@ -232,6 +234,19 @@ class Session:
                 del self._kept[root]
                 raise
         return kept.analysis
+
+    def _built(self, root: str) -> Analysis:
+        """A new analysis. The collector stays out of what lives on: walking a large model would stall a keystroke."""
+        if self._let_go:
+            gc.unfreeze()
+            gc.collect()
+            self._let_go = False
+        gc.disable()
+        try:
+            return Analysis(root, self.files, workspace_of(root))
+        finally:
+            gc.enable()
+            gc.freeze()
 
     def analyses_of(self, path: str) -> list[Analysis]:
         """The analyses of every model that a file belongs to, in the order of their root files."""
@@ -252,6 +267,7 @@ class Session:
         gone = [root for root in self._kept if root not in used]
         for root in gone:
             del self._kept[root]
+            self._let_go = True
         return gone
 
     def take_touched(self) -> set[str]:
@@ -277,7 +293,7 @@ class Session:
                 self._drop(root)
 
     def _drop(self, root: str) -> None:
-        self._kept.pop(root, None)
+        self._let_go |= self._kept.pop(root, None) is not None
         self._touched.add(root)
 
 

@@ -13,7 +13,7 @@ project "Boat shed {DIFFICULT}"
 
 utility     GRID    480Y/277            fault 14 kA, fault-min 9 kA, x/r 4
 switchboard MSB     480Y/277            bus 400 A, main 400 A, rated 22 kA
-feeder GRID        -> MSB                3x500kcmil + N 500kcmil + G #3 Cu  12 m in 3 inch RMC
+feeder GRID        -> MSB                2 sets 3x250kcmil + N 250kcmil + G #2 Cu  12 m
 """
 PANEL = f'panel       WET-1   120/240             bus 125 A, rated 10 kA, spaces 12 "Wet dock {DIFFICULT}"\n'
 FEEDER = "feeder MSB         -> WET-1   100 A 2p\n"
