@@ -1,7 +1,7 @@
 """The one way a ``.wye`` file is set: fixed columns, one line at a time.
 
-Only blanks and commas change (and signs such as ``×`` that have a plain spelling). Every line is set by itself, at stops
-that depend on its kind alone, so one changed fact is one changed line. A line that cannot be read stays as it is.
+Only blanks and commas change (and signs such as ``×`` that have a plain spelling). Every line is set by itself, at
+stops that depend on its kind alone, so one changed fact is one changed line. A line that cannot be read stays as it is.
 """
 
 from __future__ import annotations
@@ -49,14 +49,14 @@ def _format_block(lines: tuple[str, ...]) -> tuple[str, ...]:
 
 
 def _set_line(raw: str, line: Line) -> str:
+    if line.problems or line.form == "broken":
+        return raw
     raw = raw.removeprefix("\ufeff")
     if line.form == "blank":
         return ""
     indented = raw[:1] in (" ", "\t", "\u00a0")
     if line.form in ("comment", "doc"):
         return (INDENT if indented else "") + raw.strip(" \t\u00a0")
-    if line.problems or line.form == "broken":
-        return raw
     words = _compose(raw, line)
     comment = (line.comment or "").strip(" \t\u00a0")
     made = words.rstrip() + (f"  {comment}" if comment else "")

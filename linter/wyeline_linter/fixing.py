@@ -18,14 +18,14 @@ from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 MAX_PASSES = 10
 
 
-class Overlap(Exception):
+class OverlapError(Exception):
     """Two fixes want the same stretch of text."""
 
 
 def apply_edits(text: str, edits: Sequence[Edit]) -> str:
     """The text of one file after edits of its blocks. The file's own line ends are kept.
 
-    Raises Overlap where two edits touch the same stretch.
+    Raises OverlapError where two edits touch the same stretch.
     """
     index = LineIndex(text)
     newline = "\r\n" if "\r\n" in text else ("\r" if "\r" in text and "\n" not in text else "\n")
@@ -42,7 +42,7 @@ def apply_edits(text: str, edits: Sequence[Edit]) -> str:
     at = 0
     for start, end, _, new in spans:
         if start < at:
-            raise Overlap
+            raise OverlapError
         parts += [text[at:start], new]
         at = end
     return "".join([*parts, text[at:]])
@@ -111,7 +111,7 @@ def fix_model(
         try:
             for path, list_of in edits.items():
                 outcome.texts[path] = apply_edits(overlaid(path), list_of)
-        except Overlap:
+        except OverlapError:
             outcome.texts = before
             break
         again = Analysis(root, Files(overlaid), workspace, configuration=configuration)
@@ -149,4 +149,4 @@ def write_atomically(path: str, text: str) -> None:
         raise SourceError(path, f"it could not be written ({error.strerror or error})") from None
 
 
-__all__ = ["Outcome", "Overlap", "apply_edits", "choose", "fix_model", "read_text", "write_atomically"]
+__all__ = ["Outcome", "OverlapError", "apply_edits", "choose", "fix_model", "read_text", "write_atomically"]

@@ -46,7 +46,7 @@ def digest(data: bytes) -> str:
 
 
 def own_fingerprint() -> str:
-    """A digest of Wyeline itself: its version and the size and time of its files, so that a changed rule is never stale."""
+    """A digest of Wyeline itself: version, sizes and times of its files; a changed rule never gives a stale answer."""
     import wyeline_grammar
     import wyeline_linter
 
