@@ -42,8 +42,20 @@ class Block:
         return self.first_line + len(self.lines)
 
 
+_BLANKS = " \t\u00a0\ufeff"
+
+
 def _indented_or_blank(line: str) -> bool:
-    return not line or (line[0] in " \t\u00a0\ufeff" and (line[0] != "\ufeff" or len(line) == 1))
+    if not line or line[0] in " \t\u00a0":
+        return True
+    if line[0] not in ",\ufeff":
+        return False
+    return (line[0] == "\ufeff" and line[1:2] in _BLANKS) or _blank(line)
+
+
+def _blank(line: str) -> bool:
+    """Whether a line has no words: a comma is a blank."""
+    return not line.strip(_BLANKS + ",")
 
 
 def _starts(lines: Sequence[str]) -> Iterator[int]:
@@ -53,7 +65,7 @@ def _starts(lines: Sequence[str]) -> Iterator[int]:
         if _indented_or_blank(line):
             if i == 0:
                 yield 0
-            if state == "doc" and not line.strip():
+            if state == "doc" and _blank(line):
                 state = "statement"  # a blank line cuts the documentation off from what follows
             continue
         text = line.lstrip("\ufeff")

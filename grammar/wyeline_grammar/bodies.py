@@ -74,8 +74,8 @@ class BodyBuilder:
                 self._attribute(phrase, span)
 
     def _attribute(self, phrase: Phrase, span: m.Span) -> None:
-        got = interpret(self.place, phrase)
-        self.problems.extend(p._replace(line=span.line) for p in got.problems)
+        got = interpret(self.place, phrase, span.line)
+        self.problems.extend(got.problems)
         if got.name is None:
             return
         if phrase.form in ("flag", "class"):

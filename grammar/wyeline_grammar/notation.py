@@ -75,6 +75,10 @@ _VOLTAGE = re.compile(
 )
 
 
+_HIGHEST_V = 1_000_000.0
+"""No system on earth works at more (common practice, no source); a longer figure is a slip."""
+
+
 def _number(value: float) -> str:
     return f"{value:g}"
 
@@ -90,6 +94,9 @@ def parse_voltage(text: str) -> Voltage:
     if match is None:
         raise NotationError(f"`{text}` is no voltage notation", ("480Y/277", "480 3ph", "120/240", "240 1ph", "48 dc"))
     scale = 1000.0 if match["unit"] == "kV" else 1.0
+    for figure in (match["first"], match["second"] or "1"):
+        if not 0 < float(figure) * scale <= _HIGHEST_V:
+            raise NotationError(f"`{text}`: a voltage lies above zero and below {_HIGHEST_V / 1e3:g} kV")
     unit = " kV" if match["unit"] == "kV" else ""
     first, phases = float(match["first"]), match["phases"]
     second = float(match["second"]) if match["second"] else None

@@ -10,7 +10,7 @@ from __future__ import annotations
 from wyeline_grammar import memo
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.syntax import BlockSyntax, Line
-from wyeline_grammar.tokens import cut, is_statement
+from wyeline_grammar.tokens import BLANKS, cut, is_statement
 
 DETAIL_ALONE = "detail-without-statement"
 
@@ -95,7 +95,7 @@ def _parse_block(lines: tuple[str, ...]) -> BlockSyntax:
                 head = row if head is None else head
             elif not owned and not _stands_alone_already(line):
                 line = line._replace(problems=(_detail_alone(text, line),))
-        elif statement:
+        elif statement and line.form != "blank":
             owned = False
         if row and line.problems:
             line = line._replace(problems=tuple(_moved(problem, row) for problem in line.problems))
@@ -109,7 +109,7 @@ def _stands_alone_already(line: Line) -> bool:
 
 
 def _detail_alone(text: str, line: Line) -> Problem:
-    start = len(text) - len(text.lstrip())
+    start = len(text) - len(text.lstrip(BLANKS + ","))
     end = max((token.end for token in (*line.head, *(t for p in line.phrases for t in p.tokens))), default=len(text))
     return Problem(
         rule=DETAIL_ALONE,

@@ -116,6 +116,9 @@ _SPELLED = re.compile(
 _PLAIN_SIGNS = str.maketrans(
     {"×": "x", "²": "2", "°": "deg", "Ω": "ohm", "\u2126": "ohm", "·": ".", "→": "->", "≤": "<=", "≥": ">="}
 )
+_FIGURES = frozenset(kind for kind, _ in _NUMERIC)
+_TOO_LONG = re.compile("[0-9]{16,}")
+"""A figure of more digits is no figure of any building; nothing can be calculated with it exactly."""
 _AS_WRITTEN = frozenset({"TEXT", "PORT", "NAME", "ERROR"})
 
 _KIND: dict[str, str] = {}
@@ -145,6 +148,8 @@ def _classify(lexeme: str) -> str:
             kind = match.lastgroup.rpartition("_")[0]
             if kind == "WORD":
                 kind = word_kind(lexeme)
+            elif kind in _FIGURES and _TOO_LONG.search(lexeme):
+                kind = "ERROR"
         elif not lexeme.isascii() and _is_name_with_marks(lexeme):
             kind = "NAME"
         elif not lexeme.isascii() and "." in lexeme and _is_name_with_marks(lexeme.rpartition(".")[0]):

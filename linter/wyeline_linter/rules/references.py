@@ -253,7 +253,7 @@ def _claims(view: View, claims: tuple[Claim, ...], block: Block, subject: str) -
     for claim in claims:
         if claim.name in CLAIMS:
             continue
-        start = claim.span.start + len("claim ")
+        start = max(block.lines[claim.span.line].find(claim.name, claim.span.start), 0)
         place = Place(block, Span(claim.span.line, start, start + len(claim.name)))
         near_names = near(claim.name, CLAIMS)
         shown = listed([f"`{n}`" for n in near_names or list(CLAIMS)])
