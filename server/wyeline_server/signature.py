@@ -125,6 +125,7 @@ def _active(form: Form, words: list[Token], tokens: tuple[Token, ...]) -> int:
     written = {t.text for t in words} | ({under_way.text} if under_way.kind == "KEY" else set())
     told_by_place = [i for i, key in enumerate(keys) if not key]
     plain = sum(1 for t in words[1:] if t.kind in _COUNTED and not _behind_key(words, t))
+    plain += words[0].kind in ("NUMBER", "LIST")  # a circuit begins with its positions
     for number, part in enumerate(told_by_place):
         if number >= plain and (number < 3 or not any(k in written for k in keys if k)):
             return part

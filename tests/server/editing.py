@@ -98,6 +98,9 @@ def capabilities(encoding: str, *, pull: bool = False) -> types.ClientCapabiliti
     found.general = found.general or types.GeneralClientCapabilities()
     found.general.position_encodings = [types.PositionEncodingKind(encoding)]
     assert found.text_document is not None
+    assert found.workspace is not None
+    found.workspace.did_change_watched_files = types.DidChangeWatchedFilesClientCapabilities(dynamic_registration=True)
+    found.workspace.did_change_configuration = types.DidChangeConfigurationClientCapabilities(dynamic_registration=True)
     found.text_document.diagnostic = types.DiagnosticClientCapabilities() if pull else None
     return found
 

@@ -6,9 +6,11 @@ import asyncio
 import importlib
 import io
 import json
+from pathlib import Path
 from typing import Any
 
 import pytest
+from editing import Editor
 from lsprotocol import types
 
 from wyeline_server.protocol import framed, parse
@@ -155,3 +157,20 @@ def test_the_installed_protocol_library_is_one_that_was_tested() -> None:
     from importlib.metadata import version
 
     assert version("pygls").split(".")[:2] == ["2", "1"]
+
+
+async def test_a_client_that_registers_is_asked_for_files_and_settings(editor: Editor) -> None:
+    await editor.request("workspace/symbol", {"query": "x"})
+    methods = {r.method for r in editor.client.registrations}
+    assert methods == {"workspace/didChangeWatchedFiles", "workspace/didChangeConfiguration"}
+
+
+def test_the_settings_page_lists_every_setting() -> None:
+    from wyeline_server import inlays, lenses
+
+    page = (Path(__file__).parents[2] / "server" / "README.md").read_text(encoding="utf-8")
+    for name in (*inlays.SETTINGS, *lenses.SETTINGS, "rules.pages"):
+        assert f"`wyeline.{name}`" in page, name
+    server, _ = begun(PULLS)
+    for name in server.command_handlers:
+        assert f"`{name}`" in page, name

@@ -122,3 +122,37 @@ async def test_includes_are_files_of_the_folder(editor: Editor) -> None:
     found = await editor.client.text_document_completion_async(params)
     assert isinstance(found, types.CompletionList)
     assert labels(list(found.items)) == ["parts/pumps.wye"]
+
+
+@pytest.mark.parametrize(
+    ("line", "active"),
+    [
+        ("panel $0", "LP-1"),
+        ("panel LP-9 $0", "208Y/120"),
+        ("panel LP-9 208Y/120 $0", "bus 225 A"),
+        ("panel LP-9 208Y/120 bus $0", "bus 225 A"),
+        ("panel LP-9 208Y/120 bus 100 A, $0", "main 200 A"),
+        ("feeder MSB -> $0", "LP-1"),
+        ("feeder MSB -> LP-1 $0", "225 A"),
+        ('scenario "Out"\n  off $0', "UTIL"),
+        ("panel LP-9 208Y/120\n  1 $0", "20 A"),
+        ("panel LP-9 208Y/120\n  allow $0", "rule"),
+    ],
+)
+async def test_the_form_of_a_statement_shows_the_part_under_way(editor: Editor, line: str, active: str) -> None:
+    editor.open(SITE + line)
+    params = types.SignatureHelpParams(editor.identifier(), editor.cursor())
+    found = await editor.client.text_document_signature_help_async(params)
+    assert found is not None and found.active_parameter is not None
+    form = found.signatures[0]
+    label = (form.parameters or [])[found.active_parameter].label
+    words = label if isinstance(label, str) else form.label[label[0] : label[1]]
+    assert words == active, form.label
+
+
+async def test_no_form_where_nothing_is_typed_or_in_a_comment(editor: Editor) -> None:
+    for line in ("$0", "// panel $0", "zz $0"):
+        editor.open(SITE + line)
+        params = types.SignatureHelpParams(editor.identifier(), editor.cursor())
+        assert await editor.client.text_document_signature_help_async(params) is None
+        editor.close()
