@@ -87,7 +87,8 @@ async def test_files_that_are_not_open_show_their_findings_too_until_the_model_c
 
 async def test_unsaved_buffers_of_every_file_count(editor: Editor) -> None:
     editor.open(
-        f'include "pumps.wye"\n{BOARD}feeder MSB -> P-1 15 A 3p\n//-- pumps.wye\nmotor P-1 460 3ph 5 hp "{DIFFICULT}"\n',
+        f'include "pumps.wye"\n{BOARD}feeder MSB -> P-1 15 A 3p\n'
+        f'//-- pumps.wye\nmotor P-1 460 3ph 5 hp "{DIFFICULT}"\n',
         only_first=False,
     )
     assert not [d for d in await editor.diagnostics() if "P-1" in d.message.split("\n")[0]]
