@@ -300,6 +300,20 @@ class Network:
         """Add a single-phase source: `e_volt` behind `z_ohm`, first node of the pair against the second."""
         self._source(name, pair[:1], pair[1:], (e_volt,), (z_ohm,), (z_ohm,))
 
+    def coupled_source(
+        self,
+        name: str,
+        plus: Sequence[int],
+        minus: Sequence[int],
+        e_volt: Sequence[complex],
+        z_ohm: tuple[complex, ...],
+    ) -> None:
+        """Add k electromotive forces behind a common k*k impedance, `plus[j]` against `minus[j]` (a centre-tapped
+        supply: leg A to neutral, neutral to leg B)."""
+        if len(z_ohm) != len(plus) ** 2 or not len(plus) == len(minus) == len(e_volt):
+            raise ValueError(f"source {name}: {len(plus)} forces need as many ends and a square impedance")
+        self._source(name, plus, minus, e_volt, z_ohm, z_ohm)
+
     def three_phase_source(
         self,
         name: str,

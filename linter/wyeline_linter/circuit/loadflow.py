@@ -109,14 +109,46 @@ class LoadLaw:
         return by_v, by_conj
 
 
-def solve_flow(network: Network, collapse_pu: float = COLLAPSE_PU) -> Solved | NotSolved:
+class FlowFactors:
+    """The factors of the last load flow, taken over by the next one while its matrix is the same.
+
+    Constant-power and constant-current loads are no part of the matrix, so a change of such a load solves again with
+    the factors at hand.  `reused` says whether the last solve could.
+    """
+
+    def __init__(self) -> None:
+        self._assembled: Assembled | None = None
+        self._factors: Factors | None = None
+        self.reused = False
+
+    def of(self, assembled: Assembled) -> Factors:
+        """The factors of a matrix.  Raises SingularNetwork."""
+        old, factors = self._assembled, self._factors
+        self.reused = (
+            old is not None
+            and factors is not None
+            and old.size == assembled.size
+            and np.array_equal(old.values, assembled.values)
+            and np.array_equal(old.rows, assembled.rows)
+            and np.array_equal(old.cols, assembled.cols)
+        )
+        if not self.reused or factors is None:
+            factors = Factors(assembled.matrix())
+            self._assembled, self._factors = assembled, factors
+        return factors
+
+
+def solve_flow(
+    network: Network, collapse_pu: float = COLLAPSE_PU, kept: FlowFactors | None = None
+) -> Solved | NotSolved:
     """Solve the load flow.  Never raises for an electrical reason: what cannot be solved comes back as NotSolved.
 
     `collapse_pu` is the part of nominal voltage below which constant power becomes constant impedance; 0 never.
+    `kept` holds factors to take over and keeps those of this solve.
     """
     try:
         assembled = assemble(network, "flow")
-        factors = Factors(assembled.matrix())
+        factors = Factors(assembled.matrix()) if kept is None else kept.of(assembled)
     except SingularNetwork as trouble:
         return NotSolved(str(trouble))
     law = LoadLaw.of(network, collapse_pu)

@@ -24,6 +24,8 @@ BLOCK_LIMIT = 1200
 """Largest number of unknowns of a block made by merging the buses around a loop."""
 SAMPLE = 6
 AGREEMENT = 1e-6
+ROUNDING = 1e-10
+"""What the common voltage of a floating part leaves of the digits of a difference."""
 CHUNK = 128
 
 
@@ -263,14 +265,26 @@ def _agrees(assembled: Assembled, factors: Factors, wanted: list[Ints], found: l
     """Compare a few buses, spread over the model, with plain solves."""
     picked = np.unique(np.linspace(0, len(wanted) - 1, SAMPLE).astype(int))
     exact = _by_solving(assembled, factors, [wanted[k] for k in picked])
+    topology = assembled.topology
     for k, z in zip(picked, exact, strict=True):
-        # Differences to the first conductor matter; a floating part's common voltage is arbitrary and huge.
-        if len(z) > 1 and not _close(found[k] - found[k][:1], z - z[:1]):
-            return False
-        if not _close(found[k], z):
-            return False
+        nodes = wanted[k] + 1
+        parts = topology.part[nodes]
+        # Within a part the impedances between conductors matter; a floating part's common voltage is arbitrary and huge.
+        for part in np.unique(parts):
+            at = np.flatnonzero(parts == part)
+            here, there = found[k][np.ix_(at, at)], z[np.ix_(at, at)]
+            if not _close(_between(here), _between(there), ROUNDING * float(np.abs(there).max())):
+                return False
+            if not topology.floating[nodes[at[0]]] and not _close(here, there, 0.0):
+                return False
     return True
 
 
-def _close(a: Complex, b: Complex) -> bool:
-    return bool(np.abs(a - b).max() <= AGREEMENT * max(float(np.abs(b).max()), 1e-9))
+def _between(z: Complex) -> Complex:
+    """Impedances between conductors: those to the first one, both ways, taken off."""
+    rows = z - z[:1]
+    return np.asarray(rows - rows[:, :1], dtype=np.complex128)
+
+
+def _close(a: Complex, b: Complex, rounding: float) -> bool:
+    return bool(np.abs(a - b).max() <= AGREEMENT * max(float(np.abs(b).max()), 1e-9) + rounding)

@@ -1,0 +1,448 @@
+"""The model as a circuit: every leg, neutral and protective conductor of every bus is a node, once per switch state.
+
+Whatever is not known is bridged, so that loads below a gap still count above it, and every bus below is marked with
+the reasons why its figures cannot be told. A gap below never touches what is above.
+"""
+
+from __future__ import annotations
+
+import cmath
+import math
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.linking import Equipment, Feeder, Model
+from wyeline_grammar.model import RacewayStatement
+from wyeline_linter.circuit import Bus, Network
+from wyeline_linter.derive import Derivation, EquipmentState, reasons_of
+from wyeline_linter.network import Network as Connectivity
+from wyeline_linter.network import follows_grid, makes_system, two_sided
+from wyeline_linter.studies.case import Assumption, Case, Lack, Missing
+from wyeline_linter.studies.line_impedance import METAL_RACEWAYS, LineData, conduit_of, line_data
+from wyeline_linter.studies.place_loads import place_loads
+from wyeline_linter.studies.place_sources import (
+    PROTECTIVE,
+    earthing_ohm,
+    is_tt,
+    place_earthing,
+    place_source,
+)
+from wyeline_linter.studies.place_transformers import place_transformer
+from wyeline_linter.studies.source_impedance import converter_limit_a, is_three_phase, source_data
+from wyeline_linter.studies.transformer_impedance import TransformerData, transformer_data
+from wyeline_linter.systems import Known, System
+from wyeline_linter.windings import Transformed
+
+if TYPE_CHECKING:
+    from wyeline_linter.loads.rollup import LoadBook
+
+Reasons = tuple[str, ...]
+_MACHINES = frozenset({"generator", "inverter"})
+
+
+@dataclass(slots=True)
+class Built:
+    """A circuit and where the model's things are in it.
+
+    ``bus`` and ``input_bus`` give the bus of a piece of equipment and, for what has two sides, that of its input;
+    ``ends`` the two buses of a feeder; ``lines`` the feeders whose impedance is known. ``unknown`` and
+    ``unknown_earth`` say by bus name why its figures, or only its faults to earth and neutral, cannot be told;
+    ``outside`` does so for equipment that is not in the circuit. ``missing`` lists each lacking fact once.
+    """
+
+    case: Case
+    network: Network = field(default_factory=Network)
+    bus: dict[str, Bus] = field(default_factory=dict)
+    input_bus: dict[str, Bus] = field(default_factory=dict)
+    system_at: dict[str, System] = field(default_factory=dict)
+    ends: dict[str, tuple[Bus, Bus]] = field(default_factory=dict)
+    lines: dict[str, LineData] = field(default_factory=dict)
+    transformers: dict[str, TransformerData] = field(default_factory=dict)
+    unknown: dict[str, Reasons] = field(default_factory=dict)
+    unknown_earth: dict[str, Reasons] = field(default_factory=dict)
+    outside: dict[str, Reasons] = field(default_factory=dict)
+    missing: list[Missing] = field(default_factory=list)
+    assumed: list[Assumption] = field(default_factory=list)
+    ceiling: dict[str, str] = field(default_factory=dict)
+    """Bus name -> the unlimited source above it."""
+
+    def reasons(self, bus: Bus) -> Reasons:
+        return self.unknown.get(bus.name, ())
+
+
+def build(
+    model: Model,
+    network: Connectivity,
+    derivation: Derivation,
+    book: LoadBook | None,
+    case: Case,
+) -> Built:
+    """Make the circuit of one switch state for a case; ``book`` holds its loads (needed for ``FLOW``, and for motors)."""
+    builder = _Builder(model, network, derivation, case)
+    builder.walk()
+    if book is not None:
+        place_loads(builder.made, model, network, derivation, book)
+    return builder.made
+
+
+def distance_of(feeder: Feeder) -> float | None:
+    """Where along a busway the feeder's device sits, in m from the fed end."""
+    fact = feeder.body.facts.get("at")
+    if fact is None or fact.value.dimension != "length":
+        return None
+    return fact.number
+
+
+class _Builder:
+    def __init__(self, model: Model, network: Connectivity, derivation: Derivation, case: Case) -> None:
+        self.model = model
+        self.connectivity = network
+        self.derivation = derivation
+        self.case = case
+        self.practice = derivation.practice
+        self.basis_name = model.basis if derivation.practice is not None else None
+        self.made = Built(case)
+        self.net = self.made.network
+        self.taps: dict[tuple[str, float], Bus] = {}
+        self.turned = self._turned_machines()
+        self.stuff_of = {
+            name: entry.statement.stuff
+            for name, entries in model.declared.items()
+            for entry in entries
+            if isinstance(entry.statement, RacewayStatement)
+        }
+
+    def walk(self) -> None:
+        for name in self.connectivity.order:
+            equipment = self.model.equipment.get(name)
+            if equipment is not None:
+                self._place(equipment)
+        for name, feeders in self.connectivity.others.items():
+            for feeder in feeders:
+                self._join(name, feeder)
+
+    # sources
+
+    def _turned_machines(self) -> dict[str, float]:
+        """By how many degrees a machine that runs in parallel is synchronised to the source it meets."""
+        turned: dict[str, float] = {}
+        network = self.connectivity
+        for name, feeders in network.others.items():
+            state = self.derivation.states.get(name)
+            for feeder in feeders:
+                root = network.root.get(feeder.source.name)
+                machine = self.model.equipment.get(root) if root is not None else None
+                if machine is None or machine.kind not in _MACHINES or root == network.root.get(name) or root in turned:
+                    continue
+                carried = self.derivation.feeders.get(feeder.key)
+                arriving = state.arriving if state is not None else None
+                if not isinstance(arriving, Known) or carried is None or not isinstance(carried.carried, Known):
+                    continue
+                a, b = arriving.system, carried.carried.system
+                shared = [leg for leg in a.legs if leg in b.legs]
+                if len(shared) < 2 or root is None:
+                    continue
+                first, second = shared[:2]
+                here = a.potential(first) - a.potential(second)
+                there = b.potential(first) - b.potential(second)
+                turned[root] = math.degrees(cmath.phase(here / there))
+        return turned
+
+    def _source(self, equipment: Equipment, system: System, bus: Bus) -> None:
+        data = source_data(equipment, system, self.case, self.practice)
+        made = self.made
+        made.assumed += data.assumed
+        made.missing += data.missing
+        blank = tuple(m.text for m in data.missing if m.lack is not Lack.EARTH)
+        earth = tuple(m.text for m in data.missing if m.lack is Lack.EARTH)
+        if blank:
+            made.unknown[bus.name] = blank
+            data.z1 = data.z2 = data.z0 = 0j
+        if earth:
+            made.unknown_earth[bus.name] = earth
+        if data.ceiling:
+            made.ceiling[bus.name] = equipment.name
+        star = place_source(self.net, equipment.name, bus, system, data, self.turned.get(equipment.name, 0.0))
+        self._earthing(equipment, system, bus, star)
+
+    def _earthing(self, equipment: Equipment, system: System, bus: Bus, star: int | None) -> None:
+        place_earthing(self.net, equipment, bus, system, star, size=earthing_ohm(equipment, system, self._declared(equipment)))
+        if is_tt(system):
+            text = f"TT at `{equipment.name}`: an earth fault returns through earth electrodes, which are no part of this circuit"
+            self._add_earth(bus, (text,))
+
+    def _declared(self, equipment: Equipment) -> Equipment | None:
+        side = equipment.secondary if equipment.arrow else equipment.primary
+        if side is None or side.name is None:
+            return None
+        found = self.model.system(side.name)
+        return _Declared(found[1].body) if found is not None else None  # type: ignore[return-value]
+
+    # one piece of equipment
+
+    def _place(self, equipment: Equipment) -> None:
+        name = equipment.name
+        state = self.derivation.states.get(name)
+        if state is None:
+            return
+        if makes_system(equipment):
+            system = self._known(equipment, state.system)
+            if system is not None:
+                self._source(equipment, system, self._bus(name, name, system))
+            return
+        feeder = self.connectivity.supply.get(name)
+        above = self.connectivity.supplier.get(name)
+        if feeder is None or above is None:
+            return
+        near = self._leaving(feeder) if feeder.source.name == above else self.made.bus.get(above)
+        if near is None:
+            why = self.made.outside.get(above, (f"`{above}` is not part of the circuit",))
+            self.made.outside.setdefault(name, why)
+            return
+        arriving = state.arriving if state.arriving is not None else state.system
+        system = self._known(equipment, arriving)
+        if system is None:
+            return
+        double = two_sided(equipment)
+        bus = self._bus(f"{name} input" if double else name, name, system, entering=double)
+        self._inherit(near, bus)
+        self._line(feeder, near, bus, system)
+        if follows_grid(equipment) and not equipment.arrow:
+            self._following(equipment, system, bus)
+        if "service-equipment" in equipment.body.flags and system.has_neutral:
+            self.net.link(f"{name} service bond", bus["N"], bus[PROTECTIVE])
+        if double:
+            self._second_side(equipment, state, bus)
+        elif equipment.kind == "busway":
+            self._busway(equipment, bus, system)
+        elif equipment.kind == "drive":
+            self.made.outside[f"{name} output"] = (f"the drive `{name}` decides what stands behind it",)
+
+    def _known(self, equipment: Equipment, state: object) -> System | None:
+        if not isinstance(state, Known):
+            self.made.outside[equipment.name] = reasons_of(state)  # type: ignore[arg-type]
+            return None
+        if state.system.frequency_hz == 0.0:
+            self.made.outside[equipment.name] = ("direct current is not part of the studies",)
+            return None
+        return state.system
+
+    def _bus(self, bus_name: str, name: str, system: System, *, entering: bool = False) -> Bus:
+        bus = self.net.bus(bus_name, (*system.conductors, PROTECTIVE))
+        (self.made.input_bus if entering else self.made.bus)[name] = bus
+        self.made.system_at[bus_name] = system
+        return bus
+
+    def _inherit(self, near: Bus, bus: Bus) -> None:
+        made = self.made
+        for kept in (made.unknown, made.unknown_earth):
+            if near.name in kept:
+                kept[bus.name] = kept[near.name]
+        if near.name in made.ceiling:
+            made.ceiling[bus.name] = made.ceiling[near.name]
+
+    def _add_unknown(self, bus: Bus, reasons: Reasons) -> None:
+        if reasons:
+            self.made.unknown[bus.name] = tuple(dict.fromkeys((*self.made.unknown.get(bus.name, ()), *reasons)))
+
+    def _add_earth(self, bus: Bus, reasons: Reasons) -> None:
+        if reasons:
+            known = self.made.unknown_earth.get(bus.name, ())
+            self.made.unknown_earth[bus.name] = tuple(dict.fromkeys((*known, *reasons)))
+
+    def _following(self, equipment: Equipment, system: System, bus: Bus) -> None:
+        if self.case is not Case.MAX:
+            return
+        limit = converter_limit_a(equipment, system)
+        if limit is None:
+            text = f"`{equipment.name}` states no `limit`, so what it adds to a fault is not counted"
+            needed = "`limit`, such as `limit 1.1 pu`"
+            self.made.missing.append(Missing(Lack.SOURCE, equipment.name, text, equipment.place, needed))
+            return
+        legs = system.legs if is_three_phase(system) else (system.conductors[0], system.conductors[1])
+        self.net.fault_current_source(equipment.name, bus.pick(legs), limit)
+
+    def _second_side(self, equipment: Equipment, state: EquipmentState, fed: Bus) -> None:
+        name = equipment.name
+        if not isinstance(state.system, Known):
+            self.made.outside[f"{name} output"] = reasons_of(state.system)
+            return
+        system = state.system.system
+        if system.frequency_hz == 0.0:
+            self.made.outside[f"{name} output"] = ("direct current is not part of the studies",)
+            return
+        made = self._bus(name, name, system)
+        if equipment.kind != "transformer" or not isinstance(state.winding, Transformed):
+            self._source(equipment, system, made)
+            return
+        data = transformer_data(equipment, self.case, self.practice, system.nominal.line_v)
+        self.made.transformers[name] = data
+        self.made.missing += data.missing
+        self.made.assumed += data.assumed
+        self._inherit(fed, made)
+        blocks = state.winding.separately_derived
+        if blocks:
+            # A new star point: what is unknown of the zero sequence above does not reach it.
+            self.made.unknown_earth.pop(made.name, None)
+        self._add_unknown(made, tuple(m.text for m in data.missing))
+        star = place_transformer(self.net, name, fed, made, state.winding, data)
+        if blocks:
+            self._earthing(equipment, system, made, star)
+            return
+        self.net.link(f"{name} enclosure", fed[PROTECTIVE], made[PROTECTIVE])
+        if state.winding.connection == "zigzag":
+            # It makes the neutral of the system that feeds it, and earths it.
+            place_earthing(
+                self.net, equipment, made, system, star, size=earthing_ohm(equipment, system, self._declared(equipment))
+            )
+
+    # lines
+
+    def _leaving(self, feeder: Feeder) -> Bus | None:
+        """The bus that a feeder leaves."""
+        name = feeder.source.name
+        source = self.model.equipment.get(name)
+        if source is not None and source.kind == "busway":
+            return self._tap(source, distance_of(feeder))
+        if f"{name} output" in self.made.outside:
+            self.made.outside.setdefault(feeder.target.name, self.made.outside[f"{name} output"])
+            return None
+        return self.made.bus.get(name)
+
+    def _line(self, feeder: Feeder, near: Bus, far: Bus, system: System) -> None:
+        """The wires of a feeder between two buses; ``near`` is the side of its supply."""
+        from_bus, to_bus = near, far
+        if self._owner(far) == feeder.source.name and self._owner(near) != feeder.source.name:
+            from_bus, to_bus = far, near
+        self.made.ends[feeder.key] = (from_bus, to_bus)
+        data = line_data(
+            feeder.body,
+            key=feeder.key,
+            place=feeder.place,
+            legs=len(system.legs),
+            neutral=system.has_neutral,
+            basis_name=self.basis_name,
+            case=self.case,
+            conduit=conduit_of(feeder.body.raceway, self.stuff_of),
+        )
+        self._wire(feeder.key, from_bus, to_bus, far, data, self._is_metal(feeder))
+
+    def _owner(self, bus: Bus) -> str:
+        name = bus.name
+        if name.endswith(" input") and name[:-6] in self.model.equipment:
+            return name[:-6]
+        return name.split("@")[0] if name not in self.model.equipment else name
+
+    def _is_metal(self, feeder: Feeder) -> bool:
+        raceway = feeder.body.raceway
+        if raceway is None:
+            return False
+        stuff = self.stuff_of.get(raceway.stuff) if raceway.named else raceway.stuff
+        return stuff in METAL_RACEWAYS
+
+    def _wire(self, key: str, from_bus: Bus, to_bus: Bus, far: Bus, data: LineData, metal: bool) -> None:
+        made, net = self.made, self.net
+        made.missing += data.missing
+        made.assumed += data.assumed
+        shared = [c for c in from_bus.conductors if c in to_bus.conductors and c != PROTECTIVE]
+        if not data.leg:
+            # Not known, or of no length.
+            self._add_unknown(far, tuple(m.text for m in data.missing))
+            for conductor in (*shared, PROTECTIVE):
+                net.link(f"{key} {conductor}", from_bus[conductor], to_bus[conductor])
+            return
+        made.lines[key] = data
+        z = [data.leg if c != "N" else data.neutral for c in shared]
+        lacking = [c for c, value in zip(shared, z, strict=True) if value is None]
+        for conductor in lacking:
+            net.link(f"{key} {conductor}", from_bus[conductor], to_bus[conductor])
+            self._add_unknown(far, (f"`{key}` has no neutral wire of known size",))
+        carried = [c for c in shared if c not in lacking]
+        values = [value for value in z if value is not None]
+        if data.pen and "N" in carried:
+            net.link(f"{key} {PROTECTIVE}", to_bus["N"], to_bus[PROTECTIVE])
+        elif data.protective is not None:
+            carried.append(PROTECTIVE)
+            values.append(data.protective)
+        else:
+            net.link(f"{key} {PROTECTIVE}", from_bus[PROTECTIVE], to_bus[PROTECTIVE])
+            owner = self.model.equipment.get(self._owner(far))
+            if owner is None or "service-equipment" not in owner.body.flags or "N" not in carried:
+                what = "its metal raceway, whose impedance is not known" if metal else "no wire that is written"
+                text = f"an earth fault behind `{key}` returns through {what} (no `+ G`, `+ PE`)"
+                self._add_earth(far, (text,))
+        if carried:
+            net.line(key, from_bus.pick(carried), to_bus.pick(carried), values)
+
+    def _tap(self, busway: Equipment, distance: float | None) -> Bus | None:
+        length = busway.body.number("length")
+        at = distance
+        if at is None:
+            # Where a tap is not placed, the end gives the largest drop and the start the largest fault.
+            at = 0.0 if self.case is Case.MAX or length is None else length
+        return self.taps.get((busway.name, at)) or self.made.bus.get(busway.name)
+
+    def _busway(self, busway: Equipment, bus: Bus, system: System) -> None:
+        """The bars of a busway, cut where devices are plugged in."""
+        name = busway.name
+        length = busway.body.number("length")
+        places = {d for f in self.model.feeders_from.get(name, ()) if (d := distance_of(f)) is not None and d > 0}
+        if length is not None:
+            places.add(length)
+        near, last = bus, 0.0
+        for at in sorted(places):
+            far = self.net.bus(f"{name}@{at:g}", bus.conductors)
+            self.made.system_at[far.name] = system
+            self._inherit(near, far)
+            data = line_data(
+                busway.body,
+                key=name,
+                place=busway.place,
+                legs=len(system.legs),
+                neutral=system.has_neutral,
+                basis_name=None,
+                case=self.case,
+                conduit="pvc",
+                length_m=at - last,
+            )
+            if data.missing:
+                text = f"`{name}` states no resistance and reactance"
+                needed = "`resistance` and `reactance` from its data sheet"
+                if not any(m.subject == name for m in self.made.missing):
+                    self.made.missing.append(Missing(Lack.IMPEDANCE, name, text, busway.place, needed))
+                self._add_unknown(far, (text,))
+                for conductor in bus.conductors:
+                    self.net.link(f"{far.name} {conductor}", near[conductor], far[conductor])
+            else:
+                self._wire(far.name, near, far, far, data, metal=True)
+            self.taps[name, at] = far
+            near, last = far, at
+
+    def _join(self, name: str, feeder: Feeder) -> None:
+        """A further closed feeder into ``name``: a loop, or a second source in parallel."""
+        near, target = self._leaving(feeder), self.model.equipment.get(name)
+        far = self.made.input_bus.get(name) or self.made.bus.get(name)
+        if near is None or far is None or target is None or near is far:
+            return
+        system = self.made.system_at[far.name]
+        before = dict(self.made.unknown)
+        self._line(feeder, near, far, system)
+        if feeder.key not in self.made.lines:
+            # Its share of current is not known, and so nothing at either end or below.
+            self.made.unknown = before
+            for missing in self.made.missing:
+                if missing.subject == feeder.key:
+                    self._add_unknown(far, (missing.text,))
+                    self._add_unknown(near, (missing.text,))
+
+
+@dataclass(frozen=True, slots=True)
+class _Declared:
+    """A declared system, as far as its facts are asked for."""
+
+    body: object
+
+
+def assumption_texts(assumed: list[Assumption]) -> tuple[str, ...]:
+    """The assumptions as lines for a sheet, each once."""
+    return tuple(dict.fromkeys(a.text for a in assumed))

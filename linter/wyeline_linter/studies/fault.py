@@ -1,0 +1,170 @@
+"""Fault currents read by equipment: largest and smallest, three-phase, leg to leg, leg to earth, leg to neutral."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from itertools import combinations
+from typing import TYPE_CHECKING
+
+from wyeline_linter.circuit import Bus, ansi, iec60909
+from wyeline_linter.studies.build import Built, Reasons
+from wyeline_linter.studies.case import Case
+from wyeline_linter.studies.place_sources import PROTECTIVE
+from wyeline_linter.systems import NEUTRAL, System
+
+if TYPE_CHECKING:
+    from wyeline_linter.circuit import Fault, FaultStudy
+
+KINDS = ("three-phase", "line-line", "line-ground", "line-neutral")
+WORDS = {
+    "three-phase": "three legs together",
+    "line-line": "two legs together",
+    "line-ground": "a leg to earth",
+    "line-neutral": "a leg to neutral",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class FaultCurrent:
+    """One kind of fault at one place, on the legs where it is worst: amperes rms symmetrical, None where nothing limits
+    it or none flows (``note`` says which), with the conductors tied and X/R of the loop."""
+
+    kind: str
+    amperes: float | None
+    tied: tuple[str, ...]
+    x_over_r: float | None
+    note: str = ""
+
+
+class FaultView:
+    """The faults of one case by the names of the model."""
+
+    def __init__(self, built: Built, study: FaultStudy | None, trouble: str | None, practice: str | None) -> None:
+        self.built = built
+        self.study = study
+        self.trouble = trouble
+        self.practice = practice
+        self._found: dict[str, dict[str, FaultCurrent]] | None = None
+
+    @property
+    def largest(self) -> bool:
+        return self.built.case is Case.MAX
+
+    # why not
+
+    def reasons(self, name: str, *, entering: bool = False, kind: str | None = None) -> Reasons:
+        """Why the faults at a piece of equipment (of one kind) are unknown; empty where they are known."""
+        bus = self.bus(name, entering=entering)
+        if bus is None:
+            why = self.built.outside.get(f"{name} output") or self.built.outside.get(name)
+            return why or (f"nothing feeds `{name}`",)
+        return self.bus_reasons(bus, kind)
+
+    def bus_reasons(self, bus: Bus, kind: str | None = None) -> Reasons:
+        """The same by bus."""
+        if self.trouble is not None:
+            return (self.trouble,)
+        why = self.built.unknown.get(bus.name, ())
+        if why or kind not in ("line-ground", "line-neutral"):
+            return why
+        return self.built.unknown_earth.get(bus.name, ())
+
+    def bus(self, name: str, *, entering: bool = False) -> Bus | None:
+        """The bus of a piece of equipment: its output, or its input."""
+        if entering:
+            return self.built.input_bus.get(name) or self.built.bus.get(name)
+        return self.built.bus.get(name)
+
+    # currents
+
+    def at(self, name: str, *, entering: bool = False) -> dict[str, FaultCurrent]:
+        """Every kind of fault that is known at a piece of equipment."""
+        bus = self.bus(name, entering=entering)
+        return self.at_bus(bus) if bus is not None else {}
+
+    def at_bus(self, bus: Bus) -> dict[str, FaultCurrent]:
+        """The same by bus."""
+        if self.study is None:
+            return {}
+        if self._found is None:
+            self._found = self._all()
+        return {k: f for k, f in self._found.get(bus.name, {}).items() if not self.bus_reasons(bus, k)}
+
+    def worst(self, name: str, *, entering: bool = False) -> FaultCurrent | None:
+        """The fault that decides: the largest of all kinds, or the smallest; None where that is unknown."""
+        bus = self.bus(name, entering=entering)
+        return self.worst_at(bus) if bus is not None else None
+
+    def worst_at(self, bus: Bus) -> FaultCurrent | None:
+        """The same by bus. A kind that is unknown leaves the others to decide only if they are known to be more."""
+        flowing = [f for f in self.at_bus(bus).values() if f.amperes is not None and f.amperes > 0]
+        if not flowing:
+            return None
+        pick = max if self.largest else min
+        return pick(flowing, key=lambda f: f.amperes or 0.0)
+
+    def _all(self) -> dict[str, dict[str, FaultCurrent]]:
+        """Every kind at every bus, buses with the same conductors solved together."""
+        assert self.study is not None
+        groups: dict[tuple[tuple[str, ...], tuple[str, ...]], list[Bus]] = {}
+        for bus in self.built.network.buses:
+            system = self.built.system_at.get(bus.name)
+            if system is not None and bus.name not in self.built.unknown:
+                groups.setdefault((bus.conductors, system.legs), []).append(bus)
+        found: dict[str, dict[str, FaultCurrent]] = {}
+        for (conductors, legs), buses in groups.items():
+            for kind, ties in _ties(conductors, legs):
+                for tied in ties:
+                    for bus, fault in zip(buses, self.study.buses(buses, tied), strict=True):
+                        self._keep(found.setdefault(bus.name, {}), kind, bus, fault)
+        return found
+
+    def _keep(self, kept: dict[str, FaultCurrent], kind: str, bus: Bus, fault: Fault) -> None:
+        old = kept.get(kind)
+        amperes = fault.current_a
+        if amperes is not None:
+            amperes *= self._c_factor(self.built.system_at[bus.name])
+            if old is not None and old.amperes is not None:
+                if (amperes <= old.amperes) if self.largest else (amperes >= old.amperes or amperes == 0.0):
+                    return
+        elif old is not None:
+            return
+        kept[kind] = FaultCurrent(kind, amperes, fault.tied, fault.x_over_r, fault.note)
+
+    def _c_factor(self, system: System) -> float:
+        """Voltage factor of IEC 60909-0 at the place of the fault; 1 in other practice."""
+        if self.practice != "iec":
+            return 1.0
+        volts = system.nominal.line_v
+        return iec60909.c_max(volts) if self.largest else iec60909.c_min(volts)
+
+    # what a current means for equipment
+
+    def peak_a(self, fault: FaultCurrent, *, low_voltage: bool = True) -> float | None:
+        """First peak: IEC 60909-0 kappa, else half a cycle after the worst moment."""
+        if fault.amperes is None or fault.x_over_r is None:
+            return None
+        if self.practice == "iec":
+            r_over_x = 1 / fault.x_over_r if fault.x_over_r > 0 else math.inf
+            return iec60909.peak_current(fault.amperes, r_over_x, low_voltage=low_voltage)
+        return fault.amperes * ansi.peak_factor(fault.x_over_r)
+
+    def asymmetrical_a(self, fault: FaultCurrent) -> float | None:
+        """rms current of the first half cycle with its direct part."""
+        if fault.amperes is None or fault.x_over_r is None:
+            return None
+        return fault.amperes * ansi.rms_asymmetry_factor(fault.x_over_r)
+
+
+def _ties(conductors: tuple[str, ...], legs: tuple[str, ...]) -> list[tuple[str, list[tuple[str, ...]]]]:
+    """The conductors that each kind of fault joins, every leg and pair of them."""
+    ties: list[tuple[str, list[tuple[str, ...]]]] = []
+    if len(legs) == 3:
+        ties.append(("three-phase", [legs]))
+    if len(legs) > 1:
+        ties.append(("line-line", list(combinations(legs, 2))))
+    ties.append(("line-ground", [(leg, PROTECTIVE) for leg in legs]))
+    if NEUTRAL in conductors:
+        ties.append(("line-neutral", [(leg, NEUTRAL) for leg in legs]))
+    return ties

@@ -1,0 +1,190 @@
+"""The load flow read by equipment and feeder: volts between conductors, drops, currents, unbalance, losses."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import combinations
+from typing import TYPE_CHECKING
+
+from wyeline_linter.circuit import Bus
+from wyeline_linter.studies.build import Built, Reasons
+from wyeline_linter.systems import NEUTRAL
+
+if TYPE_CHECKING:
+    from wyeline_linter.circuit import NotSolved, Solved
+
+
+@dataclass(frozen=True, slots=True)
+class PairVolts:
+    """Volts between two conductors: nominal (exact) and under load."""
+
+    between: tuple[str, str]
+    nominal_v: float
+    volts: float
+
+    @property
+    def per_unit(self) -> float:
+        return self.volts / self.nominal_v
+
+    @property
+    def name(self) -> str:
+        return "–".join(self.between)
+
+
+@dataclass(frozen=True, slots=True)
+class Drop:
+    """Voltage drop of a feeder on the pair of conductors that loses most, in V and as a part of nominal."""
+
+    between: tuple[str, str]
+    volts: float
+    part: float
+
+
+@dataclass(frozen=True, slots=True)
+class Unbalance:
+    """Voltage unbalance of three legs: largest deviation over mean (NEMA MG 1) and V2 over V1 (IEC), as parts."""
+
+    deviation: float
+    negative: float
+
+
+class FlowView:
+    """A load flow by the names of the model. Every answer is None where it cannot be told; ``reasons`` say why."""
+
+    def __init__(self, built: Built, solved: Solved | NotSolved) -> None:
+        self.built = built
+        self.trouble: str | None = None
+        self.solved: Solved | None = None
+        if hasattr(solved, "reason"):
+            self.trouble = solved.reason
+        else:
+            self.solved = solved
+            if not solved.selftest.passed:
+                self.trouble = "the solution fails its own check of power balance and currents"
+                self.solved = None
+        self._drops: dict[str, Drop | None] = {}
+
+    # why not
+
+    def reasons(self, name: str, *, entering: bool = False) -> Reasons:
+        """Why the figures of a piece of equipment (of its input) are unknown; empty where they are known."""
+        bus = self.bus(name, entering=entering)
+        if bus is None:
+            why = self.built.outside.get(f"{name} output") or self.built.outside.get(name)
+            return why or (f"nothing feeds `{name}`",)
+        return self._bus_reasons(bus)
+
+    def _bus_reasons(self, bus: Bus) -> Reasons:
+        if self.trouble is not None:
+            return (self.trouble,)
+        return self.built.unknown.get(bus.name, ())
+
+    def feeder_reasons(self, key: str) -> Reasons:
+        """Why the figures of a feeder are unknown."""
+        ends = self.built.ends.get(key)
+        if ends is None:
+            return (f"no current flows in `{key}` in this switch state",)
+        if self.trouble is not None:
+            return (self.trouble,)
+        if key not in self.built.lines:
+            own = tuple(m.text for m in self.built.missing if m.subject == key)
+            return own or ("it has no length",)
+        return self.built.unknown.get(ends[0].name, ()) or self.built.unknown.get(ends[1].name, ())
+
+    # equipment
+
+    def bus(self, name: str, *, entering: bool = False) -> Bus | None:
+        """The bus of a piece of equipment: its output, or its input."""
+        if entering:
+            return self.built.input_bus.get(name) or self.built.bus.get(name)
+        return self.built.bus.get(name)
+
+    def volts(self, name: str, *, entering: bool = False) -> tuple[PairVolts, ...]:
+        """Volts of every pair of conductors (legs, legs to neutral); empty where unknown."""
+        bus = self.bus(name, entering=entering)
+        if bus is None or self.solved is None or self._bus_reasons(bus):
+            return ()
+        return tuple(self._pairs(bus))
+
+    def _pairs(self, bus: Bus) -> Iterator[PairVolts]:
+        assert self.solved is not None
+        system = self.built.system_at[bus.name]
+        v = self.solved.v
+        for first, second in combinations(system.conductors, 2):
+            nominal = system.distance(first, second)
+            if nominal > 1e-6:
+                yield PairVolts((first, second), nominal, float(abs(v[bus[first]] - v[bus[second]])))
+
+    def lowest(self, name: str, *, entering: bool = False) -> PairVolts | None:
+        """The pair that stands lowest against its nominal."""
+        pairs = self.volts(name, entering=entering)
+        return min(pairs, key=lambda p: p.per_unit) if pairs else None
+
+    def highest(self, name: str, *, entering: bool = False) -> PairVolts | None:
+        """The pair that stands highest against its nominal."""
+        pairs = self.volts(name, entering=entering)
+        return max(pairs, key=lambda p: p.per_unit) if pairs else None
+
+    def unbalance(self, name: str, *, entering: bool = False) -> Unbalance | None:
+        """Voltage unbalance where three legs are; None elsewhere."""
+        bus = self.bus(name, entering=entering)
+        if bus is None or self.solved is None or self._bus_reasons(bus):
+            return None
+        legs = self.built.system_at[bus.name].legs
+        if len(legs) != 3:
+            return None
+        deviation, negative = self.solved.unbalance(bus, legs)  # type: ignore[arg-type]
+        return Unbalance(deviation, min(negative, 1 / negative if negative else 1.0))
+
+    # feeders
+
+    def currents(self, key: str) -> dict[str, complex] | None:
+        """Amperes into the wires of a feeder at its start, by conductor (the protective one left out)."""
+        ends = self.built.ends.get(key)
+        if ends is None or self.solved is None or self.feeder_reasons(key):
+            return None
+        entering, _ = self.solved.line(key)
+        k, position = self.solved.network.line_at[key]
+        nodes = self.solved.network.lines[k].from_nodes[position]
+        names = {node: name for name, node in zip(ends[0].conductors, ends[0].nodes, strict=True)}
+        return {names[node]: complex(i) for node, i in zip(nodes, entering, strict=True) if names[node] != "G"}
+
+    def drop(self, key: str) -> Drop | None:
+        """The drop of a feeder on the pair that loses most."""
+        if key not in self._drops:
+            self._drops[key] = self._drop(key)
+        return self._drops[key]
+
+    def _drop(self, key: str) -> Drop | None:
+        ends = self.built.ends.get(key)
+        if ends is None or self.solved is None or self.feeder_reasons(key):
+            return None
+        near, far = ends
+        system = self.built.system_at[far.name]
+        v = self.solved.v
+        best: Drop | None = None
+        for first, second in combinations([c for c in system.conductors if c in near.conductors], 2):
+            nominal = system.distance(first, second)
+            if nominal < 1e-6:
+                continue
+            lost = float(abs(v[near[first]] - v[near[second]]) - abs(v[far[first]] - v[far[second]]))
+            if best is None or lost / nominal > best.part:
+                best = Drop((first, second), lost, lost / nominal)
+        return best
+
+    def loss_w(self, key: str) -> float | None:
+        """Heat in the wires of a feeder, in W."""
+        if self.solved is None or self.feeder_reasons(key):
+            return None
+        return self.solved.line_loss(key).real
+
+    def neutral_a(self, key: str) -> float | None:
+        """Amperes in the neutral of a feeder; None where it has none or they are unknown."""
+        currents = self.currents(key)
+        return None if currents is None or NEUTRAL not in currents else abs(currents[NEUTRAL])
+
+    @property
+    def losses_w(self) -> float | None:
+        """Losses of the whole network, in W."""
+        return self.solved.selftest.losses_va.real if self.solved is not None else None

@@ -1,0 +1,219 @@
+"""Ohms of the conductors of a feeder: from the tables of the basis, or as written, or what is missing."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Literal
+
+from wyeline_grammar.linking import Place
+from wyeline_grammar.model import Body, Conductors, Raceway
+from wyeline_linter import conductors as tables
+from wyeline_linter.conductors import Material
+from wyeline_linter.studies.case import HOT_C, ROOM_C, US_COLD_C, US_RUNNING_C, Assumption, Case, Lack, Missing
+from wyeline_linter.tables import Basis, Looked, NotListed
+from wyeline_linter.tables.basis import basis
+
+Conduit = Literal["pvc", "aluminum", "steel"]
+_STEEL = frozenset({"EMT", "RMC", "IMC", "steel", "GRC", "FMC", "LFMC"})
+_ALUMINIUM = frozenset({"RMC-AL", "ARC", "aluminum", "aluminium"})
+METAL_RACEWAYS = _STEEL | _ALUMINIUM
+
+
+@dataclass(frozen=True, slots=True)
+class PerLength:
+    """R and X of one conductor in ohm per metre, with the table rows they were read in (none: as written)."""
+
+    r_ohm_per_m: float
+    x_ohm_per_m: float
+    rows: tuple[Looked[float], ...] = ()
+    temperature_c: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class LineData:
+    """The impedances of a feeder, its whole length and all its sets together, in ohm.
+
+    ``leg`` is None where it cannot be told; ``neutral`` and ``protective`` are None where that conductor is not there
+    or not known. ``pen`` says that neutral and protective conductor are one wire. ``missing`` names what lacks.
+    """
+
+    leg: complex | None
+    neutral: complex | None
+    protective: complex | None
+    pen: bool
+    length_m: float | None
+    sets: int
+    per_leg: PerLength | None
+    missing: tuple[Missing, ...]
+    assumed: tuple[Assumption, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Wires:
+    """The sizes of a run, by role; ``neutral`` and ``protective`` are None where there is none."""
+
+    leg: str
+    neutral: str | None
+    protective: str | None
+    pen: bool
+    material: Material
+    material_assumed: bool
+    insulation: str | None
+    sets: int
+
+
+def wires_of(conductors: Conductors, legs: int, *, neutral: bool) -> Wires:
+    """Which conductor of a run serves what, for a feeder that carries ``legs`` legs and perhaps a neutral."""
+    run = conductors.run
+    extras = dict(conductors.extras)
+    protective = run.size.text if run.with_protective else None
+    count = run.count - (1 if run.with_protective else 0)
+    n_size = run.size.text if count > legs else None
+    pen = False
+    for role in ("G", "PE"):
+        if role in extras:
+            protective = extras[role].text
+    if "N" in extras:
+        n_size = extras["N"].text
+    if "PEN" in extras:
+        pen, n_size, protective = True, extras["PEN"].text, extras["PEN"].text
+    material, insulation, assumed = _marks(conductors.marks)
+    return Wires(run.size.text, n_size if neutral else None, protective, pen, material, assumed, insulation, conductors.sets)
+
+
+@lru_cache(maxsize=1024)
+def _marks(marks: tuple[str, ...]) -> tuple[Material, str | None, bool]:
+    """Metal, insulation and whether the metal is assumed (copper)."""
+    insulation = next((m for m in marks if m not in ("Cu", "Al")), None)
+    if "Al" in marks:
+        return "Al", insulation, False
+    if "Cu" in marks:
+        return "Cu", insulation, False
+    if insulation is not None:
+        listed = basis("iec").text("insulation-types", (insulation,), "material")
+        if isinstance(listed, Looked) and listed.value in ("Cu", "Al"):
+            return ("Cu" if listed.value == "Cu" else "Al"), insulation, False
+    return "Cu", insulation, True
+
+
+@lru_cache(maxsize=1024)
+def end_temperature_c(insulation: str | None) -> float:
+    """Temperature of a conductor at the end of a short circuit; the highest where the insulation is not known."""
+    if insulation is not None:
+        family = basis("iec").text("insulation-types", (insulation,), "family")
+        if isinstance(family, Looked) and family.value in HOT_C:
+            return HOT_C[family.value]
+    return max(HOT_C.values())
+
+
+def conduit_of(raceway: Raceway | None, stuff_of: Mapping[str, str | None]) -> Conduit:
+    """What lies around the wires, as far as their reactance asks; ``stuff_of`` gives that of named raceways."""
+    if raceway is None:
+        return "pvc"
+    stuff = (stuff_of.get(raceway.stuff) if raceway.named else raceway.stuff) or ""
+    if stuff in _STEEL:
+        return "steel"
+    return "aluminum" if stuff in _ALUMINIUM else "pvc"
+
+
+def temperature_c(case: Case, practice: str, insulation: str | None) -> float:
+    """Conductor temperature that a case is calculated at."""
+    if practice == "us":
+        return US_COLD_C if case is Case.MAX else US_RUNNING_C
+    return ROOM_C if case is Case.MAX else end_temperature_c(insulation)
+
+
+@lru_cache(maxsize=8192)
+def per_length(
+    basis_name: str, size: str, material: Material, conduit: Conduit, insulation: str | None, case: Case
+) -> PerLength | NotListed:
+    """Table value of one conductor for a case."""
+    chosen: Basis = basis(basis_name)
+    if chosen.practice == "iec" and case in (Case.FLOW, Case.START):
+        found = tables.service_impedance(chosen, size, material)
+    else:
+        at = temperature_c(case, chosen.practice, insulation)
+        found = tables.impedance(chosen, size, material, temperature_c=at, conduit=conduit)
+    if isinstance(found, NotListed):
+        return found
+    return PerLength(found.r_ohm_per_km / 1000, found.x_ohm_per_km / 1000, found.looked, found.temperature_c)
+
+
+def line_data(
+    body: Body,
+    *,
+    key: str,
+    place: Place,
+    legs: int,
+    neutral: bool,
+    basis_name: str | None,
+    case: Case,
+    conduit: Conduit,
+    length_m: float | None = None,
+    length_needed: str = "30 m",
+) -> LineData:
+    """The impedances of a feeder's wires for a case. ``length_m`` replaces the length written."""
+    length = body.number("length") if length_m is None else length_m
+    conductors = body.conductors
+    missing: list[Missing] = []
+    assumed: list[Assumption] = []
+    own_r, own_x = body.number("resistance"), body.number("reactance")
+    wires = None if conductors is None else wires_of(conductors, legs, neutral=neutral)
+    if length is None:
+        missing.append(Missing(Lack.LENGTH, key, f"the length of `{key}` is not written", place, length_needed))
+    elif "length" in body.facts and body.facts["length"].assumed:
+        assumed.append(Assumption(key, f"the length of `{key}`, {length:g} m", place, written=True))
+    leg: PerLength | None = None
+    if own_r is not None and own_x is not None:
+        leg = PerLength(own_r, own_x)
+    elif wires is None:
+        text = f"no conductors are written for `{key}`"
+        missing.append(Missing(Lack.IMPEDANCE, key, text, place, "the conductors, or `resistance` and `reactance`"))
+    elif basis_name is None:
+        text = f"the project names no basis, so no table gives the resistance of `{key}`"
+        missing.append(Missing(Lack.IMPEDANCE, key, text, place, "`basis`, or `resistance` and `reactance`"))
+    else:
+        looked = per_length(basis_name, wires.leg, wires.material, conduit, wires.insulation, case)
+        if isinstance(looked, NotListed):
+            text = f"the resistance of `{key}`: {looked.reason}"
+            missing.append(Missing(Lack.IMPEDANCE, key, text, place, "`resistance` and `reactance`"))
+        else:
+            leg = PerLength(
+                looked.r_ohm_per_m if own_r is None else own_r,
+                looked.x_ohm_per_m if own_x is None else own_x,
+                looked.rows,
+                looked.temperature_c,
+            )
+            if wires.material_assumed:
+                assumed.append(Assumption(key, f"copper, as no metal is written for `{key}`", place))
+    sets = conductors.sets if conductors is not None else 1
+    if leg is None or length is None:
+        return LineData(None, None, None, bool(wires and wires.pen), length, sets, leg, tuple(missing), tuple(assumed))
+    z_leg = complex(leg.r_ohm_per_m, leg.x_ohm_per_m) * length / sets
+
+    def other(size: str | None) -> complex | None:
+        if size is None or wires is None:
+            # Without sizes but with ohms written, every conductor of the run has those ohms (busway practice).
+            return z_leg if wires is None and own_r is not None else None
+        if size == wires.leg:
+            return z_leg
+        if basis_name is None:
+            return None
+        found = per_length(basis_name, size, wires.material, conduit, wires.insulation, case)
+        if isinstance(found, NotListed):
+            return None
+        return complex(found.r_ohm_per_m, found.x_ohm_per_m) * length / sets
+
+    return LineData(
+        z_leg,
+        other(wires.neutral if wires else None) if neutral else None,
+        other(wires.protective if wires else None),
+        bool(wires and wires.pen),
+        length,
+        sets,
+        leg,
+        tuple(missing),
+        tuple(assumed),
+    )

@@ -1,0 +1,118 @@
+"""Sources and their earthing as elements of the circuit."""
+
+from __future__ import annotations
+
+import cmath
+import math
+
+from wyeline_grammar.linking import Equipment
+from wyeline_grammar.notation import VoltageForm
+from wyeline_linter.circuit import EARTH, Bus, Network
+from wyeline_linter.earthing import Arrangement, EarthingKind
+from wyeline_linter.studies.source_impedance import SourceData, drives_neutral, line_v
+from wyeline_linter.systems import NEUTRAL, System
+
+PROTECTIVE = "G"
+"""Name of the protective conductor's node at every bus."""
+LEAST_OHM = 1e-9
+
+
+def place_source(net: Network, name: str, bus: Bus, system: System, data: SourceData, degrees: float = 0.0) -> int | None:
+    """Put the electromotive forces of a source on its bus; returns the node of its star point, if it has one inside.
+
+    ``degrees`` turns a machine that is synchronised to another source.
+    """
+    turn = cmath.rect(1.0, math.radians(degrees))
+    z1 = data.z1 or 0j
+    z2 = z1 if data.z2 is None else data.z2
+    z0 = z1 if data.z0 is None else data.z0
+    form = system.nominal.form
+    if len(system.legs) == 3:
+        return _three_legs(net, name, bus, system, (z1, z2, z0), turn, high_leg=form is VoltageForm.HIGH_LEG4)
+    if form is VoltageForm.SPLIT3 and system.has_neutral:
+        half = [(system.potential(leg) - system.potential(NEUTRAL)) * turn for leg in system.legs]
+        # Half against half: z_own at one half alone; both in series give the whole loop.
+        own = data.z0 if data.z0 is not None else complex(1.5 * z1.real, 1.2 * z1.imag) / 4
+        shared = z1 / 2 - own
+        net.coupled_source(
+            name,
+            (bus[system.legs[0]], bus[NEUTRAL]),
+            (bus[NEUTRAL], bus[system.legs[1]]),
+            (half[0], -half[1]),
+            (own, shared, shared, own),
+        )
+        return None
+    if len(system.legs) == 2 and system.has_neutral:
+        for leg in system.legs:
+            e = (system.potential(leg) - system.potential(NEUTRAL)) * turn
+            net.source(f"{name} {leg}", (bus[leg], bus[NEUTRAL]), e, z1 / 2)
+        return None
+    first, last = system.legs[0], NEUTRAL if system.has_neutral else system.legs[-1]
+    net.source(name, (bus[first], bus[last]), (system.potential(first) - system.potential(last)) * turn, z1)
+    return None
+
+
+def _three_legs(
+    net: Network,
+    name: str,
+    bus: Bus,
+    system: System,
+    z: tuple[complex, complex, complex],
+    turn: complex,
+    *,
+    high_leg: bool,
+) -> int | None:
+    legs = system.legs if system.rotation >= 0 else (system.legs[0], system.legs[2], system.legs[1])
+    centre = sum(system.potential(leg) for leg in legs) / 3
+    star: int | None = None
+    if high_leg:
+        low = [leg for leg in system.legs if leg != system.high_leg]
+        middle = (bus[low[0]], bus[NEUTRAL])
+        net.core(f"{name} midpoint", middle, ((bus[NEUTRAL], bus[low[1]]),), (1.0,), 0j, (0j,))
+    elif system.has_neutral:
+        star = bus[NEUTRAL]
+    elif drives_neutral(system):
+        star = net.inner_node(bus[legs[0]])
+    e = (system.potential(legs[0]) - centre) * turn
+    net.three_phase_source(name, bus.pick(legs), star, e, z[0], z[1], z[2])
+    return None if star is None or system.has_neutral else star
+
+
+def place_earthing(
+    net: Network, equipment: Equipment, bus: Bus, system: System, star: int | None, *, size: complex | None
+) -> None:
+    """Tie a new system to earth the way it says: its protective conductor always, a live conductor where it is earthed.
+
+    ``size`` is the impedance of an earthing resistor or reactor in ohm.
+    """
+    name = equipment.name
+    net.link(f"{name} earth", bus[PROTECTIVE], EARTH)
+    earthing = system.earthing
+    if earthing.kind is EarthingKind.NONE or earthing.conductor is None:
+        return
+    tied = bus[earthing.conductor] if earthing.conductor in bus.conductors else star
+    if tied is None:
+        return
+    if earthing.kind is EarthingKind.SOLID:
+        net.link(f"{name} bond", tied, EARTH)
+    elif size is not None:
+        net.impedance(f"{name} grounding impedance", (tied, EARTH), size if abs(size) > 0 else complex(LEAST_OHM))
+
+
+def earthing_ohm(equipment: Equipment, system: System, declared: Equipment | None = None) -> complex | None:
+    """Impedance of an earthing resistor or reactor from its ohms, or from the current it lets through; None without."""
+    for key, unit in (("ground-resistor", 1.0 + 0j), ("ground-reactor", 1j)):
+        fact = equipment.body.facts.get(key)
+        if fact is None and declared is not None:
+            fact = declared.body.facts.get(key)
+        if fact is None or not isinstance(fact.value.data, float | int):
+            continue
+        if fact.value.dimension == "current":
+            return unit * line_v(system) / math.sqrt(3.0) / fact.number
+        return unit * fact.number
+    return None
+
+
+def is_tt(system: System) -> bool:
+    """Whether a fault to earth returns through earth electrodes."""
+    return system.earthing.arrangement is Arrangement.TT

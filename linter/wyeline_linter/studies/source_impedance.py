@@ -1,0 +1,257 @@
+"""Impedances behind utilities, generators and inverters from their data, or what is missing of it."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, field
+
+from wyeline_grammar.linking import Equipment
+from wyeline_grammar.model import Fact
+from wyeline_grammar.notation import VoltageForm
+from wyeline_linter.circuit import iec60909
+from wyeline_linter.circuit.nameplate import from_magnitude, utility_z0
+from wyeline_linter.studies.case import Assumption, Case, Lack, Missing
+from wyeline_linter.studies.transformer_impedance import x_over_r
+from wyeline_linter.systems import System
+
+SQRT3 = math.sqrt(3.0)
+ASSUMED_IEC_R_OVER_X = 0.1
+"""R/X of a network feeder of which only the fault power is known (IEC 60909-0, 6.2; from memory)."""
+
+
+@dataclass(slots=True)
+class SourceData:
+    """What stands behind a source's terminals, in ohm: a phase of three, or the loop of a two-wire source.
+
+    ``z1`` is None where it cannot be told. ``ceiling`` says that it was taken as unlimited.
+    """
+
+    z1: complex | None = None
+    z2: complex | None = None
+    z0: complex | None = None
+    ceiling: bool = False
+    missing: list[Missing] = field(default_factory=list)
+    assumed: list[Assumption] = field(default_factory=list)
+
+
+def line_v(system: System) -> float:
+    """Nominal volts between the two outermost conductors of a source, as written."""
+    return system.nominal.line_v
+
+
+def is_three_phase(system: System) -> bool:
+    """Whether three legs leave it."""
+    return len(system.legs) == 3
+
+
+def rated_current_a(equipment: Equipment, system: System) -> float | None:
+    """Rated current of a machine or converter from its VA, its W over its power factor, or its amperes."""
+    body = equipment.body
+    fact = body.facts.get("power")
+    if fact is None or not isinstance(fact.value.data, float | int):
+        return body.number("rating")
+    va = fact.number
+    if fact.value.dimension == "power":
+        pf = body.number("pf")
+        va = va / pf if pf else va
+    return va / (SQRT3 if is_three_phase(system) else 1.0) / line_v(system)
+
+
+def is_unlimited(equipment: Equipment) -> bool:
+    """Whether the writer chose to take the supply as unlimited."""
+    return "infinite" in equipment.body.flags or equipment.body.text("fault") == "infinite"
+
+
+def source_data(equipment: Equipment, system: System, case: Case, practice: str | None) -> SourceData:
+    """What a source shows in a case. A load flow holds the terminal voltage, so ``z1`` is 0 there."""
+    if equipment.kind == "utility":
+        found = _utility(equipment, system, case, practice)
+    elif equipment.kind == "generator":
+        found = _generator(equipment, system, case, practice)
+    else:
+        found = converter_data(equipment, system, case)
+    if case is Case.FLOW:
+        found.missing = []
+        found.z1 = 0j
+        found.z2, found.z0 = found.z2 or 0j, found.z0 or 0j
+    return found
+
+
+def tolerance_of(equipment: Equipment | None) -> float:
+    """How far above nominal the supply may stand: its ``range``, else +6 % (IEC 60909-0 Table 1)."""
+    fact = equipment.body.facts.get("range") if equipment is not None else None
+    if fact is not None and isinstance(fact.value.data, tuple):
+        return float(fact.value.data[1]) - 1.0
+    return 0.06
+
+
+def _amperes(fact: Fact, system: System) -> float:
+    if fact.value.dimension == "current":
+        return fact.number
+    return fact.number / (SQRT3 if is_three_phase(system) else 1.0) / line_v(system)
+
+
+def _utility(equipment: Equipment, system: System, case: Case, practice: str | None) -> SourceData:
+    body, name = equipment.body, equipment.name
+    found = SourceData()
+    if is_unlimited(equipment) and case is Case.MAX:
+        found.z1 = found.z2 = found.z0 = 0j
+        found.ceiling = True
+        found.assumed.append(Assumption(name, f"`{name}` is unlimited: a ceiling for the largest fault", equipment.place))
+        return found
+    strongest, weakest = body.facts.get("fault"), body.facts.get("fault-min")
+    if strongest is not None and not isinstance(strongest.value.data, float | int):
+        strongest = None
+    ratio = x_over_r(body)
+    if ratio is None and practice == "iec":
+        ratio = 1 / ASSUMED_IEC_R_OVER_X
+        found.assumed.append(Assumption(name, f"r/x {ASSUMED_IEC_R_OVER_X:g} of `{name}`", equipment.place))
+    wanted = weakest if case is Case.MIN else strongest
+    if case is Case.START and weakest is not None:
+        wanted = weakest
+    if wanted is None:
+        word, needed = ("smallest fault level (fault-min)", "fault-min 19 kA") if case is Case.MIN else (
+            "fault level (fault)", "fault 28 kA"
+        )
+        lack = Lack.SMALLEST if case is Case.MIN else Lack.SOURCE
+        found.missing.append(Missing(lack, name, f"`{name}` states no {word}", equipment.place, f"`{needed}`"))
+    if ratio is None:
+        found.missing.append(
+            Missing(Lack.SOURCE, name, f"`{name}` states no x/r", equipment.place, "`x/r` from the utility's letter")
+        )
+    for fact in (wanted,):
+        if fact is not None and fact.assumed:
+            text = f"{fact.name} of `{name}`, {fact.value.text}"
+            found.assumed.append(Assumption(name, text, equipment.place_of(fact.name), written=True))
+    if wanted is None or ratio is None:
+        return found
+    c_of = _c_factor(case, practice, system, tolerance_of(equipment))
+    found.z1 = found.z2 = _loop(line_v(system), _amperes(wanted, system), ratio, c_of, system)
+    found.z0 = found.z1
+    ground = body.facts.get("fault-lg")
+    if not system.has_neutral and system.earth is None and system.earthing.conductor is None:
+        return found
+    if ground is None or strongest is None:
+        found.assumed.append(
+            Assumption(
+                name,
+                f"an earth fault at `{name}` as strong as three legs together (no fault-lg)"
+                if is_three_phase(system)
+                else f"the usual split of impedance between the halves of `{name}` (no fault-lg)",
+                equipment.place,
+            )
+        )
+        if not is_three_phase(system):
+            found.z0 = None
+        return found
+    if is_three_phase(system):
+        of_max = _loop(line_v(system), _amperes(strongest, system), ratio, c_of, system)
+        try:
+            found.z0 = utility_z0(line_v(system), _amperes(ground, system), of_max, c_factor=c_of)
+        except ValueError as trouble:
+            found.z0 = None
+            place = equipment.place_of("fault-lg")
+            found.missing.append(Missing(Lack.EARTH, name, f"`{name}`: {trouble}", place, "two figures that agree"))
+    else:
+        volts = min(system.distance(leg, "N") for leg in system.legs) if system.has_neutral else line_v(system)
+        found.z0 = from_magnitude(volts / _amperes(ground, system), ratio)
+    return found
+
+
+def _loop(volts: float, amperes: float, ratio: float, c: float, system: System) -> complex:
+    share = SQRT3 if is_three_phase(system) else 1.0
+    return from_magnitude(c * volts / (share * amperes), ratio)
+
+
+def _c_factor(case: Case, practice: str | None, system: System, tolerance: float) -> float:
+    if practice != "iec":
+        return 1.0
+    volts = line_v(system)
+    return iec60909.c_min(volts, tolerance) if case is Case.MIN else iec60909.c_max(volts, tolerance)
+
+
+def _generator(equipment: Equipment, system: System, case: Case, practice: str | None) -> SourceData:
+    body, name, place = equipment.body, equipment.name, equipment.place
+    found = SourceData()
+    rated = rated_current_a(equipment, system)
+    ratio = x_over_r(body)
+    subtransient, transient = body.number("subtransient"), body.number("transient")
+    sustained = body.number("sustained")
+
+    def lacks(what: str, needed: str, lack: Lack = Lack.SOURCE) -> None:
+        found.missing.append(Missing(lack, name, f"`{name}` states no {what}", place, needed))
+
+    if rated is None:
+        lacks("rating", "its kVA")
+    if ratio is None:
+        lacks("x/r", "`x/r` of the machine")
+    if subtransient is None:
+        lacks("subtransient reactance", "`subtransient`, such as `subtransient 12 %`")
+    if case is Case.MIN and sustained is None:
+        lacks("sustained fault current", "`sustained`, such as `sustained 3 pu`", Lack.SMALLEST)
+    if case is Case.START and transient is None:
+        lacks("transient reactance", "`transient`, such as `transient 20 %`")
+    if rated is None or ratio is None or subtransient is None or found.missing:
+        return found
+    volts = line_v(system)
+    base = volts / ((SQRT3 if is_three_phase(system) else 1.0) * rated)
+    pf = body.number("pf") or 0.8
+    k_g = 1.0
+    if practice == "iec" and case is not Case.START:
+        c = _c_factor(Case.MAX, practice, system, 0.06)
+        k_g = iec60909.generator_factor(volts, volts, c, subtransient, math.sqrt(1 - pf * pf))
+    reactance = {Case.MIN: 1 / sustained if sustained else subtransient, Case.START: transient}.get(case, subtransient)
+    assert reactance is not None
+    r = subtransient / ratio * base
+    found.z1 = complex(r, reactance * base) * k_g
+    x2, x0 = body.number("x2"), body.number("x0")
+    found.z2 = complex(r, (subtransient if x2 is None else x2) * base) * k_g
+    if x2 is None:
+        found.assumed.append(Assumption(name, f"x2 of `{name}` equal to its subtransient reactance", place))
+    if x0 is not None:
+        found.z0 = complex(r, x0 * base) * k_g
+    elif is_three_phase(system) and system.earthing.conductor is not None:
+        text = f"`{name}` states no zero-sequence reactance (x0)"
+        found.missing.append(Missing(Lack.EARTH, name, text, place, "`x0`, such as `x0 5 %`"))
+    for key in ("subtransient", "transient", "x2", "x0", "x/r", "r/x", "sustained"):
+        if key in body.facts and body.facts[key].assumed:
+            text = f"{key} of `{name}`, {body.facts[key].value.text}"
+            found.assumed.append(Assumption(name, text, equipment.place_of(key), written=True))
+    return found
+
+
+def converter_limit_a(equipment: Equipment, system: System) -> float | None:
+    """The current that an inverter or UPS feeds into a fault, in ampere; None where not stated."""
+    for key in ("sustained", "limit"):
+        fact = equipment.body.facts.get(key)
+        if fact is None or not isinstance(fact.value.data, float | int):
+            continue
+        if fact.value.dimension == "current":
+            return fact.number
+        rated = rated_current_a(equipment, system)
+        return None if rated is None else fact.number * rated
+    return None
+
+
+def converter_data(equipment: Equipment, system: System, case: Case) -> SourceData:
+    """A converter that holds its voltage up to its current limit, then that current: the impedance that gives it."""
+    found = SourceData()
+    limit = converter_limit_a(equipment, system)
+    if limit is None:
+        needed = "`sustained` or `limit`, such as `sustained 2 pu`"
+        text = f"`{equipment.name}` states no fault current (sustained, or limit) or no rating for it"
+        found.missing.append(Missing(Lack.SOURCE, equipment.name, text, equipment.place, needed))
+        return found
+    size = line_v(system) / ((SQRT3 if is_three_phase(system) else 1.0) * limit)
+    found.z1 = found.z2 = complex(0.0, size)
+    # Its control limits each leg alike, whatever conductors a fault joins (common practice, no source).
+    found.z0 = found.z1 if is_three_phase(system) else complex(0.0, size / 2)
+    return found
+
+
+def drives_neutral(system: System) -> bool:
+    """Whether a source brings out or earths a star point, so that zero-sequence current can flow."""
+    return system.has_neutral or system.earthing.conductor == "N"
+
+
+SPLIT = VoltageForm.SPLIT3

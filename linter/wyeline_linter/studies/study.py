@@ -1,0 +1,213 @@
+"""All studies of one model: switch state by switch state, solved when first asked for, and kept while nothing
+electrical changes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import TYPE_CHECKING, Any
+
+from wyeline_grammar.linking import Equipment, Feeder, Model
+from wyeline_linter.network import NORMAL_STATE, SwitchState
+from wyeline_linter.studies.build import Built, build
+from wyeline_linter.studies.case import Assumption, Case, Missing
+from wyeline_linter.studies.fault import FaultView
+from wyeline_linter.studies.flow import Drop, FlowView
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+    from wyeline_linter.circuit import FaultStudy, Network, NotSolved, Solved
+    from wyeline_linter.derive import Derivation
+    from wyeline_linter.loads.rollup import LoadBook
+    from wyeline_linter.network import Network as Connectivity
+
+
+@dataclass(slots=True)
+class Kept:
+    """A solution with the circuit that it is of."""
+
+    network: Network
+    answer: Any
+
+
+@dataclass(slots=True)
+class StudyCache:
+    """Solutions of earlier versions of a model, by switch state and case; and how often each step ran."""
+
+    solutions: dict[tuple[str, Case], Kept] = field(default_factory=dict)
+    factors: dict[str, Any] = field(default_factory=dict)
+    """By switch state, what a load flow can take over from the one before."""
+    solved: dict[str, int] = field(default_factory=dict)
+    """Step -> how often it ran: tests prove with it what an edit did not solve anew."""
+
+    def count(self, step: str) -> None:
+        self.solved[step] = self.solved.get(step, 0) + 1
+
+
+class Studies:
+    """The studies of a view; one :class:`StateStudy` a switch state."""
+
+    def __init__(self, view: View, cache: StudyCache | None = None) -> None:
+        self.view = view
+        self.cache = cache if cache is not None else StudyCache()
+        self._states: dict[SwitchState, StateStudy] = {}
+
+    @property
+    def model(self) -> Model:
+        return self.view.model
+
+    @property
+    def normal(self) -> StateStudy:
+        """The switch state that the view judges."""
+        return self.in_state(self.view.network.state)
+
+    def in_state(self, state: SwitchState = NORMAL_STATE) -> StateStudy:
+        """The studies of a switch state."""
+        found = self._states.get(state)
+        if found is None:
+            found = self._states[state] = StateStudy(self.view, state, self.cache)
+        return found
+
+    def stated(self) -> list[StateStudy]:
+        """The judged state and every scenario that the model states."""
+        first = self.view.network.state
+        others = [s for s in self.view.states_of_switches() if s != first]
+        return [self.in_state(s) for s in (first, *others)]
+
+
+class StateStudy:
+    """Load flow and faults of one switch state, each solved when first asked for."""
+
+    def __init__(self, view: View, state: SwitchState, cache: StudyCache) -> None:
+        self.view = view
+        self.state = state
+        self.cache = cache
+        self._built: dict[Case, Built] = {}
+
+    @property
+    def name(self) -> str:
+        return self.state.name
+
+    @property
+    def model(self) -> Model:
+        return self.view.model
+
+    @cached_property
+    def book(self) -> LoadBook:
+        """The loads of this state."""
+        return self.view.loads_in(self.state)
+
+    @property
+    def connectivity(self) -> Connectivity:
+        return self.book.network
+
+    @property
+    def derivation(self) -> Derivation:
+        return self.book.derivation
+
+    @property
+    def practice(self) -> str | None:
+        return self.derivation.practice
+
+    def built(self, case: Case) -> Built:
+        """The circuit for a case."""
+        found = self._built.get(case)
+        if found is None:
+            book = self.book if case in (Case.FLOW, Case.MAX) else None
+            found = self._built[case] = build(self.model, self.connectivity, self.derivation, book, case)
+        return found
+
+    @cached_property
+    def flow(self) -> FlowView:
+        """The load flow."""
+        from wyeline_linter.circuit.loadflow import FlowFactors, solve_flow
+
+        built = self.built(Case.FLOW)
+        kept = self.cache.solutions.get((self.name, Case.FLOW))
+        if kept is not None and same_wiring(kept.network, built.network) and kept.network.loads == built.network.loads:
+            return FlowView(built, kept.answer)
+        factors = self.cache.factors.setdefault(self.name, FlowFactors())
+        answer: Solved | NotSolved = solve_flow(built.network, kept=factors)
+        self.cache.count("load flow, factors kept" if factors.reused else "load flow")
+        self.cache.solutions[self.name, Case.FLOW] = Kept(built.network, answer)
+        return FlowView(built, answer)
+
+    def _faults(self, case: Case) -> tuple[Built, FaultStudy | None, str | None]:
+        from wyeline_linter.circuit import SingularNetwork
+        from wyeline_linter.circuit.faults import study_faults
+
+        built = self.built(case)
+        if not built.network.sources:
+            return built, None, "no source is part of the circuit"
+        kept = self.cache.solutions.get((self.name, case))
+        if kept is not None and same_wiring(kept.network, built.network):
+            answer = kept.answer
+        else:
+            self.cache.count(case.value)
+            try:
+                answer = study_faults(built.network)
+            except SingularNetwork as trouble:
+                answer = str(trouble)
+            self.cache.solutions[self.name, case] = Kept(built.network, answer)
+        return (built, None, answer) if isinstance(answer, str) else (built, answer, None)
+
+    @cached_property
+    def largest(self) -> FaultView:
+        """The largest faults."""
+        return FaultView(*self._faults(Case.MAX), self.practice)
+
+    @cached_property
+    def smallest(self) -> FaultView:
+        """The smallest faults."""
+        return FaultView(*self._faults(Case.MIN), self.practice)
+
+    @cached_property
+    def starting(self) -> FaultView:
+        """The circuit that motor starts are judged on."""
+        return FaultView(*self._faults(Case.START), self.practice)
+
+    # figures of several parts
+
+    def path_drop(self, name: str) -> tuple[float | None, tuple[tuple[Feeder, Drop], ...], tuple[str, ...]]:
+        """The sum of the drops along the way from the source, as a part of nominal, its parts, and why not."""
+        parts: list[tuple[Feeder, Drop]] = []
+        for feeder in self.connectivity.path(name):
+            drop = self.flow.drop(feeder.key)
+            if drop is None:
+                return None, (), self.flow.feeder_reasons(feeder.key)
+            parts.append((feeder, drop))
+        return sum(d.part for _, d in parts), tuple(parts), ()
+
+    def missing(self) -> list[Missing]:
+        """Every lacking fact of this state, each once, in the order of the circuit."""
+        found: dict[tuple[str, str], Missing] = {}
+        for case in (Case.MAX, Case.MIN):
+            for missing in self.built(case).missing:
+                found.setdefault((missing.subject, missing.text), missing)
+        return list(found.values())
+
+    def assumed(self) -> list[Assumption]:
+        """Every assumption of this state, each once."""
+        found: dict[tuple[str, str], Assumption] = {}
+        for case in (Case.MAX, Case.MIN):
+            for assumption in self.built(case).assumed:
+                found.setdefault((assumption.subject, assumption.text), assumption)
+        return list(found.values())
+
+    def equipment(self, name: str) -> Equipment | None:
+        return self.model.equipment.get(name)
+
+
+def same_wiring(one: Network, other: Network) -> bool:
+    """Whether two circuits have the same elements and values, their loads left aside."""
+    return (
+        one.node_bus == other.node_bus
+        and one.lines == other.lines
+        and one.branches == other.branches
+        and one.admittances == other.admittances
+        and one.motors == other.motors
+        and one.fault_current_sources == other.fault_current_sources
+        and one.sources == other.sources
+        and one.link_at == other.link_at
+        and one.element_names == other.element_names
+    )
