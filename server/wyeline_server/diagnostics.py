@@ -16,6 +16,7 @@ from lsprotocol import types
 
 from wyeline_grammar.linking import Place
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.configuration import Problem
 from wyeline_linter.findings import Finding, Severity
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer
@@ -147,6 +148,16 @@ class Diagnostics:
                 paths |= self._files_of_root[root]
         for path in sorted(paths):
             self._publish(path)
+        self._publish_configuration()
+
+    def _publish_configuration(self) -> None:
+        """What is wrong with a `wyeline.toml`: pushed to every client, as none pulls for such a file."""
+        for path, problems in self.session.configuration_problems.items():
+            made = [_of_configuration(problem) for problem in problems]
+            if self._told.get(path, (None, []))[1] != made:
+                self._told[path] = (None, made)
+                params = {"uri": self.session.uri_of(path), "diagnostics": made}
+                self.server.protocol.notify("textDocument/publishDiagnostics", params)
 
     def _wanted(self, root: str) -> bool:
         return any(root in self.session.roots_of(path) for path in self.session.documents)
@@ -219,6 +230,7 @@ class Diagnostics:
     def refresh(self) -> None:
         """Ask a client that pulls to pull again where an edit changed the findings of other open documents."""
         roots = self.session.take_touched()
+        self._publish_configuration()
         if not roots or not self.server.client_can("workspace.diagnostics.refreshSupport", False):
             return
         others = 0
@@ -252,6 +264,17 @@ def message(finding: Finding, models: str = "") -> str:
         if text:
             lines.append(f"{label}: {text}")
     return "\n".join(lines)
+
+
+def _of_configuration(problem: Problem) -> Json:
+    place = {"line": problem.row, "character": problem.start}
+    return {
+        "range": {"start": place, "end": {"line": problem.row, "character": problem.end}},
+        "severity": 1,
+        "source": "wyeline",
+        "code": "configuration",
+        "message": f"{problem.message}. Models are judged as shipped until this is mended.",
+    }
 
 
 def _left_out(count: int) -> Json:

@@ -15,6 +15,7 @@ from dataclasses import dataclass, field
 from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.configuration import DEFAULT, Configuration, ConfigurationError, Problem, find, load_for
 from wyeline_server.documents import DocumentNames, path_of_uri
 from wyeline_server.include_graph import IncludeGraph, is_inside
 from wyeline_server.positions import Json, Positions
@@ -73,6 +74,8 @@ class Session:
         self._kept: dict[str, _Kept] = {}
         self._touched: set[str] = set()
         self._let_go = False
+        self.configuration_problems: dict[str, tuple[Problem, ...]] = {}
+        """What is wrong with each `wyeline.toml` that was read."""
 
     # workspace folders and files on disk
 
@@ -243,10 +246,30 @@ class Session:
             self._let_go = False
         gc.disable()
         try:
-            return Analysis(root, self.files, workspace_of(root))
+            analysis = Analysis(root, self.files, workspace_of(root), configuration=self._configuration(root))
         finally:
             gc.enable()
             gc.freeze()
+        self._keep_problems(root, analysis.configuration_error)
+        return analysis
+
+    def _configuration(self, root: str) -> Configuration:
+        """What `wyeline.toml` says for a model; as shipped where it cannot be read, which is told then."""
+        self._keep_problems(root, None)
+        try:
+            return load_for(root)
+        except SourceError as error:
+            self._keep_problems(root, error)
+            return DEFAULT
+
+    def _keep_problems(self, root: str, error: SourceError | None) -> None:
+        path = find(root)
+        if isinstance(error, ConfigurationError):
+            self.configuration_problems[error.path] = error.problems
+        elif error is not None:
+            self.configuration_problems[error.path] = (Problem(0, 0, 0, error.reason),)
+        elif path is not None:
+            self.configuration_problems.setdefault(path, ())
 
     def analyses_of(self, path: str) -> list[Analysis]:
         """The analyses of every model that a file belongs to, in the order of their root files."""
@@ -280,6 +303,7 @@ class Session:
 
     def forget_models(self) -> None:
         """Build every model anew when next asked for: what decides their limits has changed."""
+        self.configuration_problems = dict.fromkeys(self.configuration_problems, ())
         for root in list(self._kept):
             self._drop(root)
         for path in self.documents:

@@ -139,7 +139,8 @@ def _serve_ws(port: int) -> int:
         codes.append(asyncio.run(language_server.run(bodies(connection))))
         listener.shutdown()
 
-    with listen(converse, LOOPBACK, port, max_size=MAX_MESSAGE_BYTES) as listener:
+    # A browser names the page that connects as the origin: no page may talk to a server on the loopback address.
+    with listen(converse, LOOPBACK, port, origins=[None], max_size=MAX_MESSAGE_BYTES) as listener:
         print(f"listening on {LOOPBACK}:{listener.socket.getsockname()[1]}", file=sys.stderr, flush=True)
         listener.serve_forever()
     return codes[0] if codes else 1

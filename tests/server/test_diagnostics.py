@@ -165,3 +165,22 @@ async def test_rule_pages_are_linked_where_a_base_is_set(editor: Editor) -> None
     finally:
         editor.client.set_configuration({})
         editor.client.workspace_did_change_configuration(types.DidChangeConfigurationParams(settings={}))
+
+
+async def test_the_office_configuration_counts_and_what_is_wrong_with_it_is_shown(editor: Editor) -> None:
+    toml = editor.folder / "wyeline.toml"
+    toml.write_text('[rules]\nunfed-equipment = "off"\n')
+    editor.open("panel P1 208Y/120 bus 100 A\n")
+    assert "unfed-equipment" not in await editor.rules()
+    toml.write_text('[rules]\nno-such-rule-at-all = "off"\n')
+    event = types.FileEvent(toml.as_uri(), types.FileChangeType.Changed)
+    editor.client.workspace_did_change_watched_files(types.DidChangeWatchedFilesParams([event]))
+    published = editor.client.published
+    await editor.client.until(lambda: toml.as_uri() in published and published[toml.as_uri()].diagnostics)
+    (problem,) = published[toml.as_uri()].diagnostics
+    assert "no-such-rule-at-all" in problem.message and problem.range.start.line == 1
+    assert "unfed-equipment" in await editor.rules(), "judged as shipped until it is mended"
+    toml.unlink()
+    event = types.FileEvent(toml.as_uri(), types.FileChangeType.Deleted)
+    editor.client.workspace_did_change_watched_files(types.DidChangeWatchedFilesParams([event]))
+    await editor.client.until(lambda: not published[toml.as_uri()].diagnostics)
