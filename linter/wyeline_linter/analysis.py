@@ -44,6 +44,7 @@ from wyeline_linter.rules.registry import Check, Rule, all_rules, applies, rules
 if TYPE_CHECKING:
     from wyeline_linter.loads.rollup import LoadBook
     from wyeline_linter.protection.lines import Line
+    from wyeline_linter.studies.study import Studies, StudyCache
     from wyeline_linter.tables import Basis, Override
 
 
@@ -52,6 +53,9 @@ class View:
 
     __slots__ = (
         "_books",
+        "_judged",
+        "_studies",
+        "_tables",
         "configuration",
         "derivation",
         "lines",
@@ -60,6 +64,7 @@ class View:
         "overrides",
         "positions",
         "scenarios",
+        "study_cache",
     )
 
     def __init__(self, model: Model, network: Network, derivation: Derivation) -> None:
@@ -75,6 +80,10 @@ class View:
         self.overrides: tuple[Override, ...] = ()
         """Rows of the code tables to which the project gives its own value."""
         self._books: dict[SwitchState, LoadBook] = {}
+        self._judged: LoadBook | None = None
+        self._tables: tuple[Basis | None] | None = None
+        self._studies: Studies | None = None
+        self.study_cache: StudyCache | None = None
 
     @property
     def basis(self) -> str | None:
@@ -96,9 +105,11 @@ class View:
 
         Raises OverrideError for an override that fits no row.
         """
-        from wyeline_linter.tables.basis import project_basis
+        if self._tables is None:
+            from wyeline_linter.tables.basis import project_basis
 
-        return project_basis(self.model.basis, self.overrides)
+            self._tables = (project_basis(self.model.basis, self.overrides),)
+        return self._tables[0]
 
     def state(self, name: str) -> EquipmentState | None:
         return self.derivation.states.get(name)
@@ -129,7 +140,10 @@ class View:
     @property
     def loads(self) -> LoadBook:
         """The loads in the switch state that is judged, added up when first asked for and then kept under edits."""
-        return self.loads_in(self.network.state)
+        book = self._judged
+        if book is None or book.network.state is not self.network.state:
+            book = self._judged = self.loads_in(self.network.state)
+        return book
 
     def loads_in(self, state: SwitchState) -> LoadBook:
         """The loads in another switch state, with the voltages that stand in it; added up when first asked for."""
@@ -149,10 +163,26 @@ class View:
         """Add up anew what hangs on these names; returns the names whose loads changed. Other switch states go."""
         book = self._books.get(self.network.state)
         self._books.clear()
+        self._judged = book
         if book is None:
             return set()
         self._books[self.network.state] = book
         return book.update(names, self.network)
+
+    @property
+    def studies(self) -> Studies:
+        """Load flow and faults in any switch state, solved when first asked for; solutions outlast edits that leave the
+        circuit as it is."""
+        if self._studies is None:
+            from wyeline_linter.studies.study import Studies
+
+            self._studies = Studies(self, self.study_cache)
+            self.study_cache = self._studies.cache
+        return self._studies
+
+    def forget_studies(self) -> None:
+        """The model changed: circuits are built anew when next asked for, and solved only where they differ."""
+        self._studies = None
 
     def states_of_switches(self) -> list[SwitchState]:
         """Normal and every scenario that the model states."""
@@ -190,6 +220,9 @@ class Analysis:
         self._model: list[Finding] = []
         self._allows: dict[Block, Statement] = {}
         """Statements with allowances."""
+        self._version = 0
+        self._studied: tuple[int, list[Finding]] | None = None
+        """What the last study found, and of which version of the model."""
         self._all()
 
     # updating
@@ -200,7 +233,9 @@ class Analysis:
         self.derivation = Derivation(model, self.network)
         self.derivation.all()
         self.ran["derive"] += len(self.derivation.last_run)
+        kept = self.view.study_cache if self._version else None
         self.view = View(model, self.network, self.derivation)
+        self.view.study_cache = kept
         self.view.configuration = self.configuration
         self.view.overrides = self._overrides()
         self._structure = {name: structure_key(e) for name, e in model.equipment.items()}
@@ -237,7 +272,7 @@ class Analysis:
         basis = self.model.basis
         self._checks: dict[str, list[Check]] = {
             scope: [check for rule in rules_for(scope, basis) for check in rule.checks[scope]]
-            for scope in ("model", "equipment", "feeder", "circuit")
+            for scope in ("model", "equipment", "feeder", "circuit", "study")
         }
 
     def edited(self, went: Iterable[Block], came: Iterable[Block]) -> Delta:
@@ -246,6 +281,8 @@ class Analysis:
         self._findings = None
         if not went and not came:
             return Delta()
+        self._version += 1
+        self.view.forget_studies()
         delta = self.model.update(went, came)
         self.ran["parse"] += len(came)
         if delta.everything or delta.project or (delta.others and self.scenario is not None):
@@ -448,13 +485,50 @@ class Analysis:
             self._findings = sorted(judged, key=lambda f: f.sort_key)
         return self._findings
 
+    def study_findings(self) -> list[Finding]:
+        """What the rules of the scope ``study`` find: those that need the load flow, the faults, or other switch states.
+
+        They run here, all of them, once for each version of the model; :meth:`findings` never runs them, so that it
+        keeps pace with typing. Both together are what ``wyeline check`` reports.
+        """
+        if self._studied is None or self._studied[0] != self._version:
+            raw: list[Finding] = []
+            checks = self._checks["study"]
+            self.ran["study"] += len(checks)
+            for check in checks:
+                raw.extend(check(self.view))
+            judged = self.configuration.applied(self._with_allowances(raw, study=True))
+            self._studied = self._version, sorted(judged, key=lambda f: f.sort_key)
+        return self._studied[1]
+
+    def all_findings(self) -> list[Finding]:
+        """The findings of the text, the voltages and the loads, and those of the studies, in their one order."""
+        return sorted((*self.findings(), *self.study_findings()), key=lambda f: f.sort_key)
+
+    @property
+    def settling(self) -> bool:
+        """Whether edits came after the last study (or there was none), so that what it found may no longer hold."""
+        return self._studied is None or self._studied[0] != self._version
+
+    def last_study_findings(self) -> list[Finding]:
+        """What the last study found, without running one: while :attr:`settling`, to be shown as not yet confirmed.
+
+        Findings of statements that went are left out, and so are places and fixes in such statements.
+        """
+        if self._studied is None:
+            return []
+        if not self.settling:
+            return self._studied[1]
+        there = {block for block, _ in self.model.statements()}
+        return [_without_gone(f, there) for f in self._studied[1] if f.place.block in there]
+
     def _groups(self) -> Iterator[list[Finding]]:
         yield from self._text.values()
         yield from self._equipment.values()
         yield from self._feeders.values()
         yield self._model
 
-    def _with_allowances(self, raw: list[Finding]) -> list[Finding]:
+    def _with_allowances(self, raw: list[Finding], *, study: bool = False) -> list[Finding]:
         by_block, everywhere = self._allowances()
         if not by_block and not everywhere:
             return raw
@@ -470,8 +544,13 @@ class Analysis:
             return result  # what a scenario leaves dead needs no allowance there
         unused = all_rules()["allowance-unused"]
         ran = {rule.name for rule in all_rules().values() if applies(rule, self.model.basis)}
+        rules = all_rules()
         for block, allows in (*by_block.items(), *everywhere):
-            result.extend(_unused(unused, block, allow, ran) for allow in allows if id(allow) not in used)
+            for allow in allows:
+                # Each pass speaks of the allowances for its own rules; those for no rule at all belong to the first.
+                of_study = allow.rule in rules and "study" in rules[allow.rule].checks
+                if id(allow) not in used and of_study == study:
+                    result.append(_unused(unused, block, allow, ran))
         return result
 
     def _allowances(self) -> tuple[dict[Block, tuple[Allow, ...]], list[tuple[Block, tuple[Allow, ...]]]]:
@@ -517,7 +596,16 @@ def _keep(store: dict[str, list[Finding]], key: str, found: list[Finding]) -> No
         store.pop(key, None)
 
 
-_NEVER_ALLOWED = frozenset({"allowance-unused"})
+def _without_gone(finding: Finding, there: set[Block]) -> Finding:
+    """A finding without the related places and the fixes that lie in statements that went."""
+    related = tuple(r for r in finding.related if r.place.block in there)
+    fixes = tuple(f for f in finding.fixes if all(e.block in there for e in f.edits))
+    if len(related) == len(finding.related) and len(fixes) == len(finding.fixes):
+        return finding
+    return replace(finding, related=related, fixes=fixes)
+
+
+_NEVER_ALLOWED = frozenset({"allowance-unused", "allowance-stale", "baseline-excess"})
 
 
 def _unused(rule: Rule, block: Block, allow: Allow, ran: set[str]) -> Finding:

@@ -39,22 +39,34 @@ def run(arguments: argparse.Namespace) -> int:
     gc.disable()  # one short run: collecting costs more than it frees
     files = Files()
     roots = roots_of(arguments.paths, files)
+    unread: dict[str, SourceError] = {}
     if arguments.fix or arguments.diff:
-        changed = _fix(roots, arguments)
+        changed = _fix(roots, arguments, unread)
         if arguments.diff:
-            return 1 if changed else 0
-        files = Files()
+            return _told(unread) or int(changed)
     findings: list[Finding] = []
     seen_files: dict[str, None] = {}
     cache = ResultCache(None if arguments.cache else "")
     for root in roots:
-        found, names = judged(root, arguments.scenario, cache)
+        try:
+            found, names = judged(root, arguments.scenario, cache)
+        except SourceError as error:
+            unread[root] = error  # what the other models have to say is not lost with it
+            continue
         findings += found
         seen_files.update(dict.fromkeys(names))
     threshold = Severity[arguments.fail_on.upper()]
-    _write(findings, list(seen_files), arguments, threshold)
+    if seen_files or arguments.format == "json":
+        _write(findings, list(seen_files), arguments, threshold)
     failed = any(f.severity >= threshold and f.allowed is None for f in findings)
-    return 1 if failed else 0
+    return _told(unread) or int(failed)
+
+
+def _told(unread: dict[str, SourceError]) -> int:
+    """Say which models could not be judged; the exit code for them, 0 where there are none."""
+    for error in unread.values():
+        print(f"wyeline: {error}", file=sys.stderr)
+    return 2 if unread else 0
 
 
 def judged(root: str, scenario: str | None, cache: ResultCache) -> tuple[list[Finding], list[str]]:
@@ -95,7 +107,7 @@ def judged(root: str, scenario: str | None, cache: ResultCache) -> tuple[list[Fi
         analysis = Analysis(root, Files(reader), workspace, scenario=scenario)
     except KeyError:
         raise SourceError(text.shown_path(root), f"this model has no scenario `{scenario}`") from None
-    found = analysis.findings()
+    found = analysis.all_findings()
     cache.store(asked, seen, analysis.model.files, found)
     return found, analysis.model.files
 
@@ -117,13 +129,17 @@ def _write(findings: list[Finding], files: list[str], arguments: argparse.Namesp
         print(text.CAUTION)
 
 
-def _fix(roots: list[str], arguments: argparse.Namespace) -> bool:
+def _fix(roots: list[str], arguments: argparse.Namespace, unread: dict[str, SourceError]) -> bool:
     from wyeline_linter.fixing import fix_model, write_atomically
 
     allowed = frozenset({Safety.SAFE, Safety.LOOK} if arguments.unsafe else {Safety.SAFE})
     changed = False
     for root in roots:
-        outcome = fix_model(root, read_text, allowed, workspace_of(root))
+        try:
+            outcome = fix_model(root, read_text, allowed, workspace_of(root))
+        except SourceError as error:
+            unread[root] = error
+            continue
         for path, new in sorted(outcome.texts.items()):
             old = read_text(path)
             if old == new:

@@ -20,11 +20,12 @@ if TYPE_CHECKING:
 
 Check = Callable[..., Iterable[Finding]]
 
-SCOPES = ("text", "model", "equipment", "feeder", "circuit")
+SCOPES = ("text", "model", "equipment", "feeder", "circuit", "study")
 """``text``: found while reading a block (the grammar wing words it); ``model``: looks at the model as a whole;
-``equipment``: check(view, equipment); ``feeder``: check(view, feeder); ``circuit``: check(view, board, placed circuit).
+``equipment``: check(view, equipment); ``feeder``: check(view, feeder); ``circuit``: check(view, board, placed circuit);
+``study``: check(view) with `view.studies` (load flow, faults, other switch states), run as a whole and only at rest.
 
-A check of the last three may look at its own element, the feeders at it, what stands at their other ends, and the
+A check of an equipment, feeder or circuit may look at its own element, the feeders at it, what stands at their other ends, and the
 figures of all these: that is what an edit re-checks. Of loads it looks at its own element's only, a feeder's check at
 its far end's: they change all the way up. What it says about places farther away is refreshed when the rule
 ``roams``."""
@@ -40,6 +41,7 @@ class Rule:
     ``wrong`` gives a clean model (asserted by a test). ``files`` are further files that the examples include, by path.
     ``scope`` is that of the rule's first check; ``also`` adds checks of others. ``roams``: its findings offer names or
     repairs from the whole model, so an edit anywhere judges the elements anew where such a finding stands.
+    ``beside``: found by `wyeline check` in the baseline beside the model; its examples are such models without it.
     """
 
     name: str
@@ -54,6 +56,7 @@ class Rule:
     clause: dict[str, str] = field(default_factory=dict)
     mends: bool = False
     roams: bool = False
+    beside: bool = False
     files: dict[str, str] = field(default_factory=dict)
     checks: dict[str, list[Check]] = field(default_factory=dict, repr=False)
 

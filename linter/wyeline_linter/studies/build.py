@@ -31,6 +31,7 @@ from wyeline_linter.studies.place_transformers import place_transformer
 from wyeline_linter.studies.source_impedance import converter_limit_a, is_three_phase, source_data
 from wyeline_linter.studies.transformer_impedance import TransformerData, transformer_data
 from wyeline_linter.systems import Known, System
+from wyeline_linter.tables import Basis
 from wyeline_linter.windings import Transformed
 
 if TYPE_CHECKING:
@@ -76,9 +77,13 @@ def build(
     derivation: Derivation,
     book: LoadBook | None,
     case: Case,
+    tables: Basis | None,
 ) -> Built:
-    """Make the circuit of one switch state for a case; ``book`` holds its loads (needed for ``FLOW``, and for motors)."""
-    builder = _Builder(model, network, derivation, case)
+    """Make the circuit of one switch state for a case.
+
+    ``book`` holds its loads (needed for ``FLOW``, and for motors), ``tables`` are those of the project's basis.
+    """
+    builder = _Builder(model, network, derivation, case, tables)
     builder.walk()
     if book is not None:
         place_loads(builder.made, model, network, derivation, book)
@@ -94,16 +99,18 @@ def distance_of(feeder: Feeder) -> float | None:
 
 
 class _Builder:
-    def __init__(self, model: Model, network: Connectivity, derivation: Derivation, case: Case) -> None:
+    def __init__(
+        self, model: Model, network: Connectivity, derivation: Derivation, case: Case, tables: Basis | None
+    ) -> None:
         self.model = model
         self.connectivity = network
         self.derivation = derivation
         self.case = case
         self.practice = derivation.practice
-        self.basis_name = model.basis if derivation.practice is not None else None
+        self.tables = tables
         self.made = Built(case)
         self.net = self.made.network
-        self.taps: dict[tuple[str, float], Bus] = {}
+        self.cuts: dict[tuple[str, float], Bus] = {}
         self.turned = self._turned_machines()
         self.stuff_of = {
             name: entry.statement.stuff
@@ -321,7 +328,7 @@ class _Builder:
             place=feeder.place,
             legs=len(system.legs),
             neutral=system.has_neutral,
-            basis_name=self.basis_name,
+            chosen=self.tables,
             case=self.case,
             conduit=conduit_of(feeder.body.raceway, self.stuff_of),
         )
@@ -380,7 +387,7 @@ class _Builder:
         if at is None:
             # Where a tap is not placed, the end gives the largest drop and the start the largest fault.
             at = 0.0 if self.case is Case.MAX or length is None else length
-        return self.taps.get((busway.name, at)) or self.made.bus.get(busway.name)
+        return self.cuts.get((busway.name, at)) or self.made.bus.get(busway.name)
 
     def _busway(self, busway: Equipment, bus: Bus, system: System) -> None:
         """The bars of a busway, cut where devices are plugged in."""
@@ -400,7 +407,7 @@ class _Builder:
                 place=busway.place,
                 legs=len(system.legs),
                 neutral=system.has_neutral,
-                basis_name=None,
+                chosen=None,
                 case=self.case,
                 conduit="pvc",
                 length_m=at - last,
@@ -415,7 +422,7 @@ class _Builder:
                     self.net.link(f"{far.name} {conductor}", near[conductor], far[conductor])
             else:
                 self._wire(far.name, near, far, far, data, metal=True)
-            self.taps[name, at] = far
+            self.cuts[name, at] = far
             near, last = far, at
 
     def _join(self, name: str, feeder: Feeder) -> None:

@@ -127,10 +127,9 @@ def temperature_c(case: Case, practice: str, insulation: str | None) -> float:
 
 @lru_cache(maxsize=8192)
 def per_length(
-    basis_name: str, size: str, material: Material, conduit: Conduit, insulation: str | None, case: Case
+    chosen: Basis, size: str, material: Material, conduit: Conduit, insulation: str | None, case: Case
 ) -> PerLength | NotListed:
     """Table value of one conductor for a case."""
-    chosen: Basis = basis(basis_name)
     if chosen.practice == "iec" and case in (Case.FLOW, Case.START):
         found = tables.service_impedance(chosen, size, material)
     else:
@@ -148,7 +147,7 @@ def line_data(
     place: Place,
     legs: int,
     neutral: bool,
-    basis_name: str | None,
+    chosen: Basis | None,
     case: Case,
     conduit: Conduit,
     length_m: float | None = None,
@@ -171,11 +170,11 @@ def line_data(
     elif wires is None:
         text = f"no conductors are written for `{key}`"
         missing.append(Missing(Lack.IMPEDANCE, key, text, place, "the conductors, or `resistance` and `reactance`"))
-    elif basis_name is None:
+    elif chosen is None:
         text = f"the project names no basis, so no table gives the resistance of `{key}`"
         missing.append(Missing(Lack.IMPEDANCE, key, text, place, "`basis`, or `resistance` and `reactance`"))
     else:
-        looked = per_length(basis_name, wires.leg, wires.material, conduit, wires.insulation, case)
+        looked = per_length(chosen, wires.leg, wires.material, conduit, wires.insulation, case)
         if isinstance(looked, NotListed):
             text = f"the resistance of `{key}`: {looked.reason}"
             missing.append(Missing(Lack.IMPEDANCE, key, text, place, "`resistance` and `reactance`"))
@@ -199,9 +198,9 @@ def line_data(
             return z_leg if wires is None and own_r is not None else None
         if size == wires.leg:
             return z_leg
-        if basis_name is None:
+        if chosen is None:
             return None
-        found = per_length(basis_name, size, wires.material, conduit, wires.insulation, case)
+        found = per_length(chosen, size, wires.material, conduit, wires.insulation, case)
         if isinstance(found, NotListed):
             return None
         return complex(found.r_ohm_per_m, found.x_ohm_per_m) * length / sets

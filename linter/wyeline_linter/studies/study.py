@@ -114,7 +114,9 @@ class StateStudy:
         found = self._built.get(case)
         if found is None:
             book = self.book if case in (Case.FLOW, Case.MAX) else None
-            found = self._built[case] = build(self.model, self.connectivity, self.derivation, book, case)
+            found = self._built[case] = build(
+                self.model, self.connectivity, self.derivation, book, case, self.view.tables
+            )
         return found
 
     @cached_property
