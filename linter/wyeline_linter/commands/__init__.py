@@ -6,6 +6,7 @@ COMMANDS: dict[str, str] = {
     "check": "check models and say what does not work, and why",
     "show": "print the derived figures of equipment and feeders",
     "connect": "say why a connection cannot be made and what connects it",
+    "compare": "say what changed between two versions of a model, what follows from it, and why",
     "explain": "explain a rule",
     "rules": "list the rules",
     "format": "set files in the fixed columns",

@@ -1,0 +1,71 @@
+"""A comparison as one page that stands alone: no script, nothing loaded from elsewhere, light and dark."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from html import escape
+
+from wyeline_linter.outputs.text import CAUTION
+from wyeline_linter.review.as_text import NOTHING_FOLLOWS, UNCHANGED, notes, particulars, place, summary, title
+from wyeline_linter.review.comparison import Comparison, also
+
+_STYLE = """
+:root { color-scheme: light dark; }
+body { font: 1rem/1.5 system-ui, sans-serif; max-width: 62rem; margin: 2rem auto; padding: 0 1rem; }
+h1 { font-size: 1.3rem; } h2 { font-size: 1.1rem; }
+table { border-collapse: collapse; width: 100%; }
+th, td { text-align: left; vertical-align: top; padding: .3rem .6rem; border-bottom: 1px solid GrayText; }
+th { font-weight: 600; white-space: nowrap; }
+dl { margin: .3rem 0 0; display: grid; grid-template-columns: max-content 1fr; gap: 0 .8rem; }
+dt { font-style: italic; } dd { margin: 0; }
+summary { cursor: pointer; padding: .4rem 0; font-weight: 600; }
+footer { margin-top: 2rem; border-top: 1px solid GrayText; font-size: .9rem; }
+@media print { details { display: block; } }
+"""
+
+
+def html(found: Sequence[Comparison]) -> str:
+    """Every model on one page."""
+    body = "\n".join(line for comparison in found for line in _one(comparison))
+    heads = "; ".join(escape(title(c)) for c in found)
+    return (
+        '<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
+        '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
+        f"<title>{heads}</title>\n<style>{_STYLE}</style>\n</head>\n<body>\n"
+        f"{body}\n<footer><p>{escape(CAUTION)}</p></footer>\n</body>\n</html>"
+    )
+
+
+def _one(c: Comparison) -> Iterator[str]:
+    yield f"<h1>{escape(title(c))}</h1>"
+    yield f"<p>{escape(summary(c))}.</p>"
+    yield from (f"<p><em>{escape(note)}</em></p>" for note in notes(c))
+    if not c.changes and not c.worse:
+        yield f"<p>{escape(UNCHANGED)}</p>"
+        return
+    yield "<h2>What follows</h2>"
+    if c.worse:
+        yield "<table><tbody>"
+        for one in c.worse:
+            said = "".join(f"<dt>{escape(k)}</dt><dd>{escape(v)}</dd>" for k, v in particulars(one))
+            more = f"<dl>{said}</dl>" if said else ""
+            yield _row(one.gravity.word, one.words + also(one), more)
+        yield "</tbody></table>"
+    else:
+        yield f"<p>{escape(NOTHING_FOLLOWS)}</p>"
+    yield from _section("What changed", ((x.kind.value, x.words + place(x)) for x in c.changes), "open")
+    yield from _section("What is better", ((x.kind.value, x.words + also(x)) for x in c.better))
+    yield from _section("Figures that moved without crossing a limit", (("", x.words) for x in c.moved))
+    yield from _section("To issue anew", (("", x.words) for x in c.sheets), "open")
+
+
+def _section(name: str, rows: Iterable[tuple[str, str]], state: str = "") -> Iterator[str]:
+    listed = [_row(head, words) for head, words in rows]
+    if listed:
+        yield f"<details {state}><summary>{escape(name)} ({len(listed)})</summary><table><tbody>"
+        yield from listed
+        yield "</tbody></table></details>"
+
+
+def _row(head: str, words: str, more: str = "") -> str:
+    return f'<tr><th scope="row">{escape(head)}</th><td>{escape(words)}{more}</td></tr>'

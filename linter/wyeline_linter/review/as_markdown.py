@@ -1,0 +1,116 @@
+"""A comparison as a comment on a pull request: what is grave in sight, details folded, and never too long."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from wyeline_linter.findings import Severity
+from wyeline_linter.outputs.text import CAUTION
+from wyeline_linter.review.as_text import NOTHING_FOLLOWS, UNCHANGED, notes, particulars, place, summary, title
+from wyeline_linter.review.comparison import Comparison, also
+from wyeline_linter.review.consequences import Consequence
+
+MOST_CHARACTERS = 60_000
+"""What the usual forges take as one comment is 65,536 characters or more; some room is left for a bot's own words."""
+_OPEN = 20
+"""Consequences in sight; the rest is folded."""
+_MARKS = {Severity.ERROR: "**error**", Severity.WARNING: "**warning**", Severity.ADVICE: "advice", Severity.GAP: "gap"}
+
+
+def markdown(found: Sequence[Comparison]) -> str:
+    """Every model, shortened from the end so that the whole fits into one comment."""
+    tail = f"\n<sub>{_plain(CAUTION)}</sub>\n"
+    parts = [_Part(c) for c in found]
+    room = MOST_CHARACTERS - len(tail) - 1
+    share = room // max(1, len(parts))
+    return "\n".join(part.fitting(share) for part in parts)[:room] + "\n" + tail
+
+
+class _Part:
+    """One model as sections, the ones that may be cut last."""
+
+    def __init__(self, comparison: Comparison) -> None:
+        c = comparison
+        head = [f"### Electrical consequences: {_text(title(c))}", "", _text(summary(c)) + "."]
+        head += [f"\n> {_text(note)}" for note in notes(c)]
+        self.head = "\n".join(head)
+        if not c.changes and not c.worse:
+            self.head += f"\n\n{UNCHANGED}"
+        elif not c.worse:
+            self.head += f"\n\n{NOTHING_FOLLOWS}"
+        shown, rest = c.worse[:_OPEN], c.worse[_OPEN:]
+        self.sections: list[tuple[str, list[str]]] = [
+            ("", [_line(one) for one in shown]),
+            ("Further consequences", [_line(one) for one in rest]),
+            ("What changed", [f"- *{x.kind.value}* {_text(x.words + place(x))}" for x in c.changes]),
+            ("Why, and what mends it", [detail for one in c.worse if (detail := _detail(one))]),
+            ("What is better", [f"- {_text(one.words + also(one))}" for one in c.better]),
+            ("To issue anew", [f"- {_text(sheet.words)}" for sheet in c.sheets]),
+            ("Figures that moved without crossing a limit", [f"- {_text(one.words)}" for one in c.moved]),
+        ]
+
+    def fitting(self, room: int) -> str:
+        """As much as fits into so many characters; what is left out is counted."""
+        out = [self.head]
+        left = room - len(self.head) - 400
+        for name, lines in self.sections:
+            if not lines:
+                continue
+            kept = []
+            left -= len(name) + 80
+            for line in lines:
+                if left < len(line) + 1:
+                    break
+                left -= len(line) + 1
+                kept.append(line)
+            if len(kept) < len(lines):
+                kept.append(f"- … and {len(lines) - len(kept)} more, left out to keep this comment short")
+            body = "\n".join(kept)
+            fold = f"<details><summary>{name} ({len(lines)})</summary>\n\n{body}\n\n</details>"
+            out += ["", body if not name else fold]
+        return "\n".join(out)
+
+
+def _line(one: Consequence) -> str:
+    return f"- {_MARKS[one.gravity]} {_text(one.words + also(one))}"
+
+
+def _detail(one: Consequence) -> str:
+    said = particulars(one)
+    if not said or one.finding is None:
+        return ""
+    lines = [f"- {_text(one.finding.message)}", *(f"  - {label}: {_text(words)}" for label, words in said)]
+    return "\n".join(lines)
+
+
+def _text(words: str) -> str:
+    """Words of a model as they are: nothing in them is markup, a mention or a link."""
+    pieces = " ".join(words.split()).split("`")
+    if len(pieces) % 2 == 0:  # a lone backtick
+        return _plain("'".join(pieces))
+    return "".join(_plain(piece) if i % 2 == 0 else f"`{piece}`" for i, piece in enumerate(pieces))
+
+
+_ESCAPES: Iterable[tuple[str, str]] = (
+    ("&", "&amp;"),
+    ("<", "&lt;"),
+    (">", "&gt;"),
+    ("@", "&#64;"),
+    ("#", "&#35;"),
+    ("*", "\\*"),
+    ("_", "\\_"),
+    ("[", "\\["),
+    ("]", "\\]"),
+    ("|", "\\|"),
+    ("~", "\\~"),
+    ("://", ":&#47;/"),
+)
+
+
+def _plain(words: str) -> str:
+    # The backslash first, and `#` apart from the entities that other signs become.
+    words = words.replace("\\", "\\\\").replace("#", "\0")
+    for sign, escaped in _ESCAPES:
+        if sign != "#":
+            words = words.replace(sign, escaped)
+    return words.replace("\0", "&#35;")

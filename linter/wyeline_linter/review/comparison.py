@@ -1,0 +1,148 @@
+"""Two versions compared from end to end."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from wyeline_grammar.sources import SourceError
+from wyeline_linter.findings import Severity
+from wyeline_linter.review.causes import Trials, explain
+from wyeline_linter.review.consequences import WORSE, Consequence, Kind, consequences
+from wyeline_linter.review.documents import Version, nothing, reading
+from wyeline_linter.review.physical import Change, changes
+from wyeline_linter.review.renames import renamed_reader, renames
+from wyeline_linter.review.revisions import Side
+from wyeline_linter.review.sheets import Sheet, sheets
+from wyeline_linter.review.snapshots import Snapshot, take
+
+_LISTED = 6
+"""Subjects that one entry names; the rest is counted."""
+
+
+@dataclass
+class Comparison:
+    """One model in two versions.
+
+    ``worse`` is sorted by gravity; ``better`` and ``moved`` hold what nobody has to worry about. ``gaps`` counts the
+    figures that are unknown in the newer version. ``bounded`` tells that not every cause could be looked for.
+    """
+
+    model: str
+    old_label: str
+    new_label: str
+    scenario: str | None
+    changes: list[Change] = field(default_factory=list)
+    worse: list[Consequence] = field(default_factory=list)
+    better: list[Consequence] = field(default_factory=list)
+    moved: list[Consequence] = field(default_factory=list)
+    sheets: list[Sheet] = field(default_factory=list)
+    gaps: int = 0
+    bounded: bool = False
+
+    @property
+    def worst(self) -> Severity | None:
+        """The gravest consequence."""
+        return max((c.gravity for c in self.worse), default=None)
+
+
+def compare_sides(old: Side, new: Side, scenario: str | None) -> list[Comparison]:
+    """Every model of two sides, paired by name (a lone one with a lone one). Raises SourceError."""
+    left, right = dict(old.roots), dict(new.roots)
+    if len(left) == len(right) == 1:
+        pairs = [(next(iter(right)), next(iter(left.values())), next(iter(right.values())))]
+    else:
+        names = [*right, *(name for name in left if name not in right)]
+        pairs = [(name, left.get(name, ""), right.get(name, "")) for name in names]
+    found = []
+    for name, old_root, new_root in pairs:
+        before = _version(old, old_root or new_root, there=bool(old_root))
+        after = _version(new, new_root or old_root, there=bool(new_root))
+        found.append(compare_versions(before, after, scenario, name, old.label, new.label))
+    return found
+
+
+def _version(side: Side, root: str, *, there: bool) -> Version:
+    return Version(root, reading(side.files) if there else nothing, side.workspace(root))
+
+
+def compare_versions(
+    old: Version,
+    new: Version,
+    scenario: str | None = None,
+    model: str = "",
+    old_label: str = "old",
+    new_label: str = "new",
+) -> Comparison:
+    """Compare two versions of one model. Raises SourceError where one of them lacks the scenario."""
+    result = Comparison(model, old_label, new_label, scenario)
+    renamed = renames(old, new)
+    if renamed:
+        names = {r.old: r.new for r in renamed}
+        old = Version(old.root, renamed_reader(old.reader(), names), old.workspace)
+    result.changes = changes(old, new, renamed)
+    before = _taken(old, scenario, old_label)
+    after = _taken(new, scenario, new_label)
+    found = consequences(before, after)
+    trials = Trials(old, new, result.changes, scenario)
+    explain(sorted(found, key=_by_gravity), trials)
+    result.bounded = trials.left <= 0
+    result.worse = _gathered(sorted((c for c in found if c.kind in WORSE), key=_by_gravity))
+    result.moved = sorted((c for c in found if c.kind is Kind.MOVED), key=lambda c: (-_share(c), c.words))
+    better = (c for c in found if c.kind not in WORSE and c.kind is not Kind.MOVED)
+    result.better = _gathered(sorted(better, key=_by_gravity))
+    result.sheets = sheets(result.changes, found, after)
+    result.gaps = _gaps(after)
+    return result
+
+
+def _taken(version: Version, scenario: str | None, label: str) -> Snapshot:
+    try:
+        return take(version.root, version.reader(), version.workspace, scenario)
+    except KeyError:
+        raise SourceError(label, f"this version of the model has no scenario `{scenario}`") from None
+
+
+_ORDER = (Kind.FINDING, Kind.LIMIT, Kind.VOLTAGE, Kind.UNKNOWN)
+
+
+def _by_gravity(consequence: Consequence) -> tuple[int, int, str, str]:
+    kind = _ORDER.index(consequence.kind) if consequence.kind in _ORDER else len(_ORDER)
+    return -consequence.gravity, kind, consequence.subject, consequence.headline
+
+
+def _share(consequence: Consequence) -> float:
+    """How much a figure changed, as a part of the larger of the two."""
+    before, after = (m.value if m is not None else None for m in consequence.measured)
+    if not isinstance(before, float) or not isinstance(after, float):
+        return 0.0
+    return abs(after - before) / max(abs(after), abs(before), 1e-12)
+
+
+def _gathered(found: Sequence[Consequence]) -> list[Consequence]:
+    """Voltages and unknown figures that changed alike for the same reasons, as one entry each."""
+    kept: dict[tuple[object, ...], Consequence] = {}
+    for i, consequence in enumerate(found):
+        key: tuple[object, ...] = (i,)
+        if consequence.kind in (Kind.VOLTAGE, Kind.UNKNOWN, Kind.KNOWN):
+            rest = consequence.headline.removeprefix(consequence.subject)
+            about = rest if consequence.kind is not Kind.KNOWN else rest.partition(": ")[2].partition(":")[0]
+            key = (consequence.kind, about, consequence.because)
+        first = kept.setdefault(key, consequence)
+        if first is not consequence:
+            first.others.append(consequence.subject)
+    return list(kept.values())
+
+
+def also(consequence: Consequence) -> str:
+    """``; the same at LP-1, LP-2 and 4 more``."""
+    others = list(dict.fromkeys(consequence.others))
+    if not others:
+        return ""
+    named, more = others[:_LISTED], len(others) - _LISTED
+    return f"; the same at {', '.join(named)}" + (f" and {more} more" if more > 0 else "")
+
+
+def _gaps(snapshot: Snapshot) -> int:
+    unknown = sum(1 for m in snapshot.measures.values() if m.value is None)
+    return unknown + sum(1 for f in snapshot.findings if f.severity is Severity.GAP and f.allowed is None)

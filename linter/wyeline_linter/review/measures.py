@@ -1,0 +1,282 @@
+"""The figures of a version that two versions are compared by, each with the limits that it is held against.
+
+They are read from ``figures``; a figure that is not named here is compared all the same, under the words of its keys.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any, NamedTuple
+
+from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_grammar.vocabulary import BOARDS
+from wyeline_linter.analysis import View
+from wyeline_linter.figures import model_figures
+from wyeline_linter.findings import Severity
+from wyeline_linter.loading import Loading, feeder_amps, loading_of
+
+NEAR_FULL = 0.8
+"""Share of a rating above which a load is worth a remark (common practice, no source)."""
+UNBALANCED = 0.15
+"""Part by which a leg may lie above the mean (common practice, no source)."""
+USUAL_DROP_BRANCH, USUAL_DROP_PATH = 0.03, 0.05
+"""Where the project states no limits (informational notes of NEC 210.19 and 215.2, from memory)."""
+
+
+class Limit(NamedTuple):
+    """What a figure is held against: ``words`` stand behind "above"; ``amount`` is in the figure's unit."""
+
+    words: str
+    amount: float
+    gravity: Severity
+
+
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """A figure of one subject: a number, a text, or None with the reasons (``unknown``).
+
+    ``unit`` is ``A``, ``VA``, ``W``, ``V``, ``ratio``, `BALANCE` or empty; ``family`` holds words by which the rules
+    that judge it are known.
+    """
+
+    subject: str
+    name: str
+    value: float | str | None
+    unit: str = ""
+    limits: tuple[Limit, ...] = ()
+    unknown: tuple[str, ...] = ()
+    family: tuple[str, ...] = ()
+
+    @property
+    def over(self) -> Limit | None:
+        """The gravest limit that it exceeds."""
+        if not isinstance(self.value, float):
+            return None
+        exceeded = [limit for limit in self.limits if self.value > limit.amount * (1 + 1e-9)]
+        return max(exceeded, key=lambda limit: (limit.gravity, limit.amount), default=None)
+
+
+BALANCE = "of the mean"
+"""The unit of a leg's load above the mean of all legs."""
+
+Measures = dict[tuple[str, str], Measured]
+
+VOLTAGE, MADE, LOAD, WINDING, UNBALANCE = "voltage", "voltage made", "demand load", "winding load", "leg unbalance"
+CURRENT, FAULT, SMALLEST, DROP = "demand current", "available fault", "smallest fault", "voltage drop"
+_LOADS, _FAULTS, _DROPS = ("overload", "load-high"), ("fault", "interrupt", "withstand"), ("drop",)
+
+
+def measures_of(view: View) -> Measures:
+    """Every figure of a version by subject (equipment or a feeder's key) and name."""
+    figures = model_figures(view)
+    found: Measures = {}
+    for name, entry in figures["equipment"].items():
+        for measured in _of_equipment(view, view.model.equipment[name], entry):
+            found[measured.subject, measured.name] = measured
+    for key, entry in figures["feeders"].items():
+        for measured in _of_feeder(view, view.model.feeders[key], entry):
+            found[measured.subject, measured.name] = measured
+    return found
+
+
+_KNOWN = frozenset(
+    "kind status description source fed_from path system unknown arriving load winding fault drop".split()
+)
+
+
+def _of_equipment(view: View, equipment: Equipment, entry: dict[str, Any]) -> Iterator[Measured]:
+    name = equipment.name
+    unknown = entry.get("unknown", {})
+    two = "arriving" in entry
+    yield _voltage(name, MADE if two else VOLTAGE, entry["system"], unknown.get("system", ()))
+    if two:
+        yield _voltage(name, VOLTAGE, entry["arriving"], unknown.get("arriving", ()))
+    load = entry.get("load")
+    if load is not None:
+        yield from _load(view, name, load)
+    if "fault" in entry:
+        yield from _fault(name, entry["fault"], unknown.get("fault", ()), tuple(_fault_limits(equipment)))
+    if "drop" in entry:
+        limit = view.model.project.number("drop-path") or USUAL_DROP_PATH
+        yield from _drop(name, entry["drop"], unknown.get("drop", ()), limit, "the way from the source")
+    for key in entry.keys() - _KNOWN:
+        yield from _other(name, key, entry[key], unknown.get(key, ()))
+
+
+_KNOWN_OF_FEEDER = frozenset(
+    "from to normally_open length_m device_a legs carried refused unknown current fault_at_end drop".split()
+)
+
+
+def _of_feeder(view: View, feeder: Feeder, entry: dict[str, Any]) -> Iterator[Measured]:
+    key, unknown = feeder.key, entry.get("unknown", {})
+    amps = feeder_amps(view, feeder)
+    node = view.loads.nodes.get(feeder.target.name)
+    if amps is not None or (node is not None and node.up.unknown and not node.up.empty):
+        device = feeder.body.number("rating")
+        limits = _shares(device, f"{device:g} A device" if device else "")
+        reasons = () if amps is not None or node is None else tuple(node.up.unknown)
+        yield Measured(key, CURRENT, amps, "A", limits, reasons, _LOADS)
+    if "fault_at_end" in entry:
+        yield from _fault(key, entry["fault_at_end"], unknown.get("fault_at_end", ()), ())
+    if "drop" in entry:
+        target = view.model.equipment.get(feeder.target.name)
+        leaf = target is not None and not view.model.feeders_from.get(target.name)
+        limit = (view.model.project.number("drop-branch") or USUAL_DROP_BRANCH) if leaf else None
+        yield from _drop(key, entry["drop"], unknown.get("drop", ()), limit, "a branch")
+    for word in entry.keys() - _KNOWN_OF_FEEDER:
+        yield from _other(key, word, entry[word], unknown.get(word, ()))
+
+
+def _voltage(name: str, measure: str, system: dict[str, Any] | None, reasons: Any) -> Measured:
+    if system is None:
+        return Measured(name, measure, None, unknown=tuple(reasons))
+    return Measured(name, measure, f"{system['nominal']}: {system['in_words']}")
+
+
+def _load(view: View, name: str, load: dict[str, Any]) -> Iterator[Measured]:
+    demand, reasons = load["demand"], tuple(load["unknown"].get("demand", ()))
+    loading: Loading | None = loading_of(view, name) if demand is not None else None
+    if loading is not None:
+        words = f"{written(loading.limit, loading.unit)} {loading.of}"
+        yield Measured(name, LOAD, loading.carried, loading.unit, _shares(loading.limit, words), (), _LOADS)
+    else:
+        amount = None if demand is None else float(demand["va"])
+        yield Measured(name, LOAD, amount, "VA", (), reasons, _LOADS)
+    if load["unbalance"] is not None and view.model.equipment[name].kind in BOARDS:
+        limit = Limit(f"{100 * UNBALANCED:g} %", UNBALANCED, Severity.ADVICE)
+        yield Measured(name, UNBALANCE, float(load["unbalance"]), BALANCE, (limit,), (), ("unbalanced",))
+    windings = [w for w in load.get("windings", ()) if w["share"] is not None]
+    if windings:
+        worst = max(windings, key=lambda w: w["share"])
+        words = f"{written(worst['limit_a'], 'A')} share of {worst['part']}"
+        yield Measured(name, WINDING, float(worst["amps"]), "A", _shares(worst["limit_a"], words), (), _LOADS)
+
+
+def _shares(rating: float | None, words: str) -> tuple[Limit, ...]:
+    if not rating:
+        return ()
+    near = Limit(f"{100 * NEAR_FULL:g} % of its {words}", NEAR_FULL * rating, Severity.WARNING)
+    return (Limit(f"its {words}", rating, Severity.ERROR), near)
+
+
+# figures of studies
+
+
+def _fault_limits(equipment: Equipment) -> Iterator[Limit]:
+    for key in ("series" if "series" in equipment.body.facts else "rated", "withstand"):
+        rating = equipment.body.number(key)
+        if rating:
+            words = f"its {written(rating, 'A')} {'rating' if key == 'rated' else f'{key} rating'}"
+            yield Limit(words, rating, Severity.ERROR)
+
+
+_LARGEST, _SMALLEST = frozenset({"max", "largest"}), frozenset({"min", "smallest"})
+_NO_CURRENT = frozenset({"peak", "asymmetrical", "x_over_r", "xr", "motors", "contribution"})
+
+
+def _fault(subject: str, fault: Any, reasons: Any, limits: tuple[Limit, ...]) -> Iterator[Measured]:
+    """The largest and the smallest current of a fault figure, whatever kinds of fault it lists."""
+    currents = [
+        (set(path), value)
+        for path, value in _numbers(fault, ())
+        if _unit(path) == "A" and not any(word in step for step in path for word in _NO_CURRENT)
+    ]
+    largest = [value for path, value in currents if path & _LARGEST or not path & _SMALLEST]
+    smallest = [value for path, value in currents if path & _SMALLEST and value > 0]
+    lacks = tuple(reasons) or tuple(_reasons(fault))
+    yield Measured(subject, FAULT, max(largest, default=None), "A", limits, () if largest else lacks, _FAULTS)
+    yield Measured(subject, SMALLEST, min(smallest, default=None), "A", (), () if smallest else lacks)
+
+
+def _drop(subject: str, drop: Any, reasons: Any, limit: float | None, of: str) -> Iterator[Measured]:
+    shares = [abs(value) for path, value in _numbers(drop, ()) if _unit(path) == "ratio"]
+    limits = () if limit is None else (Limit(f"the {100 * limit:g} % for {of}", limit, Severity.WARNING),)
+    lacks = () if shares else tuple(reasons) or tuple(_reasons(drop))
+    yield Measured(subject, DROP, max(shares, default=None), "ratio", limits, lacks, _DROPS)
+
+
+def _other(subject: str, key: str, value: Any, reasons: Any) -> Iterator[Measured]:
+    """A figure that has no words of its own here: each of its numbers under its keys."""
+    numbers = list(_numbers(value, (key,)))
+    for path, number in numbers:
+        yield Measured(subject, " ".join(path).replace("_", " "), number, _unit(path))
+    if not numbers and (value is None or reasons):
+        yield Measured(subject, key.replace("_", " "), None, unknown=tuple(reasons) or tuple(_reasons(value)))
+
+
+_RATIOS = frozenset("part share ratio per_unit pu fraction".split())
+_AMPERES = frozenset("a amps amperes current".split())
+_UNITS = {"va": "VA", "w": "W", "v": "V", "volts": "V", "ohm": "ohm", "m": "m", "deg": "deg"}
+
+
+def _unit(path: tuple[str, ...]) -> str:
+    """The unit that the last keys of a figure name (SI base units)."""
+    for step in reversed(path):
+        words = step.rsplit("_", 1)
+        last = words[-1]
+        if last in _AMPERES:
+            return "A"
+        if last in _RATIOS or step in _RATIOS:
+            return "ratio"
+        if last in _UNITS:
+            return _UNITS[last]
+    return ""
+
+
+def _numbers(value: Any, path: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], float]]:
+    if isinstance(value, bool) or value is None:
+        return
+    if isinstance(value, int | float):
+        yield path, float(value)
+    elif isinstance(value, dict):
+        for key, inner in value.items():
+            if key != "unknown":
+                yield from _numbers(inner, (*path, str(key)))
+    elif isinstance(value, list):
+        for i, inner in enumerate(value):
+            step = "-".join(inner["between"]) if isinstance(inner, dict) and "between" in inner else str(i + 1)
+            yield from _numbers(inner, (*path, step))
+
+
+def _reasons(value: Any) -> Iterator[str]:
+    """The reasons that stand under any ``unknown`` within a figure."""
+    if not isinstance(value, dict):
+        return
+    for key, inner in value.items():
+        if key == "unknown":
+            groups = inner.values() if isinstance(inner, dict) else [inner]
+            for group in groups:
+                yield from (str(reason) for reason in (group if isinstance(group, list) else [group]) if reason)
+        else:
+            yield from _reasons(inner)
+
+
+# writing
+
+
+def written(value: float, unit: str, digits: int = 3) -> str:
+    """A figure for people: three digits that count, kilo from a thousand."""
+    if unit in ("ratio", BALANCE):
+        return f"{_digits(100 * value, digits)} %"
+    if unit in ("A", "VA", "W", "V") and abs(value) >= 999.5:
+        kilo = _digits(value / 1000, digits)
+        return f"{kilo} k{unit}"
+    return f"{_digits(value, digits)} {unit}".rstrip()
+
+
+def _digits(value: float, digits: int) -> str:
+    size = len(str(int(abs(value)))) if abs(value) >= 1 else 1
+    text = f"{value:.{max(0, digits - size)}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def from_to(old: float, new: float, unit: str) -> str:
+    """``9.1 -> 14.3 kA``: a shared unit said once, with as many digits as it takes to tell the two apart."""
+    for digits in (3, 4, 5, 6):
+        a, b = written(old, unit, digits), written(new, unit, digits)
+        if a != b:
+            break
+    first, second = a.split(" "), b.split(" ")
+    return f"{first[0] if first[1:] == second[1:] else a} -> {b}"

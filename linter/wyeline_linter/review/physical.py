@@ -1,0 +1,240 @@
+"""What changed physically between two versions, each change in words and with the pieces that make it up."""
+
+from __future__ import annotations
+
+import enum
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from wyeline_grammar import model as m
+from wyeline_grammar.blocks import Block
+from wyeline_linter.review.documents import HEAD, Entry, Key, Piece, Version
+from wyeline_linter.review.renames import Renamed
+from wyeline_linter.review.wording import circuit_changes, feeder_in_words, in_words, statement_changes
+
+
+class Kind(enum.Enum):
+    """Sorts of change, in the order in which they are listed."""
+
+    ADDED = "added"
+    REMOVED = "removed"
+    RE_FED = "re-fed"
+    RE_RATED = "re-rated"
+    CHANGED = "changed"
+    MOVED = "moved"
+    RENAMED = "renamed"
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """One edit that is made or left as a whole.
+
+    ``words`` complete "because …" (``T-1 went from 75 to 150 kVA``); ``subject`` is the name or feeder it is about;
+    ``pieces`` are what to exchange to undo it (none for a renaming: it changes nothing electrically); ``block`` and
+    ``row`` say where it stands, in the newer version where it still does.
+    """
+
+    kind: Kind
+    sort: str
+    subject: str
+    words: str
+    pieces: tuple[Piece, ...]
+    block: Block | None = None
+    row: int = 0
+
+    @property
+    def place(self) -> tuple[str, int] | None:
+        """File and line (from 1)."""
+        return None if self.block is None else (self.block.file, self.block.first_line + self.row + 1)
+
+
+RATINGS = frozenset(
+    "power rating bus main incomer rated withstand series peak fault fault-min limit frame pickup service z".split()
+)
+"""Facts whose change is a new rating."""
+
+
+def changes(old: Version, new: Version, renamed: Iterable[Renamed] = ()) -> list[Change]:
+    """Every change of meaning from ``old`` (already under the newer names) to ``new``, in the order of the files."""
+    found = list(_renamings(new, renamed))
+    gone = {k: e for k, e in old.entries.items() if k not in new.entries}
+    came = {k: e for k, e in new.entries.items() if k not in old.entries}
+    found += _refed(gone, came)
+    found += _whole(gone, came)
+    for key, entry in new.entries.items():
+        before = old.entries.get(key)
+        if before is not None and before.lines != entry.lines:
+            found += _within(before, entry)
+    return sorted(found, key=lambda c: _where(c, old, new))
+
+
+def _where(change: Change, old: Version, new: Version) -> tuple[int, int, str]:
+    if change.pieces:
+        key = change.pieces[0].key
+        return new.order.get(key, len(new.order) + old.order.get(key, 0)), change.row, change.words
+    return new.order.get(Key("named", change.subject), 0), change.row, change.words
+
+
+def _renamings(new: Version, renamed: Iterable[Renamed]) -> Iterator[Change]:
+    for one in renamed:
+        entry = next(
+            (new.entries[k] for s in ("named", "raceway", "feeder") if (k := Key(s, one.new)) in new.entries), None
+        )
+        block = entry.block if entry is not None else None
+        words = f"{one.kind} {one.old} is now called {one.new}"
+        yield Change(Kind.RENAMED, one.kind, one.new, words, (), block)
+
+
+# whole statements
+
+
+def _refed(gone: dict[Key, Entry], came: dict[Key, Entry]) -> Iterator[Change]:
+    """Feeders that went and came into one thing: it has another supply. What is told here leaves both dictionaries."""
+    for by_port in (True, False):
+        ends: dict[str, tuple[list[Key], list[Key]]] = {}
+        for side, entries in enumerate((gone, came)):
+            for key, entry in entries.items():
+                target = _target(entry)
+                if target is not None:
+                    ends.setdefault(target.text if by_port else target.name, ([], []))[side].append(key)
+        for name, (left, right) in ends.items():
+            for a, b in zip(left, right, strict=False):
+                before, after = gone.pop(a), came.pop(b)
+                yield Change(
+                    Kind.RE_FED,
+                    "feeder",
+                    name.split(".")[0],
+                    _refed_words(before.statement, after.statement),
+                    (Piece(b), Piece(a)),
+                    after.block,
+                )
+
+
+def _refed_words(before: m.Statement, after: m.Statement) -> str:
+    assert isinstance(before, m.FeederStatement) and isinstance(after, m.FeederStatement)
+    old, new = before.source, after.source
+    assert old is not None and new is not None and after.target is not None and before.target is not None
+    if old.text == new.text and before.target.text == after.target.text:
+        first, second = (s.label.text if s.label else "no label" for s in (before, after))
+        words = f"{new.text} -> {after.target.text} went from the label {first} to {second}"
+    elif old.text == new.text:
+        words = f"{old.text} now feeds {after.target.text} instead of {before.target.text}"
+    else:
+        words = f"{after.target.text} is fed from {new.text} instead of {old.text}"
+    more = statement_changes(before, after)
+    return f"{words} ({'; '.join(w for _, w in more)})" if more else words
+
+
+def _target(entry: Entry) -> m.End | None:
+    statement = entry.statement
+    return statement.target if isinstance(statement, m.FeederStatement) else None
+
+
+def _whole(gone: dict[Key, Entry], came: dict[Key, Entry]) -> Iterator[Change]:
+    """Statements that came and went; the feeders into what came or went belong to it."""
+    for entries, kind in ((came, Kind.ADDED), (gone, Kind.REMOVED)):
+        feeders: dict[str, list[Key]] = {}
+        for key, entry in entries.items():
+            target = _target(entry)
+            if target is not None and Key("named", target.name) in entries:
+                feeders.setdefault(target.name, []).append(key)
+        told = {key for keys in feeders.values() for key in keys}
+        for key, entry in entries.items():
+            if key in told:
+                continue
+            into = feeders.get(key.name, []) if key.sort == "named" else []
+            pieces = tuple(Piece(k) for k in (key, *into))
+            words = f"{in_words(entry.statement, key.name)} was {kind.value}"
+            if into:
+                fed = ", ".join(feeder_in_words(entries[k].statement) for k in into)
+                words += f", fed {fed}"
+            yield Change(kind, _sort(entry), key.name, words, pieces, entry.block)
+
+
+def _sort(entry: Entry) -> str:
+    statement = entry.statement
+    if isinstance(statement, m.EquipmentStatement):
+        return "type" if statement.is_type else statement.kind
+    return entry.key.sort
+
+
+# within a statement
+
+
+def _within(before: Entry, after: Entry) -> Iterator[Change]:
+    key, sort = after.key, _sort(after)
+    name = key.name or sort
+    if before.words(HEAD) != after.words(HEAD):
+        facts = statement_changes(before.statement, after.statement)
+        refed = _other_source(before.statement, after.statement)
+        kind = Kind.RE_RATED if any(fact in RATINGS for fact, _ in facts) else Kind.CHANGED
+        subject = name
+        words = _sentence(name if sort != "type" else f"type {name}", [w for _, w in facts])
+        if refed is not None:
+            kind, words = Kind.RE_FED, f"{refed[1]}{f' ({words})' if facts else ''}"
+            subject = refed[0]
+        yield Change(kind, sort, subject, words, (Piece(key),), after.block, after.statement.head.line)
+    yield from _circuit_changes(before, after)
+
+
+def _other_source(before: m.Statement, after: m.Statement) -> tuple[str, str] | None:
+    """A labelled feeder with other ends."""
+    if not isinstance(before, m.FeederStatement) or not isinstance(after, m.FeederStatement):
+        return None
+    if before.source is None or after.source is None or before.target is None or after.target is None:
+        return None
+    if (before.source.text, before.target.text) == (after.source.text, after.target.text):
+        return None
+    words = _refed_words(before, after).split(" (")[0]
+    return after.target.name, words
+
+
+def _sentence(name: str, facts: list[str]) -> str:
+    return f"{name} {', and '.join(facts)}" if facts else f"{name} was rewritten"
+
+
+def _circuit_changes(before: Entry, after: Entry) -> Iterator[Change]:
+    board = after.key.name
+    gone = {p: before.words(p) for p in before.circuits if p not in after.circuits}
+    came = {p: after.words(p) for p in after.circuits if p not in before.circuits}
+    for old, new in _moved(gone, came):
+        words = f"circuit {old} of {board} moved to {new}"
+        pieces = (Piece(after.key, new), Piece(after.key, old))
+        yield Change(Kind.MOVED, "circuit", board, words, pieces, after.block, after.circuits[new])
+        del gone[old], came[new]
+    for part in came:
+        words = f"circuit {part} of {board} was added{_load(after, part)}"
+        row = after.circuits[part]
+        yield Change(Kind.ADDED, "circuit", board, words, (Piece(after.key, part),), after.block, row)
+    for part in gone:
+        words = f"circuit {part} of {board} was removed{_load(before, part)}"
+        yield Change(Kind.REMOVED, "circuit", board, words, (Piece(after.key, part),), after.block)
+    for part, row in after.circuits.items():
+        if part not in before.circuits or before.words(part) == after.words(part):
+            continue
+        one, other = before.circuit(part), after.circuit(part)
+        facts = circuit_changes(one, other) if one is not None and other is not None else []
+        kind = Kind.RE_RATED if any(fact in RATINGS for fact, _ in facts) else Kind.CHANGED
+        words = _sentence(f"circuit {part} of {board}", [w for _, w in facts])
+        yield Change(kind, "circuit", board, words, (Piece(after.key, part),), after.block, row)
+
+
+def _load(entry: Entry, part: str) -> str:
+    circuit = entry.circuit(part)
+    description = circuit.body.description if circuit is not None else None
+    return f' ("{description}")' if description else ""
+
+
+def _moved(gone: dict[str, str], came: dict[str, str]) -> list[tuple[str, str]]:
+    """Circuits that say the same on other positions, where that can only be one."""
+
+    def rest(words: str) -> str:
+        return words.partition(" ")[2]
+
+    found = []
+    for old, words in gone.items():
+        alike = [new for new, other in came.items() if rest(other) == rest(words)]
+        back = [other for other in gone.values() if rest(other) == rest(words)]
+        if len(alike) == 1 and len(back) == 1 and rest(words):
+            found.append((old, alike[0]))
+    return found

@@ -1,0 +1,103 @@
+"""The two sides of a comparison: a folder, a file, or a git revision, read without touching the working tree."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from wyeline_grammar.sources import Files, SourceError, absolute, workspace_of
+from wyeline_linter.commands.roots import includes_of, roots_of
+from wyeline_linter.outputs.text import shown_path
+from wyeline_linter.review.git import Repository, Tree
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """One version: ``label`` names it, ``roots`` are (name to pair by, root file), ``workspace`` bounds includes."""
+
+    label: str
+    roots: tuple[tuple[str, str], ...]
+    files: Files
+    workspace: Callable[[str], str]
+
+
+def sides(old: str, new: str | None, model: str | None) -> tuple[Side, Side]:
+    """The two sides that words of a command line mean.
+
+    ``old`` may be a range (``main..HEAD``: those two; ``main...HEAD``: from where they parted). Without ``new``, a lone
+    revision is compared with the working tree. ``model`` is the file or folder of the model within the repository,
+    the current folder where it is None. Raises SourceError for what cannot be read.
+    """
+    if new is None and not os.path.exists(old):
+        first, dots, second = _range(old)
+        if not dots:
+            return _of_revision(old, model), _of_path(model or ".")
+        repository = Repository.around(model or ".")
+        first, second = first or "HEAD", second or "HEAD"
+        start = repository.parting(first, second) if dots == "..." else first
+        return _of_revision(start, model, first if dots == ".." else ""), _of_revision(second, model)
+    if new is None:
+        raise SourceError(old, "name what to compare it with: a folder, a file or a git revision")
+    return _side(old, model), _side(new, model)
+
+
+def _range(word: str) -> tuple[str, str, str]:
+    for dots in ("...", ".."):
+        first, found, second = word.partition(dots)
+        if found:
+            return first, dots, second
+    return word, "", ""
+
+
+def _side(word: str, model: str | None) -> Side:
+    return _of_path(word) if os.path.exists(word) else _of_revision(word, model)
+
+
+def _of_path(path: str) -> Side:
+    files = Files()
+    full = absolute(path)
+    folder = full if os.path.isdir(full) else os.path.dirname(full)
+    roots = tuple((_relative(root, folder), root) for root in roots_of([path], files))
+    return Side(shown_path(full), roots, files, workspace_of)
+
+
+def _of_revision(revision: str, model: str | None, label: str = "") -> Side:
+    repository = Repository.around(model or ".")
+    tree = repository.tree(revision)
+    target = absolute(model or ".")
+    inside = repository.inside(target)
+    if inside is None:
+        raise SourceError(target, f"it lies outside the repository {shown_path(repository.top)}")
+    files = Files(tree.text)
+    roots = _roots(tree, inside, files)
+    if not roots:
+        where = f" below {inside}" if inside else ""
+        raise SourceError(label or revision, f"no .wye file{where} in this revision")
+    name = label or revision
+    shown = name if name == tree.short else f"{name} ({tree.short})"
+    return Side(shown, roots, files, tree.workspace)
+
+
+def _roots(tree: Tree, inside: str, files: Files) -> tuple[tuple[str, str], ...]:
+    if inside in tree.entries:
+        path = tree.path_of(inside)
+        return ((os.path.basename(path), path),)
+    prefix = f"{inside}/" if inside else ""
+    names = [n for n in sorted(tree.entries) if n.startswith(prefix) and n.endswith(".wye") and not _hidden(n)]
+    paths = [tree.path_of(name) for name in names]
+    tree.prefetch(names)
+    included: set[str] = set()
+    for path in paths:
+        included |= includes_of(path, files) - {path}
+    folder = tree.path_of(inside) if inside else tree.top
+    roots = [p for p in paths if p not in included] or paths[:1]
+    return tuple((_relative(root, folder), root) for root in roots)
+
+
+def _hidden(name: str) -> bool:
+    return any(part.startswith(".") for part in name.split("/")[:-1])
+
+
+def _relative(path: str, folder: str) -> str:
+    return os.path.relpath(path, folder).replace(os.sep, "/")
