@@ -20,6 +20,15 @@ STATUS = frozenset({"existing", "new", "future", "temporary", "relocated", "demo
 MAX_INCLUDE_DEPTH = 64
 
 
+def folded_name(name: str) -> str:
+    """A name as it is heard and seen: without case, and one spelling for letters that look the same when composed."""
+    if name.isascii():
+        return name.lower()
+    import unicodedata  # only names beyond ASCII need it
+
+    return unicodedata.normalize("NFKC", unicodedata.normalize("NFKC", name).casefold())
+
+
 class PlacedProblem(NamedTuple):
     block: Block
     problem: Problem
@@ -279,7 +288,7 @@ class Model:
             bearers.append(declared)
             if len(bearers) > 1:
                 self.repeated.add(declared.name)
-            folded = declared.name.casefold()
+            folded = folded_name(declared.name)
             same = self.folded.setdefault(folded, set())
             same.add(declared.name)
             if len(same) > 1:
@@ -306,7 +315,7 @@ class Model:
                 self.declared[declared.name] = left
             else:
                 self.declared.pop(declared.name, None)
-                folded = declared.name.casefold()
+                folded = folded_name(declared.name)
                 same = self.folded.get(folded, set())
                 same.discard(declared.name)
                 if len(same) < 2:

@@ -1,6 +1,7 @@
 """The command line ``wyeline``.
 
-Exit codes: 0 nothing at or above the threshold, 1 findings, 2 usage or unreadable input, 3 a fault of Wyeline itself.
+Exit codes: 0 nothing at or above the threshold, 1 findings, 2 usage or unreadable input, 3 a fault of Wyeline itself,
+130 interrupted.
 """
 
 from __future__ import annotations

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from functools import lru_cache
 
-from wyeline_grammar.linking import Model
+from wyeline_grammar.linking import Model, folded_name
 from wyeline_grammar.model import Fact
 from wyeline_grammar.tokens import tokenize
 
@@ -30,8 +30,8 @@ def near_declared(name: str, model: Model) -> list[str]:
     One letter too many, too few, wrong or swapped is looked up; only a small model is searched for more.
     """
     declared = model.declared
-    found = [n for n in sorted(model.folded.get(name.casefold(), ())) if n != name]
-    if not found:
+    found = [n for n in sorted(model.folded.get(folded_name(name), ())) if n != name]
+    if not found and len(name) <= _LONGEST_LOOKED_UP:
         letters = sorted({c for n in (name, name.swapcase()) for c in n} | set(_NAME_LETTERS))
         halves = [(name[:i], name[i:]) for i in range(len(name) + 1)]
         tries = {a + b[1:] for a, b in halves if b} | {a + b[1] + b[0] + b[2:] for a, b in halves if len(b) > 1}
@@ -43,6 +43,8 @@ def near_declared(name: str, model: Model) -> list[str]:
     return found[:3]
 
 
+_LONGEST_LOOKED_UP = 80
+"""A longer name is no slip of one letter, and trying them all grows with the square of its length."""
 _NAME_LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_."
 
 
@@ -50,9 +52,11 @@ def near(name: str, names: Iterable[str]) -> list[str]:
     """Up to three names that are spelt much like ``name``; those that differ only in case come first."""
     import difflib
 
-    folded = name.casefold()
+    folded = folded_name(name)
     known = list(names)
-    same = [n for n in known if n.casefold() == folded and n != name]
+    same = [n for n in known if folded_name(n) == folded and n != name]
+    if len(name) > _LONGEST_LOOKED_UP:
+        return same[:3]
     return [*same, *(n for n in difflib.get_close_matches(name, known, 3, 0.6) if n not in same and n != name)][:3]
 
 

@@ -1,145 +1,267 @@
-"""``wyeline check``: judge models; mend what may be mended."""
+"""``wyeline check``: judge models; mend what may be mended; keep a baseline."""
 
 from __future__ import annotations
 
 import argparse
-import difflib
 import gc
-import json
+import importlib
 import os
 import sys
 
-from wyeline_grammar.sources import Files, SourceError, decode, read_bytes, read_text, workspace_of
-from wyeline_linter.commands.roots import roots_of
+from wyeline_grammar.sources import Files, SourceError, absolute, read_text, workspace_of
+from wyeline_linter import baseline as baselines
+from wyeline_linter.commands.roots import roots_of, wye_files
+from wyeline_linter.configuration import FILE_NAME
 from wyeline_linter.findings import Finding, Safety, Severity
-from wyeline_linter.outputs import json_output, text
+from wyeline_linter.judging import ConfigurationOf, Judged, judge
+from wyeline_linter.outputs import FORMATS, Results, summary, text
 from wyeline_linter.result_cache import ResultCache
+
+STDIN = "-"
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("paths", nargs="+", metavar="PATH", help="a model's root file, or a folder of models")
+    parser.add_argument(
+        "paths", nargs="+", metavar="PATH", help="a model's root file, a folder of models, or - for stdin"
+    )
+    parser.add_argument("--stdin-filename", metavar="FILE", help="with -: the file that the text on stdin stands for")
     parser.add_argument("--fix", action="store_true", help="apply the fixes that only change how something is written")
     parser.add_argument("--unsafe", action="store_true", help="with --fix: apply fixes that want a look, too")
     parser.add_argument("--diff", action="store_true", help="show what --fix would change and change nothing")
     parser.add_argument("--scenario", metavar="NAME", help="judge the model in this scenario instead of as normal")
-    parser.add_argument("--format", choices=("text", "json"), default="text", help="how findings are written")
+    listed = "; ".join(f"{name}: {words}" for name, words in FORMATS.items())
+    parser.add_argument("--format", choices=tuple(FORMATS), default="text", help=f"how findings are written ({listed})")
+    parser.add_argument("--output", metavar="FILE", help="write there instead; the summary still prints")
     parser.add_argument(
         "--fail-on",
         choices=[s.word for s in sorted(Severity, reverse=True)],
         default="warning",
         help="the least severity that makes the exit code 1 (default: warning)",
     )
-    parser.add_argument("--show-allowed", action="store_true", help="show findings that an `allow` accepts, too")
+    parser.add_argument("--show-allowed", action="store_true", help="show findings that are accepted, too")
+    parser.add_argument("--statistics", action="store_true", help="counts by rule instead of findings (text only)")
     parser.add_argument("--quiet", action="store_true", help="one line a finding, no summary")
+    parser.add_argument("--watch", action="store_true", help="check again whenever a file changes")
+    parser.add_argument("--update-baseline", action="store_true", help="accept every finding as it is now")
+    parser.add_argument("--prune", action="store_true", help="take out of the baseline what it does not need")
+    parser.add_argument("--no-baseline", dest="baseline", action="store_false", help="judge as if there were none")
     parser.add_argument("--no-cache", dest="cache", action="store_false", help="read and judge everything anew")
     parser.add_argument("--colour", choices=("auto", "always", "never"), default="auto", help="colour as an addition")
 
 
 def run(arguments: argparse.Namespace) -> int:
+    _refuse_contradictions(arguments)
+    if arguments.watch:
+        return _watch(arguments)
     gc.disable()  # one short run: collecting costs more than it frees
-    files = Files()
-    roots = roots_of(arguments.paths, files)
-    unread: dict[str, SourceError] = {}
-    if arguments.fix or arguments.diff:
-        changed = _fix(roots, arguments, unread)
-        if arguments.diff:
-            return _told(unread) or int(changed)
-    findings: list[Finding] = []
-    seen_files: dict[str, None] = {}
-    cache = ResultCache(None if arguments.cache else "")
-    for root in roots:
-        try:
-            found, names = judged(root, arguments.scenario, cache)
-        except SourceError as error:
-            unread[root] = error  # what the other models have to say is not lost with it
-            continue
-        findings += found
-        seen_files.update(dict.fromkeys(names))
-    threshold = Severity[arguments.fail_on.upper()]
-    if seen_files or arguments.format == "json":
-        _write(findings, list(seen_files), arguments, threshold)
-    failed = any(f.severity >= threshold and f.allowed is None for f in findings)
-    return _told(unread) or int(failed)
+    return _once(arguments)
 
 
-def _told(unread: dict[str, SourceError]) -> int:
-    """Say which models could not be judged; the exit code for them, 0 where there are none."""
-    for error in unread.values():
-        print(f"wyeline: {error}", file=sys.stderr)
-    return 2 if unread else 0
-
-
-def judged(root: str, scenario: str | None, cache: ResultCache) -> tuple[list[Finding], list[str]]:
-    """The findings of one model and its files, from the cache where nothing changed.
-
-    Raises SourceError where the root cannot be read or the model has no such scenario.
-    """
-    asked = ("check", root, scenario or "")
-    seen: dict[str, bytes | None] = {}
-
-    def read(path: str) -> bytes | None:
-        try:
-            data = read_bytes(path)
-        except SourceError:
-            seen[path] = None
-            return None
-        seen[path] = data
-        return data
-
-    kept = cache.load(asked, read)
-    if kept is not None:
-        names, findings, _ = kept
-        return findings(), names
-
-    from wyeline_linter.analysis import Analysis
-
-    def reader(path: str) -> str:
-        if seen.get(path) is None:
-            seen[path] = None
-            seen[path] = read_bytes(path)
-        data = seen[path]
-        assert data is not None
-        return decode(path, data)
-
-    workspace = workspace_of(root)
-    seen.clear()
-    try:
-        analysis = Analysis(root, Files(reader), workspace, scenario=scenario)
-    except KeyError:
-        raise SourceError(text.shown_path(root), f"this model has no scenario `{scenario}`") from None
-    found = analysis.all_findings()
-    cache.store(asked, seen, analysis.model.files, found)
-    return found, analysis.model.files
-
-
-def _write(findings: list[Finding], files: list[str], arguments: argparse.Namespace, threshold: Severity) -> None:
-    if arguments.format == "json":
-        json.dump(json_output.report(findings, files), sys.stdout, indent=2, ensure_ascii=False)
-        sys.stdout.write("\n")
-        return
-    colour = arguments.colour == "always" or (
-        arguments.colour == "auto" and sys.stdout.isatty() and "NO_COLOR" not in os.environ
+def _refuse_contradictions(arguments: argparse.Namespace) -> None:
+    """Raises SourceError for options that cannot hold together."""
+    stdin = STDIN in arguments.paths
+    mending = arguments.fix or arguments.diff
+    keeping = arguments.update_baseline or arguments.prune
+    refused = (
+        (stdin and len(arguments.paths) > 1, STDIN, "stdin is checked alone"),
+        (stdin and (mending or keeping or arguments.watch), STDIN, "the text on stdin can only be checked"),
+        (arguments.stdin_filename is not None and not stdin, "--stdin-filename", "it needs - as the path"),
+        (arguments.scenario is not None and keeping, "--scenario", "a baseline holds the normal state only"),
+        (not arguments.baseline and keeping, "--no-baseline", "it contradicts --update-baseline and --prune"),
+        (arguments.update_baseline and arguments.prune, "--prune", "--update-baseline prunes already"),
+        (arguments.watch and (mending or keeping), "--watch", "it only checks; mend or record in a run of its own"),
+        (
+            arguments.statistics and arguments.format != "text",
+            "--statistics",
+            "it is text; `json` holds the counts too",
+        ),
     )
-    shown = [f for f in findings if arguments.show_allowed or f.allowed is None]
-    written = text.render(shown, colour=colour, quiet=arguments.quiet)
-    if written:
-        print(written)
+    for wrong, option, reason in refused:
+        if wrong:
+            raise SourceError(option, reason)
+
+
+def _once(arguments: argparse.Namespace) -> int:
+    buffers: dict[str, bytes] = {}
+    if arguments.paths == [STDIN]:
+        name = absolute(arguments.stdin_filename or "<stdin>")
+        buffers[name] = sys.stdin.buffer.read()
+        roots = [name]
+    else:
+        roots = roots_of(arguments.paths, Files())
+    configurations = {root: ConfigurationOf(root) for root in roots}
+    if arguments.fix or arguments.diff:
+        changed = _fix(roots, configurations, arguments)
+        if arguments.diff:
+            return 1 if changed else 0
+    cache = ResultCache(None if arguments.cache else "")
+    judged = [judge(root, arguments.scenario, cache, configurations[root], buffers) for root in roots]
+    if arguments.update_baseline or arguments.prune:
+        _write_baselines(judged, arguments)
+        if arguments.update_baseline:
+            return 0
+    results = _results(judged, configurations, arguments)
+    _write(results, arguments)
+    return 1 if results.failed else 0
+
+
+# baselines
+
+
+def _results(
+    judged: list[Judged], configurations: dict[str, ConfigurationOf], arguments: argparse.Namespace
+) -> Results:
+    findings: list[Finding] = []
+    read: dict[str, baselines.Baseline | None] = {}
+    for model in judged:
+        path = baselines.path_for(model.root)
+        if arguments.baseline and path not in read:
+            read[path] = baselines.load(path)
+        found = model.findings
+        kept = read.get(path)
+        if kept is not None:
+            configuration = configurations[model.root].get()
+            name = baselines.model_name(path, model.root)
+            may_move = configuration.settings.allowance_change
+            marked = baselines.applied(kept, name, found, may_move, judge=arguments.scenario is None)
+            found = marked if marked is found else configuration.applied(marked)
+        findings += found
+    threshold = Severity[arguments.fail_on.upper()]
+    failed = any(f.allowed is None and (f.severity >= threshold or f.rule == "baseline-excess") for f in findings)
+    files = list(dict.fromkeys(name for model in judged for name in model.files))
+    return Results(findings, files, [e for model in judged for e in model.expectations], threshold, failed)
+
+
+def _write_baselines(judged: list[Judged], arguments: argparse.Namespace) -> None:
+    from wyeline_linter.fixing import write_atomically
+
+    by_path: dict[str, dict[str, list[Finding]]] = {}
+    for model in judged:
+        path = baselines.path_for(model.root)
+        by_path.setdefault(path, {})[baselines.model_name(path, model.root)] = model.findings
+    for path, checked in by_path.items():
+        old = baselines.load(path) if arguments.prune else _old_or_none(path)
+        if old is None and arguments.prune:
+            raise SourceError(text.shown_path(path), "there is no baseline here to prune")
+        if arguments.prune:
+            assert old is not None
+            entries = baselines.pruned(old, checked)
+        else:
+            others = [e for e in (old.entries if old is not None else ()) if e.model not in checked]
+            entries = others + [e for name, found in checked.items() for e in baselines.entries_of(name, found)]
+        made = baselines.text_of(entries)
+        shown = text.shown_path(path)
+        if old is not None and read_text(path) == made:
+            print(f"{shown} is as it should be", file=sys.stderr)
+            continue
+        write_atomically(path, made)
+        records = sum(1 for e in entries if e.allowance)
+        count = len(entries) - records
+        print(
+            f"wrote {shown}: {count} finding{'s' if count != 1 else ''} accepted as they are, "
+            f"figures of {records} allowance{'s' if records != 1 else ''} recorded",
+            file=sys.stderr,
+        )
+
+
+def _old_or_none(path: str) -> baselines.Baseline | None:
+    """The baseline that is to be written anew; what is no baseline is overwritten only under its own name."""
+    try:
+        return baselines.load(path)
+    except SourceError as error:
+        print(f"wyeline: {error}; writing it anew", file=sys.stderr)
+        return None
+
+
+# watching
+
+
+def _watch(arguments: argparse.Namespace) -> int:
+    from wyeline_linter.commands.roots import includes_of
+    from wyeline_linter.watch import watch
+
+    def once() -> int:
+        try:
+            return _once(arguments)
+        except SourceError as error:
+            print(f"wyeline: {error}", file=sys.stderr)
+            return 2
+
+    def watched() -> list[str]:
+        found: dict[str, None] = {}
+        for path in arguments.paths:
+            full = absolute(path)
+            for each in wye_files(full) if os.path.isdir(full) else [full]:
+                _add_with_includes(each, found)
+            beside = workspace_of(full if not os.path.isdir(full) else os.path.join(full, "x"))
+            found.update(dict.fromkeys(os.path.join(beside, name) for name in (FILE_NAME, baselines.FILE_NAME)))
+        return list(found)
+
+    includes: dict[str, tuple[tuple[int, int] | None, set[str]]] = {}
+
+    def _add_with_includes(path: str, found: dict[str, None]) -> None:
+        from wyeline_linter.watch import marks_of
+
+        waiting = [path]
+        while waiting:
+            each = waiting.pop()
+            if each in found:
+                continue
+            found[each] = None
+            mark = marks_of([each])[each]
+            known = includes.get(each)
+            if known is None or known[0] != mark:
+                known = includes[each] = (mark, includes_of(each, Files()))
+            waiting += known[1]
+
+    return watch(once, watched)
+
+
+# writing
+
+
+def _write(results: Results, arguments: argparse.Namespace) -> None:
+    if arguments.format == "text":
+        made = _text(results, arguments)
+    else:
+        name = {"json": "json_output"}.get(arguments.format, arguments.format)
+        made = importlib.import_module(f"wyeline_linter.outputs.{name}").render(results)
+    if arguments.output is None:
+        sys.stdout.write(made)
+        sys.stdout.flush()
+        return
+    from wyeline_linter.fixing import write_atomically
+
+    write_atomically(arguments.output, made)
     if not arguments.quiet:
-        print(text.summary(findings, len(files), strict=threshold))
-        print(text.CAUTION)
+        print(summary.line(results))
 
 
-def _fix(roots: list[str], arguments: argparse.Namespace, unread: dict[str, SourceError]) -> bool:
+def _text(results: Results, arguments: argparse.Namespace) -> str:
+    colour = arguments.colour == "always" or (
+        arguments.colour == "auto" and arguments.output is None and sys.stdout.isatty() and "NO_COLOR" not in os.environ
+    )
+    shown = [f for f in results.findings if arguments.show_allowed or f.allowed is None]
+    parts = [
+        summary.statistics(shown) if arguments.statistics else text.render(shown, colour=colour, quiet=arguments.quiet)
+    ]
+    if not arguments.quiet:
+        parts += [summary.line(results), text.CAUTION]
+    return "".join(f"{part}\n" for part in parts if part)
+
+
+# mending
+
+
+def _fix(roots: list[str], configurations: dict[str, ConfigurationOf], arguments: argparse.Namespace) -> bool:
+    import difflib
+
     from wyeline_linter.fixing import fix_model, write_atomically
 
     allowed = frozenset({Safety.SAFE, Safety.LOOK} if arguments.unsafe else {Safety.SAFE})
     changed = False
     for root in roots:
-        try:
-            outcome = fix_model(root, read_text, allowed, workspace_of(root))
-        except SourceError as error:
-            unread[root] = error
-            continue
+        outcome = fix_model(root, read_text, allowed, workspace_of(root), configurations[root].get())
         for path, new in sorted(outcome.texts.items()):
             old = read_text(path)
             if old == new:

@@ -27,9 +27,14 @@ def run(arguments: argparse.Namespace) -> int:
             return int(_differs("standard input", text, made, arguments.diff))
         sys.stdout.write(made)
         return 0
-    changed = 0
+    changed, unread = 0, False
     for path in _files(arguments.paths):
-        text = read_text(path)
+        try:
+            text = read_text(path)
+        except SourceError as error:
+            print(f"wyeline: {error}", file=sys.stderr)
+            unread = True
+            continue
         made = _with_line_ends_of(text, format_text(text))
         if made == text:
             continue
@@ -41,7 +46,7 @@ def run(arguments: argparse.Namespace) -> int:
 
             write_atomically(path, made)
             print(f"set {shown_path(path)}")
-    return int(changed > 0 and (arguments.check or arguments.diff))
+    return 2 if unread else int(changed > 0 and (arguments.check or arguments.diff))
 
 
 def _files(paths: list[str]) -> list[str]:

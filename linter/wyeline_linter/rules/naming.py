@@ -99,9 +99,11 @@ def names_differ_by_case(view: View) -> Iterator[Finding]:
             (model.declared[name][0] for name in names), key=lambda d: (order[d.block.file], d.block.first_line)
         )
         for later in entries[1:]:
+            seen = later.name.casefold() != entries[0].name.casefold()
+            how = "look the same and are made of different characters" if seen else "differ only by case"
             yield CASE.finding(
                 Place(later.block, later.span),
-                f"`{later.name}` and `{entries[0].name}` differ only by case",
+                f"`{later.name}` and `{entries[0].name}` {how}",
                 found=f"`{later.name}` and `{entries[0].name}`",
                 needed="names that differ when they are spoken",
                 change="Give one of them another name.",

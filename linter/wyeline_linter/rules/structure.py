@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.attributes import KINDS, listed, place_phrase
 from wyeline_grammar.linking import STATUS, Equipment, Feeder, Place
+from wyeline_grammar.model import Unreadable
+from wyeline_grammar.places import Span
 from wyeline_linter.feeding import feed
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase, insert_below, replace
 from wyeline_linter.near_names import spelled
@@ -24,6 +26,35 @@ if TYPE_CHECKING:
     from wyeline_linter.analysis import View
 
 _FED = "utility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  225 A 3p\npanel LP-1 208Y/120  bus 225 A\n"
+
+NOTHING = rule(
+    name="nothing-stated",
+    since="0.1",
+    severity=Severity.ADVICE,
+    scope="model",
+    summary="The model's root file states nothing.",
+    why="An empty file passes every check; a report of no findings would look like a good one.",
+    wrong="// panels follow\n",
+    right=_FED,
+)
+
+
+@NOTHING.check
+def nothing_stated(view: View) -> Iterator[Finding]:
+    first = None
+    for block, statement in view.model.statements():
+        if not isinstance(statement, Unreadable) or statement.problems:
+            return
+        first = first or block
+    if first is not None:
+        yield NOTHING.finding(
+            Place(first, Span(0, 0, len(first.lines[0]))),
+            "nothing is stated in this file",
+            found="no statement",
+            needed="at least a source, what it feeds, and a feeder",
+            change="Write the first statement, or begin with `wyeline new FOLDER`.",
+        )
+
 
 UNFED = rule(
     name="unfed-equipment",
