@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 import re
-from functools import cache
+from functools import cache, lru_cache
 
 from .tables import Basis, Looked, NotListed, Table, basis
 
@@ -41,6 +41,7 @@ def circular_mils(size: str) -> float:
     return diameter_mil**2
 
 
+@lru_cache(maxsize=4096)
 def area_mm2(size: str) -> float:
     """Cross-section of the metal in mm2. Raises ValueError for text that is no size.
 
@@ -61,6 +62,7 @@ def is_metric(size: str) -> bool:
     return size.endswith("mm2")
 
 
+@lru_cache(maxsize=16)
 def standard_sizes(basis: Basis) -> tuple[str, ...]:
     """All sizes of the basis, smallest first (NEC Chapter 9 Table 8, or IEC 60228)."""
     table = basis.table("conductor-properties")

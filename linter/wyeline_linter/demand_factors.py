@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal
 
 from .tables import Basis, Key, Looked, NotListed
@@ -49,22 +50,34 @@ def receptacle_demand_va(basis: Basis, connected_va: float) -> Demand | NotListe
 
 
 def _tiers(basis: Basis, name: str, prefix: Key, connected: float) -> Demand | NotListed:
-    table = basis.table(name)
-    if isinstance(table, NotListed):
-        return table
-    tiers = [(start, key) for start, key in table.numeric_keys if key[: len(prefix)] == prefix]
-    if not tiers:
-        return NotListed(f"{table.cite} has no row for {' '.join(prefix)}", table.cite)
-    ends = [start for start, _ in tiers[1:]] + [math.inf]
+    tiers = _rows_of_tiers(basis, name, prefix)
+    if isinstance(tiers, NotListed):
+        return tiers
     steps: list[Step] = []
-    for (start, key), end in zip(tiers, ends, strict=True):
+    for start, end, factor in tiers:
         part = min(connected, end) - start
-        factor = table.number(key, "percent")
-        if isinstance(factor, NotListed):
-            return factor
         if part > 0 or not steps:
             steps.append(Step(part, factor, part * factor.value / 100))
     return Demand(sum(step.counted for step in steps), tuple(steps))
+
+
+@lru_cache(maxsize=64)
+def _rows_of_tiers(basis: Basis, name: str, prefix: Key) -> tuple[tuple[float, float, Looked[float]], ...] | NotListed:
+    """Where each tier starts and ends, and its percentage."""
+    table = basis.table(name)
+    if isinstance(table, NotListed):
+        return table
+    rows = [(start, key) for start, key in table.numeric_keys if key[: len(prefix)] == prefix]
+    if not rows:
+        return NotListed(f"{table.cite} has no row for {' '.join(prefix)}", table.cite)
+    ends = [start for start, _ in rows[1:]] + [math.inf]
+    tiers: list[tuple[float, float, Looked[float]]] = []
+    for (start, key), end in zip(rows, ends, strict=True):
+        factor = table.number(key, "percent")
+        if isinstance(factor, NotListed):
+            return factor
+        tiers.append((start, end, factor))
+    return tuple(tiers)
 
 
 def kitchen_demand_va(basis: Basis, loads_va: Sequence[float]) -> Demand | NotListed:

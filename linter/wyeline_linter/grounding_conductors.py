@@ -6,6 +6,7 @@ US sizes follow NEC 250.66, 250.102(C)(1) and 250.122, IEC sizes IEC 60364-5-54.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal
 
 from .conductor_sizes import area_mm2, circular_mils, size_at_least
@@ -15,6 +16,7 @@ Material = Literal["Cu", "Al"]
 _SLACK = 1e-6
 
 
+@lru_cache(maxsize=4096)
 def equipment_ground(basis: Basis, device_a: float, material: Material) -> Looked[str] | NotListed:
     """Smallest equipment grounding conductor behind a device (NEC 250.122(A)); one in every parallel raceway (F)."""
     table = basis.table("equipment-grounding")

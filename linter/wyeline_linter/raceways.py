@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from .conductor_sizes import area_mm2
 from .tables import Basis, Looked, NotListed
@@ -58,6 +59,7 @@ class Chosen:
     fill: Fill
 
 
+@lru_cache(maxsize=16)
 def raceway_kinds(basis: Basis) -> tuple[str, ...]:
     """Raceways the basis has sizes for, such as `EMT`."""
     table = basis.table("raceway-sizes")
@@ -82,6 +84,7 @@ def trade_size_of_metric(basis: Basis, kind: str, designator_mm: int) -> Looked[
     return NotListed(f"{table.cite} has no {kind} of metric designator {designator_mm}", table.cite)
 
 
+@lru_cache(maxsize=4096)
 def wire_area_in2(basis: Basis, size: str, insulation: str) -> Looked[float] | NotListed:
     """Area of one conductor with its insulation, square inches (Chapter 9 Table 5, bare: Table 8)."""
     column = basis.text("insulation-types", (insulation,), "area_column")
@@ -100,6 +103,11 @@ def fill_limit(basis: Basis, conductors: int, *, nipple: bool = False) -> Looked
 
 def fill(basis: Basis, kind: str, trade_size: str, wires: Sequence[Wires], *, nipple: bool = False) -> Fill | NotListed:
     """Fill of one raceway; grounding conductors count (Chapter 9 note 3)."""
+    return _fill(basis, kind, trade_size, tuple(wires), nipple)
+
+
+@lru_cache(maxsize=4096)
+def _fill(basis: Basis, kind: str, trade_size: str, wires: tuple[Wires, ...], nipple: bool) -> Fill | NotListed:
     used = _areas(basis, wires)
     if isinstance(used, NotListed):
         return used

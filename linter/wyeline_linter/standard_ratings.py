@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from typing import Literal
 
 from .tables import Basis, Looked, NotListed
@@ -17,6 +18,7 @@ DeviceKind = Literal["breaker", "fuse", "mcb"]
 _SLACK = 1e-9
 
 
+@lru_cache(maxsize=64)
 def device_ratings(basis: Basis, kind: DeviceKind = "breaker") -> tuple[float, ...]:
     """Standard ratings in amperes, smallest first (NEC 240.6(A); IEC 60898-1, 60947-2, 60269)."""
     table = basis.table("device-ratings")
@@ -26,6 +28,7 @@ def device_ratings(basis: Basis, kind: DeviceKind = "breaker") -> tuple[float, .
     return tuple(rating for rating, key in table.numeric_keys if table.rows[key][column] is not None)
 
 
+@lru_cache(maxsize=1024)
 def is_standard_rating(basis: Basis, amps: float, kind: DeviceKind = "breaker") -> bool:
     """Whether a device of that rating is in the series."""
     return any(math.isclose(amps, rating) for rating in device_ratings(basis, kind))
@@ -112,6 +115,7 @@ def conventional_current_ratio(basis: Basis, kind: DeviceKind, rating_a: float) 
 # --- transformers
 
 
+@lru_cache(maxsize=64)
 def transformer_sizes_kva(basis: Basis, phases: Literal[1, 3]) -> tuple[float, ...]:
     """Usual transformer ratings, smallest first."""
     table = basis.table("transformer-sizes")
@@ -232,6 +236,7 @@ MotorKind = Literal["single-phase", "squirrel cage", "design B", "synchronous", 
 MotorDevice = Literal["nontime_delay_fuse", "dual_element_fuse", "instantaneous_breaker", "inverse_time_breaker"]
 
 
+@lru_cache(maxsize=4096)
 def motor_current_a(basis: Basis, hp: float, volts: float, phases: Literal[1, 3]) -> Looked[float] | NotListed:
     """Full-load current of a motor from the table (NEC 430.248, 430.250), amperes.
 
@@ -254,6 +259,7 @@ def motor_current_a(basis: Basis, hp: float, volts: float, phases: Literal[1, 3]
     return NotListed(f"{table.cite} has no row for {hp:g} hp; nearest {around} hp", table.cite)
 
 
+@lru_cache(maxsize=1024)
 def horsepower(text: str) -> float:
     """A power as motor tables write it: `7-1/2` is 7.5, `1/3` a third. Raises ValueError."""
     return float(sum(Fraction(part) for part in text.split("-")))

@@ -127,14 +127,23 @@ class Table:
             return self.header["cite"]
         return f"{self.header.get('cite prefix', '')} {cells[self._places[by]]}".strip()
 
+    @cached_property
+    def _numbers(self) -> dict[tuple[Key, str], Looked[float]]:
+        """Numeric cells looked up so far: what a table holds is bounded, what it is asked for is not."""
+        return {}
+
     def number(self, key: Key, column: str) -> Looked[float] | NotListed:
         """A numeric cell."""
+        known = self._numbers.get((key, column))
+        if known is not None:
+            return known
         found = self.cell(key, column)
         if isinstance(found, NotListed):
             return found
         if not isinstance(found.value, float):
             return NotListed(f"{found.table}, {found.row}: {found.value!r} is not a number", found.table)
-        return Looked(found.value, found.table, found.row, found.status, found.note)
+        number = self._numbers[key, column] = Looked(found.value, found.table, found.row, found.status, found.note)
+        return number
 
     def text(self, key: Key, column: str) -> Looked[str] | NotListed:
         """A cell that is text, such as a conductor size."""
