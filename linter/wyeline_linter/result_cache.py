@@ -15,14 +15,23 @@ import os
 import sys
 import tempfile
 from collections.abc import Callable, Sequence
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 if TYPE_CHECKING:
+    from wyeline_linter.expectations import Expectation
     from wyeline_linter.findings import Finding
 
-FORMAT = 1
+FORMAT = 2
 MAX_ENTRY_BYTES = 32 * 1024 * 1024
 MAX_ENTRIES = 200
+
+
+class Kept(NamedTuple):
+    """An entry that still holds: its files, its findings (built when called) and its expectations (likewise)."""
+
+    files: list[str]
+    findings: Callable[[], list[Finding]]
+    expectations: Callable[[], list[Expectation]]
 
 
 def folder() -> str | None:
@@ -86,10 +95,8 @@ class ResultCache:
             self._own = own_fingerprint()
         return self._own
 
-    def load(
-        self, asked: Sequence[str], read: Callable[[str], bytes | None]
-    ) -> tuple[list[str], Callable[[], list[Finding]], list[list[Any]]] | None:
-        """The files, the findings (built when called) and the raw records of an entry that still holds, else None.
+    def load(self, asked: Sequence[str], read: Callable[[str], bytes | None]) -> Kept | None:
+        """The entry for what was asked if it still holds, else None.
 
         ``read`` gives the bytes of a file, None where there is none.
         """
@@ -112,6 +119,7 @@ class ResultCache:
                     texts[name] = data
             names: list[str] = entry["order"]
             records: list[list[Any]] = entry["findings"]
+            fared: list[list[Any]] = entry["expectations"]
         except (OSError, ValueError, KeyError, TypeError, AttributeError):
             return None
 
@@ -128,7 +136,12 @@ class ResultCache:
 
             return [from_record(record, names, lines_of) for record in records]
 
-        return names, findings, records
+        def expectations() -> list[Expectation]:
+            from wyeline_linter.expectations import Expectation
+
+            return [Expectation(names[number], *rest) for number, *rest in fared]
+
+        return Kept(names, findings, expectations)
 
     def store(
         self,
@@ -136,6 +149,7 @@ class ResultCache:
         files: dict[str, bytes | None],
         order: Sequence[str],
         findings: Sequence[Finding],
+        expectations: Sequence[Expectation] = (),
     ) -> None:
         """Keep a result. ``files`` are the bytes that every file had, None for those that were not there."""
         from wyeline_linter.finding_records import to_record
@@ -151,6 +165,7 @@ class ResultCache:
                 "files": {name: (digest(data) if data is not None else None) for name, data in files.items()},
                 "order": list(order),
                 "findings": [to_record(f, numbers.__getitem__) for f in findings],
+                "expectations": [[numbers[e.path], *e[1:]] for e in expectations],
             }
             data = json.dumps(entry, separators=(",", ":")).encode()
             if len(data) > MAX_ENTRY_BYTES:

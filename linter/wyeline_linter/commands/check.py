@@ -11,7 +11,7 @@ import sys
 from wyeline_grammar.sources import Files, SourceError, absolute, read_text, workspace_of
 from wyeline_linter import baseline as baselines
 from wyeline_linter.commands.roots import roots_of, wye_files
-from wyeline_linter.configuration import FILE_NAME
+from wyeline_linter.configuration import FILE_NAME, ConfigurationError
 from wyeline_linter.findings import Finding, Safety, Severity
 from wyeline_linter.judging import ConfigurationOf, Judged, judge
 from wyeline_linter.outputs import FORMATS, Results, summary, text
@@ -89,20 +89,38 @@ def _once(arguments: argparse.Namespace) -> int:
         roots = [name]
     else:
         roots = roots_of(arguments.paths, Files())
+    unread: dict[str, SourceError] = {}
     configurations = {root: ConfigurationOf(root) for root in roots}
     if arguments.fix or arguments.diff:
-        changed = _fix(roots, configurations, arguments)
+        changed = _fix(roots, configurations, arguments, unread)
         if arguments.diff:
-            return 1 if changed else 0
+            return _told(unread) or int(changed)
     cache = ResultCache(None if arguments.cache else "")
-    judged = [judge(root, arguments.scenario, cache, configurations[root], buffers) for root in roots]
+    judged: list[Judged] = []
+    for root in roots:
+        try:
+            judged.append(judge(root, arguments.scenario, cache, configurations[root], buffers))
+        except ConfigurationError:
+            raise  # it is the same for all, and said once
+        except SourceError as error:
+            unread[root] = error  # what the other models have to say is not lost with it
     if arguments.update_baseline or arguments.prune:
+        if unread:  # half of a project must not become its baseline
+            return _told(unread)
         _write_baselines(judged, arguments)
         if arguments.update_baseline:
             return 0
     results = _results(judged, configurations, arguments)
-    _write(results, arguments)
-    return 1 if results.failed else 0
+    if judged or arguments.format != "text":
+        _write(results, arguments)
+    return _told(unread) or int(results.failed)
+
+
+def _told(unread: dict[str, SourceError]) -> int:
+    """Say which models could not be judged; the exit code for them, 0 where there are none."""
+    for error in unread.values():
+        print(f"wyeline: {error}", file=sys.stderr)
+    return 2 if unread else 0
 
 
 # baselines
@@ -253,7 +271,12 @@ def _text(results: Results, arguments: argparse.Namespace) -> str:
 # mending
 
 
-def _fix(roots: list[str], configurations: dict[str, ConfigurationOf], arguments: argparse.Namespace) -> bool:
+def _fix(
+    roots: list[str],
+    configurations: dict[str, ConfigurationOf],
+    arguments: argparse.Namespace,
+    unread: dict[str, SourceError],
+) -> bool:
     import difflib
 
     from wyeline_linter.fixing import fix_model, write_atomically
@@ -261,7 +284,13 @@ def _fix(roots: list[str], configurations: dict[str, ConfigurationOf], arguments
     allowed = frozenset({Safety.SAFE, Safety.LOOK} if arguments.unsafe else {Safety.SAFE})
     changed = False
     for root in roots:
-        outcome = fix_model(root, read_text, allowed, workspace_of(root), configurations[root].get())
+        try:
+            outcome = fix_model(root, read_text, allowed, workspace_of(root), configurations[root].get())
+        except ConfigurationError:
+            raise
+        except SourceError as error:
+            unread[root] = error
+            continue
         for path, new in sorted(outcome.texts.items()):
             old = read_text(path)
             if old == new:

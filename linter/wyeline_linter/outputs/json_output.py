@@ -2,28 +2,46 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import json
 from typing import Any
 
 from wyeline_grammar.lines import to_units
 from wyeline_grammar.places import Place
-from wyeline_linter.findings import Edit, Finding, Severity
+from wyeline_linter.findings import Edit, Finding
+from wyeline_linter.fingerprints import fingerprint_of
+from wyeline_linter.outputs import Results
+from wyeline_linter.outputs.summary import by_rule, outcomes, severities
 from wyeline_linter.outputs.text import CAUTION, shown_path
 
-VERSION = 1
+VERSION = 2
 
 
-def report(findings: Sequence[Finding], files: Sequence[str]) -> dict[str, Any]:
-    """``{version, caution, findings, summary}``; the shape is described in the linter's README."""
-    shown = [f for f in findings if f.allowed is None]
+def render(results: Results) -> str:
+    """The object as text; its shape is described in the linter's README."""
+    return json.dumps(report(results), indent=2, ensure_ascii=False) + "\n"
+
+
+def report(results: Results) -> dict[str, Any]:
+    """``{version, caution, failed, findings, expectations, statistics, summary}``."""
+    shown = [f for f in results.findings if f.allowed is None]
     return {
         "version": VERSION,
         "caution": CAUTION,
-        "findings": [finding_object(f) for f in findings],
+        "failed": results.failed,
+        "findings": [finding_object(f) for f in results.findings],
+        "expectations": [
+            {"path": shown_path(e.path), "line": e.row, "text": e.text, "outcome": e.outcome, "reason": e.reason}
+            for e in results.expectations
+        ],
+        "statistics": [
+            {"rule": rule, "severity": word, "findings": every, "allowed": accepted}
+            for rule, word, every, accepted in by_rule(results.findings)
+        ],
         "summary": {
-            "files": [shown_path(f) for f in files],
-            **{s.word: sum(1 for f in shown if f.severity is s) for s in sorted(Severity, reverse=True)},
-            "allowed": len(findings) - len(shown),
+            "files": [shown_path(f) for f in results.files],
+            **severities(shown),
+            "allowed": len(results.findings) - len(shown),
+            "expectations": outcomes(results.expectations),
         },
     }
 
@@ -41,6 +59,7 @@ def finding_object(finding: Finding) -> dict[str, Any]:
         "clause": finding.clause,
         "subject": finding.subject,
         "position": finding.position,
+        "fingerprint": fingerprint_of(finding),
         "path": shown_path(finding.place.file),
         "range": range_object(finding.place),
         "allowed": finding.allowed,

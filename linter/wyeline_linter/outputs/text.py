@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 
 from wyeline_grammar.places import Place
 from wyeline_linter.findings import Finding, Safety, Severity
@@ -30,6 +30,11 @@ def shown_path(path: str) -> str:
 def render(findings: Iterable[Finding], *, colour: bool, quiet: bool = False) -> str:
     """All findings, one after the other; ``quiet`` leaves one line each."""
     return "\n".join(_one(f, colour) if not quiet else _head(f, colour) for f in findings)
+
+
+def render_one(finding: Finding) -> str:
+    """One finding in full, without colour."""
+    return _one(finding, False)
 
 
 def _paint(text: str, code: str, colour: bool) -> str:
@@ -86,28 +91,3 @@ def _source(place: Place, mark: str, message: str, width: int) -> list[str]:
         f"  {number} | {text.rstrip()}".rstrip(),
         f"  {' ' * width} | {marks}" + (f" {message}" if message else ""),
     ]
-
-
-def summary(findings: Sequence[Finding], files: int, *, strict: Severity) -> str:
-    """One line: counts per severity, accepted ones apart; never more than was checked."""
-    shown = [f for f in findings if f.allowed is None]
-    counts = {s: sum(1 for f in shown if f.severity is s) for s in sorted(Severity, reverse=True)}
-    accepted = len(findings) - len(shown)
-    names = {Severity.ERROR: "error", Severity.WARNING: "warning", Severity.ADVICE: "advice", Severity.GAP: "gap"}
-    parts = [_count(n, names[s]) for s, n in counts.items() if n and s is not Severity.GAP]
-    gaps = counts[Severity.GAP]
-    unknown = f"{gaps} figure{'s' if gaps != 1 else ''} unknown" if gaps else ""
-    where = f"in {files} file{'s' if files != 1 else ''}"
-    failed = any(f.severity >= strict for f in shown)
-    text = ", ".join(parts) if parts else "no rule failed on the stated facts"
-    text = f"{text} {where}"
-    if unknown:
-        text += f"; {unknown}"
-    if accepted:
-        text += f"; {accepted} finding{'s' if accepted != 1 else ''} accepted with reasons"
-    return text + ("" if failed or parts else ".")
-
-
-def _count(number: int, word: str) -> str:
-    plural = word if word == "advice" or number == 1 else word + "s"
-    return f"{number} {plural}"

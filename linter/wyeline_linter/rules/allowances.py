@@ -1,4 +1,4 @@
-"""Allowances that silence nothing."""
+"""Allowances that silence nothing, and what a baseline accepts that has changed or gone."""
 
 from __future__ import annotations
 
@@ -22,6 +22,35 @@ UNUSED = rule(
     "feeder UTIL -> LP-1  225 A 3p  3#4/0 + N #4/0 + G #4 Cu  6 m\n"
     "panel LP-1 208Y/120  bus 225 A\n",
     mends=True,
+)
+
+_FED = "utility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  225 A 3p  3#4/0 + N #4/0 + G #4 Cu  6 m\n"
+_SPARE = 'spaces 2\n  allow few-spare-positions "a new panel stands beside it"\n'
+
+STALE = rule(
+    name="allowance-stale",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="model",
+    summary="The figures under which a finding was accepted have changed since.",
+    why="Who accepted it accepted those figures: 5 % over a limit is one judgement, half as much again is another.",
+    wrong=_FED + f"// recorded in the baseline with spaces 4\npanel LP-1 208Y/120  bus 225 A, {_SPARE}"
+    '  1  20 A 1p  1 kVA lighting  "Stairs"\n  2  20 A 1p  1 kVA lighting  "Yard"\n',
+    right=_FED + f"// recorded in the baseline as it stands\npanel LP-1 208Y/120  bus 225 A, {_SPARE}"
+    '  1  20 A 1p  1 kVA lighting  "Stairs"\n  2  20 A 1p  1 kVA lighting  "Yard"\n',
+    beside=True,
+)
+
+EXCESS = rule(
+    name="baseline-excess",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="model",
+    summary="The baseline accepts a finding that is not there any more.",
+    why="An entry that nothing needs would silence the next finding of that kind unseen.",
+    wrong=_FED + "// the baseline still accepts `unfed-equipment` of `LP-1`\npanel LP-1 208Y/120  bus 225 A\n",
+    right=_FED + "// the baseline accepts nothing\npanel LP-1 208Y/120  bus 225 A\n",
+    beside=True,
 )
 
 

@@ -1,0 +1,94 @@
+"""One model judged for the command line: its configuration, findings and expectations, kept where nothing changed."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import NamedTuple
+
+from wyeline_grammar.sources import Files, SourceError, decode, read_bytes, workspace_of
+from wyeline_linter import configuration as configurations
+from wyeline_linter.configuration import Configuration
+from wyeline_linter.expectations import Expectation
+from wyeline_linter.findings import Finding
+from wyeline_linter.result_cache import ResultCache, digest
+
+
+class Judged(NamedTuple):
+    """One model: its root, findings in their order, files, and how its expectations fared."""
+
+    root: str
+    findings: list[Finding]
+    files: list[str]
+    expectations: list[Expectation]
+
+
+class ConfigurationOf:
+    """The configuration of a model, read when first asked for: what is kept needs only its digest."""
+
+    def __init__(self, root: str) -> None:
+        self.path = configurations.find(root)
+        self._data = read_bytes(self.path) if self.path is not None else b""
+        self._read: Configuration | None = None
+
+    @property
+    def digest(self) -> str:
+        return digest(self._data) + f" {self.path}" if self.path is not None else ""
+
+    def get(self) -> Configuration:
+        """Raises ConfigurationError."""
+        if self._read is None:
+            self._read = configurations.load(self.path, self._data) if self.path is not None else configurations.DEFAULT
+        return self._read
+
+
+def judge(
+    root: str,
+    scenario: str | None,
+    cache: ResultCache,
+    configuration: ConfigurationOf,
+    buffers: Mapping[str, bytes] | None = None,
+) -> Judged:
+    """The findings of one model, from the cache where nothing changed. ``buffers`` are texts that stand for files.
+
+    Raises SourceError where the root cannot be read or the model has no such scenario, ConfigurationError.
+    """
+    asked = ("check", root, scenario or "", configuration.digest)
+    laid_over = buffers or {}
+    seen: dict[str, bytes | None] = {}
+
+    def read(path: str) -> bytes | None:
+        try:
+            seen[path] = laid_over[path] if path in laid_over else read_bytes(path)
+        except SourceError:
+            seen[path] = None
+        return seen[path]
+
+    kept = cache.load(asked, read) if not laid_over else None
+    if kept is not None:
+        return Judged(root, kept.findings(), kept.files, kept.expectations())
+
+    from wyeline_linter.analysis import Analysis
+    from wyeline_linter.expectations import expectations_of
+
+    def reader(path: str) -> str:
+        if seen.get(path) is None:
+            seen[path] = None
+            seen[path] = laid_over[path] if path in laid_over else read_bytes(path)
+        data = seen[path]
+        assert data is not None
+        return decode(path, data)
+
+    seen.clear()
+    try:
+        analysis = Analysis(root, Files(reader), workspace_of(root), scenario, configuration.get())
+    except KeyError:
+        from wyeline_linter.outputs.text import shown_path
+
+        raise SourceError(shown_path(root), f"this model has no scenario `{scenario}`") from None
+    if analysis.configuration_error is not None:
+        raise analysis.configuration_error
+    findings = analysis.all_findings()
+    expectations = expectations_of(analysis, findings)
+    if not laid_over:
+        cache.store(asked, seen, analysis.model.files, findings, expectations)
+    return Judged(root, findings, analysis.model.files, expectations)
