@@ -110,7 +110,7 @@ def _once(arguments: argparse.Namespace) -> int:
         _write_baselines(judged, arguments)
         if arguments.update_baseline:
             return 0
-    results = _results(judged, configurations, arguments)
+    results = _results(judged, configurations, arguments, unread)
     if judged or arguments.format != "text":
         _write(results, arguments)
     return _told(unread) or int(results.failed)
@@ -127,7 +127,10 @@ def _told(unread: dict[str, SourceError]) -> int:
 
 
 def _results(
-    judged: list[Judged], configurations: dict[str, ConfigurationOf], arguments: argparse.Namespace
+    judged: list[Judged],
+    configurations: dict[str, ConfigurationOf],
+    arguments: argparse.Namespace,
+    unread: dict[str, SourceError],
 ) -> Results:
     findings: list[Finding] = []
     read: dict[str, baselines.Baseline | None] = {}
@@ -138,16 +141,16 @@ def _results(
         found = model.findings
         kept = read.get(path)
         if kept is not None:
-            configuration = configurations[model.root].get()
             name = baselines.model_name(path, model.root)
-            may_move = configuration.settings.allowance_change
-            marked = baselines.applied(kept, name, found, may_move, judge=arguments.scenario is None)
-            found = marked if marked is found else configuration.applied(marked)
+            found = baselines.applied(kept, name, found, model.may_move, judge=arguments.scenario is None)
+            if any(f.rule in baselines.OWN_RULES for f in found):
+                found = configurations[model.root].get().applied(found)
         findings += found
     threshold = Severity[arguments.fail_on.upper()]
     failed = any(f.allowed is None and (f.severity >= threshold or f.rule == "baseline-excess") for f in findings)
     files = list(dict.fromkeys(name for model in judged for name in model.files))
-    return Results(findings, files, [e for model in judged for e in model.expectations], threshold, failed)
+    expectations = [e for model in judged for e in model.expectations]
+    return Results(findings, files, expectations, threshold, failed, [(e.path, e.reason) for e in unread.values()])
 
 
 def _write_baselines(judged: list[Judged], arguments: argparse.Namespace) -> None:
