@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import NamedTuple
 
 from wyeline_grammar.notation import ConductorSize, Poles, Run, Voltage
@@ -136,7 +137,12 @@ class PositionRef(NamedTuple):
 
     @property
     def key(self) -> str:
-        return self.label if self.label is not None else ",".join(map(str, self.positions))
+        return self.label if self.label is not None else _joined(self.positions)
+
+
+@lru_cache(maxsize=4096)
+def _joined(positions: tuple[int, ...]) -> str:
+    return ",".join(map(str, positions))
 
 
 class Allow(NamedTuple):

@@ -43,6 +43,7 @@ from wyeline_linter.rules.registry import Check, Rule, all_rules, applies, rules
 
 if TYPE_CHECKING:
     from wyeline_linter.loads.rollup import LoadBook
+    from wyeline_linter.protection.currents import Current
     from wyeline_linter.protection.lines import Line
     from wyeline_linter.studies.study import Studies, StudyCache
     from wyeline_linter.tables import Basis, Override
@@ -56,7 +57,9 @@ class View:
         "_judged",
         "_studies",
         "_tables",
+        "circuit_lines",
         "configuration",
+        "currents",
         "derivation",
         "lines",
         "model",
@@ -74,8 +77,11 @@ class View:
         self.scenarios: dict[str, Network] = {}
         self.positions: KeptPositions = {}
         """What `board_positions` keeps of each board."""
-        self.lines: dict[str, tuple[tuple[object, ...], tuple[Line | None, ...]]] = {}
-        """Lines of `protection.lines`, each with what it was built from."""
+        self.lines: dict[str, tuple[tuple[object, ...], Line]] = {}
+        self.circuit_lines: dict[str, tuple[tuple[object, ...], tuple[Line, ...]]] = {}
+        """Lines of `protection.lines`, by feeder and by board, with what they were built from."""
+        self.currents: dict[tuple[str, str], tuple[tuple[object, ...], Current]] = {}
+        """Currents of `protection.currents`, by target or by board and circuit, with what they were worked out from."""
         self.configuration = DEFAULT
         self.overrides: tuple[Override, ...] = ()
         """Rows of the code tables to which the project gives its own value."""

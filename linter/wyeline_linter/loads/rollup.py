@@ -62,7 +62,8 @@ class LoadBook:
         self.runs = 0
         """How many pieces of equipment were added up so far: tests prove with it what an edit did not touch."""
         self._own: dict[str, tuple[tuple[Leaf, ...], Sum]] = {}
-        self._counted: dict[str, tuple[Node, frozenset[str], Counted]] = {}
+        self._counted: dict[str, tuple[Node, Counted]] = {}
+        self._counted_above: dict[str, tuple[Node, Counted]] = {}
         self._by_place: dict[str, tuple[tuple[Leaf, ...], dict[str, Leaf]]] = {}
         self.mentions: dict[str, dict[str, str]] = {}
         """By board: tags that the descriptions of its loaded circuits mention, with the circuit's key."""
@@ -90,6 +91,7 @@ class LoadBook:
         self.nodes.clear()
         self._own.clear()
         self._counted.clear()
+        self._counted_above.clear()
         self.mentions.clear()
         self.relations = relations_of(self.model.equipment.values())
         self.running = self._running()
@@ -122,7 +124,7 @@ class LoadBook:
             self._own.pop(name, None)
             self.mentions.pop(name, None)
             if name not in self.model.equipment and self.nodes.pop(name, None) is not None:
-                self._counted.pop(name, None)
+                self._forget_counted(name)
                 changed.add(name)
         again |= self._relations_again(touched, network is not None)
         depth = self.network.depth
@@ -164,8 +166,12 @@ class LoadBook:
             self._own.pop(name, None)
         again = names | {name for name, node in self.nodes.items() if node.below.held}
         for name in again:
-            self._counted.pop(name, None)
+            self._forget_counted(name)
         return again
+
+    def _forget_counted(self, name: str) -> None:
+        self._counted.pop(name, None)
+        self._counted_above.pop(name, None)
 
     def _running(self) -> frozenset[str]:
         """Of the loads that have relations, those in service."""
@@ -218,7 +224,7 @@ class LoadBook:
         if self._is_gone(equipment, feeder):
             apart, up = up.apart_va + _total_va(up), Sum()
             up.apart_va = apart
-        self._counted.pop(name, None)
+        self._forget_counted(name)
         return Node(name, leaves, below, up, twice)
 
     def _own_sum(
@@ -342,11 +348,10 @@ class LoadBook:
         node = self.nodes[name]
         kept = self._counted.get(name)
         if kept is not None and kept[0] is node:
-            return kept[2]
-        out = self.left_out(name)
-        rows, largest = node.below.counting(out)
+            return kept[1]
+        rows, largest = node.below.counting(self.left_out(name))
         counted = count(rows, largest, self.basis)
-        self._counted[name] = (node, out, counted)
+        self._counted[name] = (node, counted)
         return counted
 
     def leaf(self, name: str, place: str = "") -> Leaf | None:
@@ -359,9 +364,15 @@ class LoadBook:
 
     def counted_above(self, name: str) -> Counted:
         """The same on the side of its supply: a transformer's primary, a converter's input."""
-        up = self.nodes[name].up
+        node = self.nodes[name]
+        kept = self._counted_above.get(name)
+        if kept is not None and kept[0] is node:
+            return kept[1]
+        up = node.up
         rows, largest = up.counting(left_out({n: h.va for n, h in up.held.items()}, self.relations, self.running))
-        return count(rows, largest, self.basis)
+        counted = count(rows, largest, self.basis)
+        self._counted_above[name] = (node, counted)
+        return counted
 
     def rows(self, name: str) -> tuple[Rows, Largest | None]:
         """The loads by class that count at a place, and the largest motor among them."""

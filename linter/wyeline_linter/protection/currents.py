@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
-import math
+from operator import is_
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.loads.buckets import AMPS, CODE_AMPS, UNITS, Rows
 from wyeline_linter.loads.conductors_of_loads import NEUTRAL_AT
-from wyeline_linter.loads.demand import MOTORS, Amount, sizing_factors
+from wyeline_linter.loads.demand import MOTORS, Amount, Counted, sizing_factors
+from wyeline_linter.loads.leaves import Leaf
 from wyeline_linter.loads.neutral import worst_neutral
-from wyeline_linter.loads.rollup import volt_amperes_per_ampere
+from wyeline_linter.loads.rollup import LoadBook, Node, volt_amperes_per_ampere
 from wyeline_linter.network import two_sided
-from wyeline_linter.protection.lines import Line
+from wyeline_linter.protection.ampacities import Laid
+from wyeline_linter.protection.lines import Line, from_wye
 from wyeline_linter.systems import System
-from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -28,10 +29,10 @@ CONVERTER_CONTINUOUS = 1.25
 class Current(NamedTuple):
     """Amperes on the leg that carries most.
 
-    ``design_a`` flows at full demand, ``sizing_a`` is what the code sizes by (continuous load at 125 %, a quarter of the
-    largest motor); None where a load is unknown (``unknown``). ``motors`` counts motors, drives and units with a
-    nameplate ampacity, ``others`` the rest; ``nonlinear`` tells whether most of it is electronic, None where nothing is
-    known. ``neutral_a`` is the worst the neutral may carry, after what the code lets off.
+    ``design_a`` flows at full demand, ``sizing_a`` is what the code sizes by (continuous load at 125 %, a quarter of
+    the largest motor); None where a load is unknown (``unknown``). ``motors`` counts motors, drives and units with a
+    nameplate ampacity, ``others`` the rest; ``nonlinear`` tells whether most of it is electronic, None where nothing
+    is known. ``neutral_a`` is the worst the neutral may carry, after what the code lets off.
     """
 
     design_a: float | None
@@ -60,13 +61,13 @@ def _of_feeder(view: View, line: Line) -> Current:
 
 def feeder_current(view: View, target: Equipment, system: System) -> Current:
     """What a feeder to ``target`` carries on a system's legs."""
-    per_ampere = volt_amperes_per_ampere(system)
     if target.kind == "capacitor":
+        per_ampere = volt_amperes_per_ampere(system)
         kvar = target.body.number("power")
         amps = kvar / per_ampere if kvar and per_ampere else None
         return Current(amps, amps, () if amps is not None else (f"`{target.name}` states no kvar",))
     if target.kind == "inverter" and not target.arrow:
-        amps = inverter_a(target, per_ampere)
+        amps = inverter_a(target, volt_amperes_per_ampere(system))
         if amps is None:
             return Current(None, None, (f"`{target.name}` states no rating",))
         return Current(amps, amps * CONVERTER_CONTINUOUS)
@@ -74,11 +75,22 @@ def feeder_current(view: View, target: Equipment, system: System) -> Current:
     node = book.nodes.get(target.name)
     if node is None or target.kind == "spd":
         return NOTHING
+    counted = book.counted_above(target.name) if two_sided(target) else book.counted(target.name)
+    deps = (target, system, node, counted)
+    kept = view.currents.get((target.name, ""))
+    if kept is not None and all(map(is_, kept[0], deps)):
+        return kept[1]
+    made = _fed_current(book, target, system, node, counted)
+    view.currents[target.name, ""] = (deps, made)
+    return made
+
+
+def _fed_current(book: LoadBook, target: Equipment, system: System, node: Node, counted: Counted) -> Current:
     if two_sided(target):
-        counted, rows, unknown = book.counted_above(target.name), node.up.rows, node.up
+        rows, unknown = node.up.rows, node.up
         neutral = None
     else:
-        counted, unknown = book.counted(target.name), node.below
+        unknown = node.below
         rows = book.rows(target.name)[0]
         neutral = worst_neutral(system, rows, counted.factors, book.basis) if system.has_neutral and rows else None
     why = tuple(unknown.unknown)
@@ -107,10 +119,19 @@ def inverter_a(inverter: Equipment, per_ampere: float) -> float | None:
 
 
 def _of_circuit(view: View, line: Line) -> Current:
-    node = view.loads.nodes.get(line.source.name)
-    leaf = next((x for x in node.leaves if x.place == line.position), None) if node is not None else None
+    name, book = line.source.name, view.loads
+    leaf = book.leaf(name, line.position) if name in book.nodes else None
     if leaf is None:
         return NOTHING
+    kept = view.currents.get((name, line.position))
+    if kept is not None and kept[0][0] is line and kept[0][1] is leaf:
+        return kept[1]
+    made = _leaf_current(line, leaf)
+    view.currents[name, line.position] = ((line, leaf), made)
+    return made
+
+
+def _leaf_current(line: Line, leaf: Leaf) -> Current:
     if leaf.row is None:
         return Current(None, None, leaf.unknown)
     design = max(abs(leaf.row[AMPS + k]) for k in range(3))
@@ -151,17 +172,6 @@ def _nonlinear(rows: Rows) -> bool | None:
     return sum(abs(row[1]) for key, row in rows.items() if key.category in NONLINEAR) > total / 2
 
 
-def motor_table_a(view: View, name: str, hp: float, volts: float, phases: int) -> float | None:
-    """Table full-load current of a motor (NEC 430.6(A)), amperes; None where the table does not list it."""
-    from wyeline_linter.standard_ratings import motor_current_a
-
-    tables = view.tables
-    if tables is None:
-        return None
-    found = motor_current_a(tables, round(hp * 12) / 12 if hp < 1 else round(hp, 2), volts, 3 if phases == 3 else 1)
-    return None if isinstance(found, NotListed) else found.value
-
-
 def line_voltage(system: System) -> float:
     """Nominal volts between two legs, or leg to neutral on one leg; 0 where neither is there."""
     legs = system.legs
@@ -170,12 +180,20 @@ def line_voltage(system: System) -> float:
     return system.nominal_v(legs[0], "N") if legs and system.has_neutral else 0.0
 
 
-def rated_a(kva: float, system: System) -> float | None:
-    """Rated current of a source on its system, amperes."""
+def rated_a(va: float, system: System) -> float | None:
+    """Rated current of a source of ``va`` on its system, amperes."""
     per_ampere = volt_amperes_per_ampere(system)
-    return kva / per_ampere if per_ampere else None
+    return va / per_ampere if per_ampere else None
 
 
-def sqrt3(legs: int) -> float:
-    """The factor between power, line voltage and current."""
-    return math.sqrt(3.0) if legs == 3 else 1.0
+def laid_with(line: Line, current: Current, loaded: int | None = None) -> Laid | None:
+    """How a line lies, the neutral of mostly electronic load counted; ``loaded`` wires are in its raceway in all."""
+    laid = line.laid
+    if laid is None or not line.us:
+        return laid if laid is None or loaded is None else laid._replace(circuits=max(laid.circuits, loaded))
+    if loaded is not None:
+        return laid._replace(loaded=loaded)
+    wiring = line.wiring
+    if current.nonlinear and wiring.legs == 3 and wiring.neutral is not None and from_wye(line.system):
+        return laid._replace(loaded=laid.loaded + 1)
+    return laid

@@ -5,13 +5,14 @@ A line is built once and kept while nothing that it was built from is replaced.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from operator import is_
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
-from wyeline_grammar.model import Body, RacewayStatement, Span
+from wyeline_grammar.model import Body, RacewayStatement
 from wyeline_linter.board_positions import circuit_legs
 from wyeline_linter.conductors import neutral_counts
 from wyeline_linter.protection.ampacities import Laid
@@ -110,12 +111,25 @@ def feeder_line(view: View, feeder: Feeder) -> Line | None:
     raceway = _raceway(view, feeder.body)
     deps = (feeder, source, target, state, above, raceway, view.tables)
     kept = view.lines.get(feeder.key)
-    if kept is not None and all(a is b for a, b in zip(kept[0], deps, strict=True)):
-        return kept[1][0]
+    if kept is not None and all(map(is_, kept[0], deps)):
+        return kept[1]
     claims = frozenset(c.name for c in feeder.statement.claims)
     made = _feeder(view, view.tables, feeder, source, target, state.carried.system, raceway, claims)
-    view.lines[feeder.key] = (deps, (made,))
+    view.lines[feeder.key] = (deps, made)
     return made
+
+
+def planned_line(view: View, feeder: Feeder, plan: Callable[[System], Wiring]) -> Line | None:
+    """A feeder as a line with the wires that ``plan`` gives it, whatever is written; None where its voltage is open."""
+    source, target = view.equipment(feeder.source.name), view.equipment(feeder.target.name)
+    state = view.feeder_state(feeder.key)
+    if source is None or target is None or state is None or not isinstance(state.carried, Known):
+        return None
+    if view.tables is None:
+        return None
+    claims = frozenset(c.name for c in feeder.statement.claims)
+    system, raceway = state.carried.system, _raceway(view, feeder.body)
+    return _feeder(view, view.tables, feeder, source, target, system, raceway, claims, plan(system))
 
 
 def _feeder(
@@ -127,9 +141,9 @@ def _feeder(
     system: System,
     raceway: RacewayStatement | None,
     claims: frozenset[str],
+    wiring: Wiring | None = None,
 ) -> Line:
     body = feeder.body
-    assert body.conductors is not None
     above = view.state(source.name)
     onward = above.onward if above is not None else None
     if above is not None and feeder.source.port == "subfeed" and above.ahead is not None:
@@ -145,8 +159,9 @@ def _feeder(
         )
     ends = [source, target]
     marked, lug_ends = _lugs(body, ends)
-    legs = len(system.legs)
-    wiring = wiring_of(body.conductors, legs, tables, wet="outdoor" in body.flags or "buried" in body.facts)
+    if wiring is None:
+        assert body.conductors is not None
+        wiring = wiring_of(body.conductors, len(system.legs), tables, wet=is_wet(body))
     laid, lacks, assumed = _laid(view, tables, body, raceway, wiring, system, marked, guard)
     return Line(
         feeder.key, "", f"`{feeder.key}`", feeder.block, body, feeder.place, wiring, tables, system, guard, maker,
@@ -154,23 +169,28 @@ def _feeder(
     )  # fmt: skip
 
 
+def is_wet(body: Body) -> bool:
+    """Whether its wires lie where they may get wet: outdoors or in the ground."""
+    return "outdoor" in body.flags or "buried" in body.facts
+
+
 def circuit_lines(view: View, board: Equipment) -> tuple[Line, ...]:
     """The circuits of a board whose wires are written, as lines."""
     tables, state = view.tables, view.state(board.name)
     if tables is None or not board.circuits or state is None or not isinstance(state.system, Known):
         return ()
-    raceways = tuple(_raceway(view, p.circuit.body) for p in board.circuits)
+    kept = view.circuit_lines.get(board.name)
+    raceways = [_raceway(view, p.circuit.body) for p in board.circuits]
     deps = (board, state, tables, *raceways)
-    kept = view.lines.get(f"{board.name}\n")
-    if kept is not None and len(kept[0]) == len(deps) and all(a is b for a, b in zip(kept[0], deps, strict=True)):
-        return tuple(line for line in kept[1] if line is not None)
+    if kept is not None and len(kept[0]) == len(deps) and all(map(is_, kept[0], deps)):
+        return kept[1]
     made = tuple(_circuits(view, board, tables, state.system.system, raceways))
-    view.lines[f"{board.name}\n"] = (deps, made)
+    view.circuit_lines[board.name] = (deps, made)
     return made
 
 
 def _circuits(
-    view: View, board: Equipment, tables: Basis, system: System, raceways: tuple[RacewayStatement | None, ...]
+    view: View, board: Equipment, tables: Basis, system: System, raceways: Sequence[RacewayStatement | None]
 ) -> Iterator[Line]:
     state = view.state(board.name)
     onward = state.onward if state is not None else None
@@ -200,7 +220,7 @@ def _circuits(
             guard = Guard(own, device_kind(body, own, tables), True, board.name)
         elif onward is not None and onward.device_a is not None:
             guard = Guard(onward.device_a, "breaker", False, onward.device_at)
-        wiring = wiring_of(body.conductors, live, tables, wet="outdoor" in body.flags or "buried" in body.facts)
+        wiring = wiring_of(body.conductors, live, tables, wet=is_wet(body))
         lug = body.number("lug-temp")
         marked = None if lug is None else round(lug)
         laid, lacks, assumed = _laid(view, tables, body, raceway, wiring, part, marked, guard)
@@ -350,8 +370,3 @@ def loaded_wires(wiring: Wiring, system: System, nonlinear: bool | None = False)
 def from_wye(system: System) -> bool:
     """Whether the legs belong to a three-phase four-wire wye."""
     return system.shape in (Shape.WYE4, Shape.TWO_LEGS3, Shape.WYE3)
-
-
-def whole_head(line: Line) -> Span:
-    """The span of the line as a whole."""
-    return line.place.span
