@@ -45,10 +45,12 @@ class Site:
         lines.append(f"{kind:<11} {name:<7} {volts:<19} {words}")
         self.data["equipment"].append({"kind": kind, "name": name, "voltage": volts, **facts, "circuits": []})
 
-    def _feeder(self, lines: list[str], source: str, target: str, amps: int | None, poles: int, wires: str) -> None:
-        length = self.random.randint(4, 60)
+    def _feeder(
+        self, lines: list[str], source: str, target: str, amps: int | None, poles: int, wires: str, most_m: int = 60
+    ) -> None:
+        length = self.random.randint(most_m // 2, most_m)
         device = f"{amps} A {poles}p" if amps else ""
-        lines.append(f"feeder {source:<11} -> {target:<7} {device:<10} {wires}  {length} m  in EMT")
+        lines.append(f"feeder {source:<11} -> {target:<7} {device:<10} {wires}  {length} m  in PVC-40")
         self.data["feeders"].append(
             {"from": source, "to": target, "amps": amps, "poles": poles, "wires": wires, "length_m": length}
         )
@@ -59,11 +61,18 @@ class Site:
         self._equipment(
             lines, "transformer", main, "12.47 kV 3ph -> 480Y/277", "1500 kVA, z 5.75 %, x/r 6", {"kva": 1500}
         )
-        self._feeder(lines, "UTIL", main, 100, 3, "3#2 + G #6 Cu")
+        self._feeder(lines, "UTIL", main, 100, 3, "3#2 + G #6 Cu MV-105")
         self._equipment(
-            lines, "switchboard", board, "480Y/277", "bus 2000 A, main 2000 A, rated 65 kA", {"bus_a": 2000}
+            lines,
+            "switchboard",
+            board,
+            "480Y/277",
+            "bus 2000 A, main 2000 A, gfpe, gfpe-pickup 1200 A, rated 65 kA",
+            {"bus_a": 2000},
         )
-        self._feeder(lines, main, board, None, 3, "6 sets 3x400kcmil + N 400kcmil + G 250kcmil Cu")
+        lines.append('  claim arc-energy-reduction "maintenance switch, see the commissioning plan"')
+        self._feeder(lines, main, board, None, 3, "6 sets 3x400kcmil + N 400kcmil + G 400kcmil Cu THWN-2", 3)
+        lines.append("  claim tap-10ft")
         for i in range(12):
             if self.pieces >= pieces:
                 return
@@ -72,39 +81,46 @@ class Site:
                 self._single_phase_panel(lines, board, tag, "ABC"[i // 4 % 3])
             else:
                 self._three_phase_panel(lines, board, tag)
-            motor = r.choice([(5, 15, "#12", "#14"), (10, 30, "#10", "#10"), (20, 60, "#8", "#10")])
+            motor = r.choice([(5, 15, "#14", "#14"), (10, 30, "#12", "#12"), (20, 60, "#8", "#10")])
             self._equipment(
                 lines, "motor", f"P-{tag}", "460 3ph", f"{motor[0]} hp, pf 0.86, eff 91 %", {"hp": motor[0]}
             )
-            self._feeder(lines, board, f"P-{tag}", motor[1], 3, f"3{motor[2]} + G {motor[3]} Cu")
+            self._feeder(lines, board, f"P-{tag}", motor[1], 3, f"3{motor[2]} + G {motor[3]} Cu THWN-2")
 
     def _three_phase_panel(self, lines: list[str], board: str, tag: str) -> None:
-        kva = self.random.choice([45, 75])
+        kva, primary, wires, main, secondary = self.random.choice(
+            [
+                (30, 50, "3#6 + G #10 Cu THWN-2", 100, "3#1 + N #1 + G #6 Cu THWN-2"),
+                (45, 70, "3#4 + G #8 Cu THWN-2", 150, "3#1/0 + N #1/0 + G #6 Cu THWN-2"),
+            ]
+        )
         self._equipment(
             lines, "transformer", f"T-{tag}", "480 3ph -> 208Y/120", f"{kva} kVA, z 4.2 %, x/r 1.8", {"kva": kva}
         )
-        self._feeder(lines, board, f"T-{tag}", 125, 3, "3#1 + G #6 Cu")
+        self._feeder(lines, board, f"T-{tag}", primary, 3, wires)
         self._equipment(
             lines,
             "panel",
             f"LP-{tag}",
             "208Y/120",
-            "bus 225 A, main 225 A, rated 22 kA, spaces 42",
-            {"bus_a": 225, "main_a": 225},
+            f"bus 225 A, main {main} A, rated 22 kA, spaces 42",
+            {"bus_a": 225, "main_a": main},
         )
         self._circuits(lines, 14, 1)
         lines.append(f"/// Secondary of T-{tag}.")
-        self._feeder(lines, f"T-{tag}", f"LP-{tag}", None, 3, "3#4/0 + N #4/0 + G #4 Cu")
+        self._feeder(lines, f"T-{tag}", f"LP-{tag}", None, 3, secondary, 3)
+        lines.append("  claim tap-10ft")
 
     def _single_phase_panel(self, lines: list[str], board: str, tag: str, leg: str) -> None:
         legs = {"A": "AB", "B": "BC", "C": "CA"}[leg]
         self._equipment(lines, "transformer", f"T-{tag}", "480 1ph -> 120/240", "25 kVA, z 2.6 %, x/r 1.4", {"kva": 25})
-        self._feeder(lines, f"{board}[{legs}]", f"T-{tag}", 70, 2, "2#4 + G #8 Cu")
+        self._feeder(lines, f"{board}[{legs}]", f"T-{tag}", 70, 2, "2#4 + G #8 Cu THWN-2")
         self._equipment(
             lines, "panel", f"LP-{tag}", "120/240", "bus 125 A, main 100 A, rated 10 kA, spaces 24", {"bus_a": 125}
         )
         self._circuits(lines, 8, 1)
-        self._feeder(lines, f"T-{tag}", f"LP-{tag}", None, 2, "2#1 + N #1 + G #6 Cu")
+        self._feeder(lines, f"T-{tag}", f"LP-{tag}", None, 2, "2#1 + N #1 + G #6 Cu THWN-2", 3)
+        lines.append("  claim tap-10ft")
 
     def _circuits(self, lines: list[str], count: int, first: int) -> None:
         r = self.random
@@ -114,7 +130,7 @@ class Site:
             room = f"Room {len(self.data['equipment'])}-{position}"
             length = r.randint(9, 30)
             lines.append(
-                f'  {position:<7} 20 A 1p   {va} VA    {load:<19} "{room}"  2#12 + G #12 Cu  {length} m  in 1/2 inch EMT'
+                f'  {position:<7} 20 A 1p   {va} VA    {load:<19} "{room}"  2#12 + G #12 Cu THWN-2  {length} m  in 1/2 inch EMT'
             )
             rows.append(
                 {"at": [position], "amps": 20, "poles": 1, "va": va, "load": load, "text": room, "length_m": length}
