@@ -1,0 +1,100 @@
+"""Texts drawn at random: near to the language, far from it, several files, and runs of edits."""
+
+from __future__ import annotations
+
+import random
+import re
+from functools import lru_cache
+from pathlib import Path
+
+from hypothesis import strategies as st
+from soundness import FOLDER
+
+from wyeline_grammar import vocabulary
+from wyeline_grammar.units import UNIT_SPELLINGS
+
+EXAMPLES = Path(__file__).parents[2] / "grammar" / "examples"
+ODD = (
+    ["9" * 5000, "9" * 400, "9" * 400 + " A", "9" * 5000 + "p", "9" * 5000 + "#8", "1" * 5000 + ",2", "3x0mm2"]
+    + ["#" + "9" * 5000, "0", "-0", "1e9", "1/0", "0/0", "0Y/0", "0 3ph", "1/3 hp", "..", "0..0", "99999999999999 MVA"]
+    + ['"', '""', '"".x', "\u201c", "[", "]", "[]", "[ABCN]", ",", ":", "+", "-", "->", "\u2192", "//", "///", "#", "`"]
+    + ["\t", "\r", "\x00", "\x0b", "\x1c", "\x85", "\xa0", "\u2028", "\ufeff", "\u00bd", "\u00b2", "\u0663", "\uff11"]
+    + ["\u00e9", "\u03a9", "\u00d7", "\u00b5A", "\U0001f600", "\u0130", "\u00df", "e\u0301", "\ud800"]
+)
+"""Words that parsers, number readers and slicing trip over."""
+
+
+@lru_cache(maxsize=1)
+def lines_written() -> list[str]:
+    """Every line of the shipped models."""
+    return sorted({line for path in EXAMPLES.rglob("*.wye") for line in path.read_text("utf-8").split("\n")})
+
+
+@lru_cache(maxsize=1)
+def words_known() -> list[str]:
+    listed = [str(w) for group in vars(vocabulary).values() if isinstance(group, frozenset | tuple) for w in group]
+    used = {w for line in lines_written() for w in re.findall(r"\S+", line)}
+    return sorted({*used, *listed, *(f"3 {unit}" for unit in UNIT_SPELLINGS)})
+
+
+def damaged(rng: random.Random, line: str) -> str:
+    """A line with a few words or characters added, taken or replaced."""
+    if rng.random() < 0.5:
+        words = line.split(" ")
+        for _ in range(rng.randint(0, 3)):
+            at = rng.randrange(len(words) + 1)
+            new = rng.choice(ODD) if rng.random() < 0.3 else rng.choice(words_known())
+            words[at : at + rng.randint(0, 1)] = [new] * rng.randint(0, 1)
+        return " ".join(words)
+    for _ in range(rng.randint(0, 3)):
+        at = rng.randrange(len(line) + 1)
+        line = line[:at] + rng.choice(["", rng.choice(ODD)]) + line[at + rng.randint(0, 3) :]
+    return line
+
+
+def text(rng: random.Random, most: int = 14) -> str:
+    """Lines of the shipped models in any order, some of them damaged."""
+    lines = [rng.choice(lines_written()) for _ in range(rng.randint(1, most))]
+    lines = [damaged(rng, line) if rng.random() < 0.6 else line for line in lines]
+    return rng.choice(["\n", "\n", "\n", "\r\n", "\r"]).join(lines)
+
+
+def model(rng: random.Random) -> dict[str, str]:
+    """Up to three files, with includes among them that may be circular."""
+    names = ["site", "b", "c"][: rng.randint(1, 3)]
+    files = {}
+    for name in names:
+        lines = text(rng).split("\n")
+        for _ in range(rng.randint(0, 2)):
+            target = rng.choice(["site.wye", "b.wye", "./c.wye", "../b.wye", "B.wye", "", "gone.wye", "/m/b.wye"])
+            lines.insert(rng.randrange(len(lines) + 1), f'include "{target}"')
+        files[f"{FOLDER}/{name}.wye"] = "\n".join(lines)
+    return files
+
+
+Edits = list[tuple[str, tuple[int, int], tuple[int, int], str]]
+
+
+def edits(rng: random.Random, files: dict[str, str], most: int = 6) -> Edits:
+    """Edits as an editor sends them, also outside the text and backwards."""
+    made: Edits = []
+    for _ in range(rng.randint(1, most)):
+        path = rng.choice(sorted(files))
+        rows = files[path].count("\n") + 2
+        first = rng.randint(0, rows)
+        start, end = (first, rng.randint(0, 90)), (first + rng.choice([0, 0, 0, 1, 3]), rng.randint(0, 90))
+        new = rng.choice(["", " ", "\n", "\r\n", "//", '"', text(rng, 3), rng.choice(words_known()), rng.choice(ODD)])
+        made.append((path, start, end, new))
+    return made
+
+
+SEEDS = st.integers(0, 2**48)
+"""A number that draws a text: shrinks badly and draws quickly, which is what a search for faults wants."""
+
+_WORDS = st.sampled_from(words_known()) | st.sampled_from(ODD)
+_LINE = st.builds(
+    lambda indent, words: indent + " ".join(words), st.sampled_from(["", "  "]), st.lists(_WORDS, max_size=8)
+)
+GRAMMATICAL = st.lists(st.sampled_from(lines_written()) | _LINE, max_size=8).map("\n".join)
+"""Texts that shrink well, for findings that a person has to read."""
+ANY = st.text(max_size=60)
