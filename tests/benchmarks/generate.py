@@ -129,9 +129,8 @@ class Site:
             load, va = r.choice([("lighting continuous", 900), ("receptacle", 1080), ("receptacle", 720), ("it", 1200)])
             room = f"Room {len(self.data['equipment'])}-{position}"
             length = r.randint(9, 30)
-            lines.append(
-                f'  {position:<7} 20 A 1p   {va} VA    {load:<19} "{room}"  2#12 + G #12 Cu THWN-2  {length} m  in 1/2 inch EMT'
-            )
+            wires = f"2#12 + G #12 Cu THWN-2  {length} m  in 1/2 inch EMT"
+            lines.append(f'  {position:<7} 20 A 1p   {va} VA    {load:<19} "{room}"  {wires}')
             rows.append(
                 {"at": [position], "amps": 20, "poles": 1, "va": va, "load": load, "text": room, "length_m": length}
             )
