@@ -7,6 +7,8 @@ COMMANDS: dict[str, str] = {
     "show": "print the derived figures of equipment and feeders",
     "connect": "say why a connection cannot be made and what connects it",
     "compare": "say what changed between two versions of a model, what follows from it, and why",
+    "report": "write the one-line diagram, schedules, tables and working sheets",
+    "preview": "show diagram and findings in a browser and follow the files as they are saved",
     "explain": "explain a rule",
     "rules": "list the rules",
     "format": "set files in the fixed columns",

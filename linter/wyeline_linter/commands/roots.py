@@ -6,6 +6,7 @@ import os
 from collections.abc import Iterable
 
 from wyeline_grammar.sources import Files, SourceError, absolute, resolve_include, workspace_of
+from wyeline_linter.outputs.text import shown_path
 
 _SKIPPED = frozenset({"node_modules", "__pycache__"})
 
@@ -25,6 +26,14 @@ def roots_of(paths: Iterable[str], files: Files) -> list[str]:
         else:
             found.append(full)
     return list(dict.fromkeys(found))
+
+
+def one_root(path: str, files: Files) -> str:
+    """The one model that a path means. Raises SourceError where it means none, or several."""
+    roots = roots_of([path], files)
+    if len(roots) > 1:
+        raise SourceError(path, f"this folder holds {len(roots)} models; name one: {', '.join(map(shown_path, roots))}")
+    return roots[0]
 
 
 def wye_files(folder: str) -> list[str]:

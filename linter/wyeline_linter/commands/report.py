@@ -1,0 +1,120 @@
+"""``wyeline report``: what the drafter hands over, as files in a folder."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+import time
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.sources import Files, SourceError, workspace_of
+from wyeline_linter.commands.roots import one_root
+from wyeline_linter.configuration import load_for
+from wyeline_linter.fixing import write_atomically
+from wyeline_linter.outputs.text import CAUTION, shown_path
+
+if TYPE_CHECKING:
+    from wyeline_linter.reports.package import Package, Wishes
+
+FORMATS = ("html", "csv", "md", "svg")
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("path", metavar="PATH", help="a model's root file, or a folder with one model")
+    parser.add_argument("-o", "--output", metavar="DIR", default="report", help="the folder to write (default: report)")
+    parser.add_argument("--scenario", metavar="NAME", help="this switch state alone instead of the normal one first")
+    parser.add_argument(
+        "--only", metavar="PART", action="append", default=[], help="these parts only, with commas between them"
+    )
+    parser.add_argument("--format", choices=FORMATS, action="append", help="this format (again for more; default: all)")
+    parser.add_argument("--paper", choices=("A3", "tabloid"), help="paper of the diagram (default: by the code basis)")
+    parser.add_argument("--date", metavar="TEXT", default="", help="the date to print; without it none is printed")
+    parser.add_argument("--columns", action="store_true", help="print what every column says and where it comes from")
+
+
+def run(arguments: argparse.Namespace) -> int:
+    from wyeline_linter.reports.files_written import report_files
+    from wyeline_linter.reports.package import PARTS, Wishes, parts_named
+
+    if arguments.columns:
+        from wyeline_linter.reports.reference import reference_markdown
+
+        print(reference_markdown(), end="")
+        return 0
+    try:
+        parts = parts_named(arguments.only)
+    except KeyError as word:
+        raise SourceError("--only", f"there is no part {word}; there are {', '.join(PARTS)}") from None
+    root = one_root(arguments.path, Files())
+    progress = Progress()
+    formats = tuple(arguments.format or FORMATS)
+    wishes = Wishes(parts, arguments.date, arguments.paper or "")
+    packages = packages_of(root, arguments.scenario, wishes, progress)
+    written = 0
+    try:
+        for name, text in report_files(packages, formats):
+            progress(f"writing {name}")
+            path = os.path.join(arguments.output, *name.split("/"))
+            os.makedirs(os.path.dirname(path), exist_ok=True)
+            with open(path, "a", encoding="utf-8"):
+                pass  # a new file gets the permissions that are usual here; the next line keeps them
+            write_atomically(path, text)
+            written += 1
+    except OSError as error:
+        raise SourceError(arguments.output, f"cannot be written: {error.strerror or error}") from None
+    finally:
+        progress.end()
+    print(f"{written} file{'s' if written != 1 else ''} in {shown_path(os.path.abspath(arguments.output))}")
+    print(CAUTION)
+    return 0
+
+
+def packages_of(
+    root: str, scenario: str | None, wishes: Wishes, progress: Callable[[str], None] = lambda _: None
+) -> list[Package]:
+    """A package for the switch state that is asked for, or for the normal one and every scenario of the model.
+
+    Raises SourceError where the root cannot be read or the model has no such scenario.
+    """
+    from wyeline_linter.analysis import Analysis
+    from wyeline_linter.reports.package import Package
+
+    files, workspace, configuration = Files(), workspace_of(root), load_for(root)
+    try:
+        first = Analysis(root, files, workspace, scenario, configuration)
+    except KeyError:
+        raise SourceError(shown_path(root), f"this model has no scenario `{scenario}`") from None
+    made = [Package(first, wishes, progress)]
+    if scenario is None:
+        names = [s.name.text for _, s in first.model.scenarios if s.name is not None]
+        others = (Analysis(root, files, workspace, name, configuration) for name in dict.fromkeys(names))
+        made += (Package(analysis, wishes, progress) for analysis in others)
+    return made
+
+
+class Progress:
+    """What is being done, on one line of stderr that is written over; silent for anything but a terminal, and at
+    first, since a small report is done before anyone asks."""
+
+    def __init__(self, patience_s: float = 0.5) -> None:
+        self._shows = sys.stderr.isatty()
+        self._next = time.monotonic() + patience_s
+        self._width = 0
+
+    def __call__(self, text: str) -> None:
+        if not self._shows or time.monotonic() < self._next:
+            return
+        self._next = time.monotonic() + 0.1
+        line = f"wyeline report: {text}"
+        sys.stderr.write("\r" + line.ljust(self._width))
+        sys.stderr.flush()
+        self._width = len(line)
+
+    def end(self) -> None:
+        """Clear the line."""
+        if self._width:
+            sys.stderr.write("\r" + " " * self._width + "\r")
+            sys.stderr.flush()
+            self._width = 0

@@ -1,0 +1,130 @@
+"""The fault and voltage-drop table: fault currents at every bus, what is left of the voltage, and the margins."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from wyeline_grammar.linking import Equipment
+from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, figure_cell, read, words
+from wyeline_linter.reports.subject import Subject, about_equipment, sheet_anchor
+from wyeline_linter.reports.wording import system_short
+
+_BUSES = frozenset(
+    """utility generator inverter ups transformer transfer switchgear switchboard mcc panel busway disconnect
+    junction meter""".split()
+)
+
+
+def _ka(key: str, title: str, doc: str, path: str, sheet: str = "fault") -> Column:
+    return Column(key, title, doc, "kA", path, scale=1e-3, digits=2, sheet=sheet)
+
+
+LARGEST = _ka("max_ka", "Largest", "The largest fault current of all kinds, symmetrical.", "fault.largest.amps")
+
+FAULTS = TableKind(
+    "fault-and-drop",
+    "Fault currents and voltage drop",
+    "Every bus: the largest and the smallest fault current, what its equipment is rated for, and the voltage under "
+    "load. Largest and smallest rest on different temperatures, source figures and motors, and never stand for one "
+    "another.",
+    (
+        words("bus", "Bus", "The equipment; what has two sides is shown at its output.", "as written"),
+        words("voltage", "Voltage", "Nominal voltage.", "`equipment.system.nominal`"),
+        _ka("three_phase_ka", "3 legs", "All three legs together.", "fault.max.three-phase.amps"),
+        _ka("line_line_ka", "2 legs", "Two legs together.", "fault.max.line-line.amps"),
+        _ka("line_ground_ka", "Leg to earth", "One leg to earth.", "fault.max.line-ground.amps"),
+        _ka("line_neutral_ka", "Leg to neutral", "One leg to neutral.", "fault.max.line-neutral.amps"),
+        LARGEST,
+        Column("x_over_r", "X/R", "X over R of the loop at the largest fault.", "", "fault.largest.x_over_r", digits=1),
+        _ka("peak_ka", "Peak", "The first peak.", "fault.largest.peak_a"),
+        words("rated", "Rated", "Interrupting or withstand rating.", "as written: rated, series, withstand"),
+        Column(
+            "margin_percent",
+            "Margin",
+            "How far the rating lies above the largest fault current; below zero it is too small.",
+            "%",
+            source="rating over `equipment.fault.largest.amps`, less one",
+            digits=0,
+        ),
+        _ka("min_ka", "Smallest", "The smallest fault current of all kinds.", "fault.smallest.amps"),
+        Column(
+            "voltage_percent",
+            "Volts",
+            "The lowest voltage under load, of nominal.",
+            "%",
+            "voltage_under_load.lowest.part",
+            scale=100,
+            digits=1,
+            sheet="drop",
+        ),
+        Column(
+            "path_drop_percent",
+            "Drop from source",
+            "Sum of the drops from the source of its system to it.",
+            "%",
+            "drop.part",
+            scale=100,
+            digits=2,
+            sheet="drop",
+        ),
+    ),
+)
+
+
+def fault_and_drop(subject: Subject) -> Table:
+    """Every bus that is fed, in the order of the files."""
+    table = Table(FAULTS)
+    for equipment in subject.equipment:
+        if equipment.kind not in _BUSES or subject.of(equipment.name).get("source") is None:
+            continue
+        figures = subject.of(equipment.name)
+        rated, amps = _rating(equipment)
+        reasons = tuple(figures.get("unknown", {}).get("system", ()))
+        table.add(
+            {
+                **_applicable(figures, read(FAULTS, figures, subject.sheet_of(equipment.name))),
+                "bus": equipment.name,
+                "voltage": Cell(system_short(figures.get("system")), reasons),
+                "rated": rated,
+                "margin_percent": _margin(figures, amps, sheet_anchor(equipment.name, "fault")),
+            },
+            about_equipment(equipment.name),
+            subject.place(equipment.place),
+        )
+    table.notes.append("Fault currents are symmetrical rms values. A question mark is a figure that cannot be told.")
+    return table
+
+
+def _applicable(figures: Mapping[str, Any], cells: dict[str, Cell]) -> dict[str, Cell]:
+    """A fault between conductors that are not there does not apply; it is not unknown."""
+    system = figures.get("system")
+    if system is None:
+        return cells
+    legs = [c for c in system["conductors"] if c not in ("N", "M")]
+    gone = set()
+    if len(legs) < 3:
+        gone.add("three_phase_ka")
+    if len(legs) < 2:
+        gone.add("line_line_ka")
+    if "N" not in system["conductors"]:
+        gone.add("line_neutral_ka")
+    return {key: Cell() if key in gone else cell for key, cell in cells.items()}
+
+
+def _rating(equipment: Equipment) -> tuple[str, float | None]:
+    """The interrupting rating, the series rating, or the withstand: the first that is written."""
+    for key in ("rated", "series", "withstand"):
+        text, amps = equipment.body.text(key), equipment.body.number(key)
+        if text is not None:
+            return text if key == "rated" else f"{text} {key}", amps
+    return "", None
+
+
+def _margin(figures: Mapping[str, Any], rating: float | None, sheet: str) -> Cell:
+    if rating is None:
+        return Cell()
+    fault = figure_cell(LARGEST, figures)
+    if not isinstance(fault.value, float | int):
+        return Cell(None, fault.unknown, sheet)
+    return Cell(100 * (rating / (fault.value * 1e3) - 1) if fault.value else None, (), sheet)

@@ -1,0 +1,73 @@
+"""A report as files in a folder: their names, and their contents as text."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+
+from wyeline_linter.reports.columns import Table
+from wyeline_linter.reports.csv_output import csv_text
+from wyeline_linter.reports.html_page import page_html
+from wyeline_linter.reports.markdown_output import escaped, markdown_text
+from wyeline_linter.reports.package import DIAGRAM, WORKING, Package
+from wyeline_linter.working import render
+
+FORMATS = ("html", "csv", "md", "svg")
+REPORT = "report.html"
+
+
+def report_files(packages: Sequence[Package], formats: Sequence[str]) -> Iterator[tuple[str, str]]:
+    """Every file by its path below the folder, with ``/`` between folders. Tables and drawings outside the HTML are
+    those of the first package; the same model and wishes give the same bytes."""
+    first = packages[0]
+    if "html" in formats:
+        yield REPORT, page_html(packages)
+    names = _names(first.tables) if {"csv", "md"} & set(formats) else []
+    if "csv" in formats:
+        for name, table in names:
+            yield f"csv/{name}.csv", csv_text(table, first.caution)
+    if "md" in formats:
+        for name, table in names:
+            yield f"md/{name}.md", markdown_text(table, first.caution)
+        if first.wants(WORKING):
+            yield "md/working-sheets.md", _working(first)
+    if "svg" in formats and first.wants(DIAGRAM):
+        for sheet in first.diagram.sheets:
+            yield f"svg/one-line-{sheet.number}.svg", _standing_alone(sheet.svg)
+
+
+def _working(package: Package) -> str:
+    lines = ["# Working sheets", ""]
+    for sheet in package.sheets:
+        title, _, body = render(sheet.figure).partition("\n\n")
+        lines += [f"## {escaped(title)}", "", *(f"    {line}".rstrip() for line in body.splitlines()), ""]
+    return "\n".join([*lines, f"> {escaped(package.caution)}", ""])
+
+
+_ROW_LINK = re.compile(r'<a href="#row[^"]*">(.*?)</a>', re.DOTALL)
+_SHEET_LINK = re.compile(r'href="#oneline-sheet-(\d+)"')
+
+
+def _standing_alone(svg: str) -> str:
+    """A sheet outside the page: its links lead to the other sheets' files, those into tables are left out."""
+    return _SHEET_LINK.sub(r'href="one-line-\1.svg"', _ROW_LINK.sub(r"\1", svg))
+
+
+def _names(tables: Sequence[Table]) -> list[tuple[str, Table]]:
+    """A file name for every table that no two systems read differently, each once."""
+    taken: set[str] = set()
+    named = []
+    for table in tables:
+        name = base = "-".join(t for t in (table.kind.name, file_part(table.subject)) if t)
+        number = 1
+        while name.casefold() in taken:
+            number += 1
+            name = f"{base}~{number}"
+        taken.add(name.casefold())
+        named.append((name, table))
+    return named
+
+
+def file_part(text: str) -> str:
+    """A tag as part of a file name: letters and digits of any script, dots and hyphens, the rest as ``_``."""
+    return re.sub(r"[^\w.\-]", "_", text)[:80].rstrip(".")

@@ -1,0 +1,154 @@
+"""The report as one HTML file: nothing is fetched, every switch state is inside, and without scripts it still reads."""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+from collections.abc import Sequence
+from functools import cache
+from html import escape
+from importlib.resources import files
+
+from wyeline_linter.reports.columns import TableKind
+from wyeline_linter.reports.diagram.sheets import SheetSize
+from wyeline_linter.reports.html_tables import sheet_html, table_html, table_id
+from wyeline_linter.reports.one_line import paper_of
+from wyeline_linter.reports.package import DIAGRAM, TABLE_KINDS, WORKING, Package
+
+
+@cache
+def _resource(name: str) -> str:
+    return files("wyeline_linter.reports").joinpath("page", name).read_text("utf-8")
+
+
+def page_html(packages: Sequence[Package], *, live: bool = False) -> str:
+    """The whole page. The first package is shown at first, the others are other switch states of the same model.
+
+    ``live`` makes the page of a preview, which listens for new editions.
+    """
+    first = packages[0]
+    script, style = _resource("page.js"), _style(first)
+    hashed = base64.b64encode(hashlib.sha256(script.encode()).digest()).decode()
+    connect = "connect-src 'self'; " if live else ""
+    policy = (
+        f"default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-{hashed}'; {connect}"
+        "base-uri 'none'; form-action 'none'"
+    )
+    title = escape(f"{first.subject.project}: {'preview' if live else 'report'}")
+    templates = "\n".join(_template(p, shown=p is first) for p in packages) if len(packages) > 1 else ""
+    return f"""<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="{escape(policy)}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="referrer" content="no-referrer">
+<title>{title}</title>
+<style>{style}</style>
+</head>
+<body{" data-live" if live else ""}>
+<a class="skip" href="#edition">To the content</a>
+{_top(packages)}
+<div class="notice" id="notice" role="status" hidden></div>
+{edition_html(first)}
+{templates}
+<aside id="details" aria-label="Details of one element" hidden></aside>
+<script>{script}</script>
+</body>
+</html>
+"""
+
+
+def _template(package: Package, *, shown: bool) -> str:
+    """Where a switch state waits to be chosen; that of the one on show is empty."""
+    inside = "" if shown else edition_inside(package)
+    return f'<template data-scenario="{escape(package.subject.scenario)}">{inside}</template>'
+
+
+def edition_html(package: Package) -> str:
+    """The part of the page that changes with the model and the switch state."""
+    return f'<main id="edition" data-scenario="{escape(package.subject.scenario)}">\n{edition_inside(package)}\n</main>'
+
+
+def edition_inside(package: Package) -> str:
+    """All parts of one package, with the list of them."""
+    parts = []
+    if package.wants(DIAGRAM):
+        parts.append(("One-line diagram", DIAGRAM, _drawings(package)))
+    parts += [(kind.title, kind.name, _tables(package, kind)) for kind in TABLE_KINDS if package.wants(kind.name)]
+    if package.wants(WORKING) and package.sheets:
+        sheets = "\n".join(sheet_html(sheet) for sheet in package.sheets)
+        parts.append(("Working sheets", WORKING, f'<div class="sheets">{sheets}</div>'))
+    links = "".join(f'<a href="#part-{name}">{escape(title)}</a>' for title, name, _ in parts)
+    caution = escape(package.caution)
+    sections = "\n".join(
+        f'<section class="part{" drawings" if name == DIAGRAM else ""}" id="part-{name}">\n<h2>{escape(title)}</h2>\n'
+        f'{inside}\n<p class="caution">{caution}</p>\n</section>'
+        for title, name, inside in parts
+    )
+    limits = escape(package.subject.cautions[1])
+    return f'<nav aria-label="Parts">{links}</nav>\n<p class="caution">{caution} {limits}</p>\n{sections}'
+
+
+def _top(packages: Sequence[Package]) -> str:
+    subject = packages[0].subject
+    facts = [
+        subject.project_text("number"),
+        f"revision {subject.project_text('revision')}" if subject.project_text("revision") else "",
+        subject.project_text("client"),
+        packages[0].wishes.date,
+        subject.basis_in_words,
+    ]
+    names = [p.subject.scenario for p in packages]
+    choice = f"<p>Switch state: {escape(names[0])}</p>"
+    if len(names) > 1:
+        options = "".join(f"<option>{escape(name)}</option>" for name in names)
+        choice = f'<label>Switch state <select id="scenario" autocomplete="off">{options}</select></label>'
+    return (
+        f'<header class="top"><h1>{escape(subject.project)}</h1>'
+        f"<p>{escape(' · '.join(f for f in facts if f))}</p>"
+        f'<div class="tools">{choice}<label>Find <input id="find" type="search" placeholder="tag or description ( / )" '
+        'role="combobox" aria-expanded="false" aria-controls="found" aria-autocomplete="list" '
+        'autocomplete="off"></label>'
+        '<ul id="found" role="listbox" aria-label="Found"></ul>'
+        '<button id="theme" type="button">Light or dark: as the system</button></div></header>'
+    )
+
+
+def _drawings(package: Package) -> str:
+    made = []
+    for sheet in package.diagram.sheets:
+        name = escape(f"Sheet {sheet.number} of {sheet.count}: {', '.join(sheet.heads)}")
+        made.append(f'<div class="viewer" tabindex="0" role="group" aria-label="{name}">{sheet.svg}</div>')
+    hint = "Drag to move; + and − or Ctrl and the wheel to zoom; a click shows the figures of an element."
+    return f"<p>{hint}</p>\n" + "\n".join(made)
+
+
+def _tables(package: Package, kind: TableKind) -> str:
+    tables = package.of(kind)
+    links = ""
+    if len(tables) > 1:
+        links = "<p>" + " ".join(f'<a href="#{table_id(t)}">{escape(t.subject)}</a>' for t in tables) + "</p>\n"
+    inside = "\n".join(table_html(table, package.anchors) for table in tables) or "<p>Nothing.</p>"
+    return f"<p>{escape(kind.doc)}</p>\n{links}{inside}"
+
+
+def _style(package: Package) -> str:
+    """The style sheet with the paper of the diagram and the caution at the foot of every printed page."""
+    size: SheetSize = paper_of(package.subject, package.wishes.paper)
+    sheet = "letter" if package.subject.practice == "us" else "A4"
+    foot = css_string(package.foot)
+    return (
+        _resource("page.css")
+        + f"@page{{size:{sheet} landscape;margin:12mm 10mm 16mm;"
+        + f"@bottom-left{{content:{foot};font:6.5pt sans-serif;color:#333;width:88%}}"
+        + "@bottom-right{content:counter(page) ' / ' counter(pages);font:7pt sans-serif;color:#333}}\n"
+        + f"@page drawing{{size:{size.width_mm:g}mm {size.height_mm:g}mm;margin:0;"
+        + "@bottom-left{content:none}@bottom-right{content:none}}\n"
+    )
+
+
+def css_string(text: str) -> str:
+    """Text as a CSS string that can end neither the string nor the style element."""
+    safe = "".join(c if c.isalnum() or c in " .,:;-_()" else f"\\{ord(c):x} " for c in text)
+    return f'"{safe}"'

@@ -1,0 +1,227 @@
+"""The model as a sketch for the one-line diagram: the words beside every symbol, and where they lead."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_linter.board_positions import positions_of
+from wyeline_linter.earthing import EarthingKind
+from wyeline_linter.network import NORMAL_STATE
+from wyeline_linter.reports.columns import number, resolve
+from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSet, SheetSize, TitleBlock, sheets_of
+from wyeline_linter.reports.diagram.sketch import BUSES, Device, DeviceKind, Edge, Kind, Node, Sketch, Status, Winding
+from wyeline_linter.reports.subject import Subject, about_equipment, about_feeder, row_anchor
+from wyeline_linter.reports.wording import notation_with_unit, poles_text, rating_lines, system_short, wires_text
+from wyeline_linter.systems import Known
+from wyeline_linter.windings import Transformed
+
+FAULT = "fault.largest.amps"
+PAPER = {"A3": A3, "tabloid": TABLOID}
+_LOADS = frozenset({Kind.MOTOR, Kind.LOAD, Kind.CHARGER, Kind.CAPACITOR, Kind.SPD, Kind.METER, Kind.JUNCTION})
+_DESCRIBED = frozenset({Kind.MOTOR, Kind.LOAD, Kind.CHARGER, Kind.DRIVE})
+_STATUS = {"relocated": Status.EXISTING}
+
+
+def one_line(subject: Subject, *, linked: bool = True) -> Sketch:
+    """The whole model as one sketch, in the order of its files; ``linked``: each element leads to its row."""
+    names = {e.name for e in subject.equipment if e.kind in list(Kind)}
+    nodes = tuple(_node(subject, e) for e in subject.equipment if e.name in names)
+    edges = tuple(_edge(subject, f) for f in subject.feeders if f.source.name in names and f.target.name in names)
+    if not linked:
+        nodes = tuple(replace(n, working="") for n in nodes)
+        edges = tuple(replace(e, working="") for e in edges)
+    return Sketch(nodes, edges, f"{subject.project}: one-line diagram")
+
+
+def diagram(subject: Subject, date: str = "", paper: str = "", *, linked: bool = True) -> SheetSet:
+    """The one-line diagram on sheets. ``paper`` is A3 or tabloid; left out, what the code basis is printed on."""
+    title = TitleBlock(
+        subject.project,
+        subject.project_text("number"),
+        subject.project_text("revision"),
+        subject.basis_in_words,
+        date,
+        subject.scenario,
+        subject.cautions,
+    )
+    return sheets_of(one_line(subject, linked=linked), title, paper_of(subject, paper), subject.practice)
+
+
+def paper_of(subject: Subject, paper: str = "") -> SheetSize:
+    """The sheet by name, else the one that is usual where the code basis is: tabloid or A3."""
+    return PAPER.get(paper) or (TABLOID if subject.practice == "us" else A3)
+
+
+def _node(subject: Subject, equipment: Equipment) -> Node:
+    kind = Kind(equipment.kind)
+    figures = subject.of(equipment.name)
+    lines = rating_lines(equipment)
+    if kind in _DESCRIBED and equipment.body.description:
+        lines.append(equipment.body.description)
+    if equipment.status == "relocated":
+        lines.append("to be relocated")
+    if kind is Kind.TRANSFORMER:
+        lines.insert(0, transformation(subject, equipment))
+    circuits = sum(not o.empty and o.circuit is not None for o in positions_of(subject.view, equipment).occupants)
+    if circuits:
+        lines.append(f"{circuits} circuit{'s' if circuits > 1 else ''} of its own")
+    return Node(
+        equipment.name,
+        kind,
+        equipment.name,
+        tuple(line for line in lines if line),
+        _voltage(kind, figures),
+        "" if kind in _LOADS or kind in (Kind.DRIVE, Kind.DISCONNECT) else fault_text(figures),
+        _status(equipment.status),
+        subject.place(equipment.place),
+        f"#{row_anchor(about_equipment(equipment.name))}",
+        _windings(subject, equipment) if kind is Kind.TRANSFORMER else None,
+        _stands_on(subject, equipment) if kind is Kind.TRANSFER else "",
+    )
+
+
+def _status(word: str) -> Status:
+    return _STATUS.get(word) or Status(word)
+
+
+def transformation(subject: Subject, unit: Equipment) -> str:
+    """Both voltages of a transformer as written: ``480 V 3ph – 208Y/120 V``."""
+    figures = subject.of(unit.name)
+    sides = (figures.get("arriving"), figures.get("system"))
+    written = (unit.primary, unit.secondary)
+    words = []
+    for known, side in zip(sides, written, strict=True):
+        voltage = subject.view.derivation.stated(side) if side is not None else None
+        text = voltage.text if voltage is not None else known["nominal"] if known else "?"
+        words.append(notation_with_unit(text))
+    return " – ".join(words)
+
+
+def _voltage(kind: Kind, figures: Mapping[str, Any]) -> str | None:
+    """The derived voltage; nothing where the words of the symbol or its neighbours say it."""
+    if kind in (Kind.TRANSFORMER, Kind.METER, Kind.DISCONNECT, Kind.SPD, Kind.TRANSFER, Kind.JUNCTION):
+        return "" if figures.get("system") is not None else None
+    return system_short(figures.get("system"))
+
+
+def fault_text(figures: Mapping[str, Any]) -> str | None:
+    """``fault 19.4 kA``; None where it is unknown."""
+    value, _ = resolve(figures, FAULT)
+    return f"fault {number(value / 1e3, 1)} kA" if isinstance(value, float | int) else None
+
+
+def _windings(subject: Subject, unit: Equipment) -> tuple[Winding, Winding]:
+    state = subject.view.state(unit.name)
+    made = state.winding if state is not None else None
+    if not isinstance(made, Transformed):
+        return Winding(), Winding()
+    first, second = _connections(made.connection)
+    earthed: bool | None = None
+    if second and second != "delta" and state is not None and isinstance(state.system, Known):
+        earthed = state.system.system.earthing.kind is not EarthingKind.NONE
+    return Winding(first), Winding(second, earthed)
+
+
+def _connections(text: str) -> tuple[str, str]:
+    """The marks of a connection such as ``Dyn11``; ``single`` for anything else of known make."""
+    if text in _NAMED:
+        return _NAMED[text]
+    words = {"d": "delta", "y": "wye", "z": "zigzag"}
+    letters = [c for c in text.lower() if c in words]
+    if text[:1] in "DYZ" and len(letters) == 2:
+        return words[letters[0]], words[letters[1]]
+    return ("single", "single") if text else ("", "")
+
+
+_NAMED = {"open-delta": ("delta", "delta"), "open-wye": ("wye", "delta"), "zigzag": ("zigzag", "zigzag")}
+
+
+def _stands_on(subject: Subject, transfer: Equipment) -> str:
+    supply = subject.view.network.supply.get(transfer.name)
+    return supply.key if supply is not None else ""
+
+
+def _edge(subject: Subject, feeder: Feeder) -> Edge:
+    model = subject.view.model
+    body = feeder.body
+    target = model.equipment[feeder.target.name]
+    source = model.equipment[feeder.source.name]
+    state = subject.view.network.state
+    place = subject.place(feeder.place)
+    at = feeder.statement.at
+    legs = subject.of_feeder(feeder.key).get("legs")
+    lines = [wires_text(body.conductors)]
+    if body.text("length"):
+        lines.append(str(body.text("length")))
+    supplied = subject.of(source.name).get("system")
+    if legs is not None and supplied is not None and len(legs) < len(supplied["conductors"]) and len(legs) < 3:
+        lines.append(f"on {subject.legs(legs)}")
+    title = f"{source.name} → {target.name}"
+    if feeder.key not in (f"{feeder.source.text} -> {feeder.target.text}",):
+        title = f"{feeder.key}: {title}"
+    return Edge(
+        feeder.key,
+        source.name,
+        target.name,
+        feeder.source.port or "",
+        feeder.target.port or "",
+        _device(body.text("rating"), poles_text(body.poles), fused=_fused(body), at=at.key if at else ""),
+        _main(target) if target.kind in BUSES else None,
+        tuple(line for line in lines if line),
+        not state.closed(feeder),
+        _is_tie(subject, source, target),
+        _rank(feeder),
+        _status(next((f for f in body.flags if f in _ALL_STATUS), target.status)),
+        place,
+        f"#{row_anchor(about_feeder(feeder.key))}",
+        " · ".join(t for t in (title, *lines, "open" if not state.closed(feeder) else "closed") if t),
+    )
+
+
+def _is_tie(subject: Subject, source: Equipment, target: Equipment) -> bool:
+    """Whether a feeder joins two boards of which, as the switches normally stand, neither feeds the other."""
+    if Kind(source.kind) not in BUSES or Kind(target.kind) not in BUSES:
+        return False
+    network = subject.view.network_in(NORMAL_STATE)
+    above, below = set(network.above(target.name)), set(network.above(source.name))
+    return network.fed(source.name) and network.fed(target.name) and not (source.name in above or target.name in below)
+
+
+_ALL_STATUS = frozenset({"existing", "new", "future", "temporary", "relocated", "demolish"})
+
+
+def _fused(body: Any) -> bool:
+    return "fuse" in body.facts or "fused" in body.flags
+
+
+def _device(rating: str | None, poles: str, *, fused: bool, at: str = "") -> Device | None:
+    if rating is None:
+        return None
+    words = [f"{rating} {poles}".strip()]
+    if at:
+        words.append(f"at {at}")
+    return Device(DeviceKind.FUSE if fused else DeviceKind.BREAKER, tuple(words))
+
+
+def _main(board: Equipment) -> Device | None:
+    """The main of a board, at the end of the feeder that arrives there."""
+    body = board.body
+    amps = body.text("main")
+    if body.number("main") is not None:
+        return Device(DeviceKind.FUSE if "fused" in body.flags else DeviceKind.BREAKER, (str(amps),))
+    if body.text("incomer") == "switch" or "switch" in (amps or ""):
+        return Device(DeviceKind.SWITCH, ())
+    return None
+
+
+def _rank(feeder: Feeder) -> float:
+    at = feeder.statement.at
+    if at is None:
+        return 0.0
+    if at.positions:
+        return float(at.positions[0])
+    digits = "".join(c for c in at.label or "" if c.isdigit())
+    return float(digits) if digits else 0.0

@@ -1,0 +1,152 @@
+"""Everything that is handed over of one model in one switch state: sheets of the diagram, tables, working sheets."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from functools import cached_property
+
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.reports.columns import Table, TableKind
+from wyeline_linter.reports.diagram.sheets import SheetSet
+from wyeline_linter.reports.equipment_lists import (
+    EQUIPMENT,
+    GROUNDING,
+    LABELS,
+    TRANSFORMERS,
+    equipment_list,
+    grounding_list,
+    label_list,
+    transformer_list,
+)
+from wyeline_linter.reports.fault_and_drop import FAULTS, fault_and_drop
+from wyeline_linter.reports.feeder_schedule import FEEDERS, feeder_schedule
+from wyeline_linter.reports.load_summary import CLASSES, SUMMARY, load_classes, load_summary
+from wyeline_linter.reports.one_line import diagram
+from wyeline_linter.reports.panel_schedule import SCHEDULE, panel_schedules
+from wyeline_linter.reports.review_tables import (
+    ASSUMPTIONS,
+    CHECKLISTS,
+    FINDINGS,
+    assumptions_and_gaps,
+    checklists,
+    findings_table,
+)
+from wyeline_linter.reports.subject import Subject
+from wyeline_linter.reports.working_sheets import Sheet, working_sheets
+
+TABLE_KINDS: tuple[TableKind, ...] = (
+    SCHEDULE,
+    FEEDERS,
+    SUMMARY,
+    CLASSES,
+    FAULTS,
+    TRANSFORMERS,
+    GROUNDING,
+    EQUIPMENT,
+    CHECKLISTS,
+    FINDINGS,
+    ASSUMPTIONS,
+    LABELS,
+)
+"""Every table of a report, in the order in which they are handed over."""
+
+DIAGRAM, WORKING = "diagram", "working"
+PARTS: tuple[str, ...] = (DIAGRAM, *(kind.name for kind in TABLE_KINDS), WORKING)
+"""What ``--only`` takes."""
+
+_BUILDERS: dict[str, Callable[[Subject], list[Table]]] = {
+    SCHEDULE.name: panel_schedules,
+    FEEDERS.name: lambda s: [feeder_schedule(s)],
+    SUMMARY.name: lambda s: [load_summary(s)],
+    CLASSES.name: lambda s: [load_classes(s)],
+    FAULTS.name: lambda s: [fault_and_drop(s)],
+    TRANSFORMERS.name: lambda s: [transformer_list(s)],
+    GROUNDING.name: lambda s: [grounding_list(s)],
+    EQUIPMENT.name: lambda s: [equipment_list(s)],
+    CHECKLISTS.name: checklists,
+    FINDINGS.name: lambda s: [findings_table(s)],
+    LABELS.name: lambda s: [label_list(s)],
+}
+_COUNTED_FOR_GAPS = frozenset({SCHEDULE.name, FEEDERS.name, SUMMARY.name, FAULTS.name, TRANSFORMERS.name})
+
+
+@dataclass(frozen=True, slots=True)
+class Wishes:
+    """What is asked for: the parts (all of them by default), a date to print, and the paper of the diagram."""
+
+    parts: frozenset[str] = frozenset(PARTS)
+    date: str = ""
+    paper: str = ""
+
+
+class Package:
+    """One model in one switch state. Each part is made when first asked for."""
+
+    def __init__(
+        self, analysis: Analysis, wishes: Wishes | None = None, progress: Callable[[str], None] = lambda _: None
+    ) -> None:
+        self.subject = Subject(analysis)
+        self.wishes = wishes or Wishes()
+        self._progress = progress
+
+    def wants(self, part: str) -> bool:
+        return part in self.wishes.parts
+
+    @cached_property
+    def diagram(self) -> SheetSet:
+        """The one-line diagram on sheets."""
+        self._progress("one-line diagram")
+        linked = self.wants(EQUIPMENT.name) and self.wants(FEEDERS.name)
+        return diagram(self.subject, self.wishes.date, self.wishes.paper, linked=linked)
+
+    @cached_property
+    def sheets(self) -> list[Sheet]:
+        """All working sheets."""
+        count = len(self.subject.equipment)
+        return working_sheets(self.subject, lambda done: self._progress(f"working sheets {done} of {count}"))
+
+    @cached_property
+    def anchors(self) -> frozenset[str]:
+        """The working sheets that a cell may link to; none where they are not part of what is handed over."""
+        return frozenset(sheet.anchor for sheet in self.sheets) if self.wants(WORKING) else frozenset()
+
+    @cached_property
+    def tables(self) -> list[Table]:
+        """All tables that are asked for, in their order."""
+        wanted = {name for name in _BUILDERS if self.wants(name)}
+        gaps = self.wants(ASSUMPTIONS.name)
+        made: dict[str, list[Table]] = {}
+        for kind in TABLE_KINDS:
+            if kind.name in wanted or (gaps and kind.name in _COUNTED_FOR_GAPS):
+                self._progress(kind.title.lower())
+                made[kind.name] = _BUILDERS[kind.name](self.subject)
+        if gaps:
+            self._progress(ASSUMPTIONS.title.lower())
+            others = [t for kind in TABLE_KINDS if kind.name in _COUNTED_FOR_GAPS for t in made[kind.name]]
+            made[ASSUMPTIONS.name] = [assumptions_and_gaps(self.subject, others, self.sheets)]
+            wanted.add(ASSUMPTIONS.name)
+        return [table for kind in TABLE_KINDS if kind.name in wanted for table in made[kind.name]]
+
+    def of(self, kind: TableKind) -> list[Table]:
+        """The tables of one kind."""
+        return [table for table in self.tables if table.kind is kind]
+
+    @property
+    def caution(self) -> str:
+        """What every sheet says: the caution, the code edition, and the switch state it shows."""
+        return f"{self.foot} Switch state: {self.subject.scenario}."
+
+    @property
+    def foot(self) -> str:
+        """What holds in every switch state: the caution and the code edition."""
+        return f"{self.subject.cautions[0]} Basis: {self.subject.basis_in_words}."
+
+
+def parts_named(words: Iterable[str]) -> frozenset[str]:
+    """The parts of a report by name. Raises KeyError with the first word that names none."""
+    found = [w for word in words for w in word.split(",") if w]
+    for word in found:
+        if word not in PARTS:
+            raise KeyError(word)
+    return frozenset(found) or frozenset(PARTS)

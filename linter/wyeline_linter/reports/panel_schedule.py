@@ -1,0 +1,304 @@
+"""Panel schedules: what takes every position, on which legs, with the volt-amperes it puts on each."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from wyeline_grammar.linking import Equipment
+from wyeline_grammar.model import Body
+from wyeline_grammar.vocabulary import BOARDS
+from wyeline_linter.board_positions import ODD_EVEN, BoardPositions, Occupant, positions_of
+from wyeline_linter.loads.buckets import split_of
+from wyeline_linter.loads.sheets import in_words
+from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, TwoColumns, Value, number, words
+from wyeline_linter.reports.subject import Subject, about_circuit, about_equipment, about_feeder, sheet_anchor
+from wyeline_linter.reports.wording import (
+    STATUS_LEGEND,
+    class_of,
+    device_text,
+    main_text,
+    raceway_text,
+    remarks_of,
+    status_of,
+    system_short,
+    wires_text,
+)
+
+LEGS = ("A", "B", "C")
+
+
+def _leg_column(leg: str) -> Column:
+    return Column(
+        f"leg_{leg.lower()}_va",
+        f"Leg {leg} (L{LEGS.index(leg) + 1})",
+        f"Connected load on leg {leg}: one pole to neutral whole, two poles half on each, three poles a third.",
+        "VA",
+        source="the circuit's load, or `equipment.load.connected` of what a feeder supplies",
+        digits=0,
+    )
+
+
+SCHEDULE = TableKind(
+    "panel",
+    "Panel schedule",
+    "One board: every position with its device, its wires and its load on each leg.",
+    (
+        words("position", "Position", "The positions it takes, or its label.", "as written"),
+        words("legs", "Legs", "The legs its poles are on, in their order.", "derived from positions, or as written"),
+        words("description", "Description", "What it serves; `via` names a board it feeds.", wide=True),
+        words("class", "Class", "The class of the load, which decides how it counts.", "as written"),
+        words("device", "Device", "The overcurrent device with its poles.", "as written: rating, poles, fuse, curve"),
+        words("wires", "Wires", "Conductors of one circuit or feeder.", "as written", wide=True),
+        words("raceway", "Raceway", "What the wires run in.", "as written"),
+        *(_leg_column(leg) for leg in LEGS),
+        words("remarks", "Remarks", "Protective functions, spare and space, what stands by.", "as written", wide=True),
+        words("status", "Status", f"{STATUS_LEGEND}. Empty: new.", "as written"),
+        words("feeds", "Feeds", "The equipment that a feeder supplies.", "as written"),
+    ),
+)
+
+
+def panel_schedules(subject: Subject) -> list[Table]:
+    """One schedule for every board that has circuits, positions or feeders."""
+    made = []
+    for equipment in subject.equipment:
+        if equipment.kind in BOARDS:
+            board = positions_of(subject.view, equipment)
+            if board.occupants or subject.view.feeders_out_of(equipment.name):
+                made.append(panel_schedule(subject, equipment, board))
+    return made
+
+
+def panel_schedule(subject: Subject, equipment: Equipment, board: BoardPositions) -> Table:
+    """The schedule of one board."""
+    name = equipment.name
+    table = Table(SCHEDULE, name, about=about_equipment(name))
+    table.facts = _head(subject, equipment, board)
+    sums = dict.fromkeys(LEGS, 0.0)
+    unknown: dict[str, None] = {}
+    for occupant in _in_order(board):
+        _add(subject, table, board, occupant, sums, unknown)
+    placed = {o.feeder.key for o in board.occupants if o.feeder is not None}
+    for feeder in subject.view.feeders_out_of(name):
+        if feeder.key not in placed:
+            loads = _fed_loads(subject, name, feeder.target.name, feeder.key)
+            _take(loads, sums, unknown)
+            legs = subject.of_feeder(feeder.key).get("legs") or ()
+            values = _written(feeder.body)
+            values |= {
+                "legs": subject.legs(leg for leg in legs if leg != "N"),
+                "description": fed_words(subject, feeder.target.name, feeder.body),
+                "feeds": feeder.target.text,
+                "remarks": "; ".join([*remarks_of(feeder.body), *_stands_by(subject, name, feeder.target.name)]),
+                **loads,
+            }
+            table.add(values, about_feeder(feeder.key), subject.place(feeder.place))
+    _totals(subject, equipment, table, sums, tuple(unknown))
+    table.built = _as_built(subject, board)
+    return table
+
+
+def _as_built(subject: Subject, board: BoardPositions) -> TwoColumns | None:
+    """Two columns where positions are odd left and even right, and no two devices want the same one."""
+    taken = [p for p in board.taken if isinstance(p, int)]
+    if board.numbering.scheme != ODD_EVEN or not taken or not board.legs:
+        return None
+    if any(len(who) > 1 for who in board.taken.values()):
+        return None
+    if not all(board.numbering.is_run(o.positions) for o in board.occupants if o.positions):
+        return None
+    count = (max(board.spaces or 0, *taken) + 1) // 2
+    return TwoColumns(tuple(subject.legs((board.legs[row % len(board.legs)],)) for row in range(count)))
+
+
+def _in_order(board: BoardPositions) -> list[Occupant]:
+    """Numbered positions upwards, then labels as they are written."""
+    return sorted(board.occupants, key=lambda o: (not o.positions, o.positions[:1] or (0,)))
+
+
+def _head(subject: Subject, equipment: Equipment, board: BoardPositions) -> list[tuple[str, str]]:
+    body = equipment.body
+    figures = subject.of(equipment.name)
+    system = figures.get("system")
+    supply = subject.view.network.supply.get(equipment.name)
+    source = ""
+    if supply is not None:
+        at = supply.statement.at
+        source = supply.source.text + (f", position {at.key}" if at is not None else "")
+    used = sum(1 for p in range(1, (board.spaces or 0) + 1) if any(not o.empty for o in board.taken.get(p, ())))
+    spaces = str(board.spaces or "")
+    if board.spaces and any(o.positions for o in board.occupants):
+        spaces += f": {used} used, {board.spaces - used} free"
+    facts = [
+        ("Fed from", source or "nothing in this switch state"),
+        ("Voltage", system_short(system) or "?"),
+        ("In words", str(system["in_words"]) if system else "; ".join(figures.get("unknown", {}).get("system", ()))),
+        ("Bus", body.text("bus") or ""),
+        ("Main", main_text(body).removeprefix("main ")),
+        ("Rated", body.text("rated") or ""),
+        ("Spaces", spaces),
+        ("Location", body.text("location") or ""),
+        ("Status", equipment.status),
+        ("Description", body.description or ""),
+    ]
+    return [(label, text) for label, text in facts if text]
+
+
+def _written(body: Body) -> dict[str, Cell | Value]:
+    return {
+        "class": class_of(body),
+        "device": device_text(body),
+        "wires": wires_text(body.conductors),
+        "raceway": raceway_text(body.raceway),
+        "remarks": "; ".join(remarks_of(body)),
+        "status": status_of(body),
+    }
+
+
+def _add(
+    subject: Subject,
+    table: Table,
+    board: BoardPositions,
+    occupant: Occupant,
+    sums: dict[str, float],
+    unknown: dict[str, None],
+) -> None:
+    name = board.board.name
+    legs = board.legs_of(occupant)
+    body = occupant.body
+    values = _written(body)
+    values |= {"position": occupant.key, "legs": subject.legs(legs or ()), "description": body.description or ""}
+    if occupant.feeder is not None:
+        feeder = occupant.feeder
+        loads = _fed_loads(subject, name, feeder.target.name, feeder.key)
+        values["description"] = fed_words(subject, feeder.target.name, body)
+        values["feeds"] = feeder.target.text
+        values["remarks"] = "; ".join([*remarks_of(body), *_stands_by(subject, name, feeder.target.name)])
+        about = about_feeder(feeder.key)
+    else:
+        loads = _circuit_loads(subject, name, occupant)
+        leaf = subject.view.loads.leaf(name, occupant.key)
+        if leaf is not None and leaf.given is not None:
+            values["class"] = in_words(leaf.key)
+        about = about_circuit(name, occupant.key)
+    _take(loads, sums, unknown)
+    table.add(values | loads, about, subject.place(occupant.place))
+
+
+def fed_words(subject: Subject, target: str, body: Body) -> str:
+    """How a schedule calls what a feeder supplies; ``via`` where that is another board."""
+    equipment = subject.view.equipment(target)
+    words_of = body.description or (equipment.body.description if equipment is not None else None) or ""
+    via = f"via {target}" if equipment is not None and equipment.kind in BOARDS else target
+    return f"{via}: {words_of}" if words_of else via
+
+
+def _stands_by(subject: Subject, board: str, target: str) -> list[str]:
+    load = subject.of(board).get("load")
+    return ["another runs in its place"] if load is not None and target in load["left_out"] else []
+
+
+def _take(loads: Mapping[str, Cell], sums: dict[str, float], unknown: dict[str, None]) -> None:
+    for leg in LEGS:
+        cell = loads.get(f"leg_{leg.lower()}_va")
+        if cell is None:
+            continue
+        unknown.update(dict.fromkeys(cell.unknown))
+        if isinstance(cell.value, float | int):
+            sums[leg] += cell.value
+
+
+def _circuit_loads(subject: Subject, board: str, occupant: Occupant) -> dict[str, Cell]:
+    leaf = subject.view.loads.leaf(board, occupant.key)
+    if leaf is None:
+        return {}
+    sheet = sheet_anchor(f"{board} {occupant.key}", "drawn")
+    if leaf.row is None:
+        return {"leg_a_va": Cell(None, leaf.unknown, sheet)} if leaf.unknown else {}
+    share = subject.view.loads.share(board)
+    return _split({"": tuple(share * part for part in split_of(leaf.row))}, sheet, leaf.legs)
+
+
+def _fed_loads(subject: Subject, board: str, target: str, key: str) -> dict[str, Cell]:
+    """What a feeder brings to the board, on the board's legs; nothing where it brings nothing in this state."""
+    book = subject.view.loads
+    supply = subject.view.network.supply.get(target)
+    node = book.nodes.get(target)
+    if node is None or supply is None or supply.key != key or target not in book.children.get(board, ()):
+        return {}
+    if node.up.unknown:
+        return {"leg_a_va": Cell(None, node.up.unknown, sheet_anchor(target, "connected"))}
+    rows, _ = node.up.counting(book.left_out(board))
+    parts = {str(kind): split_of(row) for kind, row in rows.items()}
+    return _split(parts, sheet_anchor(target, "connected"), LEGS) if parts else {}
+
+
+def _split(parts: Mapping[str, tuple[complex, ...]], sheet: str, legs: tuple[str, ...]) -> dict[str, Cell]:
+    cells = {}
+    for k, leg in enumerate(LEGS):
+        va = abs(sum(part[k] for part in parts.values()))
+        if va > 1e-6 and (leg in legs or not set(legs) & set(LEGS)):
+            cells[f"leg_{leg.lower()}_va"] = Cell(va, (), sheet)
+    return cells
+
+
+def _totals(
+    subject: Subject, equipment: Equipment, table: Table, sums: dict[str, float], unknown: tuple[str, ...]
+) -> None:
+    name = equipment.name
+    load: Mapping[str, Any] | None = subject.of(name).get("load")
+    system = subject.of(name).get("system")
+    legs = [leg for leg in LEGS if system is None or leg in system["conductors"]]
+    if any(sums.values()) or unknown:
+        label = "Sum of the rows" + (" that are known" if unknown else "")
+        table.add_total(label, {f"leg_{leg.lower()}_va": sums[leg] for leg in legs})
+    if load is None:
+        return
+    names = (("connected", "Connected"), ("demand", "Demand"), ("sizing", "Sizing by code"))
+    for key, label in names:
+        amount = load[key]
+        sheet = sheet_anchor(name, key)
+        if amount is None:
+            why = tuple(load["unknown"].get(key, ()))
+            table.add_total(f"{label}, VA", {f"leg_{leg.lower()}_va": Cell(None, why, sheet) for leg in legs})
+            continue
+        shown = {leg: va for leg, va in amount["leg_va"].items() if leg in LEGS}
+        table.add_total(
+            f"{label}, VA (total {number(amount['va'], 0)})",
+            {f"leg_{leg.lower()}_va": Cell(va, (), sheet) for leg, va in shown.items()},
+        )
+        table.add_total(
+            f"{label}, A",
+            {f"leg_{leg.lower()}_va": Cell(amount["amps"][leg], (), sheet) for leg in shown},
+            digits=1,
+        )
+    table.notes += _notes(equipment, load)
+
+
+def _notes(equipment: Equipment, load: Mapping[str, Any]) -> list[str]:
+    notes = [
+        "The sum of the rows adds volt-amperes as numbers; connected, demand and sizing load take power factors into "
+        "account, amperes are phasors at nominal voltage."
+    ]
+    neutral = load.get("neutral")
+    if neutral is not None:
+        worst = f", at worst {number(neutral['worst_a'], 1)} A" if neutral["worst_a"] is not None else ""
+        notes.append(f"Neutral: {number(neutral['demand_a'], 1)} A under demand{worst}.")
+    if load.get("unbalance") is not None:
+        notes.append(f"Balance: the most loaded leg is {number(100 * load['unbalance'], 1)} % above the mean.")
+    limits = [a for a in map(equipment.body.number, ("main", "bus")) if a is not None]
+    sizing = load.get("sizing") or load.get("demand")
+    if limits and sizing is not None:
+        most = max((a for leg, a in sizing["amps"].items() if leg in LEGS), default=0.0)
+        left = min(limits) - most
+        notes.append(
+            f"Spare: {number(left, 0)} A of {number(min(limits), 0)} A on the most loaded leg."
+            if left >= 0
+            else f"Overloaded: {number(-left, 0)} A above {number(min(limits), 0)} A on the most loaded leg."
+        )
+    if load.get("left_out"):
+        notes.append(f"Not counted, because another runs in its place: {', '.join(load['left_out'])}.")
+    if load.get("apart_va"):
+        notes.append(f"Future or to be removed, not counted: {number(load['apart_va'] / 1e3, 2)} kVA.")
+    return notes

@@ -1,0 +1,20 @@
+"""The report reference, made from the declarations of the tables: every table, every column, where it comes from."""
+
+from __future__ import annotations
+
+from wyeline_linter.reports.markdown_output import escaped
+from wyeline_linter.reports.package import TABLE_KINDS
+
+
+def reference_markdown() -> str:
+    """One section a table."""
+    lines: list[str] = []
+    for kind in TABLE_KINDS:
+        lines += [f"### {kind.title} (`{kind.name}`)", "", kind.doc, ""]
+        lines += ["| Column | In CSV | Unit | What it says | From |", "| --- | --- | --- | --- | --- |"]
+        for column in kind.columns:
+            source = f"`{column.figure}` of the figures" if column.figure else column.source
+            cells = (escaped(column.title), f"`{column.key}`", column.unit, escaped(column.doc), source)
+            lines.append("| " + " | ".join(cells) + " |")
+        lines.append("")
+    return "\n".join(lines)
