@@ -93,9 +93,13 @@ def resolve_include(base: str, target: str, workspace: str) -> str:
         raise SourceError(base, "the include names no file")
     if "\0" in target or target.startswith(("/", "\\")) or (len(target) > 1 and target[1] == ":"):
         raise SourceError(target, 'an include is written relative to its own file, such as "pumps.wye"')
-    path = absolute(os.path.join(os.path.dirname(base), *target.replace("\\", "/").split("/")))
-    real, root = os.path.realpath(path), os.path.realpath(workspace)
-    if os.path.commonpath([_folded(real), _folded(root)]) != _folded(root):
+    try:
+        path = absolute(os.path.join(os.path.dirname(base), *target.replace("\\", "/").split("/")))
+        real, root = _folded(os.path.realpath(path)), _folded(os.path.realpath(workspace))
+        inside = os.path.commonpath([real, root]) == root
+    except (OSError, ValueError):  # a character that no file name can have, another drive, a circle of links
+        raise SourceError(target, "this names no file") from None
+    if not inside:
         raise SourceError(target, "it lies outside the folder of this model")
     return path
 

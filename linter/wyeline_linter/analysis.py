@@ -404,7 +404,7 @@ class Analysis:
         """A declared system's users are derived anew with it."""
         model = self.model
         systems = {n for n in names if any(d.sort == "system" for d in model.declared.get(n, ()))}
-        systems |= {name for name, sort in shifted.items() if sort == "system"}
+        systems |= shifted.keys()  # also where the name of something else stood in a system's place
         if not systems:
             return set(names)
         users = {

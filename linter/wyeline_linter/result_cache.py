@@ -27,11 +27,13 @@ MAX_ENTRIES = 200
 
 
 class Kept(NamedTuple):
-    """An entry that still holds: its files, its findings (built when called) and its expectations (likewise)."""
+    """An entry that still holds: its files, its findings and expectations (built when called), and the share by which
+    figures of accepted findings may move."""
 
     files: list[str]
     findings: Callable[[], list[Finding]]
     expectations: Callable[[], list[Expectation]]
+    may_move: float
 
 
 def folder() -> str | None:
@@ -107,7 +109,10 @@ class ResultCache:
             if not _private(path) or os.path.getsize(path) > MAX_ENTRY_BYTES:
                 return None
             with open(path, "rb") as file:
-                entry = json.loads(file.read())
+                mark, _, body = file.read().partition(b"\n")
+            if mark != digest(body).encode():
+                return None  # torn, or not ours
+            entry = json.loads(body)
             if entry["own"] != self._fingerprint() or entry["asked"] != list(asked):
                 return None
             texts: dict[str, bytes] = {}
@@ -120,7 +125,8 @@ class ResultCache:
             names: list[str] = entry["order"]
             records: list[list[Any]] = entry["findings"]
             fared: list[list[Any]] = entry["expectations"]
-        except (OSError, ValueError, KeyError, TypeError, AttributeError):
+            may_move = float(entry["may_move"])
+        except (OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError):
             return None
 
         def findings() -> list[Finding]:
@@ -141,7 +147,7 @@ class ResultCache:
 
             return [Expectation(names[number], *rest) for number, *rest in fared]
 
-        return Kept(names, findings, expectations)
+        return Kept(names, findings, expectations, may_move)
 
     def store(
         self,
@@ -150,6 +156,7 @@ class ResultCache:
         order: Sequence[str],
         findings: Sequence[Finding],
         expectations: Sequence[Expectation] = (),
+        may_move: float = 0.0,
     ) -> None:
         """Keep a result. ``files`` are the bytes that every file had, None for those that were not there."""
         from wyeline_linter.finding_records import to_record
@@ -165,9 +172,11 @@ class ResultCache:
                 "files": {name: (digest(data) if data is not None else None) for name, data in files.items()},
                 "order": list(order),
                 "findings": [to_record(f, numbers.__getitem__) for f in findings],
+                "may_move": may_move,
                 "expectations": [[numbers[e.path], *e[1:]] for e in expectations],
             }
-            data = json.dumps(entry, separators=(",", ":")).encode()
+            body = json.dumps(entry, separators=(",", ":")).encode()
+            data = digest(body).encode() + b"\n" + body
             if len(data) > MAX_ENTRY_BYTES:
                 return
             os.makedirs(self.where, mode=0o700, exist_ok=True)
