@@ -25,7 +25,8 @@ ACCEPTED = f"accepted by {FILE_NAME}"
 
 _ABOUT = "Findings accepted as they were, and the figures of allowances. Written by `wyeline check --update-baseline`."
 _TEXTS = ("model", "rule", "subject", "position", "message", "found")
-_BESIDE = frozenset({"allowance-stale", "baseline-excess", "allowance-unused"})
+OWN_RULES = frozenset({"allowance-stale", "baseline-excess"})
+_BESIDE = OWN_RULES | {"allowance-unused"}
 """Rules that are never accepted: they speak of what is accepted."""
 
 

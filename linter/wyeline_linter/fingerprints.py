@@ -8,7 +8,7 @@ import re
 from wyeline_grammar.units import UNITS
 from wyeline_linter.findings import Finding
 
-_FIGURE = re.compile(r"`[^`]*`|(?<![\w#/.,-])(\d+(?:\.\d+)?)(?![\w/]|,\d)(?: ([A-Za-z%][\w/.%]*))?")
+_FIGURE = re.compile(r"`[^`]*`|(?<![\w#/.,-])(\d+(?:\.\d+)?)(?![\w/-]|,\d)(?: ([A-Za-z%][\w/.%]*))?")
 
 
 def figures_of(text: str) -> list[float]:

@@ -14,12 +14,14 @@ from wyeline_linter.result_cache import ResultCache, digest
 
 
 class Judged(NamedTuple):
-    """One model: its root, findings in their order, files, and how its expectations fared."""
+    """One model: its root, findings in their order, files, how its expectations fared, and the share by which the
+    figures of accepted findings may move."""
 
     root: str
     findings: list[Finding]
     files: list[str]
     expectations: list[Expectation]
+    may_move: float
 
 
 class ConfigurationOf:
@@ -65,7 +67,7 @@ def judge(
 
     kept = cache.load(asked, read) if not laid_over else None
     if kept is not None:
-        return Judged(root, kept.findings(), kept.files, kept.expectations())
+        return Judged(root, kept.findings(), kept.files, kept.expectations(), kept.may_move)
 
     from wyeline_linter.analysis import Analysis
     from wyeline_linter.expectations import expectations_of
@@ -89,6 +91,7 @@ def judge(
         raise analysis.configuration_error
     findings = analysis.all_findings()
     expectations = expectations_of(analysis, findings)
+    may_move = analysis.configuration.settings.allowance_change
     if not laid_over:
-        cache.store(asked, seen, analysis.model.files, findings, expectations)
-    return Judged(root, findings, analysis.model.files, expectations)
+        cache.store(asked, seen, analysis.model.files, findings, expectations, may_move)
+    return Judged(root, findings, analysis.model.files, expectations, may_move)

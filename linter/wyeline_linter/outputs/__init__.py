@@ -22,7 +22,7 @@ class Results(NamedTuple):
     """What a check has to say: findings in their one order, the files read, expectations, and what counts as failed.
 
     ``failed`` is the verdict behind the exit code: a finding at or above ``threshold``, or a baseline that allows more
-    than it needs.
+    than it needs. ``unread`` are paths of models that could not be judged, with the reason.
     """
 
     findings: list[Finding]
@@ -30,3 +30,4 @@ class Results(NamedTuple):
     expectations: list[Expectation]
     threshold: Severity
     failed: bool
+    unread: list[tuple[str, str]]

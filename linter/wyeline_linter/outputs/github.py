@@ -21,6 +21,9 @@ COMMANDS = {
 def render(results: Results) -> str:
     """A workflow command for each finding that nothing accepts, then the summary as plain text."""
     lines = [_command(f) for f in results.findings if f.allowed is None]
+    for path, reason in results.unread:
+        file = escaped_property(shown_path(path).replace(os.sep, "/"))
+        lines.append(f"::error file={file},title=unread::{escaped(f'this could not be judged: {reason}')}")
     return "\n".join([*lines, summary_line(results), CAUTION]) + "\n"
 
 

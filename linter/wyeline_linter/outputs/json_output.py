@@ -22,12 +22,13 @@ def render(results: Results) -> str:
 
 
 def report(results: Results) -> dict[str, Any]:
-    """``{version, caution, failed, findings, expectations, statistics, summary}``."""
+    """``{version, caution, failed, unread, findings, expectations, statistics, summary}``."""
     shown = [f for f in results.findings if f.allowed is None]
     return {
         "version": VERSION,
         "caution": CAUTION,
         "failed": results.failed,
+        "unread": [{"path": shown_path(path), "reason": reason} for path, reason in results.unread],
         "findings": [finding_object(f) for f in results.findings],
         "expectations": [
             {"path": shown_path(e.path), "line": e.row, "text": e.text, "outcome": e.outcome, "reason": e.reason}

@@ -24,7 +24,7 @@ def render(results: Results) -> str:
         for f in results.findings
         if f.rule == MISSED_RULE and f.allowed is None and f.severity >= results.threshold
     }
-    for path in results.files or [""]:
+    for path in results.files or ([] if results.unread else [""]):
         cases = [_finding_case(f, results.threshold) for f in results.findings if f.place.file == path]
         cases += [_expectation_case(e, failing) for e in results.expectations if e.path == path]
         if not any(c.tag == "testcase" and c.get("classname", "").startswith("rule.") for c in cases):
@@ -34,6 +34,10 @@ def render(results: Results) -> str:
     for path in dict.fromkeys(f.place.file for f in beside):
         cases = [_finding_case(f, Severity.GAP) for f in beside if f.place.file == path]
         _suite(suites, shown_path(path), cases, totals)
+    for path, reason in results.unread:
+        case = ET.Element("testcase", classname="model", name="the model can be read")
+        ET.SubElement(case, "failure", type="unread", message=_clean(reason))
+        _suite(suites, shown_path(path), [case], totals)
     for key, value in zip(("tests", "failures", "skipped"), totals, strict=True):
         suites.set(key, str(value))
     suites.set("errors", "0")

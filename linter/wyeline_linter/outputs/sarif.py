@@ -51,7 +51,7 @@ def log(results: Results) -> dict[str, Any]:
                 },
                 "columnKind": "utf16CodeUnits",
                 "originalUriBaseIds": {ROOT: {"description": {"text": "The folder in which Wyeline ran."}}},
-                "invocations": [{"executionSuccessful": True}],
+                "invocations": [_invocation(results)],
                 "artifacts": [{"location": _artifact(path), "sourceLanguage": "wye"} for path in results.files],
                 "results": [_result(f, index[f.rule]) for f in results.findings],
                 "properties": {
@@ -61,6 +61,18 @@ def log(results: Results) -> dict[str, Any]:
             }
         ],
     }
+
+
+def _invocation(results: Results) -> dict[str, Any]:
+    notices = [
+        {
+            "level": "error",
+            "message": {"text": f"{shown_path(path)}: {reason}"},
+            "locations": [{"physicalLocation": {"artifactLocation": _artifact(path)}}],
+        }
+        for path, reason in results.unread
+    ]
+    return {"executionSuccessful": not notices, "toolExecutionNotifications": notices}
 
 
 def _rule(rule: Rule) -> dict[str, Any]:
