@@ -308,6 +308,10 @@ class Analysis:
         shifted = self._shifted(delta.names)
         names = self._with_users_of_systems(delta.equipment, shifted)
         touched = set(names)
+        for key in keys:  # what a feeder that went, or now runs elsewhere, was connected to
+            before = self._feeder_structure.get(key)
+            if before is not None:
+                touched |= {before.source, before.target}
         if self._structure_changed(names, keys):
             old = self.network
             self.network = self.derivation.network = self.view.network = build(model, self._state())

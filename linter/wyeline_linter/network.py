@@ -10,6 +10,7 @@ from collections import deque
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from operator import attrgetter
+from typing import NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import ScenarioStatement
@@ -261,6 +262,17 @@ def structure_key(equipment: Equipment) -> tuple[object, ...]:
     return (equipment.kind, equipment.arrow, "grid-forming" in equipment.body.flags)
 
 
-def feeder_structure_key(feeder: Feeder) -> tuple[object, ...]:
+class FeederStructure(NamedTuple):
     """What about a feeder matters to connectivity."""
-    return (feeder.key, feeder.source.text, feeder.target.text, feeder.normally_open)
+
+    key: str
+    source: str
+    source_port: str | None
+    target: str
+    target_port: str | None
+    normally_open: bool
+
+
+def feeder_structure_key(feeder: Feeder) -> FeederStructure:
+    source, target = feeder.source, feeder.target
+    return FeederStructure(feeder.key, source.name, source.port, target.name, target.port, feeder.normally_open)
