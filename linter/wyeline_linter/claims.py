@@ -1,13 +1,90 @@
-"""The exceptions that a `claim` may ask for. A claim is an argument, not a waiver: its rule checks every condition."""
+"""The exceptions that a `claim` may ask for. A claim is an argument, not a waiver: its rule checks every condition.
+
+This is the one list: completion, hover, the rules and their texts read it here.
+"""
 
 from __future__ import annotations
 
-CLAIMS: dict[str, str] = {
-    "parallel": "This supply runs in parallel with the others on purpose; their voltages must agree.",
-    "tap-10ft": "A tap of 10 ft (3 m) at the most (NEC 240.21).",
-    "tap-25ft": "A tap of 25 ft (7.5 m) at the most (NEC 240.21).",
-    "tap-outside": "A tap outdoors that ends in one device (NEC 240.21).",
-    "qualified-supervision": "Only qualified persons maintain and supervise the installation.",
-    "backfed": "The maker permits the transformer to be fed from its secondary side.",
+from typing import NamedTuple
+
+
+class Excuse(NamedTuple):
+    """What a claim asks for: a sentence, its clause, and the conditions that are checked, in words."""
+
+    text: str
+    clause: str
+    conditions: tuple[str, ...]
+
+
+_ENDS = "it ends in one device, which limits the load to what its wires carry"
+_SHORT = "its length is written, and is {} at the most"
+
+EXCUSES: dict[str, Excuse] = {
+    "parallel": Excuse(
+        "This supply runs in parallel with the others on purpose; their voltages must agree.",
+        "",
+        ("both supplies have one voltage, angle and frequency",),
+    ),
+    "tap-10ft": Excuse(
+        "A tap, or wires behind a transformer, of 10 ft (3 m) at the most (NEC 240.21).",
+        "240.21(B)(1), 240.21(C)(2)",
+        (
+            _SHORT.format("10 ft (3.05 m)"),
+            "its wires carry the load, and not less than the device or bus they end in",
+            "they carry a tenth of the device ahead (behind a transformer: times the voltage ratio)",
+            "they run in a raceway",
+        ),
+    ),
+    "tap-25ft": Excuse(
+        "A tap, or wires behind a transformer, of 25 ft (7.6 m) at the most (NEC 240.21).",
+        "240.21(B)(2), 240.21(C)(6)",
+        (
+            _SHORT.format("25 ft (7.62 m)"),
+            "its wires carry a third of the device ahead (behind a transformer: times the voltage ratio)",
+            _ENDS,
+            "they run in a raceway",
+        ),
+    ),
+    "tap-outside": Excuse(
+        "A tap, or wires behind a transformer, that runs outdoors and ends in one device (NEC 240.21).",
+        "240.21(B)(5), 240.21(C)(4)",
+        ("it is marked `outdoor`", _ENDS),
+    ),
+    "qualified-supervision": Excuse(
+        "Only qualified persons maintain and supervise the installation.", "450.3, 240.86", ()
+    ),
+    "backfed": Excuse("The maker permits the transformer to be fed from its secondary side.", "450.11(B)", ()),
+    "parallel-small": Excuse(
+        "Wires smaller than 1/0 run in parallel under one of the exceptions of NEC 310.10(G).",
+        "310.10(G)(1) exceptions",
+        (
+            "the line is marked `existing`",
+            "its wires are 2 AWG or larger",
+            "the installation has qualified supervision (`claim qualified-supervision`)",
+        ),
+    ),
+    "raceway-ground": Excuse(
+        "The metal raceway itself is the equipment ground, bonded at both ends (NEC 250.118).",
+        "250.118",
+        ("the raceway is EMT, RMC or IMC",),
+    ),
+    "arc-energy-reduction": Excuse(
+        "A documented way to clear arcs faster while people work is fitted (NEC 240.87, 240.67).",
+        "240.87(B), 240.67(B)",
+        (),
+    ),
+    "orderly-shutdown": Excuse(
+        "A process that a sudden stop would make more dangerous: no ground-fault protection of equipment.",
+        "230.95 exception, 215.10 exception",
+        (),
+    ),
+    "selectivity-study": Excuse(
+        "A coordination study shows that only the device next to a fault opens; its text names the report.",
+        "700.32, 701.32, 708.54",
+        ("the claim says which report in its text",),
+    ),
 }
-"""Name -> what it claims."""
+"""Name -> what it asks for."""
+
+CLAIMS: dict[str, str] = {name: asked.text for name, asked in EXCUSES.items()}
+"""Name -> what it claims, as a sentence."""

@@ -148,13 +148,13 @@ def test_a_transformer_is_sized_by_the_main_that_protects_it() -> None:
     text = (
         BOARD
         + "panel LP-1 208Y/120  bus 400 A, main 250 A, rated 10 kA\n"
-        + "feeder MSB -> LP-1  250 A 3p  3#4/0 + N #4/0 + G #4 Cu\n"
+        + "feeder MSB -> LP-1  250 A 3p  3x250kcmil + N 250kcmil + G #2 Cu THWN-2\n"
     )
     solution, after = first(text, "MSB", "LP-1")
     assert solution.family == "three-phase"
     assert "480 3ph -> 208Y/120 75 kVA" in after
     assert "feeder MSB         -> TX-1    125 A 3p" in after
-    assert "feeder TX-1        -> LP-1               3#4/0" in after, "its own main protects the run, as a claim says"
+    assert "feeder TX-1        -> LP-1               3x250kcmil" in after, "its own main protects the run, as a claim says"
     assert "claim tap-25ft" in after
     assert not any(word in after.split("transformer")[1].split("//")[0] for word in (" z ", "x/r", " m "))
 

@@ -6,9 +6,21 @@ import math
 from functools import lru_cache
 from typing import NamedTuple
 
-from wyeline_linter.conductors import Arrangement, Material, Method, ampacity, capacity, termination_column_c
+from wyeline_linter.conductors import (
+    Arrangement,
+    Material,
+    Method,
+    ampacity,
+    capacity,
+    nominal_ampacity,
+    small_conductor_device_a,
+    termination_column_c,
+)
 from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring
+from wyeline_linter.standard_ratings import DeviceKind, conventional_current_ratio, device_for_ampacity
 from wyeline_linter.tables import Basis, Looked, NotListed
+
+_SLACK = 1e-6
 
 
 class Laid(NamedTuple):
@@ -33,13 +45,15 @@ class Carries(NamedTuple):
     """Amperes that all sets together carry.
 
     ``plain_a`` by the insulation alone, ``warm_a`` after the ambient, ``bundled_a`` after grouping too, ``lugs_a`` what
-    the terminals allow (infinite under IEC practice, whose tables know no such column).
+    the terminals allow and ``best_lugs_a`` what terminals marked 75 degC would (infinite under IEC practice, whose
+    tables know no such column).
     """
 
     plain_a: float
     warm_a: float
     bundled_a: float
     lugs_a: float
+    best_lugs_a: float
     lug_c: float
     insulation_c: float
     looked: tuple[Looked[float], ...]
@@ -81,7 +95,10 @@ def carries(
     plain = found.insulation.value * sets
     warm = plain * found.ambient.value
     bundled = warm * found.bundling.value / 100
-    return Carries(plain, warm, bundled, found.termination.value * sets, float(lug_c), float(column), found.looked)
+    best = nominal_ampacity(tables, size, metal, 60 if cable_60 or column < 75 else 75)
+    best_a = (best.value if isinstance(best, Looked) else found.termination.value) * sets
+    lugs_a = found.termination.value * sets
+    return Carries(plain, warm, bundled, lugs_a, max(best_a, lugs_a), float(lug_c), float(column), found.looked)
 
 
 def _iec(tables: Basis, size: str, metal: Material, insulation_c: float, sets: int, laid: Laid) -> Carries | NotListed:
@@ -102,7 +119,7 @@ def _iec(tables: Basis, size: str, metal: Material, insulation_c: float, sets: i
     plain = found.table_value.value * sets
     grouped = found.factors[-1].value if laid.circuits > 1 else 1.0
     bundled = found.amps * sets
-    return Carries(plain, bundled / grouped, bundled, math.inf, 0.0, insulation_c, found.looked)
+    return Carries(plain, bundled / grouped, bundled, math.inf, math.inf, 0.0, insulation_c, found.looked)
 
 
 def bounds(tables: Basis, wiring: Wiring, laid: Laid) -> tuple[Carries, Carries] | NotListed:
@@ -117,3 +134,42 @@ def bounds(tables: Basis, wiring: Wiring, laid: Laid) -> tuple[Carries, Carries]
     if isinstance(low, NotListed):
         return low
     return high if isinstance(high, NotListed) else (low, high)
+
+
+@lru_cache(maxsize=8192)
+def largest_device_a(tables: Basis, amps: float, kind: DeviceKind, *, next_size_up: bool = True) -> float:
+    """The largest device that protects wires of this ampacity (NEC 240.4(B), (C); IEC 60364-4-43 433.1); 0 for none."""
+    found = device_for_ampacity(tables, amps, kind, next_size_up=next_size_up)
+    largest = 0.0 if isinstance(found, NotListed) else max(found.largest_a, amps)
+    if tables.practice == "iec":
+        ratio, most = conventional_current_ratio(tables, kind, amps), tables.constant("overload-ratio")
+        if isinstance(ratio, Looked) and isinstance(most, Looked) and ratio.value > most.value:
+            return amps * most.value / ratio.value
+        return amps
+    return largest
+
+
+@lru_cache(maxsize=1024)
+def small_wire_limit_a(tables: Basis, size: str, metal: Material, sets: int) -> float:
+    """The largest device of a small wire (NEC 240.4(D)); infinite for others."""
+    found = small_conductor_device_a(tables, size, metal)
+    return math.inf if isinstance(found, NotListed) else found.value * sets
+
+
+STAGES = ("wire", "lugs", "ambient", "bundle")
+
+
+def failing_stage(
+    tables: Basis, found: Carries, device_a: float, kind: DeviceKind, *, next_size_up: bool = True
+) -> str | None:
+    """What first makes wires too weak for their device: the wire itself, its terminals, warm air, or bundling."""
+    limits = (
+        min(found.plain_a, found.best_lugs_a),
+        min(found.plain_a, found.lugs_a),
+        min(found.warm_a, found.lugs_a),
+        found.amps,
+    )
+    for stage, limit in zip(STAGES, limits, strict=True):
+        if device_a > largest_device_a(tables, limit, kind, next_size_up=next_size_up) * (1 + _SLACK):
+            return stage
+    return None

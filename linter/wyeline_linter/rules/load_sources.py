@@ -96,7 +96,7 @@ OVERLOAD = rule(
     wrong=_US
     + _UTIL
     + "feeder UTIL[AB] -> TX-1  60 A 2p\ntransformer TX-1 480 1ph -> 120/240  15 kVA, z 2.5 %, x/r 1.3\n"
-    "feeder TX-1 -> LP-1  100 A 2p\npanel LP-1 120/240  bus 225 A\n"
+    "feeder TX-1 -> LP-1  80 A 2p\npanel LP-1 120/240  bus 225 A\n"
     '  1  60 A 1p  5 kVA process  "Kiln"\n  2  60 A 1p  4 kVA process  "Lathe and saw"\n'
     '  3  60 A 1p  4.5 kVA process  "Drying oven"\n',
     right=_US

@@ -41,8 +41,8 @@ PEN = rule(
     summary="A combined neutral and earth conductor (PEN) is thin, switched, behind an RCD, or joined anew.",
     why="When a PEN is lost, every exposed metal part behind it stands at the voltage of a leg.",
     clause={"iec": "60364-5-54 543.4, 60364-4-41 411.4"},
-    wrong=_TNC + "feeder HV -> UV-1  63 A 3p  3x6mm2 + PEN 6mm2 Cu PVC\n",
-    right=_TNC + "feeder HV -> UV-1  63 A 3p  3x16mm2 + PEN 16mm2 Cu PVC\n",
+    wrong=_TNC + "feeder HV -> UV-1  40 A 3p  3x6mm2 + PEN 6mm2 Cu PVC  8 m method C\n",
+    right=_TNC + "feeder HV -> UV-1  63 A 3p  3x16mm2 + PEN 16mm2 Cu PVC  8 m method C\n",
 )
 
 

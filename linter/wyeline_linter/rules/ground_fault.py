@@ -1,0 +1,266 @@
+"""Large devices and the protection of people: ground faults, arc energy, residual current, selectivity (D.5)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.blocks import Block
+from wyeline_grammar.linking import Equipment, Place
+from wyeline_grammar.model import Body
+from wyeline_grammar.vocabulary import BOARDS
+from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase
+from wyeline_linter.rules.connection import clause_of
+from wyeline_linter.rules.registry import rule
+from wyeline_linter.systems import Arrangement, Known, System
+from wyeline_linter.tables import Looked
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+
+_LARGE = (
+    'project "Annex"\n  basis us-2023\nutility UTIL 480Y/277  fault 30 kA, fault-min 20 kA, x/r 6\nfeeder UTIL -> MSB\n'
+)
+_IEC = (
+    'project "Annex"\n  basis iec\nutility NETT 400Y/230  fault 10 kA, fault-min 6 kA, x/r 4, earthing TN-S\n'
+    "feeder NETT -> HV  63 A 3p\npanel HV 400Y/230  bus 63 A, main 63 A\n"
+)
+
+GFPE = rule(
+    name="ground-fault-protection-missing",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="equipment",
+    basis="us",
+    summary="A device of 1000 A or more on a solidly grounded wye above 150 V to ground lacks ground-fault protection.",
+    why="At 480Y/277 V a burning earth fault may never trip an ordinary breaker of 1000 A.",
+    clause={"us": "230.95, 215.10, 210.13, 240.13"},
+    wrong=_LARGE + "switchboard MSB 480Y/277  bus 1000 A, main 1000 A\n",
+    right=_LARGE + "switchboard MSB 480Y/277  bus 1000 A, main 1000 A, gfpe, gfpe-pickup 800 A\n",
+    mends=True,
+)
+ARC = rule(
+    name="arc-energy-reduction-missing",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="equipment",
+    basis="us",
+    summary="A device of 1200 A or more has no documented way to clear an arc faster while people work.",
+    why="The larger the device, the longer an arc may burn before it opens; big ones need a mode for work.",
+    clause={"us": "240.87, 240.67"},
+    wrong=_LARGE + "switchboard MSB 480Y/277  bus 1200 A, main 1200 A, gfpe, gfpe-pickup 800 A\n",
+    right=_LARGE + "switchboard MSB 480Y/277  bus 1200 A, main 1200 A, gfpe, gfpe-pickup 800 A\n"
+    "  claim arc-energy-reduction\n",
+)
+SELECTIVE = rule(
+    name="selectivity-study-needed",
+    since="0.1",
+    severity=Severity.GAP,
+    scope="equipment",
+    basis="both",
+    summary="Emergency, legally required or critical supply has devices in a row, and no study is named.",
+    why="The small breaker must trip before the large one; only a study of their curves can prove it.",
+    clause={"us": "700.32, 701.32, 708.54", "iec": "60364-5-53 536, 60364-5-56 560"},
+    wrong=_LARGE.replace("feeder UTIL -> MSB\n", "feeder UTIL -> MSB  400 A 3p\n")
+    + "switchboard MSB 480Y/277  bus 400 A, main 400 A\n"
+    + "feeder MSB -> EP-1  100 A 3p\npanel EP-1 480Y/277  bus 125 A, main 100 A, emergency\n",
+    right=_LARGE.replace("feeder UTIL -> MSB\n", "feeder UTIL -> MSB  400 A 3p\n")
+    + "switchboard MSB 480Y/277  bus 400 A, main 400 A\n"
+    + "feeder MSB -> EP-1  100 A 3p\npanel EP-1 480Y/277  bus 125 A, main 100 A, emergency\n"
+    + '  claim selectivity-study "report SC-12"\n',
+)
+PEOPLE = rule(
+    name="rcd-or-gfci-missing",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="equipment",
+    basis="both",
+    summary="Socket outlets of 32 A or less lack a residual current device, or outdoor receptacles lack a GFCI.",
+    why="A residual current of 30 mA through a person can kill; an ordinary breaker does not see it.",
+    clause={"us": "210.8", "iec": "60364-4-41 411.3.3"},
+    wrong=_IEC + '  F1[L1]  16 A 1p+N curve B  1 kW receptacle  "Sockets, office"\n',
+    right=_IEC + '  F1[L1]  16 A 1p+N curve B  rcd 30 mA  1 kW receptacle  "Sockets, office"\n',
+    mends=True,
+)
+_RCD_A = 0.03
+_SOCKETS_A = 32.0
+_GFCI_CLASSES = ("outdoor", "marina")
+
+
+def _limit(view: View, name: str) -> float | None:
+    found = view.tables.constant(name) if view.tables is not None else None
+    return found.value if isinstance(found, Looked) else None
+
+
+def _large_devices(view: View, equipment: Equipment) -> Iterator[tuple[Body, str, float, Place, System, str]]:
+    """Devices of equipment that are large: a board's main, and those of the feeders that leave it."""
+    state = view.state(equipment.name)
+    if state is None:
+        return
+    if equipment.kind in BOARDS and isinstance(state.arriving, Known):
+        for key in ("main", "incomer"):
+            rating = equipment.body.number(key)
+            if rating is not None:
+                place, where = equipment.place_of(key), f"the main of `{equipment.name}`"
+                yield equipment.body, key, rating, place, state.arriving.system, where
+    if isinstance(state.system, Known):
+        for feeder in view.feeders_out_of(equipment.name):
+            rating = feeder.body.number("rating")
+            if rating is not None:
+                place = Place(feeder.block, feeder.body.facts["rating"].span)
+                yield feeder.body, "rating", rating, place, state.system.system, f"`{feeder.key}`"
+
+
+def _has_gfpe(body: Body) -> bool:
+    return "gfpe" in body.flags or "gfpe-pickup" in body.facts
+
+
+@GFPE.check
+def ground_fault_protection(view: View, equipment: Equipment) -> Iterator[Finding]:
+    least = _limit(view, "gfpe-device")
+    if least is None or "fire-pump" in equipment.body.flags or equipment.damaged:
+        return
+    if any(c.name == "orderly-shutdown" for c in equipment.statement.claims):
+        return
+    guarded = _guarded_ahead(view, equipment)
+    for body, key, rating, place, system, where in _large_devices(view, equipment):
+        frame = body.number("frame") or rating
+        if max(frame, rating) < least or _has_gfpe(body) or guarded or "fire-pump" in body.flags:
+            continue
+        if key == "rating" and _has_gfpe(equipment.body):
+            continue
+        if system.earth is None or not system.earthing.solid or len(system.legs) < 3 or system.widest_v > 1000:
+            continue
+        if max(system.volts_to_ground(leg) for leg in system.legs) <= 150 or system.earthed_leg is not None:
+            continue
+        yield _gfpe(view, equipment, key, rating, place, where)
+
+
+def _guarded_ahead(view: View, equipment: Equipment) -> bool:
+    """Whether the feeder that supplies it has ground-fault protection (215.10 exception)."""
+    supply = view.network.supply.get(equipment.name)
+    if supply is None:
+        return False
+    source = view.equipment(supply.source.name)
+    return _has_gfpe(supply.body) or (source is not None and _has_gfpe(source.body))
+
+
+def _gfpe(view: View, equipment: Equipment, key: str, rating: float, place: Place, where: str) -> Finding:
+    pickup = min(1200.0, rating)
+    text = f"gfpe, gfpe-pickup {pickup:g} A"
+    block = equipment.block if key != "rating" else place.block
+    row = equipment.statement.head.line if key != "rating" else place.span.line
+    most = _limit(view, "gfpe-pickup") or 1200.0
+    return GFPE.finding(
+        place,
+        f"{where} is {rating:g} A on a solidly grounded wye, and has no ground-fault protection",
+        found=f"{rating:g} A without `gfpe`",
+        needed=f"ground-fault protection that picks up at {most:g} A or less",
+        change=f"Write `{text}`, and let an engineer choose the setting.",
+        subject=equipment.name,
+        fixes=(Fix(f"Give it ground-fault protection: `{text}`", (append_phrase(block, row, text),), Safety.LOOK),),
+        clause=clause_of(view, GFPE),
+    )
+
+
+@ARC.check
+def arc_energy(view: View, equipment: Equipment) -> Iterator[Finding]:
+    least = _limit(view, "arc-energy-device")
+    if least is None or equipment.damaged:
+        return
+    for body, key, rating, place, system, where in _large_devices(view, equipment):
+        if max(body.number("frame") or 0.0, rating) < least or system.widest_v > 1000:
+            continue
+        claims = {c.name for c in equipment.statement.claims}
+        if key == "rating":
+            for feeder in view.feeders_out_of(equipment.name):
+                if feeder.body is body:
+                    claims |= {c.name for c in feeder.statement.claims}
+        if "arc-energy-reduction" in claims:
+            continue
+        yield ARC.finding(
+            place,
+            f"{where} is {rating:g} A, and no way is named to clear an arc faster while people work",
+            found=f"{rating:g} A without such a mode",
+            needed="a maintenance switch, zone interlock, differential or another documented method",
+            change="Choose a method, and write `claim arc-energy-reduction` with where it is documented.",
+            subject=equipment.name,
+            clause=clause_of(view, ARC),
+        )
+
+
+_CLASSES = {"emergency": "emergency", "legally-required": "legally required", "critical": "critical operations"}
+
+
+@SELECTIVE.check
+def selectivity(view: View, equipment: Equipment) -> Iterator[Finding]:
+    """Told once, at the first piece of equipment of such a supply."""
+    flag = next((f for f in _CLASSES if f in equipment.body.flags), None)
+    if flag is None or equipment.kind not in (*BOARDS, "transfer", "busway"):
+        return
+    if any(c.name == "selectivity-study" and c.text for c in equipment.statement.claims):
+        return
+    if any(c.name == "selectivity-study" and c.text for _, p in view.model.projects for c in p.claims):
+        return
+    above = view.network.supplier.get(equipment.name)
+    first = view.equipment(above) if above is not None else None
+    if first is not None and flag in first.body.flags and first.kind in (*BOARDS, "transfer", "busway"):
+        return
+    yield SELECTIVE.finding(
+        equipment.place_of(flag),
+        f"`{equipment.name}` is {_CLASSES[flag]} supply, and no coordination study is named",
+        found="devices in a row, their curves not compared",
+        needed="a study that shows that only the device next to a fault opens",
+        change='Have it studied, and write `claim selectivity-study "report ..."`.',
+        subject=equipment.name,
+        clause=clause_of(view, SELECTIVE),
+    )
+
+
+@PEOPLE.check
+def people_protection(view: View, board: Equipment) -> Iterator[Finding]:
+    state = view.state(board.name) if board.circuits else None
+    if state is None or not isinstance(state.system, Known) or state.system.system.frequency_hz == 0:
+        return
+    us = view.derivation.practice == "us"
+    ahead = state.onward.rcd_a if state.onward is not None else None
+    for placed in board.circuits:
+        body = placed.circuit.body
+        if "receptacle" not in body.flags or "spare" in body.flags:
+            continue
+        rating = body.number("rating")
+        if us:
+            flag = next((f for f in _GFCI_CLASSES if f in body.flags), None)
+            if flag is None or "gfci" in body.flags or _residual(body, ahead) <= _RCD_A:
+                continue
+            yield _told(view, board, placed.block, placed.key, placed.circuit.span.line, Place(placed.block,
+                        placed.circuit.span), "gfci", f"{flag} receptacles without a GFCI", "a GFCI")  # fmt: skip
+        elif rating is not None and rating <= _SOCKETS_A and _residual(body, ahead) > _RCD_A:
+            if state.system.system.earthing.arrangement is Arrangement.TT and _residual(body, ahead) == float("inf"):
+                continue  # told by tt-needs-rcd
+            if "rcd" in body.facts:
+                continue
+            yield _told(view, board, placed.block, placed.key, body.facts["rating"].span.line, Place(placed.block,
+                        body.facts["rating"].span), "rcd 30 mA", "socket outlets without a residual current device "
+                        "of 30 mA", "a residual current device of 30 mA or less")  # fmt: skip
+
+
+def _residual(body: Body, ahead: float | None) -> float:
+    own = body.number("rcd")
+    return min(own if own is not None else float("inf"), ahead if ahead is not None else float("inf"))
+
+
+def _told(
+    view: View, board: Equipment, block: Block, key: str, row: int, place: Place, text: str, found: str, needed: str
+) -> Finding:
+    return PEOPLE.finding(
+        place,
+        f"circuit {key} of `{board.name}`: {found}",
+        found=found,
+        needed=needed,
+        change=f"Write `{text}` on its device.",
+        subject=board.name,
+        position=key,
+        fixes=(Fix(f"Write `{text}`", (append_phrase(block, row, text),), Safety.LOOK),),
+        clause=clause_of(view, PEOPLE),
+    )

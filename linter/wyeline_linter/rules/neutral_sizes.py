@@ -1,0 +1,127 @@
+"""How large a neutral is: for its worst current, for the fault that returns on it, and from two legs of a wye (D.6)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_linter.conductor_sizes import area_mm2
+from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
+from wyeline_linter.grounding_conductors import bonding_jumper
+from wyeline_linter.protection.ampacities import bounds
+from wyeline_linter.protection.currents import current_of
+from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
+from wyeline_linter.protection.purposes import Purpose, purpose_of
+from wyeline_linter.rules.line_findings import about, amps_text
+from wyeline_linter.rules.registry import rule
+from wyeline_linter.shapes import Shape
+from wyeline_linter.sizing.writing import wires_text
+from wyeline_linter.tables import NotListed
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+
+_LOW = (
+    'project "Annex"\n  basis us-2023\nutility UTIL 208Y/120  fault 14 kA, fault-min 9 kA, x/r 4\n'
+    "feeder UTIL -> MSB  3x500kcmil + N 500kcmil Cu THWN-2  6 m  in 4 inch PVC-40\n"
+    "switchboard MSB 208Y/120  bus 400 A, main 400 A, lug-temp 75 degC\n"
+)
+_BUNK = _LOW + "panel BUNK 208Y/120 1ph  bus 125 A, main lugs, lug-temp 75 degC\n"
+_HALL = (
+    _LOW + "panel LP-1 208Y/120  bus 125 A, main lugs, lug-temp 75 degC\n"
+    '  1  40 A 1p  4 kVA process  "Oven 1"\n  2  40 A 1p  4 kVA process  "Oven 2"\n'
+    '  3  40 A 1p  4 kVA process  "Oven 3"\n  4  40 A 1p  4 kVA process  "Oven 4"\n'
+    '  5  40 A 1p  4 kVA process  "Oven 5"\n  6  40 A 1p  4 kVA process  "Oven 6"\n'
+)
+
+UNDERSIZED = rule(
+    name="neutral-undersized",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="feeder",
+    basis="both",
+    summary="A neutral carries less than the worst unequal load, or is smaller than a fault on it asks for.",
+    why="Unequal or electronic load returns through this wire, which no device guards.",
+    clause={"us": "220.61, 250.24(C), 215.2(A)", "iec": "60364-5-52 524.2"},
+    wrong=_HALL + "feeder MSB -> LP-1  100 A 3p  3#3 + N #8 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n",
+    right=_HALL + "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n",
+    mends=True,
+)
+TWO_LEGS = rule(
+    name="two-leg-neutral-reduced",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="feeder",
+    basis="both",
+    summary="A run of two legs of a wye has a neutral smaller than its legs.",
+    why="From two legs of a wye the neutral carries as much as a leg, even when the two are balanced.",
+    clause={"us": "220.61(C)(1)", "iec": "60364-5-52 524.2.1"},
+    wrong=_BUNK + "feeder MSB[AB] -> BUNK  100 A 2p  2#3 + N #6 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n",
+    right=_BUNK + "feeder MSB[AB] -> BUNK  100 A 2p  2#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n",
+    mends=True,
+)
+
+
+@UNDERSIZED.check
+def feeder_neutral(view: View, feeder: Feeder) -> Iterator[Finding]:
+    line = feeder_line(view, feeder)
+    if line is not None:
+        yield from _judge(view, line)
+
+
+@UNDERSIZED.also("equipment")
+def circuit_neutrals(view: View, board: Equipment) -> Iterator[Finding]:
+    for line in circuit_lines(view, board):
+        if line.wiring.neutral != line.wiring.size:
+            yield from _judge(view, line)
+
+
+def _judge(view: View, line: Line) -> Iterator[Finding]:
+    wiring = line.wiring
+    if wiring.neutral is None or line.medium or area_mm2(wiring.neutral) >= area_mm2(wiring.size) * 0.999:
+        return
+    if line.system.shape is Shape.TWO_LEGS3:
+        yield about(
+            view, TWO_LEGS, line,
+            f"{line.where} takes two legs of a wye, and its neutral of {wiring.neutral} is smaller than a leg",
+            found=f"neutral {wiring.neutral} beside legs of {wiring.size}",
+            needed=f"a neutral of {wiring.size}",
+            change=f"Make the neutral {wiring.size}.",
+            fixes=_fix(line, wiring.size),
+        )  # fmt: skip
+        return
+    current = current_of(view, line)
+    if purpose_of(view, line, current) in (Purpose.SERVICE, Purpose.SECONDARY) and line.us:
+        least = bonding_jumper(line.tables, wiring.size, 1, wiring.metal, wiring.metal)
+        if not isinstance(least, NotListed) and area_mm2(wiring.neutral) < area_mm2(least.value) * 0.999:
+            yield _small(view, line, f"{least.value}, for a fault that returns on it ({least})", least.value)
+            return
+    worst = current.neutral_a
+    if worst is None or line.laid is None:
+        return
+    held = bounds(line.tables, wiring._replace(size=wiring.neutral), line.laid)
+    if isinstance(held, NotListed) or worst <= held[1].amps * 1.0005:
+        return
+    needed = f"{amps_text(worst)}: the load to neutral of one leg alone, and it carries {amps_text(held[1].amps)}"
+    yield _small(view, line, needed, wiring.size)
+
+
+def _small(view: View, line: Line, needed: str, size: str) -> Finding:
+    return about(
+        view, UNDERSIZED, line,
+        f"the neutral of {line.where} is {line.wiring.neutral}, and that is too small",
+        found=f"neutral {line.wiring.neutral} beside legs of {line.wiring.size}",
+        needed=needed,
+        change=f"Make the neutral {size}.",
+        fixes=_fix(line, size),
+    )  # fmt: skip
+
+
+def _fix(line: Line, size: str) -> tuple[Fix, ...]:
+    conductors = line.body.conductors
+    if conductors is None:
+        return ()
+    span, text = conductors.span, wires_text(line.wiring._replace(neutral=size), iec=not line.us)
+    edit = Edit(line.block, span.line, span.start, span.line, span.end, text)
+    return (Fix(f"Make the neutral {size}", (edit,), Safety.LOOK),)

@@ -1,0 +1,454 @@
+"""Transformers and their devices (D.4): on the primary, on the wires behind them, in parallel, and fed backwards."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.linking import Equipment, Feeder, Place
+from wyeline_grammar.notation import VoltageForm
+from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, insert_below
+from wyeline_linter.protection.ampacities import bounds
+from wyeline_linter.protection.currents import rated_a
+from wyeline_linter.protection.lines import MEDIUM_VOLTAGE_V, Line, device_kind, feeder_line
+from wyeline_linter.protection.taps import claimed_tap, primary_device, prove
+from wyeline_linter.rules.connection import clause_of
+from wyeline_linter.rules.line_findings import about
+from wyeline_linter.rules.overcurrent import US
+from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.taps import told
+from wyeline_linter.sizing.lines import first_device_a
+from wyeline_linter.standard_ratings import DeviceLimit, transformer_device_limit, transformer_device_limit_mv
+from wyeline_linter.systems import Known, System
+from wyeline_linter.tables import NotListed
+from wyeline_linter.windings import Transformed
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+
+_TX = US + "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4.2 %, x/r 1.8, lug-temp 75 degC\n"
+_LP = "panel LP-1 208Y/120  bus 225 A, main 125 A, lug-temp 75 degC\n"
+_BEHIND = "feeder TX-1 -> LP-1  3#1 + N #1 + G #6 Cu THWN-2  2.5 m  in 1-1/2 inch EMT\n"
+_AHEAD = "feeder MSB -> TX-1  60 A 3p  3#6 + G #10 Cu THWN-2  20 m  in 1 inch EMT\n"
+
+LARGE = rule(
+    name="primary-protection-large",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="equipment",
+    basis="us",
+    summary="The device ahead of a transformer is larger than its rated current allows.",
+    why="The device could let the transformer overheat without ever tripping.",
+    clause={"us": "450.3(A), 450.3(B)"},
+    wrong=_TX
+    + _LP
+    + _BEHIND
+    + "  claim tap-10ft\n"
+    + "feeder MSB -> TX-1  150 A 3p  3#1/0 + G #6 Cu THWN-2  20 m  in 1-1/2 inch EMT\n",
+    right=_TX
+    + _LP
+    + _BEHIND
+    + "  claim tap-10ft\n"
+    + "feeder MSB -> TX-1  125 A 3p  3#1/0 + G #4 Cu THWN-2  20 m  in 1-1/2 inch EMT\n",
+)
+NUISANCE = rule(
+    name="primary-protection-nuisance",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="equipment",
+    summary="The device ahead of a transformer is below its rated current, or would trip when it is switched on.",
+    why="A cold core draws 8 to 12 times its rated current for a tenth of a second when it is switched on.",
+    wrong="utility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, x/r 4\nfeeder UTIL -> MSB  400 A 3p\n"
+    "switchboard MSB 480Y/277  bus 400 A\ntransformer TX-1 480 3ph -> 208Y/120  75 kVA, z 4.2 %, x/r 1.8\n"
+    "feeder MSB -> TX-1  80 A 3p\n",
+    right="utility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, x/r 4\nfeeder UTIL -> MSB  400 A 3p\n"
+    "switchboard MSB 480Y/277  bus 400 A\ntransformer TX-1 480 3ph -> 208Y/120  75 kVA, z 4.2 %, x/r 1.8\n"
+    "feeder MSB -> TX-1  125 A 3p\n",
+)
+SECONDARY = rule(
+    name="secondary-protection-missing",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="feeder",
+    basis="us",
+    summary="Wires behind a transformer have no device ahead of them, and claim no rule that lets them do without.",
+    why="The device on the primary side sees their current only scaled and shifted; most windings hide it.",
+    clause={"us": "240.4(F), 240.21(C)(1)"},
+    wrong=_TX + _LP + _AHEAD + _BEHIND,
+    right=_TX + _LP + _AHEAD + _BEHIND + "  claim tap-10ft\n",
+    mends=True,
+)
+TOO_LONG = rule(
+    name="secondary-run-too-long",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="feeder",
+    basis="us",
+    summary="Wires behind a transformer do not meet a condition of the rule that they claim: length, size or end.",
+    why="The unprotected wires on the secondary side must stay short, and end in one device they can bear.",
+    clause={"us": "240.21(C)(2), (4), (6)"},
+    wrong=_TX + _LP + _AHEAD + _BEHIND.replace("2.5 m", "4 m") + "  claim tap-10ft\n",
+    right=_TX + _LP + _AHEAD + _BEHIND + "  claim tap-10ft\n",
+)
+AUTO = rule(
+    name="auto-transformer-limits",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="equipment",
+    basis="both",
+    summary="An autotransformer stands where a neutral, or separate circuits, are expected from it.",
+    why="An autotransformer joins its two sides: it makes no neutral of its own and separates nothing.",
+    clause={"us": "450.4, 210.9, 215.11", "iec": "60364-5-55 552"},
+    wrong='project "Annex"\n  basis us-2023\nutility UTIL 480 3ph  fault 14 kA, fault-min 9 kA, x/r 4, ground none\n'
+    "transformer TX-1 480 3ph -> 600 3ph  45 kVA, z 4.2 %, connection auto\nfeeder UTIL -> TX-1  60 A 3p\n",
+    right='project "Annex"\n  basis us-2023\nutility UTIL 480 3ph  fault 14 kA, fault-min 9 kA, x/r 4, ground B\n'
+    "feeder UTIL -> DP  400 A 2p\npanel DP 480 3ph  bus 400 A\n",
+)
+PARALLEL = rule(
+    name="parallel-units-mismatch",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="model",
+    summary="Transformers that run in parallel differ in ratio, shift or tap, or far in impedance or size.",
+    why="The unit with the lower impedance takes more than its share, and unlike voltages drive a current in a circle.",
+    clause={"us": "450.7", "iec": "60076-8"},
+    wrong="utility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, x/r 4\nfeeder UTIL -> MSB  400 A 3p\n"
+    "switchboard MSB 480Y/277  bus 400 A\npanel LP-1 208Y/120  bus 400 A\n"
+    "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4.2 %\ntransformer TX-2 480 3ph -> 208Y/120  45 kVA, z 5.6 %\n"
+    "feeder MSB -> TX-1  70 A 3p\nfeeder MSB -> TX-2  70 A 3p\n"
+    "feeder TX-1 -> LP-1  150 A 3p\n  claim parallel\nfeeder TX-2 -> LP-1  150 A 3p\n  claim parallel\n",
+    right="utility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, x/r 4\nfeeder UTIL -> MSB  400 A 3p\n"
+    "switchboard MSB 480Y/277  bus 400 A\npanel LP-1 208Y/120  bus 400 A\n"
+    "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4.2 %\ntransformer TX-2 480 3ph -> 208Y/120  45 kVA, z 4.3 %\n"
+    "feeder MSB -> TX-1  70 A 3p\nfeeder MSB -> TX-2  70 A 3p\n"
+    "feeder TX-1 -> LP-1  150 A 3p\n  claim parallel\nfeeder TX-2 -> LP-1  150 A 3p\n  claim parallel\n",
+)
+BACKFED = rule(
+    name="backfed-transformer",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="equipment",
+    basis="us",
+    summary="A step-up transformer is fed at its wye side, as a step-down unit used upside down is.",
+    why="Confirm that the maker permits it; the wye point on the supply side must not be bonded to anything.",
+    clause={"us": "450.11(B)"},
+    wrong='project "Annex"\n  basis us-2023\nutility UTIL 208Y/120  fault 14 kA, fault-min 9 kA, x/r 4\n'
+    "feeder UTIL -> DP  400 A 3p\npanel DP 208Y/120  bus 400 A\nmotor P-1 460 3ph  20 hp, pf 0.85, eff 91 %\n"
+    "transformer TX-1 208 3ph -> 480 3ph  30 kVA, z 4.2 %, connection Yd1, ground B\nfeeder DP -> TX-1  110 A 3p\n"
+    "feeder TX-1 -> P-1  60 A 2p\n",
+    right='project "Annex"\n  basis us-2023\nutility UTIL 208Y/120  fault 14 kA, fault-min 9 kA, x/r 4\n'
+    "feeder UTIL -> DP  400 A 3p\npanel DP 208Y/120  bus 400 A\nmotor P-1 460 3ph  20 hp, pf 0.85, eff 91 %\n"
+    "transformer TX-1 208 3ph -> 480Y/277  30 kVA, z 4.2 %\nfeeder DP -> TX-1  110 A 3p\n"
+    "feeder TX-1 -> P-1  60 A 3p\n",
+)
+
+
+def rated_primary_a(view: View, equipment: Equipment) -> float | None:
+    """Rated current of a transformer's primary, amperes."""
+    power, stated = equipment.body.number("power"), view.derivation.stated(equipment.primary)
+    state = view.state(equipment.name)
+    if power is None or state is None or not isinstance(state.arriving, Known):
+        return None
+    if stated is not None and stated.line_v:
+        root = 3**0.5 if stated.legs == 3 else 1.0
+        return power / stated.line_v / root
+    return rated_a(power, state.arriving.system)
+
+
+def _secondary_limit(view: View, equipment: Equipment, system: System) -> float | None:
+    """The largest device on the secondary side that counts as its protection, amperes."""
+    tables, power = view.tables, equipment.body.number("power")
+    rated = rated_a(power, system) if power is not None else None
+    if tables is None or rated is None:
+        return None
+    found = transformer_device_limit(tables, rated, side="secondary", secondary_protected=True)
+    return None if isinstance(found, NotListed) else found.largest_a
+
+
+def secondary_protected(view: View, equipment: Equipment) -> bool:
+    """Whether every line that leaves a transformer meets a device within the limit of its secondary."""
+    state = view.state(equipment.name)
+    if state is None or not isinstance(state.system, Known):
+        return False
+    limit = _secondary_limit(view, equipment, state.system.system)
+    feeders = [f for f in view.feeders_out_of(equipment.name) if not f.normally_open]
+    if limit is None or not feeders:
+        return False
+    ratings = [_first_device(view, f) for f in feeders]
+    return all(r is not None and r <= limit * 1.0005 for r in ratings)
+
+
+def _first_device(view: View, feeder: Feeder) -> float | None:
+    own = feeder.body.number("rating")
+    if own is not None:
+        return own
+    target = view.equipment(feeder.target.name)
+    if target is None:
+        return None
+    for key in ("main", "incomer"):
+        rating = target.body.number(key)
+        if rating is not None:
+            return rating
+    if target.kind == "disconnect" and ("fused" in target.body.flags or "fuse" in target.body.facts):
+        return target.body.number("rating")
+    return None
+
+
+@LARGE.check
+def primary_large(view: View, equipment: Equipment) -> Iterator[Finding]:
+    state = view.state(equipment.name)
+    if equipment.kind != "transformer" or state is None or state.ahead is None or view.tables is None:
+        return
+    if not isinstance(state.winding, Transformed):
+        return
+    device, rated = state.ahead.device_a, rated_primary_a(view, equipment)
+    if device is None or rated is None or not isinstance(state.arriving, Known):
+        return
+    protected = secondary_protected(view, equipment)
+    limit = _limit(view, equipment, state.arriving.system, state.ahead.device_at, device, rated, protected)
+    if limit is None or device <= limit.largest_a * 1.0005:
+        return
+    percent = f"{limit.percent.value:g} %" if limit.percent is not None else ""
+    holder = view.model.feeders.get(state.ahead.device_at)
+    place, fixes = equipment.place, ()
+    if holder is not None and "rating" in holder.body.facts:
+        span = holder.body.facts["rating"].span
+        place = Place(holder.block, span)
+        edit = Edit(holder.block, span.line, span.start, span.line, span.end, f"{limit.largest_a:g} A")
+        fixes = (Fix(f"Make the device {limit.largest_a:g} A", (edit,), Safety.LOOK),)  # type: ignore[assignment]
+    sides = "with a device within its limit on the secondary" if protected else "with no such device on the secondary"
+    yield LARGE.finding(
+        place,
+        f"`{equipment.name}` takes {rated:.4g} A at its rating; the device ahead is {device:g} A, limit "
+        f"{limit.largest_a:g} A",
+        found=f"{device:g} A",
+        needed=f"{limit.largest_a:g} A: {percent} of {rated:.4g} A {sides}",
+        change=f"Make the device {limit.largest_a:g} A or less"
+        + ("." if protected else ", or give the secondary a device within 125 %."),
+        subject=equipment.name,
+        fixes=fixes,
+        clause=clause_of(view, LARGE),
+    )
+
+
+def _limit(
+    view: View, equipment: Equipment, system: System, at: str, device: float, rated: float, protected: bool
+) -> DeviceLimit | None:
+    tables = view.tables
+    assert tables is not None
+    holder = view.model.feeders.get(at)
+    body = holder.body if holder is not None else None
+    owner = view.equipment(at)
+    body = body if body is not None else owner.body if owner is not None else None
+    fuse = body is not None and device_kind(body, device, tables) == "fuse"
+    if system.widest_v > MEDIUM_VOLTAGE_V:
+        z = equipment.body.number("z")
+        if z is None:
+            return None
+        supervised = any(c.name == "qualified-supervision" for _, p in view.model.projects for c in p.claims) or any(
+            c.name == "qualified-supervision" for c in equipment.statement.claims
+        )
+        found = transformer_device_limit_mv(
+            tables, rated, impedance_percent=100 * z, side="primary", supervised=supervised,
+            kind="fuse" if fuse else "breaker",
+        )  # fmt: skip
+    else:
+        found = transformer_device_limit(
+            tables, rated, side="primary", secondary_protected=protected, kind="fuse" if fuse else "breaker"
+        )
+    return None if isinstance(found, NotListed) else found
+
+
+INRUSH = 8.0
+"""Least inrush of a transformer over its rated current in the first tenth of a second (common practice, no source)."""
+
+
+@NUISANCE.check
+def primary_nuisance(view: View, equipment: Equipment) -> Iterator[Finding]:
+    state = view.state(equipment.name)
+    if equipment.kind != "transformer" or state is None or state.ahead is None or state.ahead.device_a is None:
+        return
+    if not isinstance(state.winding, Transformed):
+        return
+    rated, device = rated_primary_a(view, equipment), state.ahead.device_a
+    holder = view.model.feeders.get(state.ahead.device_at)
+    if rated is None:
+        return
+    place = Place(holder.block, holder.statement.head) if holder is not None else equipment.place
+    if holder is not None and "rating" in holder.body.facts:
+        place = Place(holder.block, holder.body.facts["rating"].span)
+    if device < rated * 0.9995:
+        yield NUISANCE.finding(
+            place,
+            f"`{equipment.name}` takes {rated:.4g} A at its rating; the device ahead is {device:g} A",
+            found=f"{device:g} A",
+            needed=f"{rated:.4g} A or more, usually 125 % of it",
+            why="It trips before the transformer is fully loaded.",
+            change="Choose a larger device, or a smaller transformer.",
+            subject=equipment.name,
+            clause=clause_of(view, NUISANCE),
+        )
+        return
+    fact = holder.body.facts.get("instantaneous") if holder is not None else None
+    if fact is None or not isinstance(fact.value.data, float):
+        return
+    setting = fact.number * (device if fact.value.dimension == "ratio" else 1.0)
+    if setting < INRUSH * rated:
+        assert holder is not None
+        yield NUISANCE.finding(
+            Place(holder.block, fact.span),
+            f"`{equipment.name}` draws {INRUSH * rated:.0f} A when switched on; its device trips at {setting:.0f} A",
+            found=f"an instantaneous trip at {setting:.0f} A",
+            needed=f"{INRUSH * rated:.0f} A or more ({INRUSH:g} times the rated {rated:.4g} A)",
+            change="Set the instantaneous trip higher, or delay it.",
+            subject=equipment.name,
+            clause=clause_of(view, NUISANCE),
+        )
+
+
+@SECONDARY.check
+def secondary_wires(view: View, feeder: Feeder) -> Iterator[Finding]:
+    line = _secondary_line(view, feeder)
+    if line is None or claimed_tap(line) is not None or _covered(view, line):
+        return
+    if first_device_a(line) is None and line.target is not None and line.target.kind == "panel":
+        return  # told at the panel
+    fixes: tuple[Fix, ...] = ()
+    for claim in ("tap-10ft", "tap-25ft", "tap-outside"):
+        if prove(view, line, claim).holds:
+            edit = insert_below(line.block, feeder.statement.last_line, f"  claim {claim}")
+            fixes = (Fix(f"Claim the rule whose conditions it meets: `claim {claim}`", (edit,), Safety.LOOK),)
+            break
+    yield about(
+        view, SECONDARY, line,
+        f"{line.where} leaves `{line.maker}` without a device, and claims no rule for that",
+        found="wires that only the primary device stands ahead of",
+        needed="a device where they start, or `claim tap-10ft`, `tap-25ft` or `tap-outside`",
+        change="Write a device, or the claim whose conditions the wires meet.",
+        fixes=fixes,
+    )  # fmt: skip
+
+
+def _secondary_line(view: View, feeder: Feeder) -> Line | None:
+    line = feeder_line(view, feeder)
+    if line is None or line.guard is not None:
+        return None
+    maker = view.equipment(line.maker)
+    return line if maker is not None and maker.kind == "transformer" and not maker.damaged else None
+
+
+def _covered(view: View, line: Line) -> bool:
+    """Two wires to two, or delta to delta: the primary device protects them through the voltage ratio (240.4(F))."""
+    maker = view.equipment(line.maker)
+    if maker is None or line.laid is None:
+        return False
+    primary, secondary = view.derivation.stated(maker.primary), view.derivation.stated(maker.secondary)
+    if primary is None or secondary is None:
+        return False
+    two = VoltageForm.TWO_WIRE
+    three = VoltageForm.THREE_WIRE
+    plain = (primary.form is two and secondary.form is two) or (
+        primary.form is three and secondary.form is three and maker.body.text("connection") in (None, "Dd0")
+    )
+    ahead = primary_device(view, line.maker)
+    held = bounds(line.tables, line.wiring, line.laid)
+    if not plain or ahead is None or isinstance(held, NotListed):
+        return False
+    return ahead[0] * ahead[1] <= held[0].amps * 1.0005
+
+
+@TOO_LONG.check
+def secondary_claims(view: View, feeder: Feeder) -> Iterator[Finding]:
+    line = _secondary_line(view, feeder)
+    claim = claimed_tap(line) if line is not None else None
+    if line is not None and claim is not None:
+        yield from told(view, TOO_LONG, line, prove(view, line, claim))
+
+
+@AUTO.check
+def autotransformer(view: View, equipment: Equipment) -> Iterator[Finding]:
+    if equipment.kind != "transformer" or equipment.body.text("connection") not in ("auto", "buck-boost"):
+        return
+    state = view.state(equipment.name)
+    if state is None or not isinstance(state.arriving, Known) or not isinstance(state.system, Known):
+        return
+    ahead, behind = state.arriving.system, state.system.system
+    if ahead.earth is not None and (ahead.has_neutral or not behind.has_neutral):
+        return
+    ungrounded = ahead.earth is None
+    yield AUTO.finding(
+        equipment.place_of("connection"),
+        f"`{equipment.name}` is an autotransformer on a system without an earthed conductor"
+        if ungrounded
+        else f"`{equipment.name}` is an autotransformer, and a neutral is expected behind it",
+        found=f"{ahead.nominal.text} -> {behind.nominal.text} by one winding",
+        needed="an earthed conductor that runs through, or two windings",
+        change="Choose a transformer of two windings.",
+        subject=equipment.name,
+        clause=clause_of(view, AUTO),
+    )
+
+
+@PARALLEL.check
+def parallel_units(view: View) -> Iterator[Finding]:
+    """Two transformers whose secondaries meet at one piece of equipment, both closed, by a claim."""
+    for name in sorted(view.network.others):
+        supply = view.network.supply.get(name)
+        feeders = [f for f in (supply, *view.network.others[name]) if f is not None]
+        units = [view.equipment(f.source.name) for f in feeders]
+        pair = [u for u in units if u is not None and u.kind == "transformer"]
+        if len(pair) < 2:
+            continue
+        first = pair[0]
+        for other in pair[1:]:
+            yield from _pair(view, first, other)
+
+
+def _pair(view: View, first: Equipment, other: Equipment) -> Iterator[Finding]:
+    hard, soft = [], []
+    tap = [u.body.number("tap") or 0.0 for u in (first, other)]
+    if abs(tap[0] - tap[1]) > 1e-6:
+        hard.append(f"taps {100 * tap[0]:+g} % and {100 * tap[1]:+g} %")
+    states = [view.state(u.name) for u in (first, other)]
+    windings = [s.winding for s in states if s is not None and isinstance(s.winding, Transformed)]
+    if len(windings) == 2 and windings[0].shift_deg != windings[1].shift_deg:
+        hard.append(f"shifts {windings[0].connection} and {windings[1].connection}")
+    z = [u.body.number("z") for u in (first, other)]
+    if z[0] is not None and z[1] is not None and abs(z[0] - z[1]) > 0.1 * min(z[0], z[1]):
+        soft.append(f"impedances {100 * z[0]:g} % and {100 * z[1]:g} %")
+    size = [u.body.number("power") for u in (first, other)]
+    if size[0] is not None and size[1] is not None and max(size[0], size[1]) > 3 * min(size[0], size[1]):
+        soft.append(f"sizes {size[0] / 1e3:g} and {size[1] / 1e3:g} kVA")
+    if not hard and not soft:
+        return
+    yield PARALLEL.finding(
+        other.place,
+        f"`{first.name}` and `{other.name}` run in parallel with unlike {'; '.join([*hard, *soft])}",
+        found="; ".join([*hard, *soft]),
+        needed="one ratio, shift and tap; impedances within 10 %; sizes within 3 to 1",
+        change="Choose like units, or run them apart.",
+        subject=other.name,
+        severity=Severity.ERROR if hard else Severity.WARNING,
+        clause=clause_of(view, PARALLEL),
+    )
+
+
+@BACKFED.check
+def backfed(view: View, equipment: Equipment) -> Iterator[Finding]:
+    connection = equipment.body.text("connection") or ""
+    if equipment.kind != "transformer" or connection[:1] not in ("Y",) or "d" not in connection:
+        return
+    primary, secondary = view.derivation.stated(equipment.primary), view.derivation.stated(equipment.secondary)
+    if primary is None or secondary is None or primary.line_v >= secondary.line_v:
+        return
+    if any(c.name == "backfed" for c in equipment.statement.claims):
+        return
+    yield BACKFED.finding(
+        equipment.place_of("connection"),
+        f"`{equipment.name}` steps up from a wye winding: is it a step-down unit fed backwards?",
+        found=f"{primary.text} -> {secondary.text}, {connection}",
+        needed="a unit wound for it, or the maker's word (`claim backfed`)",
+        change="Ask the maker, and write `claim backfed` where it is permitted.",
+        subject=equipment.name,
+        clause=clause_of(view, BACKFED),
+    )

@@ -1,0 +1,514 @@
+"""What wires carry (D.6): at their terminals, in warm air, bundled; for their device, their load, their motors."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_linter.conductor_sizes import area_mm2
+from wyeline_linter.findings import Finding, Fix, Severity, append_phrase
+from wyeline_linter.protection.ampacities import Carries, Laid, bounds, failing_stage
+from wyeline_linter.protection.currents import Current, current_of, laid_with
+from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
+from wyeline_linter.protection.motor_groups import group_limit
+from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of, required_a
+from wyeline_linter.rules.line_findings import about, amps_text, device_words, line_text, rating_fix
+from wyeline_linter.rules.motors import DRIVE_WIRE, FEEDER_DEVICE, MOTOR_WIRE, UNIT
+from wyeline_linter.rules.overcurrent import UNDERPROTECTED, US, small_limit_a
+from wyeline_linter.rules.raceway import BUNDLED, NEUTRAL_COUNTS
+from wyeline_linter.rules.registry import Rule, rule
+from wyeline_linter.sizing.lines import first_device_a, resized
+from wyeline_linter.tables import NotListed
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+
+_LP = "panel LP-1 480Y/277  bus 125 A, main lugs, lug-temp 75 degC\n"
+_KILN = "load KILN 480 3ph  40 kVA, heating continuous, lug-temp 75 degC\n"
+
+TOO_HOT = rule(
+    name="termination-too-hot",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="feeder",
+    basis="us",
+    summary="Wires carry enough by their insulation, but not at terminals that are rated for less heat.",
+    why="The lug is rated cooler than the wire's insulation; its column decides, and without a mark that is 60 degC.",
+    clause={"us": "110.14(C)(1)"},
+    wrong=US
+    + "panel LP-1 480Y/277  bus 125 A, main lugs\n"
+    + "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n",
+    right=US + _LP + "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n",
+    mends=True,
+)
+SHORT = rule(
+    name="ampacity-short",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="feeder",
+    basis="both",
+    summary="After warm surroundings, wires carry less than their device lets through, or less than their load.",
+    why="In warm air a wire sheds less heat: what it may carry shrinks, and its device does not know that.",
+    clause={"us": "310.15(B), 240.4", "iec": "60364-5-52 523, B.52.14"},
+    wrong=US
+    + _LP
+    + "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT, ambient 52 degC\n",
+    right=US
+    + _LP
+    + "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT, ambient 40 degC\n",
+    mends=True,
+)
+WIRE_MARGIN = rule(
+    name="continuous-wire-margin",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="feeder",
+    basis="us",
+    summary="Wires carry less than the load to size by, before any factor: 125 % of what runs for hours, and the rest.",
+    why="The device may be the next size up, but the wires and lugs still need the 25 % reserve for hours of load.",
+    clause={"us": "210.19(A), 215.2(A)"},
+    wrong=US
+    + "load KILN 480 3ph  91 kVA, heating continuous, lug-temp 75 degC\n"
+    + "feeder MSB -> KILN  150 A 3p  3#1 + G #6 Cu THWN-2  20 m  in 1-1/4 inch EMT\n",
+    right=US
+    + "load KILN 480 3ph  91 kVA, heating continuous, lug-temp 75 degC\n"
+    + "feeder MSB -> KILN  150 A 3p  3#1/0 + G #6 Cu THWN-2  20 m  in 1-1/2 inch EMT\n",
+    mends=True,
+)
+NOT_HELD = rule(
+    name="wire-not-in-tables",
+    since="0.1",
+    severity=Severity.GAP,
+    scope="feeder",
+    basis="both",
+    summary="The tables of the project's basis do not hold these wires, so nothing says what they carry.",
+    why="Medium-voltage and special cables have their maker's ampacity; a table for others would mislead.",
+    clause={"us": "310.14, 315", "iec": "60364-5-52, 60502-2"},
+    wrong=US + _LP + "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu SOOW  20 m  in 1-1/2 inch EMT\n",
+    right=US + _LP + "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/2 inch EMT\n",
+)
+HOW_LAID = rule(
+    name="installation-method-missing",
+    since="0.1",
+    severity=Severity.GAP,
+    scope="feeder",
+    basis="both",
+    summary="How wires are laid, or what insulates them, is not written, so nothing says what they carry.",
+    why="How a wire is laid decides how much it carries; this is never guessed.",
+    clause={"us": "310.15", "iec": "60364-5-52 523"},
+    wrong=US + _LP + "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m\n",
+    right=US + _LP + "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n",
+)
+NOT_SIZED = rule(
+    name="wires-not-sized",
+    since="0.1",
+    severity=Severity.GAP,
+    scope="feeder",
+    basis="both",
+    summary="A feeder says how long it is or how it runs, and not which wires it has.",
+    why="Without wires nothing can be said of what it carries, loses, or lets through in a fault.",
+    clause={"us": "215.2, 310.15", "iec": "60364-5-52 523"},
+    wrong=US + _LP + "feeder MSB -> LP-1  100 A 3p  40 m  in EMT\n",
+    right=US + _LP + "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  40 m  in 1-1/4 inch EMT\n",
+    mends=True,
+)
+GENERATOR = rule(
+    name="generator-wire-small",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="feeder",
+    basis="us",
+    summary="The wires of a generator carry less than 115 % of its rated current.",
+    why="A generator can be asked for more than its rating for a while; its wires must bear that.",
+    clause={"us": "445.13(A)"},
+    wrong='project "Annex"\n  basis us-2023\n'
+    "generator GEN-1 480Y/277  100 kVA, pf 0.8, subtransient 12 %, x/r 18\n"
+    "panel EP-1 480Y/277  bus 225 A, main 125 A\n"
+    "feeder GEN-1 -> EP-1  125 A 3p  3#1 + N #1 + G #6 Cu THWN-2  20 m  in 2 inch EMT, lug-temp 75 degC\n",
+    right='project "Annex"\n  basis us-2023\n'
+    "generator GEN-1 480Y/277  100 kVA, pf 0.8, subtransient 12 %, x/r 18\n"
+    "panel EP-1 480Y/277  bus 225 A, main 125 A\n"
+    "feeder GEN-1 -> EP-1  125 A 3p  3#1/0 + N #1/0 + G #6 Cu THWN-2  20 m  in 2 inch EMT, lug-temp 75 degC\n",
+    mends=True,
+)
+
+
+@NOT_SIZED.check
+def wires_not_sized(view: View, feeder: Feeder) -> Iterator[Finding]:
+    from wyeline_linter.sizing.lines import Proposal, size_feeder
+    from wyeline_linter.systems import Known
+
+    body = feeder.body
+    state = view.feeder_state(feeder.key)
+    if body.conductors is not None or state is None or not isinstance(state.carried, Known) or feeder.statement.damaged:
+        return
+    source = view.equipment(feeder.source.name)
+    if "resistance" in body.facts or (source is not None and source.kind == "busway" and "length" not in body.facts):
+        return
+    if not ({"length", "method", "buried"} & body.facts.keys()) and body.raceway is None:
+        return
+    made = size_feeder(view, feeder)
+    fixes: tuple[Fix, ...] = ()
+    change = "Write its wires."
+    if isinstance(made, Proposal):
+        fixes = (made.fix(),)
+        change = f"Write `{made.wires}`, for instance: {'; '.join(made.reasons[:3])}."
+    else:
+        change = f"Write its wires; a size cannot be told yet: {'; '.join(made.reasons)}."
+    yield NOT_SIZED.finding(
+        feeder.place,
+        f"`{feeder.key}` has no wires yet",
+        found="a route without wires",
+        needed="its wires, as in `3#4/0 + N #4/0 + G #4 Cu THWN-2`",
+        change=change,
+        subject=feeder.key,
+        fixes=fixes,
+    )
+
+
+@HOW_LAID.check
+def laid_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
+    line = feeder_line(view, feeder)
+    if line is not None:
+        yield from _laid(view, line)
+
+
+@HOW_LAID.also("equipment")
+def laid_circuits(view: View, board: Equipment) -> Iterator[Finding]:
+    for line in circuit_lines(view, board):
+        yield from _laid(view, line)
+
+
+def _laid(view: View, line: Line) -> Iterator[Finding]:
+    if line.laid is not None or line.medium:
+        return
+    yield about(
+        view, HOW_LAID, line,
+        f"{line.where}: {line.lacks} is not written",
+        found=f"{line_text(line)}, laid nobody says how",
+        needed=line.lacks,
+        change="Write how it is laid, as in `in 2 inch EMT`." if line.us
+        else "Write it, as in `method C`, or `soil 1.0 K.m/W` for what lies in the ground.",
+    )  # fmt: skip
+
+
+@SHORT.check
+def feeder_ampacity(view: View, feeder: Feeder) -> Iterator[Finding]:
+    line = feeder_line(view, feeder)
+    if line is not None and not line.shared:
+        yield from judged(view, line)
+
+
+@SHORT.also("equipment")
+def circuit_ampacity(view: View, board: Equipment) -> Iterator[Finding]:
+    for line in circuit_lines(view, board):
+        if not line.shared:
+            yield from judged(view, line)
+
+
+def judged(view: View, line: Line, loaded: int | None = None) -> Iterator[Finding]:
+    """What is wrong with the ampacity of a line. One cause is told: the first that makes the wires too weak."""
+    if line.laid is None or line.medium:
+        if line.medium:
+            yield _not_held(view, line, "medium-voltage cables")
+        return
+    current = current_of(view, line)
+    laid = laid_with(line, current, loaded)
+    assert laid is not None
+    held = bounds(line.tables, line.wiring, laid)
+    if isinstance(held, NotListed):
+        yield _not_held(view, line, held.reason)
+        return
+    purpose = purpose_of(view, line, current)
+    low, high = held
+    if line.source.kind == "generator" and line.us:
+        need = required_a(view, line, current, purpose)
+        if need is not None and min(high.plain_a, high.lugs_a) < need * 0.9995:
+            yield _too_small(view, GENERATOR, line, high, need, "115 % of the generator's rated current")
+            return
+    if purpose in ONE_LOAD:
+        yield from _one_load(view, line, current, purpose, high, laid)
+        return
+    if purpose in (Purpose.SECONDARY, Purpose.SOURCE, Purpose.TAP):
+        return  # rules of their own
+    if small_limit_a(line) < (line.guard.amps if line.guard is not None else 0.0) and line.us:
+        return  # told by its fixed limit
+    found = list(_against_device(view, line, current, purpose, low, high, laid))
+    yield from found
+    if not found:
+        yield from _against_load(view, line, current, purpose, high)
+
+
+def _not_held(view: View, line: Line, reason: str) -> Finding:
+    return about(
+        view, NOT_HELD, line,
+        f"what {line.where} may carry is not in the tables: {reason}",
+        found=line_text(line),
+        needed="wires that the tables hold, or the maker's figure",
+        change="Take the ampacity from the maker's data sheet, and accept this finding with that source.",
+    )  # fmt: skip
+
+
+def _against_device(
+    view: View, line: Line, current: Current, purpose: Purpose, low: Carries, high: Carries, laid: Laid
+) -> Iterator[Finding]:
+    guard = line.guard
+    device_a = guard.amps if guard is not None else first_device_a(line)
+    if device_a is None:
+        return
+    kind = guard.kind if guard is not None else "breaker"
+    up = not _several_receptacles(line, current)
+    stage = failing_stage(line.tables, high, device_a, kind, next_size_up=up)
+    if stage is None:
+        if low is not high and failing_stage(line.tables, low, device_a, kind, next_size_up=up) is not None:
+            yield about(
+                view, HOW_LAID, line,
+                f"{line.where}: its insulation is not written, and {device_a:g} A may or may not suit it",
+                found=line_text(line),
+                needed="the insulation",
+                change="Write the insulation behind the metal, as in `Cu THWN-2`.",
+            )  # fmt: skip
+        return
+    if purpose is Purpose.GROUP and line.us:
+        limit = group_limit(view, line)
+        if limit is not None:
+            if device_a > limit * 1.0005:
+                yield _group(view, line, device_a, limit, high)
+            return
+    yield _weak(view, line, stage, device_a, high, laid)
+
+
+def _several_receptacles(line: Line, current: Current) -> bool:
+    return line.circuit is not None and "receptacle" in line.body.flags and current.others > 1
+
+
+def _weak(view: View, line: Line, stage: str, device_a: float, found: Carries, laid: Laid) -> Finding:
+    wires, fixes = line_text(line), resized(view, line, laid)
+    device = device_words(line) if line.guard is not None else f"{device_a:g} A device it ends in"
+    if stage == "wire":
+        amps = min(found.plain_a, found.best_lugs_a)
+        return about(
+            view, UNDERPROTECTED, line,
+            f"{line.where}: {wires} carries {amps_text(amps)}, and a {device} protects it",
+            found=f"{device_a:g} A on wires for {amps_text(amps)} ({found.looked[0]})",
+            needed=f"wires for {device_a:g} A, or a smaller device",
+            change="Pull larger wires, or choose a smaller device.",
+            fixes=fixes,
+        )  # fmt: skip
+    if stage == "lugs":
+        ends = " and ".join(f"`{n}`" if n != "what it feeds" else n for n in line.lug_ends)
+        unmarked = f"{ends} not marked: 60 degC counts" if ends else "terminals rated cooler"
+        marked = _mark_lugs(line) if line.lug_ends else ()
+        return about(
+            view, TOO_HOT, line,
+            f"{line.where}: {wires} carries {amps_text(found.lugs_a)} at its terminals, and a {device} protects it",
+            found=f"{amps_text(found.lugs_a)} at {found.lug_c:g} degC ({found.looked[-1]}); {unmarked}",
+            needed=f"{device_a:g} A at the terminals",
+            change="Pull larger wires, or write what both ends are marked for (`lug-temp 75 degC`).",
+            fixes=(*marked, *fixes),
+        )  # fmt: skip
+    if stage == "ambient":
+        return about(
+            view, SHORT, line,
+            f"{line.where}: at {laid.ambient_c:g} degC {wires} carries {amps_text(found.warm_a)}, on a {device}",
+            found=f"{amps_text(found.plain_a)} x {found.looked[1].value:g} ({found.looked[1]})",
+            needed=f"wires that carry {device_a:g} A there",
+            change="Pull larger wires, choose a smaller device, or take a cooler way.",
+            fixes=fixes,
+        )  # fmt: skip
+    return _bundled(view, line, device_a, device, found, laid, fixes)
+
+
+def _mark_lugs(line: Line) -> tuple[Fix, ...]:
+    head = line.feeder.statement.head.line if line.feeder is not None else line.place.span.line
+    edit = append_phrase(line.block, head, "lug-temp 75 degC")
+    return (Fix("Say that both ends are marked for 75 degC: `lug-temp 75 degC`", (edit,)),)
+
+
+def _bundled(
+    view: View, line: Line, device_a: float, device: str, found: Carries, laid: Laid, fixes: tuple[Fix, ...]
+) -> Finding:
+    row = found.looked[2] if line.us else found.looked[-1]
+    text = f"{line.where}: {line_text(line)} carries {amps_text(found.bundled_a)}"
+    beside = f"among {laid.loaded} wires" if line.us else f"among {laid.circuits} circuits"
+    rule_found: Rule = BUNDLED
+    why = ""
+    if line.us and line.wiring.neutral is not None and line.laid is not None:
+        fewer = bounds(line.tables, line.wiring, laid._replace(loaded=laid.loaded - 1))
+        kind = line.guard.kind if line.guard is not None else "breaker"
+        alone = laid.loaded == line.wiring.legs + 1
+        if alone and not isinstance(fewer, NotListed) and failing_stage(line.tables, fewer[1], device_a, kind) is None:
+            rule_found, beside = NEUTRAL_COUNTS, "with the neutral counted"
+    return about(
+        view, rule_found, line,
+        f"{text} {beside}, and a {device} protects it",
+        found=f"{amps_text(found.bundled_a)} ({row})",
+        needed=f"wires that carry {device_a:g} A there",
+        change="Pull larger wires, or spread them over more raceways." if rule_found is BUNDLED
+        else "Pull larger wires: this neutral heats the raceway like a leg.",
+        why=why,
+        fixes=fixes,
+    )  # fmt: skip
+
+
+def _group(view: View, line: Line, device_a: float, limit: float, found: Carries) -> Finding:
+    return about(
+        view, FEEDER_DEVICE, line,
+        f"{line.where} feeds motors, and its device of {device_a:g} A is above {limit:g} A",
+        found=f"{device_a:g} A; the wires alone carry {amps_text(found.amps)}",
+        needed=f"{limit:g} A: the largest branch device and the currents of the others",
+        change=f"Make the device {limit:g} A, or pull wires that it protects.",
+        place=line.place_of("rating"),
+        fixes=(*rating_fix(line, limit), *resized(view, line)),
+    )  # fmt: skip
+
+
+def _against_load(view: View, line: Line, current: Current, purpose: Purpose, found: Carries) -> Iterator[Finding]:
+    device_a = line.guard.amps if line.guard is not None else first_device_a(line)
+    need = required_a(view, line, current, purpose)
+    before = min(found.plain_a, found.lugs_a)
+    if device_a is None or (need is not None and need > device_a * 1.0005 and purpose is not Purpose.GROUP):
+        return
+    if line.us and need is not None and need > before * 1.0005:
+        rule_found = MOTOR_WIRE if purpose is Purpose.GROUP else WIRE_MARGIN
+        yield _too_small(view, rule_found, line, found, need, "the load to size by")
+    elif current.design_a is not None and current.design_a > found.amps * 1.0005:
+        yield _too_small(view, SHORT, line, found, current.design_a, "its load", after=True)
+
+
+def _too_small(
+    view: View, rule_found: Rule, line: Line, found: Carries, need: float, of: str, *, after: bool = False
+) -> Finding:
+    have = found.amps if after else min(found.plain_a, found.lugs_a)
+    return about(
+        view, rule_found, line,
+        f"{line.where}: {line_text(line)} carries {amps_text(have)}, needed {amps_text(need)} for {of}",
+        found=f"{amps_text(have)} ({found.looked[-1] if found.lugs_a < found.plain_a else found.looked[0]})",
+        needed=f"{amps_text(need)}: {of}",
+        change="Pull larger wires.",
+        fixes=resized(view, line),
+    )  # fmt: skip
+
+
+def _one_load(
+    view: View, line: Line, current: Current, purpose: Purpose, found: Carries, laid: Laid
+) -> Iterator[Finding]:
+    """A motor, drive, unit or capacitor: its device may exceed the wires, its current may not."""
+    need = required_a(view, line, current, purpose)
+    if need is None or laid is None:
+        return
+    rule_found = {Purpose.MOTOR: MOTOR_WIRE, Purpose.DRIVE: DRIVE_WIRE, Purpose.UNIT: UNIT}.get(purpose, SHORT)
+    if not line.us:
+        rule_found = SHORT
+    words = {
+        Purpose.MOTOR: "125 % of the motor's full-load current",
+        Purpose.DRIVE: "125 % of the drive's input current",
+        Purpose.UNIT: "the minimum circuit ampacity of its nameplate",
+        Purpose.CAPACITOR: "135 % of the rated current",
+    }[purpose] if line.us else "its load"  # fmt: skip
+    if min(found.plain_a, found.lugs_a) < need * 0.9995:
+        yield _too_small(view, rule_found, line, found, need, words)
+    elif found.bundled_a < (need if purpose is Purpose.UNIT else current.design_a or 0.0) * 0.9995:
+        yield _too_small(view, rule_found, line, found, need, words, after=True)
+
+
+PARALLEL = rule(
+    name="parallel-too-small",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="feeder",
+    basis="us",
+    summary="Wires smaller than 1/0 run in parallel.",
+    why="Only 1/0 and larger may run in parallel: small ones share the current too unequally at their joints.",
+    clause={"us": "310.10(G)"},
+    wrong=US + "panel LP-1 480Y/277  bus 225 A, main 150 A, lug-temp 75 degC\n"
+    "feeder MSB -> LP-1  150 A 3p  2 sets 3#3 + N #3 + G #6 Cu THWN-2  20 m  in 1-1/2 inch EMT\n",
+    right=US + "panel LP-1 480Y/277  bus 225 A, main 150 A, lug-temp 75 degC\n"
+    "feeder MSB -> LP-1  150 A 3p  3#1/0 + N #1/0 + G #6 Cu THWN-2  20 m  in 2 inch EMT\n",
+    mends=True,
+)
+
+
+@PARALLEL.check
+def parallel_wires(view: View, feeder: Feeder) -> Iterator[Finding]:
+    line = feeder_line(view, feeder)
+    if line is None or line.wiring.sets < 2 or area_mm2(line.wiring.size) >= area_mm2("1/0") * 0.999:
+        return
+    if _small_sets_claimed(view, line):
+        return
+    yield about(
+        view, PARALLEL, line,
+        f"{line.where} runs {line.wiring.sets} sets of {line.wiring.size} AWG in parallel",
+        found=f"{line.wiring.sets} sets of {line.wiring.size} AWG",
+        needed="1/0 AWG or larger in every set",
+        change="Run one set of larger wires, or sets of 1/0 and larger.",
+        fixes=resized(view, line),
+    )  # fmt: skip
+
+
+def _small_sets_claimed(view: View, line: Line) -> bool:
+    """The claimed exception: an existing line of 2 AWG or larger under qualified supervision."""
+    if "parallel-small" not in line.claims or "existing" not in line.body.flags:
+        return False
+    supervised = any(c.name == "qualified-supervision" for _, p in view.model.projects for c in p.claims)
+    return (supervised or "qualified-supervision" in line.claims) and area_mm2(line.wiring.size) > area_mm2("2") * 0.999
+
+
+UNLIKE = rule(
+    name="parallel-unlike",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="feeder",
+    basis="both",
+    summary="Two feeders in parallel between the same ends differ in length, size, metal or raceway.",
+    why="Unequal twins share the current unequally: the shorter or thicker one is overloaded.",
+    clause={"us": "310.10(G)(2)", "iec": "60364-5-52 523.7"},
+    wrong=US + "panel LP-1 480Y/277  bus 225 A, main 200 A, lug-temp 75 degC\n"
+    "feeder W-1: MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n  claim parallel\n"
+    "feeder W-2: MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  29 m  in 1-1/4 inch EMT\n  claim parallel\n",
+    right=US + "panel LP-1 480Y/277  bus 225 A, main 200 A, lug-temp 75 degC\n"
+    "feeder W-1: MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n  claim parallel\n"
+    "feeder W-2: MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n  claim parallel\n",
+)
+
+
+@UNLIKE.check
+def parallel_twins(view: View, feeder: Feeder) -> Iterator[Finding]:
+    line = feeder_line(view, feeder)
+    if line is None or feeder.normally_open:
+        return
+    twins = [
+        f for f in view.feeders_out_of(feeder.source.name)
+        if f.target.text == feeder.target.text and f.source.text == feeder.source.text and not f.normally_open
+    ]  # fmt: skip
+    if len(twins) < 2 or twins[0] is feeder:
+        return
+    first = feeder_line(view, twins[0])
+    if first is None:
+        return
+    unlike = [
+        word
+        for word, one, other in (
+            ("length", first.body.number("length"), line.body.number("length")),
+            ("size", first.wiring.size, line.wiring.size),
+            ("metal", first.wiring.metal, line.wiring.metal),
+            ("insulation", first.wiring.insulation, line.wiring.insulation),
+            ("raceway", _stuff(first), _stuff(line)),
+        )
+        if one != other
+    ]
+    if unlike:
+        yield about(
+            view, UNLIKE, line,
+            f"{line.where} runs in parallel with `{twins[0].key}`, and their {', '.join(unlike)} differ",
+            found=f"{line_text(line)} beside {line_text(first)}",
+            needed="the same length, size, metal, insulation and raceway",
+            change="Make the two alike.",
+            place=line.place,
+        )  # fmt: skip
+
+
+def _stuff(line: Line) -> str:
+    raceway = line.body.raceway
+    return "" if raceway is None else raceway.stuff if not raceway.named else "named"

@@ -1,0 +1,332 @@
+"""Feeders sized as the model stands: device, wires, neutral, ground, parallel sets and raceway, with the reasons."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.linking import Feeder
+from wyeline_grammar.model import Span
+from wyeline_linter.findings import Edit, Fix, Safety
+from wyeline_linter.protection.ampacities import Laid
+from wyeline_linter.protection.currents import Current, current_of, laid_with, line_voltage
+from wyeline_linter.protection.lines import METAL_RACEWAYS, Guard, Line, feeder_line, planned_line
+from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of, required_a
+from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring, temperatures
+from wyeline_linter.sizing.devices import Device, device_of
+from wyeline_linter.sizing.steps import Demand, Sized, drop_percent, ground_for, sized
+from wyeline_linter.sizing.writing import raceway_edit_of, raceway_for, trade_of, wires_text
+from wyeline_linter.systems import System
+from wyeline_linter.tables import Basis, NotListed
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+
+USUAL = {"us": "THWN-2", "iec": "XLPE"}
+"""Insulation taken where nothing is written (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Proposal:
+    """Sizes for one feeder.
+
+    ``device``, ``wires`` and ``raceway`` are phrases of the language (empty: nothing to write); ``reasons`` say what
+    asked for each step and by which row; ``assumed`` what was taken without being written; ``edits`` put it in.
+    """
+
+    subject: str
+    device: str
+    wires: str
+    raceway: str
+    reasons: tuple[str, ...]
+    assumed: tuple[str, ...]
+    edits: tuple[Edit, ...]
+
+    @property
+    def changes(self) -> bool:
+        return bool(self.edits)
+
+    @property
+    def title(self) -> str:
+        parts = [p for p in (self.device, self.wires, f"in {self.raceway}" if self.raceway else "") if p]
+        return f"Size `{self.subject}`: {', '.join(parts)}"
+
+    def fix(self) -> Fix:
+        """The proposal as a fix that wants a look."""
+        return Fix(self.title, self.edits, Safety.LOOK)
+
+
+@dataclass(frozen=True, slots=True)
+class NotSized:
+    """Why a feeder cannot be sized: the facts that are missing."""
+
+    subject: str
+    reasons: tuple[str, ...]
+
+
+def size_feeder(view: View, feeder: Feeder) -> Proposal | NotSized:
+    """Sizes for a feeder as it stands: what is written is kept where it serves, and completed or enlarged where not."""
+    tables = view.tables
+    if tables is None:
+        return NotSized(feeder.key, ("the project names no basis, so no table gives a size",))
+    line = feeder_line(view, feeder) or planned_line(view, feeder, lambda system: _planned(tables, system, feeder))
+    if line is None or line.target is None:
+        return NotSized(feeder.key, (f"the voltage of `{feeder.key}` is not settled",))
+    if line.medium:
+        return NotSized(feeder.key, ("the tables hold no medium-voltage cables; the maker's data decide",))
+    current = current_of(view, line)
+    if line.laid is None:
+        return NotSized(feeder.key, (f"{line.lacks} is not written",))
+    purpose = purpose_of(view, line, current)
+    device: Device | None = None
+    reasons: list[str] = []
+    if (line.guard is None or not line.guard.own) and _wants_device(line, purpose):
+        asked = device_of(view, line, current, purpose)
+        if isinstance(asked, str):
+            return NotSized(feeder.key, (asked,))
+        device = asked
+        reasons.append(device.text)
+        guard = Guard(device.amps, device.kind, True, feeder.key)
+        line = replace(line, guard=guard, laid=line.laid._replace(device_a=device.amps))
+        purpose = purpose_of(view, line, current)
+    if line.guard is None and not current.sizing_a:
+        why = current.unknown or ("it has no device, and nothing below states a load",)
+        return NotSized(feeder.key, why)
+    if current.unknown:
+        reasons.append(f"the load is not known, so the device alone decides: {'; '.join(current.unknown[:2])}")
+    chosen = choose(view, line, current, purpose)
+    if isinstance(chosen, NotListed):
+        return NotSized(feeder.key, (chosen.reason,))
+    wiring, _, more = chosen
+    reasons += more
+    return _proposal(feeder, line, device, wiring, reasons)
+
+
+def _wants_device(line: Line, purpose: Purpose) -> bool:
+    """Whether a device belongs at its start: not behind a meter, switch or lugs, nor at a transformer's terminals."""
+    if line.feeder is None or line.feeder.source.port is not None:
+        return False
+    if purpose in (Purpose.SECONDARY, Purpose.SERVICE, Purpose.TAP):
+        return False
+    return line.source.kind in ("switchgear", "switchboard", "mcc", "panel", "busway", "generator", "ups", "inverter")
+
+
+def _planned(tables: Basis, system: System, feeder: Feeder) -> Wiring:
+    """Wires of no size yet: what has to be pulled between these two ends."""
+    practice = tables.practice
+    mark = USUAL[practice]
+    size = "12" if practice == "us" else "2.5 mm2"
+    neutral = size if system.has_neutral else None
+    ground = None if feeder.source.port == "none" else size
+    role = "G" if practice == "us" else "PE"
+    held = temperatures(mark, tables, False)
+    return Wiring(1, len(system.legs), size, neutral, ground, role, "Cu", False, mark, held, False)
+
+
+def demand_of(view: View, line: Line, current: Current, purpose: Purpose, wiring: Wiring) -> Demand:
+    """What the wires of a line are sized for."""
+    need = required_a(view, line, current, purpose) or 0.0
+    guard = line.guard
+    exempt = purpose in ONE_LOAD or purpose in (Purpose.SECONDARY, Purpose.SERVICE, Purpose.SOURCE, Purpose.TAP)
+    device_a = guard.amps if guard is not None else 0.0
+    if purpose in (Purpose.SECONDARY, Purpose.SERVICE) and line.target is not None:
+        ends_in = first_device_a(line)
+        if ends_in is not None:
+            device_a, exempt = ends_in, False
+    limit = _drop_target(view, line)
+    drop = None
+    if limit and current.design_a:
+        drop = _drop(view, line, current, wiring)
+    return Demand(
+        device_a,
+        guard.kind if guard is not None else "breaker",
+        current.design_a or 0.0,
+        need,
+        purpose is not Purpose.SECONDARY,
+        exempt,
+        drop,
+        limit,
+        least_sets=wiring.sets,
+    )
+
+
+def first_device_a(line: Line) -> float | None:
+    """The device that a line ends in: the main of its board, or a fused switch; None where it has none."""
+    target = line.target
+    if target is None:
+        return None
+    for key in ("main", "incomer"):
+        rating = target.body.number(key)
+        if rating is not None:
+            return rating
+    if target.kind == "disconnect" and ("fused" in target.body.flags or "fuse" in target.body.facts):
+        return target.body.number("rating")
+    return None
+
+
+def _drop_target(view: View, line: Line) -> float:
+    project = view.model.project
+    branch, path = project.number("drop-branch"), project.number("drop-path")
+    last = line.target is None or line.target.kind in ("motor", "load", "charger", "drive", "capacitor")
+    if last:
+        return 100 * branch if branch is not None else 0.0
+    return 100 * (path - branch) if path is not None and branch is not None and path > branch else 0.0
+
+
+def _drop(view: View, line: Line, current: Current, wiring: Wiring) -> Callable[[int, str], float | None] | None:
+    length = line.body.number("length")
+    if length is None or not current.design_a or line.target is None:
+        return None
+    amount = view.loads.counted(line.target.name).demand.va
+    pf = amount.real / abs(amount) if abs(amount) else 1.0
+    stuff = line.body.raceway.stuff if line.body.raceway is not None else ""
+    conduit = "steel" if stuff in METAL_RACEWAYS else "pvc"
+    return drop_percent(
+        line.tables, wiring.metal, amps=current.design_a, length_m=length, volts=line_voltage(line.system),
+        legs=len(line.system.legs), pf=max(0.0, min(1.0, pf)), conduit=conduit,
+    )  # fmt: skip
+
+
+def choose(
+    view: View, line: Line, current: Current, purpose: Purpose, *, strict: bool = False, laid: Laid | None = None
+) -> tuple[Wiring, Sized, list[str]] | NotListed:
+    """The wires of a line at their right size, with the reasons; keeps metal, insulation and what is pulled along.
+
+    ``strict``: without the next size up, which is what an enlargement is counted from.
+    """
+    wiring = line.wiring
+    laid = laid if laid is not None else laid_with(line, current)
+    assert laid is not None
+    insulation_c = wiring.temperatures_c[0] if wiring.temperatures_c else 0.0
+    want = demand_of(view, line, current, purpose, wiring)
+    if strict:
+        want = replace(want, next_size_up=False)
+    if not insulation_c:
+        return NotListed(f"the tables do not hold {wiring.insulation}")
+    cable_60 = wiring.insulation in CABLES_AT_60
+    found = sized(line.tables, wiring.metal, insulation_c, laid, replace(want, least_sets=1), cable_60=cable_60)
+    if isinstance(found, NotListed):
+        return found
+    reasons = [f"{s.size} {s.governed}: {s.text}" for s in found.steps]
+    ground, role = wiring.ground, wiring.ground_role
+    if ground is not None and role != "PEN":
+        made = ground_for(line.tables, want.device_a or (current.sizing_a or 0.0), wiring.metal, found)
+        if isinstance(made, NotListed):
+            return made
+        ground = made.size
+        reasons.append(made.text)
+    elif role == "PEN":
+        ground = found.size
+    neutral = found.size if wiring.neutral is not None else None
+    if neutral is not None:
+        reasons.append(f"neutral {neutral}: as large as a leg")
+    return wiring._replace(sets=found.sets, size=found.size, neutral=neutral, ground=ground), found, reasons
+
+
+def _proposal(feeder: Feeder, line: Line, device: Device | None, wiring: Wiring, reasons: list[str]) -> Proposal:
+    iec = line.tables.practice == "iec"
+    body, block = feeder.body, feeder.block
+    written = body.conductors
+    text = wires_text(wiring, iec=iec)
+    edits: list[Edit] = []
+    target = feeder.statement.target
+    assert target is not None
+    row, at = target.span.line, target.span.end
+    for key in ("rating", "frame", "curve", "fuse"):
+        fact = body.facts.get(key)
+        if fact is not None and fact.span.line == row:
+            at = max(at, fact.span.end)
+    if body.poles_span is not None and body.poles_span.line == row:
+        at = max(at, body.poles_span.end)
+    device_text = ""
+    if device is not None:
+        poles = f" {len(line.system.live_legs)}p" if line.system.frequency_hz else " 2p"
+        fuse = "" if device.kind != "fuse" else " fuse " + ("J" if not iec else "gG")
+        device_text = f"{device.amps:g} A{poles}{fuse}"
+    if written is None:
+        insert = "  ".join(t for t in (device_text, text) if t)
+        edits.append(Edit(block, row, at, row, at, f"  {insert}"))
+    else:
+        if device_text:
+            edits.append(Edit(block, row, at, row, at, f"  {device_text}"))
+        if not serves(line, wiring):
+            span: Span = written.span
+            edits.append(Edit(block, span.line, span.start, span.line, span.end, text))
+        else:
+            text = ""
+    raceway = ""
+    if body.raceway is not None and not body.raceway.named and (text or body.raceway.trade_size is None):
+        made = raceway_for(
+            line.tables, body.raceway.stuff, wiring, together="together" in body.flags, nipple="nipple" in body.flags
+        )
+        edit = raceway_edit_of(block, body, made[0]) if made is not None else None
+        if made is not None and edit is not None and trade_of(body.raceway.trade_size or "") != made[0].split()[0]:
+            raceway = made[0]
+            edits.append(edit)
+            reasons.append(made[1])
+    assumed = list(line.assumed)
+    if written is None:
+        assumed.append(f"copper {wiring.insulation}, as no wires are written")
+    elif wiring.metal_assumed:
+        assumed.append("copper, as no metal is written")
+    return Proposal(feeder.key, device_text, text, raceway, tuple(reasons), tuple(assumed), tuple(edits))
+
+
+def serves(line: Line, wiring: Wiring) -> bool:
+    """Whether the wires written are at least as large as those chosen, in every part."""
+    from wyeline_linter.conductor_sizes import area_mm2
+
+    have = line.wiring
+
+    def enough(one: str | None, other: str | None) -> bool:
+        return other is None or (one is not None and area_mm2(one) >= area_mm2(other) * 0.999)
+
+    total = have.sets * area_mm2(have.size) >= wiring.sets * area_mm2(wiring.size) * 0.999
+    return (
+        total
+        and have.sets >= wiring.sets
+        and enough(have.ground, wiring.ground)
+        and (wiring.neutral is None or have.neutral is not None)
+    )
+
+
+def resized(view: View, line: Line, laid: Laid | None = None) -> tuple[Fix, ...]:
+    """A fix that puts wires of the right size in the place of those written; none where no size can be told.
+
+    ``laid`` is how the line lies with all that shares its raceway.
+    """
+    if line.laid is None or line.body.conductors is None:
+        return ()
+    current = current_of(view, line)
+    chosen = choose(view, line, current, purpose_of(view, line, current), laid=laid)
+    if isinstance(chosen, NotListed):
+        return ()
+    wiring, _, _ = chosen
+    text = wires_text(wiring, iec=not line.us)
+    place = line.wires_place
+    span = place.span
+    if line.block.lines[span.line][span.start : span.end] == text:
+        return ()
+    edits = [Edit(line.block, span.line, span.start, span.line, span.end, text)]
+    edits += raceway_edit(line, wiring)
+    return (Fix(f"Write `{text}`", tuple(edits), Safety.LOOK),)
+
+
+def raceway_edit(line: Line, wiring: Wiring) -> list[Edit]:
+    """A larger raceway for these wires, where the one written would not hold them."""
+    from wyeline_linter.raceways import trade_sizes
+
+    raceway = line.body.raceway
+    if raceway is None or raceway.named or raceway.trade_size is None:
+        return []
+    flags = line.body.flags
+    made = raceway_for(line.tables, raceway.stuff, wiring, together="together" in flags, nipple="nipple" in flags)
+    if made is None:
+        return []
+    order = trade_sizes(line.tables, raceway.stuff)
+    size, now = made[0].split()[0], trade_of(raceway.trade_size)
+    if now in order and order.index(now) >= order.index(size):
+        return []
+    edit = raceway_edit_of(line.block, line.body, made[0])
+    return [edit] if edit is not None else []

@@ -1,0 +1,272 @@
+"""Wires sized step by step: the smallest that serves, and at every enlargement what asked for it and by which row."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from typing import NamedTuple
+
+from wyeline_linter.conductor_sizes import area_mm2, standard_sizes
+from wyeline_linter.conductors import Material
+from wyeline_linter.grounding_conductors import (
+    equipment_ground,
+    equipment_ground_enlarged,
+    protective_conductor,
+)
+from wyeline_linter.protection.ampacities import Carries, Laid, carries, largest_device_a, small_wire_limit_a
+from wyeline_linter.standard_ratings import DeviceKind
+from wyeline_linter.tables import Basis, NotListed
+
+MOST_SETS = 12
+LARGEST_SET = {"us": "500 kcmil", "iec": "240 mm2"}
+"""Above this size wires run in parallel sets (common practice, no source: larger ones are hard to pull and bend)."""
+SMALLEST = {"us": {"Cu": "14", "Al": "12"}, "iec": {"Cu": "1.5 mm2", "Al": "16 mm2"}}
+"""Smallest wires of a power circuit (NEC 310.3(A); IEC 60364-5-52 Table 52.2, from memory)."""
+_SLACK = 1e-6
+
+
+class Enlarged(NamedTuple):
+    """One step: ``governed`` is the reason in one word, ``text`` says it with its numbers and table rows."""
+
+    governed: str
+    sets: int
+    size: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Demand:
+    """What wires are sized for.
+
+    ``device_a`` protects them (0: none decides), ``design_a`` flows, ``sizing_a`` is the code's figure before factors;
+    ``next_size_up`` as in NEC 240.4(B). ``exempt``: the device may exceed the ampacity (motors, units), so that only
+    the load decides. ``drop`` gives the voltage drop in percent for (sets, size), against ``drop_limit``.
+    ``fault`` gives the least area in mm2 that bears a fault, None where that is unknown.
+    """
+
+    device_a: float
+    kind: DeviceKind = "breaker"
+    design_a: float = 0.0
+    sizing_a: float = 0.0
+    next_size_up: bool = True
+    exempt: bool = False
+    drop: Callable[[int, str], float | None] | None = None
+    drop_limit: float = 0.0
+    fault_mm2: float | None = None
+    least_sets: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Sized:
+    """Wires that serve. ``needed`` is the size that ampacity asks for, before drop and fault enlarged it."""
+
+    sets: int
+    size: str
+    needed: str
+    carries: Carries
+    steps: tuple[Enlarged, ...] = field(default=())
+
+
+class _Search:
+    def __init__(
+        self, tables: Basis, metal: Material, insulation_c: float, cable_60: bool, laid: Laid, want: Demand
+    ) -> None:
+        self.tables, self.metal, self.laid, self.want = tables, metal, laid, want
+        self.insulation_c, self.cable_60 = insulation_c, cable_60
+        practice = tables.practice
+        least, most = SMALLEST[practice][metal], LARGEST_SET[practice]
+        areas = [(s, area_mm2(s)) for s in standard_sizes(tables)]
+        low, high = area_mm2(least) * (1 - _SLACK), area_mm2(most) * (1 + _SLACK)
+        self.sizes = [s for s, a in areas if low <= a <= high]
+
+    def at(self, sets: int, size: str) -> Carries | None:
+        found = carries(self.tables, size, self.metal, self.insulation_c, self.cable_60, sets, self.laid)
+        return None if isinstance(found, NotListed) else found
+
+    def device_fits(self, amps: float) -> bool:
+        want = self.want
+        if not want.device_a or want.exempt:
+            return True
+        largest = largest_device_a(self.tables, amps, want.kind, next_size_up=want.next_size_up)
+        return want.device_a <= largest * (1 + _SLACK)
+
+    def stages(self, sets: int) -> list[tuple[str, Callable[[str, Carries], bool], Callable[[Carries], str]]]:
+        """Every requirement in its order: a reason, whether a size meets it, and the words for the step."""
+        want, tables = self.want, self.tables
+        found: list[tuple[str, Callable[[str, Carries], bool], Callable[[Carries], str]]] = [
+            (
+                "load",
+                lambda _, c: c.plain_a >= want.sizing_a - _SLACK,
+                lambda c: f"carries {c.plain_a:.4g} A for the {want.sizing_a:.4g} A to size by ({c.looked[0]})",
+            ),
+            (
+                "device",
+                lambda s, c: (
+                    self.device_fits(min(c.plain_a, c.best_lugs_a))
+                    and (want.exempt or want.device_a <= small_wire_limit_a(tables, s, self.metal, sets) + _SLACK)
+                ),
+                lambda c: f"is protected by the {want.device_a:g} A device ({c.looked[0]})",
+            ),
+        ]
+        if tables.practice == "us":
+            found.append(
+                (
+                    "terminals",
+                    lambda _, c: self.device_fits(min(c.plain_a, c.lugs_a)) and c.lugs_a >= want.sizing_a - _SLACK,
+                    lambda c: f"carries {c.lugs_a:.4g} A at terminals for {c.lug_c:g} degC ({c.looked[-1]})",
+                )
+            )
+        found += [
+            (
+                "ambient",
+                lambda _, c: self.device_fits(min(c.warm_a, c.lugs_a)) and c.warm_a >= want.design_a - _SLACK,
+                lambda c: f"still carries {c.warm_a:.4g} A at {self.laid.ambient_c:g} degC around it ({c.looked[1]})",
+            ),
+            (
+                "bundling",
+                lambda _, c: self.device_fits(c.amps) and c.bundled_a >= want.design_a - _SLACK,
+                lambda c: f"still carries {c.bundled_a:.4g} A beside the others ({self._bundle_row(c)})",
+            ),
+        ]
+        if tables.practice == "us" and sets > 1:
+            found.append(
+                (
+                    "parallel rule",
+                    lambda s, _: area_mm2(s) >= area_mm2("1/0") * (1 - _SLACK),
+                    lambda _: "is the smallest that may run in parallel, 1/0 (NEC 310.10(G))",
+                )
+            )
+        return found
+
+    def _bundle_row(self, c: Carries) -> str:
+        return str(c.looked[2] if self.tables.practice == "us" else c.looked[-1])
+
+    def run(self) -> Sized | NotListed:
+        steps: list[Enlarged] = []
+        for sets in range(self.want.least_sets, MOST_SETS + 1):
+            found = self._with(sets, steps)
+            if found is not None:
+                return found
+            if sets < MOST_SETS:
+                most = LARGEST_SET[self.tables.practice]
+                text = f"{sets + 1} sets: {sets} of {most}, the largest usually pulled, would not serve"
+                steps = [Enlarged("parallel sets", sets + 1, most, text)]
+        return NotListed(f"not even {MOST_SETS} sets of {self.sizes[-1]} serve {self.want.device_a:g} A")
+
+    def _with(self, sets: int, before: list[Enlarged]) -> Sized | None:
+        steps = list(before)
+        index = 0
+        for governed, meets, words in self.stages(sets):
+            start = index
+            while index < len(self.sizes):
+                here = self.at(sets, self.sizes[index])
+                if here is not None and meets(self.sizes[index], here):
+                    break
+                index += 1
+            if index == len(self.sizes):
+                return None
+            if index != start or (governed == "load" and self.want.sizing_a > 0):
+                here = self.at(sets, self.sizes[index])
+                assert here is not None
+                steps.append(Enlarged(governed, sets, self.sizes[index], words(here)))
+        needed = self.sizes[index]
+        after = self._drop(sets, index, steps)
+        if after is None:
+            return None
+        index = after
+        least = self.want.fault_mm2
+        if least is not None:
+            start = index
+            while index < len(self.sizes) and sets * area_mm2(self.sizes[index]) < least * (1 - _SLACK):
+                index += 1
+            if index == len(self.sizes):
+                return None
+            if index != start:
+                text = f"has the {least:.3g} mm2 that a fault asks for until the device opens (S = I sqrt(t) / k)"
+                steps.append(Enlarged("fault withstand", sets, self.sizes[index], text))
+        final = self.at(sets, self.sizes[index])
+        assert final is not None
+        return Sized(sets, self.sizes[index], needed, final, tuple(steps))
+
+    def _drop(self, sets: int, index: int, steps: list[Enlarged]) -> int | None:
+        want = self.want
+        if want.drop is None or want.drop_limit <= 0:
+            return index
+        start = index
+        lost = want.drop(sets, self.sizes[index])
+        if lost is None:
+            return index
+        while lost is not None and lost > want.drop_limit * (1 + _SLACK):
+            index += 1
+            if index == len(self.sizes):
+                return None
+            lost = want.drop(sets, self.sizes[index])
+        if index != start:
+            text = f"loses {lost:.2f} % of the voltage, target {want.drop_limit:g} %"
+            steps.append(Enlarged("drop", sets, self.sizes[index], text))
+        return index
+
+
+def sized(
+    tables: Basis, metal: Material, insulation_c: float, laid: Laid, want: Demand, *, cable_60: bool = False
+) -> Sized | NotListed:
+    """The smallest wires that serve, and why each step up was needed."""
+    return _Search(tables, metal, insulation_c, cable_60, laid, want).run()
+
+
+@dataclass(frozen=True, slots=True)
+class Ground:
+    """A ground beside sized wires: its size in every set, and why."""
+
+    size: str
+    text: str
+
+
+def ground_for(tables: Basis, device_a: float, metal: Material, found: Sized) -> Ground | NotListed:
+    """The equipment ground or PE of sized wires, enlarged in proportion where drop or fault enlarged them."""
+    if tables.practice == "iec":
+        made = protective_conductor(tables, found.size, material=metal)
+        if isinstance(made, NotListed):
+            return made
+        return Ground(made.size.value, f"PE {made.size.value}: {made.least_mm2:g} mm2 at the least ({made.looked[0]})")
+    plain = equipment_ground(tables, device_a, metal)
+    if isinstance(plain, NotListed):
+        return plain
+    if area_mm2(plain.value) > area_mm2(found.size):
+        # Never larger than the wires it guards (NEC 250.122(A)).
+        return Ground(found.size, f"ground {found.size}: as large as the wires; {plain} asks no more of it")
+    if found.size == found.needed:
+        return Ground(plain.value, f"ground {plain}")
+    more = equipment_ground_enlarged(tables, device_a, metal, phase_needed=found.needed, phase_installed=found.size)
+    if isinstance(more, NotListed):
+        return more
+    return Ground(
+        more.size.value,
+        f"ground {more.table_size}, enlarged {more.ratio:.2f} times like the wires to {more.size.value} (250.122(B))",
+    )
+
+
+def drop_percent(
+    tables: Basis, metal: Material, *, amps: float, length_m: float, volts: float, legs: int, pf: float, conduit: str
+) -> Callable[[int, str], float | None]:
+    """The hand formula's voltage drop in percent of ``volts`` for (sets, size) (NEC Chapter 9 Table 9; IEC Annex G)."""
+    from wyeline_linter.conductors import impedance, service_impedance, voltage_drop_v
+
+    def lost(sets: int, size: str) -> float | None:
+        if tables.practice == "us":
+            z = impedance(tables, size, metal, temperature_c=75.0, conduit=conduit)  # type: ignore[arg-type]
+        else:
+            z = service_impedance(tables, size, metal)
+        if isinstance(z, NotListed) or not volts:
+            return None
+        circuit = "three-phase" if legs == 3 else "two-wire"
+        drop = voltage_drop_v(z, amps=amps, length_m=length_m, power_factor=pf, circuit=circuit, sets=sets)  # type: ignore[arg-type]
+        return 100 * drop / volts
+
+    return lost
+
+
+def least_fault_mm2(fault_a: float, seconds: float, k: float) -> float:
+    """S = I sqrt(t) / k (IEC 60364-4-43 434.5.2)."""
+    return fault_a * math.sqrt(seconds) / k
