@@ -46,7 +46,7 @@ def run(arguments: argparse.Namespace) -> int:
     try:
         parts = parts_named(arguments.only)
     except KeyError as word:
-        raise SourceError("--only", f"there is no part {word}; there are {', '.join(PARTS)}") from None
+        raise SourceError("--only", f"there is no part `{word.args[0]}`; there are {', '.join(PARTS)}") from None
     root = one_root(arguments.path, Files())
     progress = Progress()
     formats = tuple(arguments.format or FORMATS)

@@ -6,7 +6,7 @@ import re
 
 from wyeline_linter.reports.columns import Row, Table, footnote, reasons_below
 
-_SPECIAL = re.compile(r"([\\`*_{}\[\]<>|~#!])")
+_SPECIAL = re.compile(r"([\\`*_{}\[\]|~#!])")
 
 
 def markdown_text(table: Table, caution: str) -> str:
@@ -62,4 +62,4 @@ def escaped(text: str) -> str:
 
 
 def _plain(text: str) -> str:
-    return _SPECIAL.sub(r"\\\1", text.replace("&", "&amp;"))
+    return _SPECIAL.sub(r"\\\1", text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"))

@@ -102,13 +102,20 @@ def transformation(subject: Subject, unit: Equipment) -> str:
 
 def _voltage(kind: Kind, figures: Mapping[str, Any]) -> str | None:
     """The derived voltage; nothing where the words of the symbol or its neighbours say it."""
+    if figures.get("source") is None:
+        return NOT_FED
     if kind in (Kind.TRANSFORMER, Kind.METER, Kind.DISCONNECT, Kind.SPD, Kind.TRANSFER, Kind.JUNCTION):
         return "" if figures.get("system") is not None else None
     return system_short(figures.get("system"))
 
 
+NOT_FED = "not fed"
+
+
 def fault_text(figures: Mapping[str, Any]) -> str | None:
-    """``fault 19.4 kA``; None where it is unknown."""
+    """``fault 19.4 kA``; None where it is unknown, nothing where nothing feeds it."""
+    if figures.get("source") is None:
+        return ""
     value, _ = resolve(figures, FAULT)
     return f"fault {number(value / 1e3, 1)} kA" if isinstance(value, float | int) else None
 

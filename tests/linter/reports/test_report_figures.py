@@ -1,0 +1,211 @@
+"""Figures of reports are those of ``wyeline show --json``, totals are sums of their rows, unknown says why."""
+
+from __future__ import annotations
+
+import csv
+import io
+from pathlib import Path
+from typing import Any
+
+import pytest
+from report_models import DAIRY, STATION, nasty_model, package_of, shown, written
+
+from wyeline_linter.reports.columns import NOT_DERIVED, Cell, Column, Table, number
+from wyeline_linter.reports.csv_output import csv_text
+from wyeline_linter.reports.diagram.sketch import Kind
+from wyeline_linter.reports.fault_and_drop import FAULTS
+from wyeline_linter.reports.feeder_schedule import FEEDERS
+from wyeline_linter.reports.load_summary import CLASSES, SUMMARY
+from wyeline_linter.reports.one_line import one_line
+from wyeline_linter.reports.package import TABLE_KINDS
+from wyeline_linter.reports.panel_schedule import SCHEDULE
+
+CASES = [(STATION, None), (STATION, "Grid lost"), (DAIRY, None), (DAIRY, "Mains lost")]
+
+
+def csv_rows(table: Table) -> list[dict[str, str]]:
+    return list(csv.DictReader(io.StringIO(csv_text(table, "caution").removeprefix("\ufeff"), newline="")))
+
+
+def largest(amps: dict[str, float]) -> float:
+    return max(value for name, value in amps.items() if name != "N")
+
+
+def agree(text: str, expected: float | None) -> None:
+    """A cell of a CSV file holds the figure to nine digits; unknown is ``?``."""
+    if expected is None:
+        assert text in ("?", "")
+    else:
+        assert float(text) == pytest.approx(expected, rel=1e-8)
+
+
+@pytest.mark.parametrize(("root", "scenario"), CASES)
+def test_the_load_summary_shows_the_figures_of_show(root: Path, scenario: str | None) -> None:
+    figures = shown(root, scenario)["equipment"]
+    rows = csv_rows(package_of(root, scenario).of(SUMMARY)[0])
+    assert len(rows) > 5
+    for row in rows:
+        load = figures[row["equipment"]]["load"]
+        for word in ("connected", "demand", "sizing"):
+            amount = load[word]
+            agree(row[f"{word}_kva"], None if amount is None else amount["va"] / 1e3)
+        agree(row["demand_a"], None if load["demand"] is None else largest(load["demand"]["amps"]))
+        agree(row["neutral_a"], load["neutral"]["demand_a"] if load["neutral"] is not None else None)
+        agree(row["unbalance_percent"], load["unbalance"] * 100 if load["unbalance"] is not None else None)
+
+
+@pytest.mark.parametrize(("root", "scenario"), CASES)
+def test_the_feeder_schedule_shows_the_figures_of_show(root: Path, scenario: str | None) -> None:
+    found = shown(root, scenario)
+    rows = csv_rows(package_of(root, scenario).of(FEEDERS)[0])
+    assert [row["feeder"] for row in rows] == list(found["feeders"])
+    for row in rows:
+        feeder = found["feeders"][row["feeder"]]
+        agree(row["length_m"], feeder["length_m"])
+        assert row["from"] == feeder["from"]
+        assert len(row["legs"].split()) == len(feeder["legs"] or ())
+        target = found["equipment"][feeder["to"].split(".")[0]]
+        if row["demand_a"] not in ("", "?"):
+            load = target["load"].get("arriving", target["load"])
+            agree(row["demand_a"], largest(load["demand"]["amps"]))
+
+
+@pytest.mark.parametrize(("root", "scenario"), CASES)
+def test_faults_and_drops_are_the_figures_or_a_question_mark_with_its_reason(root: Path, scenario: str | None) -> None:
+    package = package_of(root, scenario)
+    figures = shown(root, scenario)["equipment"]
+    table = package.of(FAULTS)[0]
+    column = next(i for i, c in enumerate(FAULTS.columns) if c.key == "max_ka")
+    for row in table.rows:
+        entry: Any = figures[str(row.cells[0].value)]
+        for key in FAULTS.columns[column].figure.split("."):
+            entry = entry.get(key) if entry is not None else None
+        cell = row.cells[column]
+        if entry is None:
+            assert cell.value is None and cell.unknown
+        else:
+            assert cell.value == pytest.approx(entry / 1e3)
+
+
+@pytest.mark.parametrize(("root", "scenario"), CASES)
+def test_totals_of_a_schedule_are_the_sums_of_its_rows(root: Path, scenario: str | None) -> None:
+    package = package_of(root, scenario)
+    figures = shown(root, scenario)["equipment"]
+    checked = 0
+    for table in package.of(SCHEDULE):
+        totals = {row.label: row for row in table.totals}
+        load = figures[table.subject].get("load")
+        for leg in "ABC":
+            at = SCHEDULE.keys.index(f"leg_{leg.lower()}_va")
+            rows = sum(r.cells[at].value or 0.0 for r in table.rows)  # type: ignore[misc]
+            summed = next((r.cells[at].value for label, r in totals.items() if label.startswith("Sum")), None)
+            if summed is not None:
+                assert summed == pytest.approx(rows)
+            if load is None or load["connected"] is None or leg not in load["connected"]["leg_va"]:
+                continue
+            # Volt-amperes of unlike power factor add up to less than their sum, never to more.
+            connected = load["connected"]["leg_va"][leg]
+            assert 0.9 * rows <= connected <= rows + 1e-6, table.subject
+            label = next(label for label in totals if label.startswith("Connected, VA"))
+            assert totals[label].cells[at].value == pytest.approx(connected)
+            checked += 1
+    assert checked > 3
+
+
+def test_rows_of_one_power_factor_add_up_to_the_connected_load() -> None:
+    table = next(t for t in package_of(STATION).of(SCHEDULE) if t.subject == "AL-1")
+    load = shown(STATION)["equipment"]["AL-1"]["load"]["connected"]["leg_va"]
+    for leg in "ABC":
+        at = SCHEDULE.keys.index(f"leg_{leg.lower()}_va")
+        assert sum(r.cells[at].value or 0.0 for r in table.rows) == pytest.approx(load[leg])  # type: ignore[misc]
+
+
+def test_classes_add_up_to_the_known_load() -> None:
+    """Active and reactive parts of classes differ, so their volt-amperes sum to the connected load or a little more."""
+    figures = shown(STATION)["equipment"]
+    rows = csv_rows(package_of(STATION).of(CLASSES)[0])
+    for name in {row["equipment"] for row in rows}:
+        total = sum(float(row["connected_kva"]) for row in rows if row["equipment"] == name)
+        assert 1.0 - 1e-9 <= total * 1e3 / figures[name]["load"]["known_va"] < 1.1
+
+
+def test_the_legs_of_a_schedule_follow_its_positions() -> None:
+    """NEC 408.3(E): A, B, C from top to bottom, in a board with odd positions left and even ones right."""
+    for table in package_of(STATION).of(SCHEDULE):
+        if table.built is None or len(set(table.built.legs)) != 3:
+            continue
+        for row in table.rows:
+            position, legs = str(row.cells[0].value or ""), str(row.cells[1].value)
+            if position and position.replace(",", "").isdigit():
+                assert legs == " ".join("ABC"[(int(p) - 1) // 2 % 3] for p in position.split(","))
+
+
+def test_what_is_not_known_is_a_question_mark_with_its_reason(tmp_path: Path) -> None:
+    package = package_of(nasty_model(tmp_path))
+    feeders = csv_rows(package.of(FEEDERS)[0])
+    assert all(row["length_m"] == "?" and "length_m" in row["unknown"] for row in feeders)
+    board = next(t for t in package.of(SCHEDULE) if t.subject == "LP-1")
+    row = next(row for row in csv_rows(board) if row["position"] == "3")
+    assert row["leg_a_va"] == "?" and "circuit 3 of `LP-1`" in row["unknown"]
+    assert any(r.label == "Sum of the rows that are known" for r in board.totals)
+    gaps = [r for t in package.tables if t.kind.name == "assumptions-and-gaps" for r in t.rows]
+    assert any("length" in str(r.cells[3].value) for r in gaps)
+
+
+def test_every_column_names_its_unit_its_source_and_its_meaning() -> None:
+    suffixes = {"m": "_m", "A": "_a", "kA": "_ka", "kVA": "_kva", "VA": "_va", "%": "_percent", "°": "_deg"}
+    for kind in TABLE_KINDS:
+        assert kind.doc.endswith(".")
+        for column in kind.columns:
+            assert column.doc and (column.figure or column.source), (kind.name, column.key)
+            if column.unit:
+                assert column.key.endswith(suffixes[column.unit]), (kind.name, column.key)
+
+
+def test_numbers_for_people() -> None:
+    assert number(-0.04, 1) == "0.0"
+    assert number(-0.05, 2) == "-0.05"
+    assert number(1234567.891, 1) == "1\u202f234\u202f567.9"
+    assert Column("x", "X", "x").text(Cell(None, (NOT_DERIVED,))) == "?"
+
+
+def test_the_diagram_holds_every_piece_of_equipment_and_every_feeder() -> None:
+    for root in (STATION, DAIRY):
+        subject = package_of(root).subject
+        sketch = one_line(subject)
+        assert {n.id for n in sketch.nodes} == {e.name for e in subject.equipment if e.kind in list(Kind)}
+        assert {e.id for e in sketch.edges} == {f.key for f in subject.feeders}
+        assert len({n.working for n in sketch.nodes}) == len(sketch.nodes)
+
+
+DOUBLE_ENDED = """wye 1
+project "Mill"
+  basis iec
+utility     NET-A   400Y/230            fault 20 kA, x/r 5
+utility     NET-B   400Y/230            fault 20 kA, x/r 5
+switchboard MDB-A   400Y/230            bus 800 A, main 630 A
+switchboard MDB-B   400Y/230            bus 800 A, main 630 A
+transfer    CO-1                        125 A 4p
+panel       ESB     400Y/230            bus 125 A, incomer switch
+feeder NET-A       -> MDB-A
+feeder NET-B       -> MDB-B
+feeder MDB-A       -> MDB-B   630 A 4p  normally-open
+feeder MDB-A       -> CO-1.normal      100 A 4p
+feeder MDB-B       -> CO-1.emergency   100 A 4p
+feeder CO-1        -> ESB
+scenario "B lost"
+  off NET-B
+  close MDB-A -> MDB-B
+  switch CO-1.emergency
+"""
+
+
+def test_a_tie_stays_a_tie_and_a_transfer_shows_where_it_stands(tmp_path: Path) -> None:
+    root = written(tmp_path, DOUBLE_ENDED)
+    for scenario, open_now, port in ((None, True, "normal"), ("B lost", False, "emergency")):
+        sketch = one_line(package_of(root, scenario).subject)
+        tie = next(e for e in sketch.edges if e.id == "MDB-A -> MDB-B")
+        assert tie.tie and tie.normally_open is open_now
+        assert [e.id for e in sketch.edges if e.tie] == ["MDB-A -> MDB-B"]
+        stands = sketch.node["CO-1"].stands_on
+        assert next(e for e in sketch.edges if e.id == stands).to_port == port

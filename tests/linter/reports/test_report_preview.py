@@ -1,0 +1,115 @@
+"""The preview serves this machine's browser alone, follows the files, and tells what is selected."""
+
+from __future__ import annotations
+
+import http.client
+import json
+import time
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from report_models import nasty_model
+
+from wyeline_linter.commands.preview import Watched
+from wyeline_linter.reports.preview import MOST_LISTENERS, Preview
+
+
+class Served:
+    def __init__(self, preview: Preview, selected: list[str]) -> None:
+        self.preview, self.selected = preview, selected
+
+    def ask(self, path: str, method: str = "GET", body: str | None = None, **headers: str) -> http.client.HTTPResponse:
+        connection = http.client.HTTPConnection("127.0.0.1", self.preview.port, timeout=5)
+        sent = {"Host": f"127.0.0.1:{self.preview.port}"} | {k.replace("_", "-"): v for k, v in headers.items()}
+        connection.request(method, path, body, sent)
+        return connection.getresponse()
+
+    def own(self, rest: str = "") -> str:
+        return f"/{self.preview.token}/{rest}"
+
+
+@pytest.fixture
+def served() -> Iterator[Served]:
+    selected: list[str] = []
+    preview = Preview(lambda: "<p>page</p>", lambda: "<p>edition</p>", selected.append)
+    preview.start()
+    yield Served(preview, selected)
+    preview.close()
+
+
+def test_the_address_that_was_handed_out_works(served: Served) -> None:
+    answer = served.ask(served.own())
+    assert (answer.status, answer.read()) == (200, b"<p>page</p>")
+    assert answer.getheader("Cache-Control") == "no-store"
+    assert answer.getheader("Referrer-Policy") == "no-referrer"
+    assert served.ask(served.own("edition")).read() == b"<p>edition</p>"
+    assert served.preview.address.startswith("http://127.0.0.1:")
+
+
+def test_every_other_way_in_is_refused(served: Served) -> None:
+    port = served.preview.port
+    assert served.ask("/").status == 403
+    assert served.ask("/wrong/").status == 403
+    assert served.ask(served.own("../etc")).status == 404
+    for host in ("attacker.example", f"attacker.example:{port}", "127.0.0.1", f"[::1]:{port}", ""):
+        assert served.ask(served.own(), Host=host).status == 403, host
+    for origin in ("http://attacker.example", "null", f"https://127.0.0.1:{port}", f"http://127.0.0.1:{port + 1}"):
+        assert served.ask(served.own(), Origin=origin).status == 403, origin
+    assert served.ask(served.own(), Origin=f"http://127.0.0.1:{port}").status == 200
+
+
+def test_a_selection_is_told_from_the_page_alone(served: Served) -> None:
+    own = f"http://127.0.0.1:{served.preview.port}"
+    assert served.ask(served.own("select"), "POST", "pumps.wye:8").status == 404
+    assert served.ask(served.own("select"), "POST", "pumps.wye:8", Origin="http://attacker.example").status == 403
+    assert served.ask(served.own("select"), "POST", "x" * 5000, Origin=own).status == 413
+    assert served.selected == []
+    assert served.ask(served.own("select"), "POST", "pumps.wye:8\x1b[2J\n", Origin=own).status == 200
+    assert served.selected == ["pumps.wye:8[2J"]
+
+
+def test_open_pages_hear_of_changes_and_troubles(served: Served) -> None:
+    events = served.ask(served.own("events"))
+    assert events.readline().startswith(b":")
+    events.readline()
+    served.preview.changed()
+    assert events.readline() == b"event: edition\n"
+    events.readline(), events.readline()
+    served.preview.trouble('no "file"\nhere')
+    assert events.readline() == b"event: trouble\n"
+    assert json.loads(events.readline().removeprefix(b"data: ")) == 'no "file"\nhere'
+
+
+def test_listeners_are_limited_and_leave(served: Served) -> None:
+    many = [served.preview.listen() for _ in range(MOST_LISTENERS)]
+    assert served.preview.listen() is None
+    assert many[0] is not None
+    served.preview.leave(many[0])
+    assert served.preview.listen() is not None
+
+
+def test_a_page_that_cannot_be_made_is_said_and_the_server_stays(served: Served) -> None:
+    def broken() -> str:
+        raise OSError("gone")
+
+    served.preview.page = broken
+    assert served.ask(served.own()).status == 503
+    assert served.ask(served.own("edition")).status == 200
+
+
+def test_a_saved_file_gives_a_new_edition_and_a_lost_one_a_trouble(tmp_path: Path) -> None:
+    root = nasty_model(tmp_path)
+    watched = Watched(str(root), None)
+    watched.renew()
+    assert not watched.changed() and "LP-1" in watched.edition()
+    root.write_text(root.read_text("utf-8").replace("LP-1", "LP-77"), "utf-8")
+    assert watched.changed()
+    begun = time.monotonic()
+    watched.renew()
+    assert "LP-77" in watched.edition()
+    assert time.monotonic() - begun < 5
+    root.rename(tmp_path / "away")
+    assert watched.changed()
+    watched.renew()
+    assert watched.trouble and "LP-77" in watched.page()
