@@ -287,15 +287,20 @@ def _fix(
     allowed = frozenset({Safety.SAFE, Safety.LOOK} if arguments.unsafe else {Safety.SAFE})
     changed = False
     for root in roots:
+        based: dict[str, str] = {}
+
+        def kept(path: str, based: dict[str, str] = based) -> str:
+            return based.setdefault(path, read_text(path))
+
         try:
-            outcome = fix_model(root, read_text, allowed, workspace_of(root), configurations[root].get())
+            outcome = fix_model(root, kept, allowed, workspace_of(root), configurations[root].get())
         except ConfigurationError:
             raise
         except SourceError as error:
             unread[root] = error
             continue
         for path, new in sorted(outcome.texts.items()):
-            old = read_text(path)
+            old = based[path]
             if old == new:
                 continue
             changed = True
@@ -305,7 +310,7 @@ def _fix(
                     difflib.unified_diff(old.splitlines(True), new.splitlines(True), f"a/{name}", f"b/{name}")
                 )
             else:
-                write_atomically(path, new)
+                write_atomically(path, new, was=old)
         if outcome.thrown_away:
             print("wyeline: some fixes would have made new errors and were left out", file=sys.stderr)
         if outcome.applied and not arguments.diff and not arguments.quiet and arguments.format == "text":

@@ -1,0 +1,169 @@
+"""`wyeline check` in daily use: exit codes, stdin, outputs, statistics, and a cache that minds the configuration."""
+
+from __future__ import annotations
+
+import io
+import json
+import subprocess
+import sys
+from pathlib import Path
+from xml.etree import ElementTree as ET
+
+import pytest
+
+from wyeline_linter.cli import main
+from wyeline_linter.outputs import FORMATS
+
+CLEAN = """utility     QUAY    480Y/277            fault 28 kA, x/r 7
+feeder QUAY -> MSB  800 A 3p            2 sets 3x500kcmil + N 500kcmil + G #1/0 Cu  12 m
+switchboard MSB     480Y/277            bus 800 A, main 800 A, rated 42 kA
+"""
+WRONG = CLEAN + "panel       LP-1    208Y/120            bus 225 A\nfeeder MSB -> LP-1  100 A 3p\n"
+
+
+@pytest.fixture
+def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setenv("WYELINE_CACHE", str(tmp_path / "cache"))
+    (tmp_path / "site.wye").write_text(WRONG, "utf-8")
+    return tmp_path
+
+
+def test_exit_codes_are_those_of_the_readme(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (folder / "clean.wye").write_text(CLEAN, "utf-8")
+    assert main(["check", "clean.wye"]) == 0
+    assert "no rule failed on the stated facts" in capsys.readouterr().out
+    assert main(["check", "site.wye"]) == 1
+    assert main(["check", "gone.wye"]) == 2
+    (folder / "wyeline.toml").write_text("[rules]\nleg-voltage-mismach = 'off'\n", "utf-8")
+    assert main(["check", "clean.wye"]) == 2
+    error = capsys.readouterr().err
+    assert "wyeline.toml:2:1: `leg-voltage-mismach` is no rule here; the nearest: `leg-voltage-mismatch`" in error
+
+
+@pytest.mark.parametrize("name", FORMATS)
+def test_every_format_goes_to_a_file_with_the_summary_printed(
+    folder: Path, capsys: pytest.CaptureFixture[str], name: str
+) -> None:
+    assert main(["check", "site.wye", "--format", name, "--output", "made"]) == 1
+    out = capsys.readouterr().out
+    assert out.count("\n") == 1 and out.startswith("1 error") and out.endswith("(1 file)\n")
+    text = (folder / "made").read_text("utf-8")
+    assert "leg-voltage-mismatch" in text and "\x1b" not in text
+    if name == "junit":
+        ET.fromstring(text)
+    elif name not in ("text", "github"):
+        json.loads(text)
+    assert main(["check", "site.wye", "--format", name]) == 1
+    assert capsys.readouterr().out == text
+
+
+def test_what_is_kept_depends_on_the_configuration(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    def run() -> tuple[int, str]:
+        code = main(["check", "site.wye", "--quiet", "--fail-on", "error"])
+        return code, capsys.readouterr().out
+
+    first = run()
+    assert first[0] == 1
+    toml = folder / "wyeline.toml"
+    for word, code in (("off", 0), ("advice", 0), ("error", 1)):
+        toml.write_text(f'[rules]\nleg-voltage-mismatch = "{word}"\n', "utf-8")
+        fresh = run()
+        assert fresh[0] == code
+        assert run() == fresh  # from the cache
+        assert (f"{word} leg-voltage-mismatch" in fresh[1]) == (word != "off")
+    toml.unlink()
+    assert run() == first
+
+
+def test_a_warm_run_reads_no_configuration_and_no_rules(folder: Path) -> None:
+    (folder / "wyeline.toml").write_text('[rules]\nlegs-unbalanced = "off"\n', "utf-8")
+    (folder / "site.wye").write_text(
+        CLEAN + 'panel LP-1 480Y/277  bus 225 A\n  allow unfed-equipment "later, 5 A"\n', "utf-8"
+    )
+    assert main(["check", "site.wye", "--update-baseline"]) == 0
+    code = (
+        "import sys\nfrom wyeline_linter.cli import main\ncode = main(['check', 'site.wye'])\n"
+        "heavy = {'tomllib', 'lark', 'numpy', 'scipy', 'pint', 'wyeline_linter.analysis', 'xml', 'difflib'}\n"
+        "assert not heavy & sys.modules.keys(), heavy & sys.modules.keys()\n"
+        "assert not [m for m in sys.modules if m.startswith('wyeline_linter.rules.')]\nsys.exit(code)\n"
+    )
+    subprocess.run([sys.executable, "-c", code], check=False, capture_output=True)  # fills the cache
+    done = subprocess.run([sys.executable, "-c", code], check=False, capture_output=True, text=True)
+    assert done.returncode == 0, done.stderr
+    assert "1 finding accepted" in done.stdout
+
+
+def stdin(monkeypatch: pytest.MonkeyPatch, text: str) -> None:
+    monkeypatch.setattr(sys, "stdin", io.TextIOWrapper(io.BytesIO(text.encode()), encoding="utf-8"))
+
+
+def test_stdin_stands_for_its_file(
+    folder: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    plans = folder / "plans"
+    plans.mkdir()
+    (plans / "part.wye").write_text(CLEAN, "utf-8")
+    (plans / "root.wye").write_text("this is not what is checked\n", "utf-8")
+    (folder / "wyeline.toml").write_text('[paths."plans/*"]\nleg-voltage-mismatch = "warning"\n', "utf-8")
+    stdin(monkeypatch, 'include "part.wye"\n' + WRONG.removeprefix(CLEAN))
+    assert main(["check", "-", "--stdin-filename", "plans/root.wye", "--quiet"]) == 1
+    out = capsys.readouterr().out
+    assert out.startswith("plans/root.wye:3:") and "warning leg-voltage-mismatch" in out
+    stdin(monkeypatch, CLEAN)
+    assert main(["check", "-"]) == 0
+    assert "(1 file)" in capsys.readouterr().out
+    stdin(monkeypatch, "panel \udcff".encode("utf-8", "surrogatepass").decode("latin-1"))
+    assert main(["check", "-"]) in (1, 2)
+    for refused in (["-", "site.wye"], ["-", "--fix"], ["site.wye", "--stdin-filename", "x.wye"], ["-", "--watch"]):
+        assert main(["check", *refused]) == 2, refused
+
+
+def test_statistics_count_by_rule(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (folder / "site.wye").write_text(WRONG + "panel A 480Y/277 MLO\npanel B 480Y/277 MLO\n", "utf-8")
+    assert main(["check", "site.wye", "--statistics"]) == 1
+    rows = [line.split() for line in capsys.readouterr().out.splitlines()]
+    assert ["2", "error", "known-slip"] in rows and ["1", "error", "leg-voltage-mismatch"] in rows
+    counts = [int(row[0]) for row in rows if row[0].isdigit() and len(row) == 3]
+    assert counts == sorted(counts, reverse=True)
+
+
+def test_expectations_are_counted_in_every_output(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (folder / "site.wye").write_text(CLEAN + "expect MSB fault <= 42 kA\nexpect NOBODY fault <= 1 kA\n", "utf-8")
+    main(["check", "site.wye", "--format", "json"])
+    told = json.loads(capsys.readouterr().out)
+    outcomes = [(e["line"], e["text"], e["outcome"]) for e in told["expectations"]]
+    assert [row[:2] for row in outcomes] == [(3, "expect MSB fault <= 42 kA"), (4, "expect NOBODY fault <= 1 kA")]
+    assert outcomes[1][2] == "unknown"
+    assert sum(told["summary"]["expectations"].values()) == 2
+    main(["check", "site.wye"])
+    assert "expectations: " in capsys.readouterr().out
+    main(["check", "site.wye", "--format", "junit"])
+    cases = ET.fromstring(capsys.readouterr().out).iter("testcase")
+    assert [c.get("classname") for c in cases].count("expect") == 2
+
+
+def test_what_other_models_say_is_not_lost_with_one_that_is_unreadable(
+    folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (folder / "binary.wye").write_bytes(b"\x00\x01")
+    assert main(["check", "site.wye", "binary.wye", "--format", "sarif"]) == 2
+    run = json.loads(capsys.readouterr().out)["runs"][0]
+    assert [r["ruleId"] for r in run["results"] if r["level"] == "error"] == ["leg-voltage-mismatch"]
+    (notice,) = run["invocations"][0]["toolExecutionNotifications"]
+    assert "binary.wye" in notice["message"]["text"] and run["invocations"][0]["executionSuccessful"] is False
+    assert main(["check", "site.wye", "binary.wye", "--update-baseline"]) == 2
+    assert not (folder / "wyeline.baseline.json").exists()
+
+
+def test_the_readme_names_every_key_of_the_json_output(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    main(["check", "site.wye", "--format", "json"])
+    data = json.loads(capsys.readouterr().out)
+    section = (Path(__file__).parents[2] / "linter" / "README.md").read_text("utf-8")
+    section = section.split("### `check --format json`")[1].split("\n## ")[0]
+    finding = data["findings"][0]
+    for key in (*data, *data["summary"], *finding, *data["statistics"][0]):
+        assert f"`{key}`" in section, key
+    for name in FORMATS:
+        assert f"`{name}`" in (Path(__file__).parents[2] / "linter" / "README.md").read_text("utf-8")
+    assert folder.exists()
