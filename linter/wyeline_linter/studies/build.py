@@ -8,12 +8,12 @@ from __future__ import annotations
 
 import cmath
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING
-
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import RacewayStatement
 from wyeline_linter.circuit import Bus, Network
+from wyeline_linter.loads.leaf_loads import LeafLoad
 from wyeline_linter.derive import Derivation, EquipmentState, reasons_of
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import follows_grid, makes_system, two_sided
@@ -33,9 +33,6 @@ from wyeline_linter.studies.transformer_impedance import TransformerData, transf
 from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import Basis
 from wyeline_linter.windings import Transformed
-
-if TYPE_CHECKING:
-    from wyeline_linter.loads.rollup import LoadBook
 
 Reasons = tuple[str, ...]
 _MACHINES = frozenset({"generator", "inverter"})
@@ -75,18 +72,17 @@ def build(
     model: Model,
     network: Connectivity,
     derivation: Derivation,
-    book: LoadBook | None,
+    loads: Iterable[LeafLoad],
     case: Case,
     tables: Basis | None,
 ) -> Built:
     """Make the circuit of one switch state for a case.
 
-    ``book`` holds its loads (needed for ``FLOW``, and for motors), ``tables`` are those of the project's basis.
+    ``loads`` are those that run (asked for by the load flow, and for their motors), ``tables`` those of the basis.
     """
     builder = _Builder(model, network, derivation, case, tables)
     builder.walk()
-    if book is not None:
-        place_loads(builder.made, model, network, derivation, book)
+    place_loads(builder.made, model, network, loads, derivation.practice)
     return builder.made
 
 
@@ -96,6 +92,16 @@ def distance_of(feeder: Feeder) -> float | None:
     if fact is None or fact.value.dimension != "length":
         return None
     return fact.number
+
+
+def raceway_stuff(model: Model) -> dict[str, str | None]:
+    """What each named raceway is made of."""
+    return {
+        name: entry.statement.stuff
+        for name, entries in model.declared.items()
+        for entry in entries
+        if isinstance(entry.statement, RacewayStatement)
+    }
 
 
 class _Builder:
@@ -112,12 +118,7 @@ class _Builder:
         self.net = self.made.network
         self.cuts: dict[tuple[str, float], Bus] = {}
         self.turned = self._turned_machines()
-        self.stuff_of = {
-            name: entry.statement.stuff
-            for name, entries in model.declared.items()
-            for entry in entries
-            if isinstance(entry.statement, RacewayStatement)
-        }
+        self.stuff_of = raceway_stuff(model)
 
     def walk(self) -> None:
         for name in self.connectivity.order:

@@ -3,13 +3,15 @@ electrical changes."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from functools import cached_property
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
+from wyeline_linter.loads.leaf_loads import LeafLoad, leaf_loads
 from wyeline_linter.network import NORMAL_STATE, SwitchState
-from wyeline_linter.studies.build import Built, build
+from wyeline_linter.studies.build import Built, build, raceway_stuff
 from wyeline_linter.studies.case import Assumption, Case, Missing
 from wyeline_linter.studies.fault import FaultView
 from wyeline_linter.studies.flow import Drop, FlowView
@@ -20,6 +22,8 @@ if TYPE_CHECKING:
     from wyeline_linter.derive import Derivation
     from wyeline_linter.loads.rollup import LoadBook
     from wyeline_linter.network import Network as Connectivity
+
+T = TypeVar("T")
 
 
 @dataclass(slots=True)
@@ -51,6 +55,7 @@ class Studies:
         self.view = view
         self.cache = cache if cache is not None else StudyCache()
         self._states: dict[SwitchState, StateStudy] = {}
+        self._once: dict[str, Any] = {}
 
     @property
     def model(self) -> Model:
@@ -67,6 +72,12 @@ class Studies:
         if found is None:
             found = self._states[state] = StateStudy(self.view, state, self.cache)
         return found
+
+    def once(self, what: str, work: Callable[[], T]) -> T:
+        """The result of some work on these studies, done when first asked for."""
+        if what not in self._once:
+            self._once[what] = work()
+        return self._once[what]  # type: ignore[no-any-return]
 
     def stated(self) -> list[StateStudy]:
         """The judged state and every scenario that the model states."""
@@ -97,6 +108,24 @@ class StateStudy:
         """The loads of this state."""
         return self.view.loads_in(self.state)
 
+    @cached_property
+    def loads(self) -> list[LeafLoad]:
+        """Every load that runs in this state, on its conductors."""
+        return leaf_loads(self.view, self.state)[0]
+
+    @cached_property
+    def loads_at(self) -> dict[str, dict[str, list[LeafLoad]]]:
+        """The same by equipment and by circuit (empty: the equipment itself)."""
+        found: dict[str, dict[str, list[LeafLoad]]] = {}
+        for load in self.loads:
+            found.setdefault(load.element, {}).setdefault(load.place, []).append(load)
+        return found
+
+    @cached_property
+    def stuff_of(self) -> dict[str, str | None]:
+        """What each named raceway is made of."""
+        return raceway_stuff(self.model)
+
     @property
     def connectivity(self) -> Connectivity:
         return self.book.network
@@ -113,9 +142,8 @@ class StateStudy:
         """The circuit for a case."""
         found = self._built.get(case)
         if found is None:
-            book = self.book if case in (Case.FLOW, Case.MAX) else None
             found = self._built[case] = build(
-                self.model, self.connectivity, self.derivation, book, case, self.view.tables
+                self.model, self.connectivity, self.derivation, self.loads, case, self.view.tables
             )
         return found
 

@@ -1,0 +1,566 @@
+"""Fault currents against what equipment is rated for, and the facts without which they cannot be told (D.10)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.attributes import listed
+from wyeline_grammar.linking import Equipment, Feeder, Place
+from wyeline_grammar.model import Body
+from wyeline_grammar.units import HORSEPOWER_W
+from wyeline_grammar.vocabulary import BOARDS
+from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, append_phrase, replace
+from wyeline_linter.rules.registry import rule
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+    from wyeline_linter.circuit import Bus
+    from wyeline_linter.studies.fault import FaultCurrent, FaultView
+    from wyeline_linter.studies.scenarios import WorstFault
+    from wyeline_linter.studies.study import StateStudy
+
+_PROJECT = "project \"Kiln hall\"\n  basis us-2023\n  frequency 60 Hz, revision \"A\"\n"
+_SUPPLY = (
+    "utility UTIL 480Y/277  fault 22 kA, fault-min 15 kA, x/r 4\n"
+    "feeder UTIL -> DP  400 A 3p  3x500kcmil + N 500kcmil + G #3 Cu THWN-2  6 m  in 4 inch PVC-40\n"
+)
+_LOAD = '  1,3,5  60 A 3p  30 kW heating  "Kiln"\n'
+STANDARD_KA = (5, 6, 10, 14, 15, 18, 20, 22, 25, 30, 35, 36, 42, 50, 65, 70, 85, 100, 125, 150, 200)
+"""Fault ratings that are built (common practice, no source)."""
+_CARRIERS = frozenset({"transfer", "busway", "meter"})
+_KINDS = {"three-phase": "three legs together", "line-line": "two legs together", "line-ground": "a leg to earth"}
+_KINDS["line-neutral"] = "a leg to neutral"
+
+INTERRUPTING = rule(
+    name="interrupting-too-low",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="study",
+    summary="A fault current is larger than what the devices at its place are made to interrupt.",
+    why="A device that opens more current than it is made for may burst instead of clearing the fault.",
+    clause={"us": "110.9", "iec": "60364-4-43 434.5.1, 60947-2"},
+    wrong=_PROJECT + _SUPPLY + "panel DP 480Y/277  bus 400 A, rated 14 kA\n" + _LOAD,
+    right=_PROJECT + _SUPPLY + "panel DP 480Y/277  bus 400 A, rated 25 kA\n" + _LOAD,
+    mends=True,
+)
+
+EARTH = rule(
+    name="earth-fault-exceeds-three-phase",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="study",
+    summary="The rating covers a fault of three legs, and a fault from a leg to earth or neutral is larger still.",
+    why="Near a transformer with a grounded wye an earth fault may be the largest of all; a rating chosen by the "
+    "three-phase figure then falls short.",
+    clause={"us": "110.9", "iec": "60364-4-43 434.5.1"},
+    wrong=_PROJECT
+    + "utility UTIL 480 3ph  fault 30 kA, fault-min 25 kA, x/r 6\n"
+    "transformer TX-1 480 3ph -> 208Y/120  150 kVA, z 2.45 %, x/r 2.5\n"
+    "feeder UTIL -> TX-1  225 A 3p  3#4/0 + G #4 Cu THWN-2  5 m  in 2 inch EMT\n"
+    "panel LP-1 208Y/120  bus 600 A, main 500 A, rated 14 kA\n"
+    "feeder TX-1 -> LP-1  2 sets 3x250kcmil + N 250kcmil + G #2 Cu THWN-2  0.6 m  in 3 inch EMT\n  claim tap-10ft\n",
+    right=_PROJECT
+    + "utility UTIL 480 3ph  fault 30 kA, fault-min 25 kA, x/r 6\n"
+    "transformer TX-1 480 3ph -> 208Y/120  150 kVA, z 2.45 %, x/r 2.5\n"
+    "feeder UTIL -> TX-1  225 A 3p  3#4/0 + G #4 Cu THWN-2  5 m  in 2 inch EMT\n"
+    "panel LP-1 208Y/120  bus 600 A, main 500 A, rated 22 kA\n"
+    "feeder TX-1 -> LP-1  2 sets 3x250kcmil + N 250kcmil + G #2 Cu THWN-2  0.6 m  in 3 inch EMT\n  claim tap-10ft\n",
+)
+
+
+@INTERRUPTING.check
+def interrupting_too_low(view: View) -> Iterator[Finding]:
+    yield from (f for f in _overloaded(view) if f.rule == INTERRUPTING.name)
+
+
+@EARTH.check
+def earth_fault_exceeds_three_phase(view: View) -> Iterator[Finding]:
+    yield from (f for f in _overloaded(view) if f.rule == EARTH.name)
+
+
+def _overloaded(view: View) -> list[Finding]:
+    """What both rules about interrupting ratings find, looked for once for each version of the model."""
+    return view.studies.once("interrupting", lambda: list(_look_at_ratings(view)))
+
+
+def _look_at_ratings(view: View) -> Iterator[Finding]:
+    studies = view.studies.stated()
+    for equipment in _in_order(view):
+        if equipment.kind in BOARDS or _is_fused(equipment):
+            yield from _board(view, equipment, studies)
+    for feeder in view.model.feeders.values():
+        if feeder.body.number("rated") is not None:
+            yield from _device(view, feeder, studies)
+
+
+def _in_order(view: View) -> list[Equipment]:
+    return sorted(view.model.equipment.values(), key=lambda e: (e.block.file, e.block.first_line, e.name))
+
+
+def _is_fused(equipment: Equipment) -> bool:
+    return equipment.kind == "disconnect" and ("fused" in equipment.body.flags or "fuse" in equipment.body.facts)
+
+
+def _board(view: View, equipment: Equipment, studies: list[StateStudy]) -> Iterator[Finding]:
+    body, name = equipment.body, equipment.name
+    rated = body.number("series") or body.number("rated")
+    key = "series" if body.number("series") is not None else "rated"
+    device = _device_kind(equipment.kind, body)
+    worst = _worst(studies, lambda f: f.bus(name), rated, device)
+    if worst is None:
+        return
+    if rated is None:
+        if equipment.kind in BOARDS and body.number("withstand") is None:
+            yield INTERRUPTING.finding(
+                equipment.place,
+                f"{_ka(worst[1])} may flow in a fault at `{name}`{worst[0].when}, and it states no `rated`",
+                severity=Severity.GAP,
+                found=f"{_ka(worst[1])} ({_KINDS[worst[0].fault.kind]}), no rating written",
+                needed="`rated`, from the nameplate or the order",
+                change=f"Write what `{name}` is rated for, such as `rated {_standard_ka(worst[1])} kA`.",
+                subject=name,
+            )
+        return
+    place = equipment.place_of(key)
+    fixes = _higher(equipment, key, worst[1])
+    yield from _judge(view, name, place, rated, worst, fixes, studies, lambda f: f.bus(name), device)
+
+
+def _device(view: View, feeder: Feeder, studies: list[StateStudy]) -> Iterator[Finding]:
+    body = feeder.body
+    rated = body.number("rated")
+    assert rated is not None
+    device = "fuse" if "fuse" in body.facts else "molded-case breaker"
+
+    def at(faults: FaultView) -> Bus | None:
+        ends = faults.built.ends.get(feeder.key)
+        return ends[0] if ends is not None else None
+
+    worst = _worst(studies, at, rated, device)
+    if worst is None:
+        return
+    fact = body.facts["rated"]
+    place = Place(feeder.block, fact.span)
+    text = f"rated {_standard_ka(worst[1])} kA"
+    fixes = (Fix(f"Choose a device that interrupts {_standard_ka(worst[1])} kA", (replace(place, text),), Safety.LOOK),)
+    yield from _judge(view, feeder.key, place, rated, worst, fixes, studies, at, device)
+
+
+def _worst(
+    studies: list[StateStudy], at: object, rated: float | None, device: str, kinds: tuple[str, ...] | None = None
+) -> tuple[WorstFault, float] | None:
+    """The fault with the hardest duty at a place in any state, and that duty in A."""
+    from wyeline_linter.studies.scenarios import WorstFault
+
+    best: tuple[WorstFault, float] | None = None
+    for study in studies:
+        faults = study.largest
+        bus = at(faults)  # type: ignore[operator]
+        if bus is None:
+            continue
+        for fault in faults.at_bus(bus).values():
+            if fault.amperes is None or (kinds is not None and fault.kind not in kinds):
+                continue
+            duty = _duty(faults, fault, rated, device)
+            if best is None or duty > best[1] * (1 + 1e-9):
+                best = WorstFault(fault, faults, study.state), duty
+    return best
+
+
+def _duty(faults: FaultView, fault: FaultCurrent, rated: float | None, device: str) -> float:
+    """The current to compare with a rating: times the multiplying factor of the device's test under US practice."""
+    from wyeline_linter.circuit import ansi
+
+    amperes = fault.amperes or 0.0
+    if faults.practice != "us" or fault.x_over_r is None or rated is None:
+        return amperes
+    return ansi.duty(amperes, fault.x_over_r, device, rated)  # type: ignore[arg-type]
+
+
+def _judge(
+    view: View,
+    name: str,
+    place: Place,
+    rated: float,
+    worst: tuple[WorstFault, float],
+    fixes: tuple[Fix, ...],
+    studies: list[StateStudy],
+    at: object,
+    device: str,
+) -> Iterator[Finding]:
+    found, duty = worst
+    if duty <= rated * (1 + 1e-6):
+        return
+    legs = _worst(studies, at, rated, device, ("three-phase", "line-line"))
+    only_earth = legs is not None and legs[0].fault.kind == "three-phase" and legs[1] <= rated * (1 + 1e-6)
+    chosen = EARTH if only_earth else INTERRUPTING
+    amperes = found.fault.amperes or 0.0
+    kind = _KINDS[found.fault.kind]
+    factor = f", which counts as {_ka(duty)} at X/R {found.fault.x_over_r:.1f}" if duty > amperes * 1.005 else ""
+    beside = f"; three legs together give {_ka(legs[1])}" if only_earth and legs is not None else ""
+    yield chosen.finding(
+        place,
+        f"{_ka(amperes)} may flow in a fault at `{name}`{found.when}, and it is rated {_ka(rated)}",
+        found=f"{_ka(amperes)} ({kind}){factor}{beside}",
+        needed=f"{_ka(duty)} or more",
+        change=f"Choose equipment rated {_standard_ka(duty)} kA, or limit the fault ahead of it "
+        "(longer wires, more impedance, a current-limiting device as tested).",
+        subject=name,
+        fixes=fixes,
+    )
+
+
+def _device_kind(kind: str, body: Body) -> str:
+    if "fuse" in body.facts or "fused" in body.flags:
+        return "fuse"
+    return "power breaker" if kind == "switchgear" else "molded-case breaker"
+
+
+def _ka(amperes: float) -> str:
+    return f"{amperes / 1000:.3g} kA"
+
+
+def _standard_ka(amperes: float) -> str:
+    above = [k for k in STANDARD_KA if 1000 * k >= amperes]
+    return f"{above[0] if above else amperes / 1000:g}"
+
+
+def _higher(equipment: Equipment, key: str, amperes: float) -> tuple[Fix, ...]:
+    text = f"{key} {_standard_ka(amperes)} kA"
+    place = equipment.place_of(key)
+    edit: Edit = (
+        replace(place, text)
+        if place.block is equipment.block
+        else append_phrase(equipment.block, equipment.statement.head.line, text)
+    )
+    return (Fix(f"Choose `{equipment.name}` rated {_standard_ka(amperes)} kA", (edit,), Safety.LOOK),)
+
+
+WITHSTAND = rule(
+    name="withstand-too-low",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="study",
+    summary="A fault current is larger than what busbars, a busway or a transfer switch bear until it is cleared.",
+    why="The forces of a fault grow with the square of its current; beyond the rating they bend bars and weld contacts.",
+    clause={"us": "110.10, 408.6", "iec": "61439-1"},
+    wrong=_PROJECT
+    + _SUPPLY
+    + "switchboard DP 480Y/277  bus 400 A, rated 25 kA\ntransfer ATS-1 260 A 3p, rated 10 kA\n"
+    "feeder DP -> ATS-1.normal  250 A 3p  3x250kcmil + N 250kcmil + G #4 Cu THWN-2  5 m  in 2-1/2 inch EMT\n",
+    right=_PROJECT
+    + _SUPPLY
+    + "switchboard DP 480Y/277  bus 400 A, rated 25 kA\ntransfer ATS-1 260 A 3p, rated 30 kA\n"
+    "feeder DP -> ATS-1.normal  250 A 3p  3x250kcmil + N 250kcmil + G #4 Cu THWN-2  5 m  in 2-1/2 inch EMT\n",
+    mends=True,
+)
+
+
+@WITHSTAND.check
+def withstand_too_low(view: View) -> Iterator[Finding]:
+    from wyeline_linter.studies.scenarios import worst_fault
+
+    studies = view.studies.stated()
+    for equipment in _in_order(view):
+        name, body = equipment.name, equipment.body
+        keys = ["withstand", "peak"] if equipment.kind in BOARDS or equipment.kind in _CARRIERS else []
+        if equipment.kind in _CARRIERS or (equipment.kind == "disconnect" and not _is_fused(equipment)):
+            keys.append("rated")
+        keys = [key for key in keys if body.number(key) is not None]
+        if not keys:
+            continue
+        worst = worst_fault(studies, lambda f, name=name: f.worst(name))  # type: ignore[misc]
+        if worst is None or worst.fault.amperes is None:
+            continue
+        for key in keys:
+            rated = body.number(key)
+            assert rated is not None
+            amperes = worst.fault.amperes
+            if key == "peak":
+                peak = worst.faults.peak_a(worst.fault)
+                if peak is None:
+                    continue
+                amperes = peak
+            if amperes > rated * (1 + 1e-6):
+                yield _too_weak(equipment, key, rated, amperes, worst)
+
+
+def _too_weak(equipment: Equipment, key: str, rated: float, amperes: float, worst: WorstFault) -> Finding:
+    name = equipment.name
+    word = "a first peak of " if key == "peak" else ""
+    return WITHSTAND.finding(
+        equipment.place_of(key),
+        f"{word}{_ka(amperes)} may flow in a fault at `{name}`{worst.when}, and it bears {_ka(rated)}",
+        found=f"{word}{_ka(amperes)} ({_KINDS[worst.fault.kind]})",
+        needed=f"`{key}` of {_ka(amperes)} or more",
+        change=f"Choose `{name}` for {_standard_ka(amperes)} kA, or have it protected by a device with which it was "
+        "tested for more.",
+        subject=name,
+        fixes=_higher(equipment, key, amperes),
+    )
+
+
+SERIES = rule(
+    name="series-rating-unproven",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="study",
+    summary="A series rating is used where it was not tested to hold: too many motors feed the fault behind it.",
+    why="Motors between the two devices add current that only the weaker one sees, which the test did not include.",
+    basis="us",
+    clause={"us": "240.86(C)"},
+    wrong=_PROJECT
+    + _SUPPLY
+    + "panel DP 480Y/277  bus 400 A, main 400 A, rated 14 kA, series 35 kA\n"
+    "motor P-1 460 3ph  150 hp, pf 0.88, eff 95 %, lra 1085 A\n"
+    "feeder DP -> P-1  400 A 3p  3#4/0 + G #3 Cu THWN-2  12 m  in 2-1/2 inch EMT\n",
+    right=_PROJECT
+    + _SUPPLY
+    + "panel DP 480Y/277  bus 400 A, main 400 A, rated 35 kA\n"
+    "motor P-1 460 3ph  150 hp, pf 0.88, eff 95 %, lra 1085 A\n"
+    "feeder DP -> P-1  400 A 3p  3#4/0 + G #3 Cu THWN-2  12 m  in 2-1/2 inch EMT\n",
+)
+SERIES_MOTOR_SHARE = 0.01
+"""Motor full-load current that a series rating allows, as a share of the lower rating (NEC 240.86(C))."""
+
+
+@SERIES.check
+def series_rating_unproven(view: View) -> Iterator[Finding]:
+    from wyeline_linter.studies.scenarios import worst_fault
+
+    studies = view.studies.stated()
+    for equipment in _in_order(view):
+        series, rated, name = equipment.body.number("series"), equipment.body.number("rated"), equipment.name
+        if series is None or rated is None or equipment.kind not in BOARDS:
+            continue
+        worst = worst_fault(studies, lambda f, name=name: f.worst(name))  # type: ignore[misc]
+        if worst is None or (worst.fault.amperes or 0.0) <= rated:
+            continue
+        amperes = _motor_amperes(view, name)
+        if amperes > SERIES_MOTOR_SHARE * rated:
+            yield SERIES.finding(
+                equipment.place_of("series"),
+                f"motors of {amperes:.0f} A feed the fault behind `{name}`, whose series rating bears "
+                f"{SERIES_MOTOR_SHARE * rated:.0f} A of them",
+                found=f"{amperes:.0f} A of motors, {_ka(worst.fault.amperes or 0.0)} of fault current",
+                needed=f"motors of {100 * SERIES_MOTOR_SHARE:g} % of {_ka(rated)} at the most",
+                change="Choose devices that interrupt the whole fault current by themselves.",
+                subject=name,
+            )
+
+
+def _motor_amperes(view: View, board: str) -> float:
+    """Full-load amperes of the motors on a board and one feeder away."""
+    study = view.studies.normal
+    total = 0.0
+    for name in (board, *(f.target.name for f in view.feeders_out_of(board))):
+        system = study.book.system(name)
+        for parts in study.loads_at.get(name, {}).values():
+            if system is None or parts[0].category != "motor":
+                continue
+            wires = {c for load in parts for c in load.pair}
+            volts = system.distance(*parts[0].pair)
+            total += sum(abs(load.va) for load in parts) / volts / (3**0.5 if len(wires) == 3 else 1.0)
+    return total
+
+
+INPUTS = rule(
+    name="fault-inputs-missing",
+    since="0.1",
+    severity=Severity.GAP,
+    scope="study",
+    summary="A source lacks the data without which no fault current below it can be told.",
+    why="A missing figure is not a small one: nothing is calculated from it, and nothing is compared.",
+    clause={"us": "110.24", "iec": "60909-0"},
+    wrong=_PROJECT
+    + "utility UTIL 208Y/120  fault 10 kA, fault-min 8 kA\npanel DP 208Y/120  bus 225 A, rated 14 kA\n"
+    "feeder UTIL -> DP  225 A 3p  3#4/0 + N #4/0 + G #4 Cu THWN-2  6 m  in 2-1/2 inch EMT\n",
+    right=_PROJECT
+    + "utility UTIL 208Y/120  fault 10 kA, fault-min 8 kA, x/r 4\npanel DP 208Y/120  bus 225 A, rated 14 kA\n"
+    "feeder UTIL -> DP  225 A 3p  3#4/0 + N #4/0 + G #4 Cu THWN-2  6 m  in 2-1/2 inch EMT\n",
+)
+LENGTH = rule(
+    name="length-missing",
+    since="0.1",
+    severity=Severity.GAP,
+    scope="study",
+    summary="The length of a feeder is not written, so nothing below it has a fault current or a voltage under load.",
+    why="A length that is guessed makes one figure too good and the other too bad; only the drawing knows it.",
+    wrong=_PROJECT + _SUPPLY.replace("  6 m", "") + "panel DP 480Y/277  bus 400 A, rated 25 kA\n",
+    right=_PROJECT + _SUPPLY + "panel DP 480Y/277  bus 400 A, rated 25 kA\n",
+)
+IMPEDANCE = rule(
+    name="impedance-missing",
+    since="0.1",
+    severity=Severity.GAP,
+    scope="study",
+    summary="A transformer or a feeder lacks the data for its impedance, so nothing below it can be told.",
+    why="Without the impedance there is no fault current and no voltage under load below; it is read on the nameplate.",
+    wrong=_PROJECT
+    + "utility UTIL 480 3ph  fault 30 kA, fault-min 25 kA, x/r 6\ntransformer TX-1 480 3ph -> 208Y/120  45 kVA, x/r 2\n"
+    "feeder UTIL -> TX-1  70 A 3p  3#4 + G #8 Cu THWN-2  5 m  in 1 inch EMT\n",
+    right=_PROJECT
+    + "utility UTIL 480 3ph  fault 30 kA, fault-min 25 kA, x/r 6\n"
+    "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4 %, x/r 2\n"
+    "feeder UTIL -> TX-1  70 A 3p  3#4 + G #8 Cu THWN-2  5 m  in 1 inch EMT\n",
+)
+
+
+@INPUTS.check
+def fault_inputs_missing(view: View) -> Iterator[Finding]:
+    yield from (f for f in _lacking(view) if f.rule == INPUTS.name)
+
+
+@LENGTH.check
+def length_missing(view: View) -> Iterator[Finding]:
+    yield from (f for f in _lacking(view) if f.rule == LENGTH.name)
+
+
+@IMPEDANCE.check
+def impedance_missing(view: View) -> Iterator[Finding]:
+    yield from (f for f in _lacking(view) if f.rule == IMPEDANCE.name)
+
+
+def _lacking(view: View) -> list[Finding]:
+    return view.studies.once("missing", lambda: list(_facts_missing(view)))
+
+
+def _facts_missing(view: View) -> Iterator[Finding]:
+    """Every lacking fact once, at its own place: what hangs on it below stays silent."""
+    from wyeline_linter.studies.case import Lack, Missing
+
+    found: dict[tuple[str, str], Missing] = {}
+    for study in view.studies.stated():
+        for missing in study.missing():
+            found.setdefault((missing.subject, missing.text), missing)
+    chosen = {Lack.LENGTH: LENGTH, Lack.IMPEDANCE: IMPEDANCE}
+    without_basis = []
+    by_subject: dict[tuple[str, str], list[Missing]] = {}
+    for missing in found.values():
+        if view.basis is None and missing.lack is Lack.IMPEDANCE and missing.text.startswith("the project names no"):
+            without_basis.append(missing)
+            continue
+        by_subject.setdefault((missing.subject, chosen.get(missing.lack, INPUTS).name), []).append(missing)
+    for (subject, _), group in by_subject.items():
+        first = group[0]
+        smallest = all(m.lack is Lack.SMALLEST for m in group)
+        earth = all(m.lack is Lack.EARTH for m in group)
+        below = "the smallest faults" if smallest else "faults to earth" if earth else "faults and voltages"
+        yield chosen.get(first.lack, INPUTS).finding(
+            first.place,
+            listed([m.text for m in group], "and"),
+            found="; ".join(m.text for m in group),
+            needed="; ".join(dict.fromkeys(m.needed for m in group)),
+            change=f"Write {listed([m.needed for m in group], 'and')}; until then {below} from here on are not known.",
+            subject=subject,
+        )
+    if without_basis:
+        first = min(without_basis, key=lambda m: (m.place.file, m.place.row))
+        count = len(without_basis)
+        yield IMPEDANCE.finding(
+            first.place,
+            f"the project names no basis, so no table gives the resistance of {count} feeder{'s' * (count > 1)}",
+            found=listed([f"`{m.subject}`" for m in without_basis[:3]], "and") + (" and more" if count > 3 else ""),
+            needed="`basis us-2023` or `basis iec`, or `resistance` and `reactance` at each feeder",
+            change="Write the basis in the project block; its tables then give resistance and reactance by size.",
+            subject=first.subject,
+        )
+
+
+MOTORS = rule(
+    name="motor-contribution-missing",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="study",
+    summary="Motors that matter for a fault state neither their reactance nor their locked-rotor current.",
+    why="Running motors feed a fault for its first cycles; here they are counted by a usual value for their size.",
+    basis="both",
+    clause={"us": "110.9", "iec": "60909-0"},
+    wrong=_PROJECT
+    + _SUPPLY
+    + "mcc DP 480 3ph  bus 600 A, rated 30 kA\nmotor P-1 460 3ph  75 hp, pf 0.87, eff 94 %\n"
+    "feeder DP -> P-1  200 A 3p  3#1 + G #6 Cu THWN-2  12 m  in 2 inch EMT\n",
+    right=_PROJECT
+    + _SUPPLY
+    + "mcc DP 480 3ph  bus 600 A, rated 30 kA\nmotor P-1 460 3ph  75 hp, pf 0.87, eff 94 %, lra 543 A\n"
+    "feeder DP -> P-1  200 A 3p  3#1 + G #6 Cu THWN-2  12 m  in 2 inch EMT\n",
+)
+MOTORS_THAT_MATTER_W = 50 * HORSEPOWER_W
+"""Sum of motors on one board from which their contribution is worth its data (IEEE Std 141 draws a line at 50 hp)."""
+
+
+@MOTORS.check
+def motor_contribution_missing(view: View) -> Iterator[Finding]:
+    from wyeline_linter.studies.place_loads import adds_to_faults
+
+    study = view.studies.normal
+    boards: dict[str, list[tuple[float, str, Place]]] = {}
+    for name in study.connectivity.order:
+        equipment = view.equipment(name)
+        if equipment is None:
+            continue
+        if equipment.kind == "motor" and name in study.loads_at:
+            above = study.connectivity.supplier.get(name, "")
+            _note_motor(boards, above, name, equipment.body, equipment.place, adds_to_faults)
+        for placed in equipment.circuits:
+            if "motor" in placed.circuit.body.flags and placed.key in study.loads_at.get(name, {}):
+                place = Place(placed.block, placed.circuit.place.span)
+                _note_motor(boards, name, f"{name} {placed.key}", placed.circuit.body, place, adds_to_faults)
+    for board, motors in boards.items():
+        total = sum(watts for watts, _, _ in motors)
+        if total < MOTORS_THAT_MATTER_W:
+            continue
+        motors.sort(key=lambda m: -m[0])
+        names = listed([f"`{m[1]}`" for m in motors[:3]], "and") + (" and smaller ones" if len(motors) > 3 else "")
+        yield MOTORS.finding(
+            motors[0][2],
+            f"{total / HORSEPOWER_W:.0f} hp of motors on `{board}` state no locked-rotor current: {names}",
+            found=f"{total / 1000:.0f} kW of motors counted by a usual reactance",
+            needed="`lra` or `subtransient` of the larger ones",
+            change="Write `lra` from the nameplates of the larger motors.",
+            subject=motors[0][1],
+        )
+
+
+def _note_motor(
+    boards: dict[str, list[tuple[float, str, Place]]], board: str, name: str, body: Body, place: Place, adds: object
+) -> None:
+    watts = body.number("power")
+    if watts is None or not adds(body) or "lra" in body.facts or "subtransient" in body.facts:  # type: ignore[operator]
+        return
+    boards.setdefault(board, []).append((watts * (body.number("count") or 1.0), name, place))
+
+
+CEILING = rule(
+    name="upper-bound-used",
+    since="0.1",
+    severity=Severity.ADVICE,
+    scope="study",
+    summary="A supply is taken as unlimited, so every largest fault below it is a ceiling.",
+    why="A ceiling is good for choosing ratings and useless for trip checks: a real fault may be far smaller.",
+    wrong=_PROJECT
+    + "utility UTIL 480 3ph  infinite, fault-min 15 kA, x/r 6\n"
+    "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4 %, x/r 2\n"
+    "feeder UTIL -> TX-1  70 A 3p  3#4 + G #8 Cu THWN-2  5 m  in 1 inch EMT\n",
+    right=_PROJECT
+    + "utility UTIL 480 3ph  fault 22 kA, fault-min 15 kA, x/r 6\n"
+    "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4 %, x/r 2\n"
+    "feeder UTIL -> TX-1  70 A 3p  3#4 + G #8 Cu THWN-2  5 m  in 1 inch EMT\n",
+)
+
+
+@CEILING.check
+def upper_bound_used(view: View) -> Iterator[Finding]:
+    from wyeline_linter.studies.source_impedance import is_unlimited
+
+    for equipment in _in_order(view):
+        if equipment.kind == "utility" and is_unlimited(equipment):
+            yield CEILING.finding(
+                equipment.place_of("infinite"),
+                f"`{equipment.name}` is taken as unlimited: every largest fault below it is a ceiling",
+                found="no fault level of the utility",
+                needed="its letter with the largest and the smallest fault level",
+                change="Ask the utility for both fault levels and X/R, and write them.",
+                subject=equipment.name,
+            )

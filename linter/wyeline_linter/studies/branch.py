@@ -1,0 +1,85 @@
+"""Voltage drop in the circuits of a board, by the hand formula: their loads stand on the board's bus in the circuit."""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING, NamedTuple
+
+from wyeline_grammar.linking import Equipment, Place, PlacedCircuit
+from wyeline_linter.studies.case import Case
+from wyeline_linter.studies.line_impedance import LineData, conduit_of, line_data
+from wyeline_linter.systems import NEUTRAL, System
+
+if TYPE_CHECKING:
+    from wyeline_linter.loads.leaf_loads import LeafLoad
+    from wyeline_linter.studies.study import StateStudy
+
+
+class BranchDrop(NamedTuple):
+    """The drop of one circuit: V, the part of nominal, and what it was worked out from."""
+
+    circuit: PlacedCircuit
+    volts: float
+    part: float
+    amperes: float
+    power_factor: float
+    nominal_v: float
+    wiring: str
+    """``three-phase``, ``line-line`` or ``line-neutral``."""
+    data: LineData
+
+
+def branch_drops(study: StateStudy, board: Equipment) -> list[BranchDrop]:
+    """The drops of a board's circuits whose wires, length and load are written."""
+    bus = study.built(Case.FLOW).bus.get(board.name)
+    if bus is None or not board.circuits:
+        return []
+    system = study.built(Case.FLOW).system_at[bus.name]
+    loads = study.loads_at.get(board.name, {})
+    found = []
+    for placed in board.circuits:
+        body = placed.circuit.body
+        parts = loads.get(placed.key)
+        if not parts or body.conductors is None or "with" in body.facts:
+            continue
+        drop = _drop(study, board, placed, parts, system)
+        if drop is not None:
+            found.append(drop)
+    return found
+
+
+def _drop(
+    study: StateStudy, board: Equipment, placed: PlacedCircuit, parts: list[LeafLoad], system: System
+) -> BranchDrop | None:
+    body = placed.circuit.body
+    legs = tuple(dict.fromkeys(c for load in parts for c in load.pair if c != NEUTRAL))
+    neutral = any(NEUTRAL in load.pair for load in parts)
+    data = line_data(
+        body,
+        key=f"{board.name} {placed.key}",
+        place=Place(placed.block, placed.circuit.place.span),
+        legs=len(legs),
+        neutral=neutral,
+        chosen=study.view.tables,
+        case=Case.FLOW,
+        conduit=conduit_of(body.raceway, study.stuff_of),
+    )
+    if data.leg is None:
+        return None
+    worst = max(parts, key=lambda load: abs(load.va))
+    pair = worst.pair
+    nominal = system.distance(*pair)
+    if len(legs) == 3 and not neutral:
+        va = sum((load.va for load in parts), 0j)
+        amperes, wiring, ohm = abs(va) / nominal / math.sqrt(3.0), "three-phase", math.sqrt(3.0) * data.leg
+    else:
+        va, amperes = worst.va, abs(worst.va) / nominal
+        wiring = "line-neutral" if NEUTRAL in pair else "line-line"
+        back = data.neutral if wiring == "line-neutral" else data.leg
+        if back is None:
+            return None
+        ohm = data.leg + back
+    pf = va.real / abs(va) if va else 1.0
+    sine = va.imag / abs(va) if va else 0.0
+    volts = amperes * (ohm.real * pf + ohm.imag * sine)
+    return BranchDrop(placed, volts, volts / nominal, amperes, pf, nominal, wiring, data)

@@ -1,0 +1,95 @@
+"""Which switch states are looked at, and the worst value among them with the state that causes it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import replace
+from typing import TYPE_CHECKING, NamedTuple
+
+from wyeline_linter.network import NORMAL, NORMAL_STATE, Network, SwitchState, build, makes_system
+from wyeline_linter.studies.fault import FaultCurrent, FaultView
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+    from wyeline_linter.studies.study import StateStudy
+
+EMERGENCY = "emergency"
+
+
+class WorstFault(NamedTuple):
+    """The fault current that decides at a place, with the switch state in which it flows."""
+
+    fault: FaultCurrent
+    faults: FaultView
+    state: SwitchState
+
+    @property
+    def when(self) -> str:
+        """`` in "Grid lost"``, or nothing as normal."""
+        return when(self.state)
+
+
+def when(state: SwitchState) -> str:
+    """The words for a switch state behind a figure."""
+    return "" if state.name == NORMAL_STATE.name else f' in "{state.name}"'
+
+
+def worst_fault(
+    studies: Iterable[StateStudy], read: Callable[[FaultView], FaultCurrent | None], *, largest: bool = True
+) -> WorstFault | None:
+    """The largest (or smallest) fault current that ``read`` gives in any of the switch states."""
+    found: WorstFault | None = None
+    for study in studies:
+        faults = study.largest if largest else study.smallest
+        fault = read(faults)
+        if fault is None or fault.amperes is None:
+            continue
+        amperes = found.fault.amperes if found is not None else None
+        # A later state decides only where it differs by more than the last digits.
+        if amperes is None or (
+            fault.amperes > amperes * (1 + 1e-9) if largest else fault.amperes < amperes * (1 - 1e-9)
+        ):
+            found = WorstFault(fault, faults, study.state)
+    return found
+
+
+def losses(view: View) -> list[SwitchState]:
+    """The states that nobody writes down: each source lost, each transformer out, every transfer following.
+
+    Named ``without NAME``. What the model states itself (scenarios) is not among them.
+    """
+    network = view.network_in(NORMAL_STATE) if view.network.state != NORMAL_STATE else view.network
+    states = []
+    for name in sorted(network.root):
+        equipment = view.model.equipment[name]
+        feeder = network.supply.get(name)
+        if makes_system(equipment) and equipment.kind != "battery":
+            states.append(transferred(view, replace(NORMAL_STATE, name=f"without {name}", off=frozenset({name}))))
+        elif equipment.kind == "transformer" and feeder is not None:
+            opened = frozenset({feeder.key})
+            states.append(transferred(view, replace(NORMAL_STATE, name=f"without {name}", open_feeders=opened)))
+    return states
+
+
+def transferred(view: View, state: SwitchState) -> SwitchState:
+    """The same state with every transfer switch on its alternate input where its normal one is dead and that one is not."""
+    switches = [e.name for e in view.model.equipment.values() if e.kind == "transfer"]
+    for _ in range(len(switches) + 1):
+        network = build(view.model, state)
+        moved = dict(state.transfer)
+        for name in switches:
+            if state.port_of(name) == NORMAL and not _live(view, network, name, NORMAL):
+                if _live(view, network, name, EMERGENCY):
+                    moved[name] = EMERGENCY
+        if moved == dict(state.transfer):
+            break
+        state = replace(state, transfer=tuple(sorted(moved.items())))
+    return state
+
+
+def _live(view: View, network: Network, name: str, port: str) -> bool:
+    return any(
+        network.fed(feeder.source.name) and network.state.closed(feeder)
+        for feeder in view.feeders_into(name)
+        if (feeder.target.port or NORMAL) == port
+    )

@@ -1,0 +1,100 @@
+"""What a motor does to the voltage while it starts: its locked-rotor impedance across the circuit, before and after."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.linking import Equipment
+from wyeline_grammar.model import Body
+from wyeline_linter.circuit import Bus
+from wyeline_linter.circuit.nameplate import locked_rotor_z
+from wyeline_linter.network import Network
+
+if TYPE_CHECKING:
+    from wyeline_linter.loads.leaf_loads import LeafLoad
+    from wyeline_linter.studies.study import StateStudy
+
+SOFT = frozenset({"VFD", "soft-start", "RVSS", "RVNR", "YD", "star-delta", "autotransformer", "part-winding", "two-speed"})
+"""Starters that keep the start current down; how far is their maker's figure, so no dip is worked out for them."""
+LOCKED_ROTOR_RATIO = 6.0
+"""Locked-rotor over full-load current where neither `lra` nor a code letter is written (common practice)."""
+LOCKED_ROTOR_PF = 0.30
+"""Power factor of a motor at standstill (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Start:
+    """A motor start: amperes drawn, what is left of the voltage at its terminals as a part of the voltage before."""
+
+    name: str
+    locked_rotor_a: float
+    assumed: bool
+    drawn_a: float
+    kept: float
+    bus: Bus
+    tied: tuple[str, ...]
+    z_ohm: complex
+
+    @property
+    def dip(self) -> float:
+        return 1.0 - self.kept
+
+
+def starts_direct(body: Body) -> bool:
+    """Whether a motor is switched straight onto the supply."""
+    return body.text("starter") not in SOFT
+
+
+def start_of(study: StateStudy, equipment: Equipment, parts: list[LeafLoad]) -> Start | None:
+    """The start of one motor (the largest unit of it), or None where that cannot be told."""
+    faults = study.starting
+    bus = faults.built.bus.get(equipment.name)
+    if bus is None or faults.study is None or faults.bus_reasons(bus) or not parts:
+        return None
+    tied = tuple(dict.fromkeys(c for load in parts for c in load.pair))
+    system = faults.built.system_at[bus.name]
+    volts = system.distance(tied[0], tied[1])
+    phases = 3 if len(tied) == 3 else 1
+    count = equipment.body.number("count") or 1.0
+    va = sum(abs(load.va) for load in parts) / count
+    lra = parts[0].locked_rotor_a
+    running = va / volts / (3**0.5 if phases == 3 else 1.0)
+    amperes = LOCKED_ROTOR_RATIO * running if lra is None else lra
+    if amperes <= 0:
+        return None
+    z = locked_rotor_z(volts, amperes, LOCKED_ROTOR_PF, phases)
+    fault = faults.study.buses([bus], tied, z)[0]
+    if fault.current_a is None:
+        return None
+    before = volts / (3**0.5 if phases == 3 else 1.0)
+    return Start(
+        equipment.name, amperes, lra is None, fault.current_a, fault.current_a * abs(z) / before, bus, tied, z
+    )
+
+
+def kept_elsewhere(study: StateStudy, start: Start, names: list[str]) -> dict[str, float]:
+    """What is left of the voltage at other boards while the motor starts, worst pair of conductors, as a part."""
+    faults = study.starting
+    if faults.study is None:
+        return {}
+    fault = faults.study.buses([start.bus], start.tied, start.z_ohm)[0]
+    during = faults.study.during(start.bus, fault)
+    found: dict[str, float] = {}
+    for name in names:
+        bus = faults.built.bus.get(name)
+        if bus is None or faults.bus_reasons(bus):
+            continue
+        system = faults.built.system_at[bus.name]
+        pairs = [(a, b) for k, a in enumerate(system.conductors) for b in system.conductors[k + 1 :]]
+        kept = [
+            abs(during.v[bus[a]] - during.v[bus[b]]) / nominal for a, b in pairs if (nominal := system.distance(a, b)) > 1e-6
+        ]
+        if kept:
+            found[name] = float(min(kept))
+    return found
+
+
+def boards_above(network: Network, name: str) -> list[str]:
+    """The equipment that a motor shares its supply with, nearest first."""
+    return list(network.above(name))
