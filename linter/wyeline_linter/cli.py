@@ -7,6 +7,8 @@ Exit codes: 0 nothing at or above the threshold, 1 findings, 2 usage or unreadab
 from __future__ import annotations
 
 import argparse
+import contextlib
+import errno
 import importlib
 import os
 import sys
@@ -14,7 +16,7 @@ from collections.abc import Sequence
 
 from wyeline_linter.commands import COMMANDS
 
-EXIT_OK, EXIT_FINDINGS, EXIT_USAGE, EXIT_FAULT = 0, 1, 2, 3
+EXIT_OK, EXIT_FINDINGS, EXIT_USAGE, EXIT_FAULT, EXIT_INTERRUPTED = 0, 1, 2, 3, 130
 _MODULES = {"format": "format_files"}
 
 
@@ -39,7 +41,14 @@ def _module(name: str):  # type: ignore[no-untyped-def]  # a module of the packa
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command; returns the exit code. Never lets a traceback reach the user."""
-    words = list(sys.argv[1:] if arguments is None else arguments)
+    try:
+        return _main(list(sys.argv[1:] if arguments is None else arguments))
+    except KeyboardInterrupt:
+        print("wyeline: interrupted; nothing was changed half-way", file=sys.stderr)
+        return EXIT_INTERRUPTED
+
+
+def _main(words: list[str]) -> int:
     chosen = next((w for w in words if not w.startswith("-")), None)
     parser = _parser(chosen if chosen in COMMANDS else "")
     try:
@@ -61,18 +70,22 @@ def _guarded(parsed: argparse.Namespace) -> int:
     from wyeline_grammar.sources import SourceError
 
     try:
-        return int(_module(parsed.command).run(parsed))
+        code = int(_module(parsed.command).run(parsed))
+        sys.stdout.flush()
+        return code
     except SourceError as error:
         print(f"wyeline: {error}", file=sys.stderr)
         return EXIT_USAGE
-    except KeyboardInterrupt:
-        print("wyeline: interrupted; nothing was changed half-way", file=sys.stderr)
-        return 130
     except BrokenPipeError:
         # The reader went away (`| head`): no fault, and nothing more to say.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        _drop_output()
         return EXIT_OK
     except Exception as fault:
+        outside = _outside_trouble(fault)
+        if outside is not None:
+            _drop_output()
+            print(f"wyeline: {outside}", file=sys.stderr)
+            return EXIT_USAGE
         if os.environ.get("WYELINE_DEBUG"):
             raise
         where = _where(fault)
@@ -82,6 +95,26 @@ def _guarded(parsed: argparse.Namespace) -> int:
             file=sys.stderr,
         )
         return EXIT_FAULT
+
+
+def _drop_output() -> None:
+    """What is still to be written goes nowhere: the interpreter must not stumble over it at the end."""
+    with contextlib.suppress(OSError, ValueError):
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+
+
+def _outside_trouble(fault: Exception) -> str | None:
+    """What the system refused, where that and no slip of ours is the reason."""
+    if not isinstance(fault, OSError):
+        return None
+    try:
+        os.getcwd()
+    except OSError:
+        return "the working folder is gone"
+    full = (errno.ENOSPC, errno.EFBIG, errno.EIO, getattr(errno, "EDQUOT", errno.ENOSPC))
+    if fault.errno in full and fault.filename is None:
+        return f"the output could not be written ({fault.strerror})"
+    return None
 
 
 def _where(fault: BaseException) -> str:

@@ -134,24 +134,43 @@ def _errors(findings: Iterable[Finding]) -> int:
     return sum(1 for f in findings if f.severity is Severity.ERROR and f.allowed is None)
 
 
-def write_atomically(path: str, text: str) -> None:
-    """Put a text in the place of a file's, all or nothing, with the file's permissions. Raises SourceError."""
-    folder = os.path.dirname(os.path.abspath(path))
+def write_atomically(path: str, text: str, was: str | None = None) -> None:
+    """Put a text in the place of a file's, all or nothing, with the file's permissions; a link stays a link.
+
+    ``was`` is the text that the new one was made from. Raises SourceError where the file cannot be written, or no
+    longer holds that text.
+    """
+    target = os.path.realpath(path)
     temporary = None
     try:
-        handle, temporary = tempfile.mkstemp(dir=folder, prefix=".wyeline-", suffix=".tmp")
+        handle, temporary = tempfile.mkstemp(dir=os.path.dirname(target), prefix=".wyeline-", suffix=".tmp")
         with os.fdopen(handle, "w", encoding="utf-8", newline="") as file:
             file.write(text)
             file.flush()
             os.fsync(file.fileno())
         with contextlib.suppress(OSError):
-            os.chmod(temporary, os.stat(path).st_mode & 0o7777)
-        os.replace(temporary, path)
-    except OSError as error:
+            os.chmod(temporary, _permissions(target))
+        if was is not None and read_text(path) != was:
+            raise SourceError(path, "it was changed in the meantime; nothing was written, so run it again")
+        os.replace(temporary, target)
+        temporary = None
+    except (OSError, ValueError) as error:
+        reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
+        raise SourceError(path, f"it could not be written ({reason})") from None
+    finally:
         if temporary is not None:
             with contextlib.suppress(OSError):
                 os.unlink(temporary)
-        raise SourceError(path, f"it could not be written ({error.strerror or error})") from None
+
+
+def _permissions(path: str) -> int:
+    """Those of the file, or where there is none those that a new file gets."""
+    try:
+        return os.stat(path).st_mode & 0o7777
+    except FileNotFoundError:
+        mask = os.umask(0)
+        os.umask(mask)
+        return 0o666 & ~mask
 
 
 __all__ = ["Outcome", "OverlapError", "apply_edits", "choose", "fix_model", "read_text", "write_atomically"]

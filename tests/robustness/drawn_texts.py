@@ -14,13 +14,28 @@ from wyeline_grammar import vocabulary
 from wyeline_grammar.units import UNIT_SPELLINGS
 
 EXAMPLES = Path(__file__).parents[2] / "grammar" / "examples"
-ODD = (
-    ["9" * 5000, "9" * 400, "9" * 400 + " A", "9" * 5000 + "p", "9" * 5000 + "#8", "1" * 5000 + ",2", "3x0mm2"]
-    + ["#" + "9" * 5000, "0", "-0", "1e9", "1/0", "0/0", "0Y/0", "0 3ph", "1/3 hp", "..", "0..0", "99999999999999 MVA"]
-    + ['"', '""', '"".x', "\u201c", "[", "]", "[]", "[ABCN]", ",", ":", "+", "-", "->", "\u2192", "//", "///", "#", "`"]
-    + ["\t", "\r", "\x00", "\x0b", "\x1c", "\x85", "\xa0", "\u2028", "\ufeff", "\u00bd", "\u00b2", "\u0663", "\uff11"]
-    + ["\u00e9", "\u03a9", "\u00d7", "\u00b5A", "\U0001f600", "\u0130", "\u00df", "e\u0301", "\ud800"]
-)
+ODD = [
+    *("9" * 5000, "9" * 400, "9" * 400 + " A", "9" * 5000 + "p", "9" * 5000 + "#8", "1" * 5000 + ",2", "3x0mm2"),
+    *("#" + "9" * 5000, "0", "-0", "1e9", "1/0", "0/0", "0Y/0", "0 3ph", "1/3 hp", "..", "0..0", "9999999999 MVA"),
+    *('"', '""', '"".x', "\u201c", "[", "]", "[]", "[ABCN]", ",", ":", "+", "-", "->", "\u2192", "//", "///", "#", "`"),
+    *("\t", "\r", "\x00", "\x0b", "\x1c", "\x85", "\xa0", "\u2028", "\ufeff", "\u00bd", "\u00b2", "\u0663"),
+    *("\uff11", "\u00e9", "\u03a9", "\u00d7", "\u00b5A", "\U0001f600", "\u0130", "\u00df", "e\u0301", "\ud800"),
+    *(
+        "0 A",
+        "0 kVA",
+        "0 %",
+        "-5 %",
+        "0 m",
+        "1000000000 m",
+        "0 Hz",
+        "x/r 0",
+        "r/x 0",
+        "z 0 %",
+        "pf 0",
+        "eff 0 %",
+        "0 sets",
+    ),
+]
 """Words that parsers, number readers and slicing trip over."""
 
 
@@ -59,8 +74,20 @@ def text(rng: random.Random, most: int = 14) -> str:
     return rng.choice(["\n", "\n", "\n", "\r\n", "\r"]).join(lines)
 
 
+@lru_cache(maxsize=1)
+def small_models() -> list[str]:
+    """Whole models of one file, so that what needs a supply is reached too."""
+    return [path.read_text("utf-8") for path in sorted(EXAMPLES.glob("broken/*.wye"))]
+
+
 def model(rng: random.Random) -> dict[str, str]:
-    """Up to three files, with includes among them that may be circular."""
+    """A whole small model with a few damages, or up to three files with includes among them that may be circular."""
+    if rng.random() < 0.4:
+        lines = [*rng.choice(small_models()).split("\n"), *rng.choice(small_models()).split("\n")]
+        for _ in range(rng.randint(0, 4)):
+            at = rng.randrange(len(lines))
+            lines[at] = damaged(rng, lines[at])
+        return {f"{FOLDER}/site.wye": "\n".join(lines)}
     names = ["site", "b", "c"][: rng.randint(1, 3)]
     files = {}
     for name in names:

@@ -39,7 +39,7 @@ def reader_of(texts: Mapping[str, str]) -> Any:
     def read(path: str) -> str:
         if path not in texts:
             raise SourceError(path, "there is no such file")
-        return texts[path]
+        return texts[path].removeprefix("\ufeff")  # as reading a file does
 
     return read
 
@@ -53,7 +53,7 @@ def check_all(texts: Mapping[str, str]) -> list[Finding]:
     for text in texts.values():
         check_formatter(text)
     analysis = analysed(texts)
-    findings = analysis.findings()
+    findings = [*analysis.findings(), *analysis.study_findings()]
     for finding in findings:
         check_places(finding, analysis)
         check_words(finding)

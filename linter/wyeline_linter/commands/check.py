@@ -9,9 +9,8 @@ import os
 import sys
 
 from wyeline_grammar.sources import Files, SourceError, absolute, read_text, workspace_of
-from wyeline_linter import baseline as baselines
 from wyeline_linter.commands.roots import roots_of, wye_files
-from wyeline_linter.configuration import FILE_NAME, ConfigurationError
+from wyeline_linter.configuration import BASELINE_NAME, FILE_NAME, ConfigurationError
 from wyeline_linter.findings import Finding, Safety, Severity
 from wyeline_linter.judging import ConfigurationOf, Judged, judge
 from wyeline_linter.outputs import FORMATS, Results, summary, text
@@ -215,7 +214,7 @@ def _watch(arguments: argparse.Namespace) -> int:
             for each in wye_files(full) if os.path.isdir(full) else [full]:
                 _add_with_includes(each, found)
             beside = workspace_of(full if not os.path.isdir(full) else os.path.join(full, "x"))
-            found.update(dict.fromkeys(os.path.join(beside, name) for name in (FILE_NAME, baselines.FILE_NAME)))
+            found.update(dict.fromkeys(os.path.join(beside, name) for name in (FILE_NAME, BASELINE_NAME)))
         return list(found)
 
     includes: dict[str, tuple[tuple[int, int] | None, set[str]]] = {}

@@ -44,7 +44,7 @@ def run(arguments: argparse.Namespace) -> int:
         else:
             from wyeline_linter.fixing import write_atomically
 
-            write_atomically(path, made)
+            write_atomically(path, made, was=text)
             print(f"set {shown_path(path)}")
     return 2 if unread else int(changed > 0 and (arguments.check or arguments.diff))
 
