@@ -210,7 +210,7 @@ def _generator(equipment: Equipment, system: System, case: Case, practice: str |
         found.assumed.append(Assumption(name, f"x2 of `{name}` equal to its subtransient reactance", place))
     if x0 is not None:
         found.z0 = complex(r, x0 * base) * k_g
-    elif is_three_phase(system) and system.earthing.conductor is not None:
+    elif is_three_phase(system) and drives_neutral(system):
         text = f"`{name}` states no zero-sequence reactance (x0)"
         found.missing.append(Missing(Lack.EARTH, name, text, place, "`x0`, such as `x0 5 %`"))
     for key in ("subtransient", "transient", "x2", "x0", "x/r", "r/x", "sustained"):
