@@ -9,11 +9,11 @@ told as the whole group of changes that undoes it.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from wyeline_grammar.sources import SourceError
-from wyeline_linter.review.consequences import Consequence
-from wyeline_linter.review.documents import Piece, Version
+from wyeline_linter.review.consequences import Consequence, Kind
+from wyeline_linter.review.documents import CONFIGURATION, Piece, Version
 from wyeline_linter.review.physical import Change
 from wyeline_linter.review.snapshots import Snapshot, take
 
@@ -36,6 +36,8 @@ class Trials:
     new: Version
     changes: Sequence[Change]
     scenario: str | None = None
+    like: Snapshot | None = None
+    """The newer version judged, whose solved circuit serves every mixture with the same wiring."""
     left: int = MOST_TRIALS
     _kept: dict[frozenset[int], Snapshot | None] = field(default_factory=dict)
 
@@ -54,10 +56,17 @@ class Trials:
             self._kept[key] = self._judged(taken)
         return self._kept[key]
 
+    def judged(self, index: int) -> bool:
+        """Whether one change has been undone by itself already."""
+        return frozenset((index,)) in self._kept
+
     def _judged(self, taken: dict[Piece, Version]) -> Snapshot | None:
         new = self.new
+        configuration = new.configuration
+        if Piece(CONFIGURATION) in taken:  # the patterns of its paths are those of the newer version's folder
+            configuration = replace(self.old.configuration, path=configuration.path)
         try:
-            return take(new.root, new.reader(taken), new.workspace, self.scenario)
+            return take(new.root, new.reader(taken), new.workspace, self.scenario, configuration, self.like)
         except (SourceError, KeyError):
             return None
 
@@ -77,11 +86,17 @@ def explain(found: Sequence[Consequence], trials: Trials) -> None:
     if not indices or not found:
         return
     evidence = {id(c): _Evidence(group=indices) for c in found}
+    grave = [c for c in found if c.kind is not Kind.MOVED]
     if len(indices) <= ONE_BY_ONE:
         for i in indices:
-            _weigh(found, trials, (i,), evidence)
+            _weigh(grave, trials, (i,), evidence)
     else:
-        _halve(list(found), trials, indices, evidence)
+        _halve(grave, trials, indices, evidence)
+    # Figures that only moved are looked at in what was judged anyway: a site has thousands of them.
+    moved = [c for c in found if c.kind is Kind.MOVED]
+    for i in indices if moved else ():
+        if len(indices) <= ONE_BY_ONE or trials.judged(i):
+            _weigh(moved, trials, (i,), evidence)
     for consequence in found:
         _settle(consequence, evidence[id(consequence)], trials)
 
@@ -118,14 +133,12 @@ def _halve(found: list[Consequence], trials: Trials, group: tuple[int, ...], evi
 
 def _settle(consequence: Consequence, known: _Evidence, trials: Trials) -> None:
     if known.undone:
-        best = max(known.undone.values())
-        # A change that undoes everything says more than one that only brings it back below the limit.
-        chosen = sorted(
-            (i for i, share in known.undone.items() if share >= _PART * best), key=lambda i: -known.undone[i]
-        )
+        chosen = sorted(known.undone, key=lambda i: -known.undone[i])
     elif known.part:
         chosen = sorted(known.part, key=lambda i: -known.part[i])
         consequence.contributes = True
+    elif consequence.kind is Kind.MOVED:
+        chosen = []
     else:
         chosen = _smallest(consequence, known.group, trials)
         consequence.together = True

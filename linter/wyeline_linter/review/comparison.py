@@ -25,7 +25,8 @@ class Comparison:
     """One model in two versions.
 
     ``worse`` is sorted by gravity; ``better`` and ``moved`` hold what nobody has to worry about. ``gaps`` counts the
-    figures that are unknown in the newer version. ``bounded`` tells that not every cause could be looked for.
+    newer version's findings of figures that could not be calculated. ``bounded`` tells that not every cause could be
+    looked for.
     """
 
     model: str
@@ -63,7 +64,7 @@ def compare_sides(old: Side, new: Side, scenario: str | None) -> list[Comparison
 
 
 def _version(side: Side, root: str, *, there: bool) -> Version:
-    return Version(root, reading(side.files) if there else nothing, side.workspace(root))
+    return Version(root, reading(side.files) if there else nothing, side.workspace(root), side.configuration(root))
 
 
 def compare_versions(
@@ -79,12 +80,12 @@ def compare_versions(
     renamed = renames(old, new)
     if renamed:
         names = {r.old: r.new for r in renamed}
-        old = Version(old.root, renamed_reader(old.reader(), names), old.workspace)
+        old = Version(old.root, renamed_reader(old.reader(), names), old.workspace, old.configuration)
     result.changes = changes(old, new, renamed)
     before = _taken(old, scenario, old_label)
     after = _taken(new, scenario, new_label)
     found = consequences(before, after)
-    trials = Trials(old, new, result.changes, scenario)
+    trials = Trials(old, new, result.changes, scenario, after)
     explain(sorted(found, key=_by_gravity), trials)
     result.bounded = trials.left <= 0
     result.worse = _gathered(sorted((c for c in found if c.kind in WORSE), key=_by_gravity))
@@ -98,7 +99,7 @@ def compare_versions(
 
 def _taken(version: Version, scenario: str | None, label: str) -> Snapshot:
     try:
-        return take(version.root, version.reader(), version.workspace, scenario)
+        return take(version.root, version.reader(), version.workspace, scenario, version.configuration)
     except KeyError:
         raise SourceError(label, f"this version of the model has no scenario `{scenario}`") from None
 
@@ -144,5 +145,4 @@ def also(consequence: Consequence) -> str:
 
 
 def _gaps(snapshot: Snapshot) -> int:
-    unknown = sum(1 for m in snapshot.measures.values() if m.value is None)
-    return unknown + sum(1 for f in snapshot.findings if f.severity is Severity.GAP and f.allowed is None)
+    return sum(1 for f in snapshot.findings if f.severity is Severity.GAP and f.allowed is None)

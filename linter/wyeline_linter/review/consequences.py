@@ -129,6 +129,16 @@ def _partner(one: Consequence, told: dict[str, list[Consequence]]) -> Consequenc
 def _of_findings(old: Snapshot, new: Snapshot) -> Iterator[Consequence]:
     for key, finding in _extra(new, old):
         yield Consequence(Kind.FINDING, finding.severity, _subject(key), _headline(key, finding), _gone(key), finding)
+    for bare, finding in new.gravest.items():
+        before = old.gravest.get(bare)
+        if before is None or before.severity == finding.severity or new.counts[bare] > old.counts[bare]:
+            continue
+        if finding.severity > before.severity:
+            words = f"{_headline(bare, finding)}, {before.severity.word} before"
+            yield Consequence(Kind.FINDING, finding.severity, bare.subject, words, _less(bare, finding), finding)
+        else:
+            words = f"{_headline(bare, finding)}: {finding.severity.word} only, {before.severity.word} before"
+            yield Consequence(Kind.MENDED, before.severity, bare.subject, words, _more(bare, finding), finding)
     for key, finding in _extra(old, new):
         accepted = new.accepted.get(key._replace(words=""))
         if accepted is not None:
@@ -166,6 +176,24 @@ def _gone(key: FindingKey) -> Probe:
     def probe(snapshot: Snapshot) -> tuple[bool, float]:
         gone = key not in snapshot.failing if snapshot.counts[bare] else True
         return gone, float(gone)
+
+    return probe
+
+
+def _less(bare: FindingKey, finding: Finding) -> Probe:
+    def probe(snapshot: Snapshot) -> tuple[bool, float]:
+        found = snapshot.gravest.get(bare)
+        less = found is None or found.severity < finding.severity
+        return less, float(less)
+
+    return probe
+
+
+def _more(bare: FindingKey, finding: Finding) -> Probe:
+    def probe(snapshot: Snapshot) -> tuple[bool, float]:
+        found = snapshot.gravest.get(bare)
+        more = found is not None and found.severity > finding.severity
+        return more, float(more)
 
     return probe
 

@@ -17,6 +17,7 @@ from wyeline_grammar.linking import Model, feeder_name
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.sources import Files
 from wyeline_grammar.tokens import tokenize
+from wyeline_linter.configuration import DEFAULT, Configuration
 
 HEAD = ""
 """The part of a statement that is not one of its circuits."""
@@ -29,6 +30,10 @@ class Key(NamedTuple):
     sort: str
     name: str
     number: int = 1
+
+
+CONFIGURATION = Key("configuration", "")
+"""The configuration beside the model, which is exchanged as a whole."""
 
 
 class Piece(NamedTuple):
@@ -79,9 +84,12 @@ class Version:
     ``entries`` are in the order of files and lines.
     """
 
-    def __init__(self, root: str, read: Callable[[str], str], workspace: str) -> None:
+    def __init__(
+        self, root: str, read: Callable[[str], str], workspace: str, configuration: Configuration = DEFAULT
+    ) -> None:
         self.root = root
         self.workspace = workspace
+        self.configuration = configuration
         self._read = read
         self.files = Files(read)
         self.model = Model(root, self.files, workspace)

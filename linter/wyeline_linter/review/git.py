@@ -89,8 +89,16 @@ class Tree:
         """Where a file of the tree would lie on this machine."""
         return os.path.join(self.top, *name.split("/"))
 
+    def has(self, path: str) -> bool:
+        """Whether the revision has a file where this path of the machine points."""
+        return path in self._names
+
     def text(self, path: str) -> str:
         """The text of a file of the revision. Raises SourceError."""
+        return decode(path, self.data(path))
+
+    def data(self, path: str) -> bytes:
+        """The bytes of a file of the revision. Raises SourceError."""
         name = self._names.get(path)
         if name is None:
             raise SourceError(path, "there is no such file in this revision")
@@ -101,7 +109,7 @@ class Tree:
             raise SourceError(path, f"it is larger than {MAX_FILE_BYTES // (1024 * 1024)} MB")
         if entry.object_id not in self._data:
             self.prefetch([name])
-        return decode(path, self._data[entry.object_id])
+        return self._data[entry.object_id]
 
     def prefetch(self, names: Iterable[str]) -> None:
         """Read many files in one go. Raises SourceError where git fails."""

@@ -16,13 +16,6 @@ from wyeline_linter.figures import model_figures
 from wyeline_linter.findings import Severity
 from wyeline_linter.loading import Loading, feeder_amps, loading_of
 
-NEAR_FULL = 0.8
-"""Share of a rating above which a load is worth a remark (common practice, no source)."""
-UNBALANCED = 0.15
-"""Part by which a leg may lie above the mean (common practice, no source)."""
-USUAL_DROP_BRANCH, USUAL_DROP_PATH = 0.03, 0.05
-"""Where the project states no limits (informational notes of NEC 210.19 and 215.2, from memory)."""
-
 
 class Limit(NamedTuple):
     """What a figure is held against: ``words`` stand behind "above"; ``amount`` is in the figure's unit."""
@@ -57,14 +50,22 @@ class Measured:
         return max(exceeded, key=lambda limit: (limit.gravity, limit.amount), default=None)
 
 
+FULL_ENOUGH = 0.5
+"""Share of its rating from which the balance of a board's legs matters (common practice, no source)."""
 BALANCE = "of the mean"
 """The unit of a leg's load above the mean of all legs."""
 
 Measures = dict[tuple[str, str], Measured]
 
-VOLTAGE, MADE, LOAD, WINDING, UNBALANCE = "voltage", "voltage made", "demand load", "winding load", "leg unbalance"
+VOLTAGE, ARRIVING, LOAD, WINDING, UNBALANCE = (
+    "voltage",
+    "voltage at its input",
+    "demand load",
+    "winding load",
+    "leg unbalance",
+)
 CURRENT, FAULT, SMALLEST, DROP = "demand current", "available fault", "smallest fault", "voltage drop"
-_LOADS, _FAULTS, _DROPS = ("overload", "load-high"), ("fault", "interrupt", "withstand"), ("drop",)
+_LOADS, _FAULTS, _DROPS = ("overload", "load-high", "load-margin"), ("fault", "interrupt", "withstand"), ("drop",)
 
 
 def measures_of(view: View) -> Measures:
@@ -88,17 +89,16 @@ _KNOWN = frozenset(
 def _of_equipment(view: View, equipment: Equipment, entry: dict[str, Any]) -> Iterator[Measured]:
     name = equipment.name
     unknown = entry.get("unknown", {})
-    two = "arriving" in entry
-    yield _voltage(name, MADE if two else VOLTAGE, entry["system"], unknown.get("system", ()))
-    if two:
-        yield _voltage(name, VOLTAGE, entry["arriving"], unknown.get("arriving", ()))
+    yield _voltage(name, VOLTAGE, entry["system"], unknown.get("system", ()))
+    if "arriving" in entry:
+        yield _voltage(name, ARRIVING, entry["arriving"], unknown.get("arriving", ()))
     load = entry.get("load")
     if load is not None:
         yield from _load(view, name, load)
     if "fault" in entry:
         yield from _fault(name, entry["fault"], unknown.get("fault", ()), tuple(_fault_limits(equipment)))
     if "drop" in entry:
-        limit = view.model.project.number("drop-path") or USUAL_DROP_PATH
+        limit = view.model.project.number("drop-path") or view.settings.drop_path
         yield from _drop(name, entry["drop"], unknown.get("drop", ()), limit, "the way from the source")
     for key in entry.keys() - _KNOWN:
         yield from _other(name, key, entry[key], unknown.get(key, ()))
@@ -115,7 +115,7 @@ def _of_feeder(view: View, feeder: Feeder, entry: dict[str, Any]) -> Iterator[Me
     node = view.loads.nodes.get(feeder.target.name)
     if amps is not None or (node is not None and node.up.unknown and not node.up.empty):
         device = feeder.body.number("rating")
-        limits = _shares(device, f"{device:g} A device" if device else "")
+        limits = _shares(view, device, f"{device:g} A device" if device else "")
         reasons = () if amps is not None or node is None else tuple(node.up.unknown)
         yield Measured(key, CURRENT, amps, "A", limits, reasons, _LOADS)
     if "fault_at_end" in entry:
@@ -123,7 +123,7 @@ def _of_feeder(view: View, feeder: Feeder, entry: dict[str, Any]) -> Iterator[Me
     if "drop" in entry:
         target = view.model.equipment.get(feeder.target.name)
         leaf = target is not None and not view.model.feeders_from.get(target.name)
-        limit = (view.model.project.number("drop-branch") or USUAL_DROP_BRANCH) if leaf else None
+        limit = (view.model.project.number("drop-branch") or view.settings.drop_branch) if leaf else None
         yield from _drop(key, entry["drop"], unknown.get("drop", ()), limit, "a branch")
     for word in entry.keys() - _KNOWN_OF_FEEDER:
         yield from _other(key, word, entry[word], unknown.get(word, ()))
@@ -140,24 +140,29 @@ def _load(view: View, name: str, load: dict[str, Any]) -> Iterator[Measured]:
     loading: Loading | None = loading_of(view, name) if demand is not None else None
     if loading is not None:
         words = f"{written(loading.limit, loading.unit)} {loading.of}"
-        yield Measured(name, LOAD, loading.carried, loading.unit, _shares(loading.limit, words), (), _LOADS)
+        yield Measured(name, LOAD, loading.carried, loading.unit, _shares(view, loading.limit, words), (), _LOADS)
     else:
         amount = None if demand is None else float(demand["va"])
         yield Measured(name, LOAD, amount, "VA", (), reasons, _LOADS)
     if load["unbalance"] is not None and view.model.equipment[name].kind in BOARDS:
-        limit = Limit(f"{100 * UNBALANCED:g} %", UNBALANCED, Severity.ADVICE)
-        yield Measured(name, UNBALANCE, float(load["unbalance"]), BALANCE, (limit,), (), ("unbalanced",))
+        most = view.settings.balance
+        # As the rule has it: on a nearly empty board unbalance harms nobody.
+        full = loading is not None and loading.share > FULL_ENOUGH
+        limits = (Limit(f"{100 * most:g} %", most, Severity.ADVICE),) if full else ()
+        yield Measured(name, UNBALANCE, float(load["unbalance"]), BALANCE, limits, (), ("unbalanced",))
     windings = [w for w in load.get("windings", ()) if w["share"] is not None]
     if windings:
         worst = max(windings, key=lambda w: w["share"])
         words = f"{written(worst['limit_a'], 'A')} share of {worst['part']}"
-        yield Measured(name, WINDING, float(worst["amps"]), "A", _shares(worst["limit_a"], words), (), _LOADS)
+        yield Measured(name, WINDING, float(worst["amps"]), "A", _shares(view, worst["limit_a"], words), (), _LOADS)
 
 
-def _shares(rating: float | None, words: str) -> tuple[Limit, ...]:
+def _shares(view: View, rating: float | None, words: str) -> tuple[Limit, ...]:
+    """A rating, and the share of it that the settings call nearly full."""
     if not rating:
         return ()
-    near = Limit(f"{100 * NEAR_FULL:g} % of its {words}", NEAR_FULL * rating, Severity.WARNING)
+    share = view.settings.loading
+    near = Limit(f"{100 * share:g} % of its {words}", share * rating, Severity.WARNING)
     return (Limit(f"its {words}", rating, Severity.ERROR), near)
 
 

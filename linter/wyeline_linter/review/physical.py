@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import enum
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from wyeline_grammar import model as m
 from wyeline_grammar.blocks import Block
-from wyeline_linter.review.documents import HEAD, Entry, Key, Piece, Version
+from wyeline_linter.review.documents import CONFIGURATION, HEAD, Entry, Key, Piece, Version
 from wyeline_linter.review.renames import Renamed
 from wyeline_linter.review.wording import circuit_changes, feeder_in_words, in_words, statement_changes
 
@@ -65,6 +65,9 @@ def changes(old: Version, new: Version, renamed: Iterable[Renamed] = ()) -> list
         before = old.entries.get(key)
         if before is not None and before.lines != entry.lines:
             found += _within(before, entry)
+    if replace(old.configuration, path=None) != replace(new.configuration, path=None):
+        words = "wyeline.toml says other severities, limits or table rows"
+        found.append(Change(Kind.CHANGED, "configuration", "wyeline.toml", words, (Piece(CONFIGURATION),)))
     return sorted(found, key=lambda c: _where(c, old, new))
 
 
@@ -198,16 +201,16 @@ def _circuit_changes(before: Entry, after: Entry) -> Iterator[Change]:
     gone = {p: before.words(p) for p in before.circuits if p not in after.circuits}
     came = {p: after.words(p) for p in after.circuits if p not in before.circuits}
     for old, new in _moved(gone, came):
-        words = f"circuit {old} of {board} moved to {new}"
+        words = f"circuit {_place(old)} of {board} moved to {_place(new)}"
         pieces = (Piece(after.key, new), Piece(after.key, old))
         yield Change(Kind.MOVED, "circuit", board, words, pieces, after.block, after.circuits[new])
         del gone[old], came[new]
     for part in came:
-        words = f"circuit {part} of {board} was added{_load(after, part)}"
+        words = f"circuit {_place(part)} of {board} was added{_load(after, part)}"
         row = after.circuits[part]
         yield Change(Kind.ADDED, "circuit", board, words, (Piece(after.key, part),), after.block, row)
     for part in gone:
-        words = f"circuit {part} of {board} was removed{_load(before, part)}"
+        words = f"circuit {_place(part)} of {board} was removed{_load(before, part)}"
         yield Change(Kind.REMOVED, "circuit", board, words, (Piece(after.key, part),), after.block)
     for part, row in after.circuits.items():
         if part not in before.circuits or before.words(part) == after.words(part):
@@ -215,8 +218,13 @@ def _circuit_changes(before: Entry, after: Entry) -> Iterator[Change]:
         one, other = before.circuit(part), after.circuit(part)
         facts = circuit_changes(one, other) if one is not None and other is not None else []
         kind = Kind.RE_RATED if any(fact in RATINGS for fact, _ in facts) else Kind.CHANGED
-        words = _sentence(f"circuit {part} of {board}", [w for _, w in facts])
+        words = _sentence(f"circuit {_place(part)} of {board}", [w for _, w in facts])
         yield Change(kind, "circuit", board, words, (Piece(after.key, part),), after.block, row)
+
+
+def _place(part: str) -> str:
+    """The place of a circuit, without the number of one that another has already taken."""
+    return part.partition(" #")[0]
 
 
 def _load(entry: Entry, part: str) -> str:

@@ -20,6 +20,8 @@ _ENOUGH = 1.5
 _WORDS, _WORDS_OF_A_LEAF = 0.6, 0.85
 """What the words must share by themselves; a load at the end of one feeder has nothing else to be known by."""
 _MARGIN = 0.15
+_THE_SAME, _MARGIN_OF_THE_SAME = 1.99, 0.02
+"""Where everything is the same, another one that is nearly so is no rival."""
 _MOST_PAIRS = 40_000
 """Above that only statements of equal words are looked at: a rewritten site is no renamed one."""
 
@@ -67,12 +69,12 @@ def _round(old: Version, new: Version, known: Mapping[str, str]) -> list[Renamed
     taken = set(known.values())
     gone = _by_kind(e for k, e in old.entries.items() if _only_in(k, new) and k.name not in known)
     came = _by_kind(e for k, e in new.entries.items() if _only_in(k, old) and k.name not in taken)
-    old_feeders, new_feeders = _feeders(old, known), _feeders(new, {})
+    old_feeders, new_feeders = _feeders(old, new, known), _feeders(new, old, {name: name for name in taken})
     found: list[Renamed] = []
     for kind in gone.keys() & came.keys():
         left, right = gone[kind], came[kind]
         exact = len(left) * len(right) > _MOST_PAIRS
-        marks = {e.key.name: _marks(e) for e in (*left, *right)}
+        marks = {e.key.name: _marks(e, known) for e in left} | {e.key.name: _marks(e, {}) for e in right}
         scores = {
             (a.key.name, b.key.name): score
             for a in left
@@ -100,21 +102,30 @@ def _by_kind(entries: Iterable[Entry]) -> dict[str, list[Entry]]:
     return found
 
 
-def _marks(entry: Entry) -> Counter[str]:
-    """The words of a statement without its name."""
+def _marks(entry: Entry, known: Mapping[str, str]) -> Counter[str]:
+    """The words of a statement without its name, names under their newer spelling."""
     words = [w for part in (HEAD, *entry.circuits) for w in entry.words(part).split()]
-    return Counter(w for w in words if w.strip('"') != entry.key.name)
+    return Counter(known.get(w, w) for w in words if w.strip('"') != entry.key.name)
 
 
-def _feeders(version: Version, known: Mapping[str, str]) -> dict[str, Counter[tuple[str, str]]]:
-    """The other ends of the feeders at each name."""
+def _feeders(version: Version, other: Version, known: Mapping[str, str]) -> dict[str, Counter[tuple[str, str]]]:
+    """The other ends of the feeders at each name: by name, or by kind where that name is in one version only."""
+
+    def called(name: str) -> str:
+        if name in known:
+            return known[name]
+        entry = version.entries.get(Key("named", name))
+        if entry is None or Key("named", name) in other.entries:
+            return name
+        return f"a {getattr(entry.statement, 'kind', 'thing')}"
+
     found: dict[str, Counter[tuple[str, str]]] = {}
     for entry in version.entries.values():
         statement = entry.statement
         if isinstance(statement, m.FeederStatement) and statement.source is not None and statement.target is not None:
             source, target = statement.source.name, statement.target.name
-            found.setdefault(source, Counter())["to", known.get(target, target)] += 1
-            found.setdefault(target, Counter())["from", known.get(source, source)] += 1
+            found.setdefault(source, Counter())["to", called(target)] += 1
+            found.setdefault(target, Counter())["from", called(source)] += 1
     return found
 
 
@@ -151,7 +162,8 @@ def _mutual(scores: Mapping[tuple[str, str], float]) -> list[tuple[str, str]]:
 
     def best(score: float, others: list[float]) -> bool:
         rest = sorted(others)[:-1]
-        return score == max(others) and (not rest or score - rest[-1] >= _MARGIN)
+        margin = _MARGIN if score < _THE_SAME else _MARGIN_OF_THE_SAME
+        return score == max(others) and (not rest or score - rest[-1] >= margin)
 
     return [(a, b) for (a, b), s in scores.items() if best(s, by_old[a]) and best(s, by_new[b])]
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from wyeline_grammar.sources import Files, SourceError, absolute, workspace_of
 from wyeline_linter.commands.roots import includes_of, roots_of
+from wyeline_linter.configuration import DEFAULT, FILE_NAME, Configuration, load, load_for
 from wyeline_linter.outputs.text import shown_path
 from wyeline_linter.review.git import Repository, Tree
 
@@ -20,6 +21,8 @@ class Side:
     roots: tuple[tuple[str, str], ...]
     files: Files
     workspace: Callable[[str], str]
+    configuration: Callable[[str], Configuration]
+    """What ``wyeline.toml`` says of a root file. Raises ConfigurationError."""
 
 
 def sides(old: str, new: str | None, model: str | None) -> tuple[Side, Side]:
@@ -59,7 +62,7 @@ def _of_path(path: str) -> Side:
     full = absolute(path)
     folder = full if os.path.isdir(full) else os.path.dirname(full)
     roots = tuple((_relative(root, folder), root) for root in roots_of([path], files))
-    return Side(shown_path(full), roots, files, workspace_of)
+    return Side(shown_path(full), roots, files, workspace_of, load_for)
 
 
 def _of_revision(revision: str, model: str | None, label: str = "") -> Side:
@@ -76,7 +79,12 @@ def _of_revision(revision: str, model: str | None, label: str = "") -> Side:
         raise SourceError(label or revision, f"no .wye file{where} in this revision")
     name = label or revision
     shown = name if name == tree.short else f"{name} ({tree.short})"
-    return Side(shown, roots, files, tree.workspace)
+
+    def configuration(root: str) -> Configuration:
+        path = os.path.join(tree.workspace(root), FILE_NAME)
+        return load(path, tree.data(path)) if tree.has(path) else DEFAULT
+
+    return Side(shown, roots, files, tree.workspace, configuration)
 
 
 def _roots(tree: Tree, inside: str, files: Files) -> tuple[tuple[str, str], ...]:

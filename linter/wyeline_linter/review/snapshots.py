@@ -11,6 +11,7 @@ from typing import NamedTuple
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.configuration import DEFAULT, Configuration
 from wyeline_linter.findings import Finding
 from wyeline_linter.review.documents import name_of
 from wyeline_linter.review.measures import Measures, measures_of
@@ -48,15 +49,43 @@ class Snapshot:
         return Counter(key._replace(words="") for key, group in self.failing.items() for _ in group)
 
     @cached_property
+    def gravest(self) -> dict[FindingKey, Finding]:
+        """The gravest finding of each rule, subject and position."""
+        found: dict[FindingKey, Finding] = {}
+        for key, group in self.failing.items():
+            bare = key._replace(words="")
+            best = max(group, key=lambda f: f.severity)
+            if bare not in found or best.severity > found[bare].severity:
+                found[bare] = best
+        return found
+
+    @cached_property
     def accepted(self) -> dict[FindingKey, Finding]:
         """Findings that an allowance accepts, by rule, subject and position."""
         return {key_of(f)._replace(words=""): f for f in self.findings if f.allowed is not None}
 
 
-def take(root: str, read: Callable[[str], str], workspace: str, scenario: str | None) -> Snapshot:
-    """Judge a version. Raises SourceError for an unreadable root, KeyError where it has no such scenario."""
-    analysis = Analysis(root, Files(read), workspace, scenario=scenario)
-    return Snapshot(analysis, analysis.findings(), measures_of(analysis.view))
+def take(
+    root: str,
+    read: Callable[[str], str],
+    workspace: str,
+    scenario: str | None = None,
+    configuration: Configuration = DEFAULT,
+    like: Snapshot | None = None,
+) -> Snapshot:
+    """Judge a version. ``like`` is one whose circuit may be the same: then it is not solved again.
+
+    Raises SourceError for an unreadable root, KeyError where it has no such scenario.
+    """
+    analysis = Analysis(root, Files(read), workspace, scenario, configuration)
+    if analysis.configuration_error is not None:
+        raise analysis.configuration_error
+    solved = like.analysis.view.study_cache if like is not None else None
+    if solved is not None:
+        from wyeline_linter.studies.study import StudyCache
+
+        analysis.view.study_cache = StudyCache(dict(solved.solutions))
+    return Snapshot(analysis, analysis.all_findings(), measures_of(analysis.view))
 
 
 _FIGURES = re.compile(r"[-+]?\d+(?:\.\d+)?")

@@ -108,7 +108,7 @@ def _went(lead: str, old: str, new: str) -> str:
 def _sides(before: m.EquipmentStatement, after: m.EquipmentStatement) -> Iterator[Said]:
     old, new = _system(before), _system(after)
     if old != new:
-        yield "voltage", _went("", old or "no stated voltage", new or "no stated voltage")
+        yield "voltage", f"went from {old or 'no stated voltage'} to {new or 'no stated voltage'}"
 
 
 def _system(statement: m.EquipmentStatement) -> str:
