@@ -10,17 +10,18 @@ import json
 import os
 from collections.abc import Callable, Iterable
 from dataclasses import replace
+from functools import lru_cache
 from typing import Any, NamedTuple
 
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.places import Place, Span
 from wyeline_grammar.sources import SourceError, absolute, decode, read_bytes, workspace_of
+from wyeline_linter.configuration import BASELINE_NAME
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.fingerprints import figures_of, fingerprint, fingerprint_of, moved
 
-FILE_NAME = "wyeline.baseline.json"
 VERSION = 1
-ACCEPTED = f"accepted by {FILE_NAME}"
+ACCEPTED = f"accepted by {BASELINE_NAME}"
 """What stands as the reason of a finding that the baseline accepts."""
 
 _ABOUT = "Findings accepted as they were, and the figures of allowances. Written by `wyeline check --update-baseline`."
@@ -60,7 +61,7 @@ class Baseline(NamedTuple):
 
 def path_for(root: str) -> str:
     """Where the baseline of a model is, or would be: in the folder that its includes may not leave."""
-    return os.path.join(workspace_of(root), FILE_NAME)
+    return os.path.join(workspace_of(root), BASELINE_NAME)
 
 
 def model_name(path: str, root: str) -> str:
@@ -90,6 +91,20 @@ def load(path: str, read: Callable[[str], bytes] = read_bytes) -> Baseline | Non
         at = next((i for i in range(at, len(lines)) if lines[i].lstrip().startswith('{"model"')), -1) + 1
         rows.append(max(at - 1, 0))
     return Baseline(path, entries, tuple(rows), lines or ("",))
+
+
+def load_once(path: str) -> Baseline:
+    """The baseline in a file that is there, read once for all models of a run."""
+    mark = os.stat(path)
+    return _kept(path, mark.st_mtime_ns, mark.st_size)
+
+
+@lru_cache(maxsize=4)
+def _kept(path: str, _mtime_ns: int, _size: int) -> Baseline:
+    found = load(path)
+    if found is None:
+        raise SourceError(path, "there is no such file")
+    return found
 
 
 def _entry(path: str, data: Any) -> Entry:

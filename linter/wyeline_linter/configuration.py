@@ -20,6 +20,8 @@ if TYPE_CHECKING:
     from wyeline_linter.tables import Override
 
 FILE_NAME = "wyeline.toml"
+BASELINE_NAME = "wyeline.baseline.json"
+"""Both lie in the folder that a model's includes may not leave."""
 
 
 @dataclass(frozen=True, slots=True)

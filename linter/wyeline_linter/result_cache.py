@@ -13,7 +13,6 @@ import hashlib
 import json
 import os
 import sys
-import tempfile
 from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, Any, NamedTuple
 
@@ -180,6 +179,8 @@ class ResultCache:
             if len(data) > MAX_ENTRY_BYTES:
                 return
             os.makedirs(self.where, mode=0o700, exist_ok=True)
+            import tempfile  # costs as much as reading an entry, which is what most runs do
+
             handle, temporary = tempfile.mkstemp(dir=self.where, suffix=".tmp")
             try:
                 with os.fdopen(handle, "wb") as file:

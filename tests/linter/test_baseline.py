@@ -11,6 +11,7 @@ import pytest
 from wyeline_grammar.sources import SourceError
 from wyeline_linter import baseline as baselines
 from wyeline_linter.cli import main
+from wyeline_linter.configuration import BASELINE_NAME
 from wyeline_linter.fingerprints import figures_of, fingerprint, moved, without_figures
 
 KILN = """generator   GEN     208Y/120            30 kVA, pf 0.8
@@ -72,11 +73,11 @@ def test_it_fails_when_it_allows_more_than_it_needs_until_it_is_pruned(
     )
     assert check(capsys, "--prune") == (0, [])
     assert check(capsys) == (0, [])
-    assert json.loads((site.parent / baselines.FILE_NAME).read_text("utf-8"))["entries"] == []
+    assert json.loads((site.parent / BASELINE_NAME).read_text("utf-8"))["entries"] == []
 
 
 def test_pruning_never_adds(site: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    (site.parent / baselines.FILE_NAME).write_text(baselines.text_of([]), "utf-8")
+    (site.parent / BASELINE_NAME).write_text(baselines.text_of([]), "utf-8")
     assert check(capsys, "--prune") == (1, ["source-overloaded"])
 
 
@@ -85,7 +86,7 @@ def test_an_allowance_grows_stale_when_its_figures_move(site: Path, capsys: pyte
     site.write_text(allowed, "utf-8")
     assert check(capsys) == (0, [])
     check(capsys, "--update-baseline")
-    (entry,) = json.loads((site.parent / baselines.FILE_NAME).read_text("utf-8"))["entries"]
+    (entry,) = json.loads((site.parent / BASELINE_NAME).read_text("utf-8"))["entries"]
     assert entry["allowance"] is True
     assert check(capsys) == (0, [])
     site.write_text(allowed.replace("28 kW", "34 kW"), "utf-8")
@@ -116,7 +117,7 @@ def test_models_that_are_not_checked_keep_their_entries(site: Path, capsys: pyte
     assert check(capsys) == (0, [])  # entries of other.wye are no excess here
     site.write_text(KILN.replace("28 kW", "12 kW"), "utf-8")
     assert check(capsys, "--prune")[0] == 0
-    entries = json.loads((site.parent / baselines.FILE_NAME).read_text("utf-8"))["entries"]
+    entries = json.loads((site.parent / BASELINE_NAME).read_text("utf-8"))["entries"]
     assert [e["model"] for e in entries] == ["other.wye"]
 
 
@@ -147,12 +148,12 @@ def test_the_file_is_sorted_and_the_same_whatever_the_order() -> None:
     "text", ["", "{", "[]", '{"version": 2, "entries": []}', '{"version": 1, "entries": [{"rule": "x"}]}', "[" * 100000]
 )
 def test_what_is_no_baseline_is_refused(site: Path, capsys: pytest.CaptureFixture[str], text: str) -> None:
-    path = site.parent / baselines.FILE_NAME
+    path = site.parent / BASELINE_NAME
     path.write_text(text, "utf-8")
     with pytest.raises(SourceError):
         baselines.load(str(path))
     assert main(["check", "site.wye"]) == 2
-    assert baselines.FILE_NAME in capsys.readouterr().err
+    assert BASELINE_NAME in capsys.readouterr().err
     assert check(capsys, "--update-baseline")[0] == 0
     assert check(capsys) == (0, [])
 

@@ -7,6 +7,7 @@ import gc
 import importlib
 import os
 import sys
+from typing import TYPE_CHECKING
 
 from wyeline_grammar.sources import Files, SourceError, absolute, read_text, workspace_of
 from wyeline_linter.commands.roots import roots_of, wye_files
@@ -15,6 +16,9 @@ from wyeline_linter.findings import Finding, Safety, Severity
 from wyeline_linter.judging import ConfigurationOf, Judged, judge
 from wyeline_linter.outputs import FORMATS, Results, summary, text
 from wyeline_linter.result_cache import ResultCache
+
+if TYPE_CHECKING:
+    from wyeline_linter.baseline import Baseline
 
 STDIN = "-"
 
@@ -122,29 +126,13 @@ def _told(unread: dict[str, SourceError]) -> int:
     return 2 if unread else 0
 
 
-# baselines
-
-
 def _results(
     judged: list[Judged],
     configurations: dict[str, ConfigurationOf],
     arguments: argparse.Namespace,
     unread: dict[str, SourceError],
 ) -> Results:
-    findings: list[Finding] = []
-    read: dict[str, baselines.Baseline | None] = {}
-    for model in judged:
-        path = baselines.path_for(model.root)
-        if arguments.baseline and path not in read:
-            read[path] = baselines.load(path)
-        found = model.findings
-        kept = read.get(path)
-        if kept is not None:
-            name = baselines.model_name(path, model.root)
-            found = baselines.applied(kept, name, found, model.may_move, judge=arguments.scenario is None)
-            if any(f.rule in baselines.OWN_RULES for f in found):
-                found = configurations[model.root].get().applied(found)
-        findings += found
+    findings = [f for model in judged for f in _under_baseline(model, configurations[model.root], arguments)]
     threshold = Severity[arguments.fail_on.upper()]
     failed = any(f.allowed is None and (f.severity >= threshold or f.rule == "baseline-excess") for f in findings)
     files = list(dict.fromkeys(name for model in judged for name in model.files))
@@ -152,7 +140,24 @@ def _results(
     return Results(findings, files, expectations, threshold, failed, [(e.path, e.reason) for e in unread.values()])
 
 
+# baselines
+
+
+def _under_baseline(model: Judged, configuration: ConfigurationOf, arguments: argparse.Namespace) -> list[Finding]:
+    path = os.path.join(workspace_of(model.root), BASELINE_NAME)
+    if not arguments.baseline or not os.path.exists(path):
+        return model.findings
+    from wyeline_linter import baseline as baselines
+
+    kept, name = baselines.load_once(path), baselines.model_name(path, model.root)
+    found = baselines.applied(kept, name, model.findings, model.may_move, judge=arguments.scenario is None)
+    if any(f.rule in baselines.OWN_RULES for f in found):
+        return configuration.get().applied(found)
+    return found
+
+
 def _write_baselines(judged: list[Judged], arguments: argparse.Namespace) -> None:
+    from wyeline_linter import baseline as baselines
     from wyeline_linter.fixing import write_atomically
 
     by_path: dict[str, dict[str, list[Finding]]] = {}
@@ -184,8 +189,10 @@ def _write_baselines(judged: list[Judged], arguments: argparse.Namespace) -> Non
         )
 
 
-def _old_or_none(path: str) -> baselines.Baseline | None:
-    """The baseline that is to be written anew; what is no baseline is overwritten only under its own name."""
+def _old_or_none(path: str) -> Baseline | None:
+    """The baseline that is to be written anew; what is no baseline is told, and written over."""
+    from wyeline_linter import baseline as baselines
+
     try:
         return baselines.load(path)
     except SourceError as error:
