@@ -112,11 +112,12 @@ def _unsaid(transfer: Equipment, machine: Equipment, word: str | None) -> Findin
 
 
 def _mismatch(transfer: Equipment, machine: Equipment, how: str, *, four: bool) -> Finding:
-    poles = transfer.body.poles_span
+    rating = transfer.statement.body.facts.get("rating")
     fixes: tuple[Fix, ...] = ()
-    if poles is not None and transfer.statement.body.poles_span is not None and "neutral" not in transfer.body.facts:
-        place = Place(transfer.block, poles)
-        fixes = (Fix(f"Choose a switch with {4 if four else 3} poles", (replace(place, "4p" if four else "3p"),), Safety.LOOK),)
+    if rating is not None and rating.poles is not None and "neutral" not in transfer.body.facts:
+        text = f"{rating.value.text} {4 if four else 3}p"
+        edit = replace(Place(transfer.block, rating.span), text)
+        fixes = (Fix(f"Choose a switch with {4 if four else 3} poles", (edit,), Safety.LOOK),)
     tied = "bonded" if four else "floating"
     return MISMATCH.finding(
         transfer.place,
