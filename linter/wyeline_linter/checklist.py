@@ -10,7 +10,8 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder
-from wyeline_linter.repair_sizes import has_lugs_only, main_of
+from wyeline_linter.repair_sizes import has_lugs_only
+from wyeline_linter.sizing.plain import main_of
 from wyeline_linter.systems import Known, System
 from wyeline_linter.verdicts import Feeds
 from wyeline_linter.windings import Transformed

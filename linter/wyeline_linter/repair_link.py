@@ -32,7 +32,7 @@ from wyeline_linter.repair_edits import (
 )
 from wyeline_linter.repair_legs import Taken, choose, position_text
 from wyeline_linter.repair_routes import COST, Need, Route, Stage, routes
-from wyeline_linter.repair_sizes import device_for, main_of, wires_for
+from wyeline_linter.sizing.plain import device_for, main_of, wires_for
 from wyeline_linter.systems import NEUTRAL, Known, System, SystemState, volts_text
 from wyeline_linter.verdicts import FeedVerdict, LegMap, Undecided
 

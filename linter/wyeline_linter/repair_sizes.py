@@ -15,7 +15,8 @@ from wyeline_grammar.linking import Equipment
 from wyeline_linter.connected_load import Connected, load_below
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.repair_routes import Stage
-from wyeline_linter.tables import Basis, NotListed, UnknownBasisError, basis
+from wyeline_linter.sizing.plain import main_of, tables_for
+from wyeline_linter.tables import Basis, NotListed
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -23,9 +24,6 @@ if TYPE_CHECKING:
 
 _R10 = (1.0, 1.25, 1.6, 2.0, 2.5, 3.15, 4.0, 5.0, 6.3, 8.0)
 """Preferred numbers R10 (ISO 3), which IEC 60076-1 clause 5.1 names for rated powers."""
-
-_LARGEST_SET_A = 400.0
-"""Above this device, wires run in parallel sets (common practice: pulling larger than 500 kcmil is rare)."""
 
 
 @dataclass(slots=True)
@@ -40,26 +38,6 @@ class Sizes:
     main_to_add_a: float | None = None
     notes: list[str] = field(default_factory=list)
     unresolved: int = 0
-
-
-def tables_for(view: View) -> tuple[Basis, bool]:
-    """The tables to choose from, and whether the project itself names them."""
-    if view.basis is not None:
-        try:
-            return basis(view.basis), True
-        except UnknownBasisError:
-            pass
-    hz = view.model.frequency_hz
-    return basis("iec" if hz == 50.0 or (view.basis or "").startswith("iec") else "us-2023"), False
-
-
-def main_of(equipment: Equipment) -> float | None:
-    """The rating of a board's main in amperes, None where it has none."""
-    for key in ("main", "incomer"):
-        fact = equipment.body.facts.get(key)
-        if fact is not None and fact.value.kind == "quantity":
-            return fact.number
-    return None
 
 
 def has_lugs_only(equipment: Equipment) -> bool:
@@ -217,87 +195,3 @@ def _largest_main(tables: Basis, rated_a: float, target: Equipment) -> float | N
     bus = target.body.number("bus")
     chosen = rating_at_most(tables, min(largest, bus or largest))
     return None if isinstance(chosen, NotListed) else chosen.value
-
-
-def device_for(view: View, volts: float, legs: int, target: Equipment) -> tuple[float | None, str]:
-    """A device rating for a new line to ``target``: its main, or the next standard one above its load."""
-    from wyeline_linter.standard_ratings import rating_at_least
-
-    main = main_of(target)
-    if main is not None:
-        return main, f"as large as the main of `{target.name}`"
-    mocp = target.body.number("mocp")
-    if mocp is not None:
-        return mocp, "the largest device its nameplate allows"
-    load = load_below(view, target.name)
-    if target.kind == "motor" or not load.some or load.unknown:
-        return None, f"the device of the line to `{target.name}`: its rating is an engineer's choice"
-    amps = load.va / (volts * (math.sqrt(3.0) if legs == 3 else 1.0))
-    found = rating_at_least(tables_for(view)[0], max(1.25 * amps, 15.0))
-    if isinstance(found, NotListed):
-        return None, found.reason
-    return found.value, f"next standard rating above 125 % of {amps:.3g} A"
-
-
-def wires_for(view: View, device_a: float, legs: int, neutral: bool, board: Equipment | None) -> str:
-    """Copper wires behind a device, as the language writes them; empty where no table of the project gives them.
-
-    US practice, by the column of the terminals: 60 degC up to 100 A unless marked, 75 above (NEC 110.14(C)), with the
-    ambient of the project and no other circuit in the raceway.
-    """
-    tables, own = tables_for(view)
-    if not own or tables.practice != "us" or not 1 <= legs <= 3:
-        return ""
-    sets = max(1, math.ceil(device_a / _LARGEST_SET_A - 1e-9))
-    size = _size_for(view, tables, device_a / sets, sets > 1, legs, board, device_a)
-    ground = _ground_for(tables, device_a)
-    if size is None or ground is None:
-        return ""
-    extra = f" + N {_spelled(size)}" if neutral and legs > 1 else ""
-    count = f"{sets} sets " if sets > 1 else ""
-    return f"{count}{_run(2 if legs == 1 and neutral else legs, size)}{extra} + G {_spelled(ground)} Cu THWN-2"
-
-
-def _size_for(
-    view: View, tables: Basis, amps: float, parallel: bool, legs: int, board: Equipment | None, device_a: float
-) -> str | None:
-    from wyeline_linter.conductor_sizes import area_mm2, standard_sizes
-    from wyeline_linter.conductors import ampacity, small_conductor_device_a, termination_column_c
-
-    marked = board.body.number("lug-temp") if board is not None else None
-    column = termination_column_c(tables, device_a, None if marked is None else round(marked))
-    if isinstance(column, NotListed):
-        return None
-    ambient = view.model.project.number("ambient")
-    for size in standard_sizes(tables):
-        if area_mm2(size) < area_mm2("1/0" if parallel else "14") * (1 - 1e-6):
-            continue
-        found = ampacity(
-            tables,
-            size,
-            "Cu",
-            insulation_c=90,
-            termination_c=75 if column.value >= 75 else 60,
-            ambient_c=30.0 if ambient is None else ambient,
-            current_carrying=max(legs, 2),
-        )
-        small = small_conductor_device_a(tables, size, "Cu")
-        limit = math.inf if isinstance(small, NotListed) else small.value
-        if not isinstance(found, NotListed) and found.amps >= amps * (1 - 1e-9) and amps <= limit:
-            return size
-    return None
-
-
-def _ground_for(tables: Basis, device_a: float) -> str | None:
-    from wyeline_linter.grounding_conductors import equipment_ground
-
-    found = equipment_ground(tables, device_a, "Cu")
-    return None if isinstance(found, NotListed) else found.value
-
-
-def _spelled(size: str) -> str:
-    return size if " " in size else f"#{size}"
-
-
-def _run(count: int, size: str) -> str:
-    return f"{count}x{size.replace(' ', '')}" if " " in size else f"{count}#{size}"

@@ -32,7 +32,8 @@ from wyeline_linter.repair_link import (
     where_new_lines_go,
 )
 from wyeline_linter.repair_routes import COST, Route, Stage, routes
-from wyeline_linter.repair_sizes import Sizes, device_for, has_lugs_only, main_of, sizes_for, wires_for
+from wyeline_linter.repair_sizes import Sizes, has_lugs_only, sizes_for
+from wyeline_linter.sizing.plain import device_for, main_of, wires_for
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import LegMap
 
@@ -87,8 +88,10 @@ def by_stage(view: View, link: Link, board: str, route: Route, base: int) -> Can
     _protect(target, sizes, draft)
     if route.redeclared is not None:
         set_voltage(draft, target, route.redeclared.text)
-    block, row = where_new_lines_go(view, link, board)
-    draft.below(block, row, lines)
+    if link.feeder is not None:  # power is read from the top: the new piece, what feeds it, and then the old line
+        draft.above(link.feeder.block, lines)
+    else:
+        draft.below(*where_new_lines_go(view, link, board), lines)
     if stage.kind == "transformer":
         left.append(f"z and x/r of `{tag}`, from its nameplate")
     if run:

@@ -10,7 +10,7 @@ from wyeline_linter.network import makes_system, two_sided
 from wyeline_linter.repair_edits import Draft, new_tag, set_sides, set_target, set_voltage, spelled
 from wyeline_linter.repair_link import Candidate, Link
 from wyeline_linter.repair_routes import COST
-from wyeline_linter.repair_sizes import main_of
+from wyeline_linter.sizing.plain import main_of
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import Cause, Feeds, Refusal
 

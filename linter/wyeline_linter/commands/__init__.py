@@ -9,6 +9,7 @@ COMMANDS: dict[str, str] = {
     "compare": "say what changed between two versions of a model, what follows from it, and why",
     "report": "write the one-line diagram, schedules, tables and working sheets",
     "preview": "show diagram and findings in a browser and follow the files as they are saved",
+    "size": "propose devices, wires, raceways, transformers and generators, with the reasons",
     "explain": "explain a rule",
     "rules": "list the rules",
     "format": "set files in the fixed columns",

@@ -162,11 +162,28 @@ def _feeder(
     if wiring is None:
         assert body.conductors is not None
         wiring = wiring_of(body.conductors, len(system.legs), tables, wet=is_wet(body))
-    laid, lacks, assumed = _laid(view, tables, body, raceway, wiring, system, marked, guard)
+    ends_in = guard.amps if guard is not None else first_device_of(target) or 0.0
+    laid, lacks, assumed = _laid(view, tables, body, raceway, wiring, system, marked, ends_in)
     return Line(
         feeder.key, "", f"`{feeder.key}`", feeder.block, body, feeder.place, wiring, tables, system, guard, maker,
         source, target, feeder, None, laid, lacks, _shared(body), claims, assumed, lug_ends,
     )  # fmt: skip
+
+
+def first_device_of(target: Equipment) -> float | None:
+    """The device that a line to ``target`` ends in: the main of a board, or a fused switch; None where it has none."""
+    for key in ("main", "incomer"):
+        rating = target.body.number(key)
+        if rating is not None:
+            return rating
+    if target.kind == "disconnect" and ("fused" in target.body.flags or "fuse" in target.body.facts):
+        return target.body.number("rating")
+    return None
+
+
+def first_device_a(line: Line) -> float | None:
+    """The device that a line ends in, amperes."""
+    return first_device_of(line.target) if line.target is not None else None
 
 
 def is_wet(body: Body) -> bool:
@@ -223,7 +240,8 @@ def _circuits(
         wiring = wiring_of(body.conductors, live, tables, wet=is_wet(body))
         lug = body.number("lug-temp")
         marked = None if lug is None else round(lug)
-        laid, lacks, assumed = _laid(view, tables, body, raceway, wiring, part, marked, guard)
+        device = guard.amps if guard is not None else 0.0
+        laid, lacks, assumed = _laid(view, tables, body, raceway, wiring, part, marked, device)
         yield Line(
             board.name, placed.key, f"circuit {placed.key} of `{board.name}`", placed.block, body,
             Place(placed.block, circuit.span), wiring, tables, part, guard, onward.maker if onward else board.name,
@@ -303,7 +321,7 @@ def _laid(
     wiring: Wiring,
     system: System,
     marked: int | None,
-    guard: Guard | None,
+    device: float,
 ) -> tuple[Laid | None, str, tuple[str, ...]]:
     """How a line lies; None with what is missing."""
     around = raceway.body if raceway is not None else None
@@ -316,7 +334,6 @@ def _laid(
     buried = number("buried") is not None
     ambient = number("ambient")
     method = body.text("method") or (around.text("method") if around is not None else None)
-    device = guard.amps if guard is not None else 0.0
     grouped = max(1, round(number("grouped") or 1))
     together = "together" in body.flags
     if tables.practice == "us":

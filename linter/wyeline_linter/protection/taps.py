@@ -7,9 +7,8 @@ from typing import TYPE_CHECKING
 
 from wyeline_linter.protection.ampacities import bounds
 from wyeline_linter.protection.currents import current_of
-from wyeline_linter.protection.lines import Line
+from wyeline_linter.protection.lines import Line, first_device_a
 from wyeline_linter.protection.purposes import TAPS
-from wyeline_linter.sizing.lines import first_device_a
 from wyeline_linter.systems import Known
 from wyeline_linter.tables import Looked, NotListed
 
@@ -62,7 +61,7 @@ def prove(view: View, line: Line, claim: str) -> Proof:
         if line.lacks not in proof.missing:
             proof.missing.append(line.lacks)
         return proof
-    held = bounds(line.tables, line.wiring, line.laid._replace(device_a=first_device_a(line) or line.laid.device_a))
+    held = bounds(line.tables, line.wiring, line.laid)
     if isinstance(held, NotListed):
         proof.missing.append(held.reason)
         return proof

@@ -10,14 +10,20 @@ from wyeline_grammar.notation import VoltageForm
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, insert_below
 from wyeline_linter.protection.ampacities import bounds
 from wyeline_linter.protection.currents import rated_a
-from wyeline_linter.protection.lines import MEDIUM_VOLTAGE_V, Line, device_kind, feeder_line
+from wyeline_linter.protection.lines import (
+    MEDIUM_VOLTAGE_V,
+    Line,
+    device_kind,
+    feeder_line,
+    first_device_a,
+    first_device_of,
+)
 from wyeline_linter.protection.taps import claimed_tap, primary_device, prove
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.line_findings import about
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.rules.taps import told
-from wyeline_linter.sizing.lines import first_device_a
 from wyeline_linter.standard_ratings import DeviceLimit, transformer_device_limit, transformer_device_limit_mv
 from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import NotListed
@@ -183,15 +189,7 @@ def _first_device(view: View, feeder: Feeder) -> float | None:
     if own is not None:
         return own
     target = view.equipment(feeder.target.name)
-    if target is None:
-        return None
-    for key in ("main", "incomer"):
-        rating = target.body.number(key)
-        if rating is not None:
-            return rating
-    if target.kind == "disconnect" and ("fused" in target.body.flags or "fuse" in target.body.facts):
-        return target.body.number("rating")
-    return None
+    return first_device_of(target) if target is not None else None
 
 
 @LARGE.check

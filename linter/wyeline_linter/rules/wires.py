@@ -10,7 +10,7 @@ from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.findings import Finding, Fix, Severity, append_phrase
 from wyeline_linter.protection.ampacities import Carries, Laid, bounds, failing_stage
 from wyeline_linter.protection.currents import Current, current_of, laid_with
-from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
+from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line, first_device_a
 from wyeline_linter.protection.motor_groups import group_limit
 from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of, required_a
 from wyeline_linter.rules.line_findings import about, amps_text, device_words, line_text, rating_fix
@@ -18,7 +18,7 @@ from wyeline_linter.rules.motors import DRIVE_WIRE, FEEDER_DEVICE, MOTOR_WIRE, U
 from wyeline_linter.rules.overcurrent import UNDERPROTECTED, US, small_limit_a
 from wyeline_linter.rules.raceway import BUNDLED, NEUTRAL_COUNTS
 from wyeline_linter.rules.registry import Rule, rule
-from wyeline_linter.sizing.lines import first_device_a, resized
+from wyeline_linter.sizing.lines import resized
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:

@@ -8,14 +8,24 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Feeder
 from wyeline_grammar.model import Span
+from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.findings import Edit, Fix, Safety
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.currents import Current, current_of, laid_with, line_voltage
-from wyeline_linter.protection.lines import METAL_RACEWAYS, Guard, Line, feeder_line, planned_line
+from wyeline_linter.protection.lines import METAL_RACEWAYS, Guard, Line, feeder_line, first_device_a, planned_line
 from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of, required_a
 from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring, temperatures
 from wyeline_linter.sizing.devices import Device, device_of
-from wyeline_linter.sizing.steps import Demand, Sized, drop_percent, ground_for, sized
+from wyeline_linter.sizing.steps import (
+    Demand,
+    Ground,
+    Sized,
+    drop_percent,
+    ground_for,
+    jumper_for,
+    serves,
+    sized,
+)
 from wyeline_linter.sizing.writing import raceway_edit_of, raceway_for, trade_of, wires_text
 from wyeline_linter.systems import System
 from wyeline_linter.tables import Basis, NotListed
@@ -100,7 +110,8 @@ def size_feeder(view: View, feeder: Feeder) -> Proposal | NotSized:
         return NotSized(feeder.key, (chosen.reason,))
     wiring, _, more = chosen
     reasons += more
-    return _proposal(feeder, line, device, wiring, reasons)
+    fits = feeder.body.conductors is not None and as_written_serves(view, line, current, purpose, wiring)
+    return _proposal(feeder, line, device, wiring, reasons, fits=fits)
 
 
 def _wants_device(line: Line, purpose: Purpose) -> bool:
@@ -151,20 +162,6 @@ def demand_of(view: View, line: Line, current: Current, purpose: Purpose, wiring
     )
 
 
-def first_device_a(line: Line) -> float | None:
-    """The device that a line ends in: the main of its board, or a fused switch; None where it has none."""
-    target = line.target
-    if target is None:
-        return None
-    for key in ("main", "incomer"):
-        rating = target.body.number(key)
-        if rating is not None:
-            return rating
-    if target.kind == "disconnect" and ("fused" in target.body.flags or "fuse" in target.body.facts):
-        return target.body.number("rating")
-    return None
-
-
 def _drop_target(view: View, line: Line) -> float:
     project = view.model.project
     branch, path = project.number("drop-branch"), project.number("drop-path")
@@ -208,10 +205,14 @@ def choose(
     found = sized(line.tables, wiring.metal, insulation_c, laid, replace(want, least_sets=1), cable_60=cable_60)
     if isinstance(found, NotListed):
         return found
-    reasons = [f"{s.size} {s.governed}: {s.text}" for s in found.steps]
+    reasons = [f"{s.size} {s.governed}: {s.text}".lstrip() for s in found.steps]
     ground, role = wiring.ground, wiring.ground_role
     if ground is not None and role != "PEN":
-        made = ground_for(line.tables, want.device_a or (current.sizing_a or 0.0), wiring.metal, found)
+        made: Ground | NotListed
+        if purpose is Purpose.SECONDARY and line.us:
+            made = jumper_for(line.tables, wiring.metal, found)
+        else:
+            made = ground_for(line.tables, want.device_a or (current.sizing_a or 0.0), wiring.metal, found)
         if isinstance(made, NotListed):
             return made
         ground = made.size
@@ -224,7 +225,9 @@ def choose(
     return wiring._replace(sets=found.sets, size=found.size, neutral=neutral, ground=ground), found, reasons
 
 
-def _proposal(feeder: Feeder, line: Line, device: Device | None, wiring: Wiring, reasons: list[str]) -> Proposal:
+def _proposal(
+    feeder: Feeder, line: Line, device: Device | None, wiring: Wiring, reasons: list[str], *, fits: bool
+) -> Proposal:
     iec = line.tables.practice == "iec"
     body, block = feeder.body, feeder.block
     written = body.conductors
@@ -250,7 +253,7 @@ def _proposal(feeder: Feeder, line: Line, device: Device | None, wiring: Wiring,
     else:
         if device_text:
             edits.append(Edit(block, row, at, row, at, f"  {device_text}"))
-        if not serves(line, wiring):
+        if not fits:
             span: Span = written.span
             edits.append(Edit(block, span.line, span.start, span.line, span.end, text))
         else:
@@ -273,22 +276,22 @@ def _proposal(feeder: Feeder, line: Line, device: Device | None, wiring: Wiring,
     return Proposal(feeder.key, device_text, text, raceway, tuple(reasons), tuple(assumed), tuple(edits))
 
 
-def serves(line: Line, wiring: Wiring) -> bool:
-    """Whether the wires written are at least as large as those chosen, in every part."""
-    from wyeline_linter.conductor_sizes import area_mm2
-
+def as_written_serves(view: View, line: Line, current: Current, purpose: Purpose, chosen: Wiring) -> bool:
+    """Whether the wires that are written meet every requirement, and bring neutral and ground of the size chosen."""
     have = line.wiring
+    laid = laid_with(line, current)
+    if laid is None or len(have.temperatures_c) != 1:
+        return False
+    want = demand_of(view, line, current, purpose, have)
+    cable_60 = have.insulation in CABLES_AT_60
+    if not serves(line.tables, have.metal, have.temperatures_c[0], laid, want, have.sets, have.size, cable_60=cable_60):
+        return False
 
     def enough(one: str | None, other: str | None) -> bool:
         return other is None or (one is not None and area_mm2(one) >= area_mm2(other) * 0.999)
 
-    total = have.sets * area_mm2(have.size) >= wiring.sets * area_mm2(wiring.size) * 0.999
-    return (
-        total
-        and have.sets >= wiring.sets
-        and enough(have.ground, wiring.ground)
-        and (wiring.neutral is None or have.neutral is not None)
-    )
+    ground = chosen.ground if have.sets == chosen.sets and have.size == chosen.size else None
+    return enough(have.ground, ground) and (chosen.neutral is None or have.neutral is not None)
 
 
 def resized(view: View, line: Line, laid: Laid | None = None) -> tuple[Fix, ...]:

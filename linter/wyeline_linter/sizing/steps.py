@@ -10,6 +10,7 @@ from typing import NamedTuple
 from wyeline_linter.conductor_sizes import area_mm2, standard_sizes
 from wyeline_linter.conductors import Material
 from wyeline_linter.grounding_conductors import (
+    bonding_jumper,
     equipment_ground,
     equipment_ground_enlarged,
     protective_conductor,
@@ -151,7 +152,7 @@ class _Search:
             if sets < MOST_SETS:
                 most = LARGEST_SET[self.tables.practice]
                 text = f"{sets + 1} sets: {sets} of {most}, the largest usually pulled, would not serve"
-                steps = [Enlarged("parallel sets", sets + 1, most, text)]
+                steps = [Enlarged("parallel sets", sets + 1, "", text)]
         return NotListed(f"not even {MOST_SETS} sets of {self.sizes[-1]} serve {self.want.device_a:g} A")
 
     def _with(self, sets: int, before: list[Enlarged]) -> Sized | None:
@@ -208,6 +209,28 @@ class _Search:
         return index
 
 
+def serves(
+    tables: Basis,
+    metal: Material,
+    insulation_c: float,
+    laid: Laid,
+    want: Demand,
+    sets: int,
+    size: str,
+    *,
+    cable_60: bool = False,
+) -> bool:
+    """Whether wires of a size in so many sets meet every requirement."""
+    search = _Search(tables, metal, insulation_c, cable_60, laid, want)
+    here = search.at(sets, size)
+    if here is None or not all(meets(size, here) for _, meets, _ in search.stages(sets)):
+        return False
+    lost = want.drop(sets, size) if want.drop is not None and want.drop_limit > 0 else None
+    if lost is not None and lost > want.drop_limit * (1 + _SLACK):
+        return False
+    return want.fault_mm2 is None or sets * area_mm2(size) >= want.fault_mm2 * (1 - _SLACK)
+
+
 def sized(
     tables: Basis, metal: Material, insulation_c: float, laid: Laid, want: Demand, *, cable_60: bool = False
 ) -> Sized | NotListed:
@@ -245,6 +268,12 @@ def ground_for(tables: Basis, device_a: float, metal: Material, found: Sized) ->
         more.size.value,
         f"ground {more.table_size}, enlarged {more.ratio:.2f} times like the wires to {more.size.value} (250.122(B))",
     )
+
+
+def jumper_for(tables: Basis, metal: Material, found: Sized) -> Ground | NotListed:
+    """The supply-side bonding jumper in each raceway behind a transformer (NEC 250.102(C), 250.30(A)(2))."""
+    least = bonding_jumper(tables, found.size, 1, metal, metal)
+    return least if isinstance(least, NotListed) else Ground(least.value, f"bonding jumper {least}")
 
 
 def drop_percent(

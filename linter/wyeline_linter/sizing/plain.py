@@ -1,0 +1,92 @@
+"""Short answers for repairs: wires behind a device, and a device for a new line, as the language writes them."""
+
+from __future__ import annotations
+
+import math
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.linking import Equipment
+from wyeline_linter.connected_load import load_below
+from wyeline_linter.protection.ampacities import Laid
+from wyeline_linter.protection.lines import US_AMBIENT_C
+from wyeline_linter.protection.wiring import Wiring
+from wyeline_linter.sizing.steps import Demand, ground_for, sized
+from wyeline_linter.sizing.writing import wires_text
+from wyeline_linter.standard_ratings import rating_at_least
+from wyeline_linter.tables import Basis, NotListed
+from wyeline_linter.tables.basis import basis
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+
+LEAST_DEVICE_A = {"us": 15.0, "iec": 6.0}
+"""Smallest device of a power circuit (NEC 210.18, 240.6(A); IEC 60898-1 series)."""
+RESERVE = 1.25
+"""Share of a connected load that a device is chosen for where nothing tells what runs for hours (common practice)."""
+
+
+def tables_for(view: View) -> tuple[Basis, bool]:
+    """The tables to choose from, and whether the project itself names them.
+
+    Without a basis, standard series still help: they come from the basis that the frequency suggests.
+    """
+    if view.tables is not None:
+        return view.tables, True
+    hz = view.model.frequency_hz
+    return basis("iec" if hz == 50.0 or (view.basis or "").startswith("iec") else "us-2023"), False
+
+
+def main_of(equipment: Equipment) -> float | None:
+    """The rating of a board's main in amperes, None where it has none."""
+    for key in ("main", "incomer"):
+        fact = equipment.body.facts.get(key)
+        if fact is not None and fact.value.kind == "quantity":
+            return fact.number
+    return None
+
+
+def device_for(view: View, volts: float, legs: int, target: Equipment) -> tuple[float | None, str]:
+    """A device rating for a new line to ``target``, and its reason: its main, its label, or its load."""
+    main = main_of(target)
+    if main is not None:
+        return main, f"as large as the main of `{target.name}`"
+    mocp = target.body.number("mocp")
+    if mocp is not None:
+        return mocp, "the largest device its nameplate allows"
+    load = load_below(view, target.name)
+    if target.kind == "motor" or not load.some or load.unknown:
+        return None, f"the device of the line to `{target.name}`: its rating is an engineer's choice"
+    tables = tables_for(view)[0]
+    amps = load.va / (volts * (math.sqrt(3.0) if legs == 3 else 1.0))
+    found = rating_at_least(tables, max(RESERVE * amps, LEAST_DEVICE_A[tables.practice]))
+    if isinstance(found, NotListed):
+        return None, found.reason
+    return found.value, f"next standard rating above 125 % of {amps:.3g} A"
+
+
+def wires_for(view: View, device_a: float, legs: int, neutral: bool, board: Equipment | None) -> str:
+    """Copper wires behind a device, as the language writes them; empty where no table of the project gives them.
+
+    US practice: THWN-2, by the column of the terminals (marked at ``board``, else NEC 110.14(C)), the project's
+    ambient, and no other circuit in the raceway. IEC capacities hang on the method of installation, which is not known
+    here, so none are given.
+    """
+    tables, own = tables_for(view)
+    if not own or tables.practice != "us" or not 1 <= legs <= 3:
+        return ""
+    marked = board.body.number("lug-temp") if board is not None else None
+    ambient = view.model.project.number("ambient")
+    laid = Laid(
+        US_AMBIENT_C if ambient is None else ambient, max(legs, 2), None if marked is None else round(marked), device_a
+    )
+    found = sized(tables, "Cu", 90.0, laid, Demand(device_a, sizing_a=device_a))
+    if isinstance(found, NotListed):
+        return ""
+    ground = ground_for(tables, device_a, "Cu", found)
+    if isinstance(ground, NotListed):
+        return ""
+    wiring = Wiring(
+        found.sets, legs, found.size, found.size if neutral else None, ground.size, "G", "Cu", False, "THWN-2", (90.0,),
+        False,
+    )  # fmt: skip
+    return wires_text(wiring, iec=False)
