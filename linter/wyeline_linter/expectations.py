@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from wyeline_linter.findings import Finding, Severity, code_end
 
 if TYPE_CHECKING:
+    from wyeline_grammar.model import ExpectStatement
     from wyeline_linter.analysis import Analysis
 
 MISSED_RULE = "expectation-missed"
@@ -41,20 +42,22 @@ def expectations_of(analysis: Analysis, findings: list[Finding]) -> list[Expecta
         at.setdefault(id(finding.place.block), []).append(finding)
     order = {path: i for i, path in enumerate(analysis.model.files)}
     result = []
-    for block, _ in sorted(expects, key=lambda e: (order.get(e[0].file, 0), e[0].first_line)):
+    for block, statement in sorted(expects, key=lambda e: (order.get(e[0].file, 0), e[0].first_line)):
         line = block.lines[0]
         on = rule is not None and analysis.configuration.severity(MISSED_RULE, block.file, rule.severity) is not None
-        outcome, reason = _outcome(at.get(id(block), []), ran and on)
+        outcome, reason = _outcome(at.get(id(block), []), statement, ran and on)
         result.append(
             Expectation(block.file, block.first_line, " ".join(line[: code_end(line)].split()), outcome, reason)
         )
     return result
 
 
-def _outcome(findings: list[Finding], ran: bool) -> tuple[str, str]:
+def _outcome(findings: list[Finding], statement: ExpectStatement, ran: bool) -> tuple[str, str]:
     for finding in findings:
         if finding.rule == MISSED_RULE and finding.severity is not Severity.GAP:
-            return "missed", finding.message
+            from wyeline_linter.studies.measures import MEASURES
+
+            return "missed" if statement.measure in MEASURES else "unknown", finding.message
     if findings:
         return "unknown", findings[0].message
     return ("met", "") if ran else ("unknown", "nothing judged it in this run")
