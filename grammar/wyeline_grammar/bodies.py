@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import lru_cache
+from typing import NamedTuple
 
 from wyeline_grammar import model as m
 from wyeline_grammar.interpret import interpret, value_of
-from wyeline_grammar.notation import NotationError, Poles, parse_poles, parse_run, parse_size
+from wyeline_grammar.notation import ConductorSize, NotationError, Poles, Run, parse_poles, parse_run, parse_size
 from wyeline_grammar.problems import Problem
 from wyeline_grammar.syntax import Phrase, Token
 
@@ -61,14 +63,15 @@ class BodyBuilder:
     def add(self, row: int, phrases: Iterable[Phrase]) -> None:
         """Take the phrases of one line."""
         for phrase in phrases:
-            span = m.Span(row, phrase.start, phrase.end)
-            if phrase.form == "text":
+            form, tokens, _ = phrase
+            span = m.Span(row, tokens[0].start, tokens[-1].end)
+            if form == "text":
                 self._text(phrase, span)
-            elif phrase.form == "in":
+            elif form == "in":
                 self._in(phrase, span)
-            elif phrase.form == "leg":
+            elif form == "leg":
                 self._leg(phrase, span)
-            elif phrase.form == "conductors":
+            elif form == "conductors":
                 self._conductors(phrase, span)
             else:
                 self._attribute(phrase, span)
@@ -83,9 +86,11 @@ class BodyBuilder:
                 self._repeated(f"`{got.name}`", span, self.flags[got.name])
             self.flags.setdefault(got.name, span)
             return
-        poles = next((parse_poles(t.text) for t in phrase.tokens if t.kind == "POLES"), None)
         if got.value is None:
             return
+        poles = None
+        if len(phrase.tokens) > 1:
+            poles = next((parse_poles(t.text) for t in phrase.tokens if t.kind == "POLES"), None)
         if got.name in self.facts:
             self._repeated(f"`{got.name}`", span, self.facts[got.name].span)
             return
@@ -146,31 +151,13 @@ class BodyBuilder:
         if self.conductors is not None:
             self._repeated("a run of conductors", span, self.conductors.span)
             return
-        sets, extras, marks = 1, [], []
-        run = None
-        tokens = list(phrase.tokens)
-        i = 0
-        try:
-            while i < len(tokens):
-                token = tokens[i]
-                if token.kind == "SETS":
-                    sets = int(_digits(token.text))
-                elif token.kind == "RUN":
-                    run = parse_run(token.text)
-                elif token.kind == "PLUS" and i + 2 < len(tokens):
-                    extras.append((tokens[i + 1].text, parse_size(tokens[i + 2].text)))
-                    i += 2
-                elif token.kind in ("NAME", "PLAIN"):
-                    marks.append(token.text)
-                i += 1
-        except NotationError:
-            return  # the tokens were cut by the same notation, so this cannot be; nothing to say twice
-        if run is None:
+        wires = _wires(tuple([token[:2] for token in phrase.tokens]))
+        if wires is None:
             return
-        self.conductors = m.Conductors(sets, run, tuple(extras), tuple(marks), span)
-        for i, token in enumerate(tokens):
-            if token.kind == "PLUS" and i + 1 < len(tokens) and tokens[i + 1].text not in _ROLES:
-                self._unknown_role(tokens[i + 1], span.line)
+        sets, run, extras, marks, odd_roles = wires
+        self.conductors = m.Conductors(sets, run, extras, marks, span)
+        for i in odd_roles:
+            self._unknown_role(phrase.tokens[i], span.line)
 
     def _unknown_role(self, token: Token, row: int) -> None:
         self.problems.append(
@@ -217,6 +204,41 @@ class BodyBuilder:
                 change="Move it to where it belongs.",
             )
         )
+
+
+class _Wires(NamedTuple):
+    sets: int
+    run: Run
+    extras: tuple[tuple[str, ConductorSize], ...]
+    marks: tuple[str, ...]
+    odd_roles: tuple[int, ...]
+
+
+@lru_cache(maxsize=16384)
+def _wires(pieces: tuple[tuple[str, str], ...]) -> _Wires | None:
+    """What a phrase says, from the kinds and texts of its tokens; ``odd_roles`` are the tokens that name no part."""
+    sets, extras, marks = 1, [], []
+    run = None
+    i = 0
+    try:
+        while i < len(pieces):
+            kind, text = pieces[i]
+            if kind == "SETS":
+                sets = int(_digits(text))
+            elif kind == "RUN":
+                run = parse_run(text)
+            elif kind == "PLUS" and i + 2 < len(pieces):
+                extras.append((pieces[i + 1][1], parse_size(pieces[i + 2][1])))
+                i += 2
+            elif kind in ("NAME", "PLAIN"):
+                marks.append(text)
+            i += 1
+    except NotationError:
+        return None  # the tokens were cut by the same notation, so this cannot be; nothing to say twice
+    if run is None:
+        return None
+    odd = [i for i in range(1, len(pieces)) if pieces[i - 1][0] == "PLUS" and pieces[i][1] not in _ROLES]
+    return _Wires(sets, run, tuple(extras), tuple(marks), tuple(odd))
 
 
 _ROLES = frozenset({"N", "G", "PE", "PEN", "IG"})

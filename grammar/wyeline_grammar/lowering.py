@@ -80,27 +80,14 @@ class _StatementReader:
         self.last = head
 
     def read(self) -> m.Statement:
-        reader: dict[str, Callable[[], m.Statement]] = {
-            "wye": self._wye,
-            "include": self._include,
-            "project": self._project,
-            "equipment": self._equipment,
-            "type": self._equipment,
-            "raceway": self._raceway,
-            "feeder": self._feeder,
-            "scenario": self._scenario,
-            "expect": self._expect,
-        }
-        return reader.get(self.line.form, self._unreadable)()
+        reader = _READERS.get(self.line.form, _StatementReader._unreadable)
+        return reader(self)
 
     # what all statements share
 
     @property
     def _head_span(self) -> m.Span:
-        words = [*self.line.head, *(t for p in self.line.phrases for t in p.tokens)]
-        if not words:
-            return m.Span(self.row, 0, 0)
-        return m.Span(self.row, min(t.start for t in words), max(t.end for t in words))
+        return m.Span(self.row, self.line.start, self.line.end)
 
     def _common(self) -> tuple[m.Span, int, str, tuple[Problem, ...], bool]:
         return self._head_span, self.last, self.doc, tuple(sorted(self.problems, key=lambda p: p[2:5])), self.damaged
@@ -132,7 +119,7 @@ class _StatementReader:
                 self._claim(row, line)
 
     def _out_of_place(self, row: int, line: Line, form: str, place: str) -> None:
-        words = [*line.head, *(t for p in line.phrases for t in p.tokens)]
+        words = line.words()
         what, where = _DETAIL_WORDS[line.form], f"`{place}`" if form == "equipment" else f"`{form}`"
         self.problems.append(
             Problem(
@@ -353,17 +340,17 @@ class _StatementReader:
     def _circuit(self, row: int, line: Line) -> None:
         if not line.head:
             return
-        legs_token = next((t for t in line.head[1:] if t.kind == "LEGS"), None)
+        place, *more = line.head
+        legs_token = next((t for t in more if t.kind == "LEGS"), None) if more else None
         body = BodyBuilder("circuit", self.problems)
         body.add(row, line.phrases)
-        words = [*line.head, *(t for p in line.phrases for t in p.tokens)]
         self.circuits.append(
             m.Circuit(
-                self._place(line.head[0], row),
+                self._place(place, row),
                 parse_legs(legs_token.text) if legs_token else None,
                 self._span(legs_token, row) if legs_token else None,
                 body.build(),
-                m.Span(row, words[0].start, max(t.end for t in words)),
+                m.Span(row, place.start, line.end),
             )
         )
 
@@ -399,6 +386,19 @@ class _StatementReader:
         text = rest[-1] if rest and rest[-1].kind == "TEXT" and (place is None or len(rest) > 2) else None
         span = m.Span(row, line.head[0].start, line.head[-1].end)
         self.claims.append(m.Claim(name.text, place, unquoted(text) if text else None, span))
+
+
+_READERS: dict[str, Callable[[_StatementReader], m.Statement]] = {
+    "wye": _StatementReader._wye,
+    "include": _StatementReader._include,
+    "project": _StatementReader._project,
+    "equipment": _StatementReader._equipment,
+    "type": _StatementReader._equipment,
+    "raceway": _StatementReader._raceway,
+    "feeder": _StatementReader._feeder,
+    "scenario": _StatementReader._scenario,
+    "expect": _StatementReader._expect,
+}
 
 
 def voltage_problem(error: NotationError, token: Token, row: int) -> Problem:

@@ -33,6 +33,7 @@ STATEMENT_FORMS = frozenset("wye project include equipment type raceway feeder s
 _HERE = os.path.dirname(__file__)  # noqa: PTH120 - pathlib would be a third of a warm check's start-up
 _TABLE, _GRAMMAR = os.path.join(_HERE, "shapes.txt"), os.path.join(_HERE, "wye.lark")  # noqa: PTH118
 _MOST_REMEMBERED = 50_000
+_new = tuple.__new__  # a named tuple without the call of its Python constructor: one for each phrase of a model
 
 
 class Recipe(NamedTuple):
@@ -87,10 +88,11 @@ def shape(kinds: Kinds, statement: bool) -> Recipe | Failure:
 
 def build(tokens: tuple[Token, ...], recipe: Recipe, comment: str | None) -> Line:
     """The parsed line of tokens that group as the recipe says."""
+    form, head, phrases = recipe
     return Line(
-        recipe.form,
-        tokens[: recipe.head],
-        tuple([Phrase(form, tokens[first:end], assumed) for form, first, end, assumed in recipe.phrases]),
+        form,
+        tokens[:head],
+        tuple([_new(Phrase, (form, tokens[first:end], assumed)) for form, first, end, assumed in phrases]),
         (),
         comment,
     )

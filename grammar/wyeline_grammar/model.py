@@ -8,7 +8,7 @@ types applied) is in ``linking.py``.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -98,12 +98,11 @@ _NO_FACTS: Mapping[str, Fact] = {}
 _NO_FLAGS: Mapping[str, Span] = {}
 
 
-@dataclass(frozen=True, slots=True)
-class Body:
+class Body(NamedTuple):
     """The phrases of a statement or circuit. ``flags`` holds flags and, for a load, its class written as a kind."""
 
-    facts: Mapping[str, Fact] = field(default_factory=lambda: _NO_FACTS)
-    flags: Mapping[str, Span] = field(default_factory=lambda: _NO_FLAGS)
+    facts: Mapping[str, Fact] = _NO_FACTS
+    flags: Mapping[str, Span] = _NO_FLAGS
     poles: Poles | None = None
     poles_span: Span | None = None
     conductors: Conductors | None = None
@@ -164,8 +163,7 @@ class Claim(NamedTuple):
     span: Span
 
 
-@dataclass(frozen=True, slots=True)
-class Circuit:
+class Circuit(NamedTuple):
     """A load without a name on positions of a board; ``legs`` as written behind a label."""
 
     place: PositionRef

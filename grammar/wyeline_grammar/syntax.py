@@ -64,8 +64,23 @@ class Line(NamedTuple):
     @property
     def end(self) -> int:
         """The column where the last word ends that could be read (before a trailing comment)."""
-        tokens = (*self.head, *(self.phrases[-1].tokens if self.phrases else ()))
-        return max((token.end for token in tokens), default=0)
+        if not self.problems:
+            last = self.phrases[-1].tokens if self.phrases else self.head
+            return last[-1].end if last else 0
+        # Words of a mended slip may share columns.
+        return max((token.end for token in self.words()), default=0)
+
+    @property
+    def start(self) -> int:
+        """The column where its first word begins that could be read."""
+        if not self.problems:
+            first = self.head or (self.phrases[0].tokens if self.phrases else ())
+            return first[0].start if first else 0
+        return min((token.start for token in self.words()), default=0)
+
+    def words(self) -> list[Token]:
+        """The tokens of its head and of its phrases."""
+        return [*self.head, *(token for phrase in self.phrases for token in phrase.tokens)]
 
 
 class BlockSyntax(NamedTuple):
