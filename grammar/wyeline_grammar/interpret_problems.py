@@ -26,7 +26,7 @@ from wyeline_grammar.notation import NotationError
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.quantities import format_number, parse_number, parse_quantity
 from wyeline_grammar.units import DIMENSIONS, UNITS
-from wyeline_grammar.vocabulary import BOARDS
+from wyeline_grammar.vocabulary import BOARDS, KINDS
 
 _POWERS = frozenset({"power", "apparent-power", "reactive-power"})
 _RELATED: dict[str, tuple[str, ...]] = {
@@ -161,6 +161,8 @@ def poles_out_of_place(place: str, index: int, text: str) -> Problem:
 
 def unkeyed_out_of_place(place: str, text: str, dimension: str, unkeyed: tuple[Unkeyed, ...]) -> Problem:
     """A quantity without a key that has no meaning there."""
+    if dimension == "voltage" and place in KINDS:
+        return _volts_without_wires(place, text)
     powers = [u for u in unkeyed if u.accept.dimension in _POWERS] if dimension in _POWERS else []
     if powers:
         return _other_power(place, text, dimension, powers)
@@ -181,6 +183,26 @@ def unkeyed_out_of_place(place: str, text: str, dimension: str, unkeyed: tuple[U
         why=hint or "The same figure may be several facts, and each is checked against another limit.",
         change=change,
         remedies=tuple(_swap(f"write `{key} {text}`", 0, f"{key} {text}") for key in keys),
+    )
+
+
+def _volts_without_wires(place: str, text: str) -> Problem:
+    """``208V`` or ``12.47 kV``: a voltage that does not say which wires bring it."""
+    given = parse_quantity(text)
+    figure = format_number(given.number, 9) + (" kV" if given.unit == "kV" else "")
+    spelled = [f"{figure} 3ph", f"{figure} 1ph"]
+    shown = listed([f"`{s}`" for s in spelled])
+    return Problem(
+        "attribute-out-of-place",
+        f"`{text}` does not say which wires {place_phrase(place)} has: {shown}?",
+        0,
+        0,
+        0,
+        found=f"{text} alone",
+        needed=f"a voltage with its wires: {shown}, or with its neutral, such as `208Y/120`",
+        why="The same volts arrive on two wires, on three, or on three and a neutral; which, must not be guessed.",
+        change=f"Write {shown} right behind the name, or the wye with its neutral.",
+        remedies=tuple(_swap(f"write `{s}`", 0, s) for s in spelled),
     )
 
 
@@ -421,6 +443,8 @@ def _other_spelling(use: Use, kind: str, text: str) -> tuple[Remedy, ...]:
     """Spellings that the key takes and that are near to what was written."""
     bare = text[1:-1] if kind == "TEXT" else text
     choices = [word for accept in use.accepts for word in accept.words]
+    if bare == "MLO" and "lugs" in choices:
+        bare = "lugs"
     same = [word for word in choices if word.casefold() == bare.casefold()]
     if same:
         return tuple(_swap(f"write `{word}`", 1, word, sure=len(same) == 1) for word in same)

@@ -238,6 +238,10 @@ def _unreadable(place: Place, stop: Failure) -> Problem:
     change = f"Write {needed} behind `{before}`"
     if wrong:
         change = f"Write {needed} in place of `{typed}`"
+        if "bare number" in says:
+            change = f"Write the unit behind `{typed}`, or the keyword that it belongs to in front of it"
+        elif wrong.kind in ("NAME", "PLAIN") and stop.expected >= PHRASE_STARTS:
+            change = f"Write a word of the language in place of `{typed}`; a description stands in quotes"
         if len(place.text) <= _LONGEST_MENDED and _parses(place.text[: wrong.start] + place.text[wrong.end :]):
             edit = TextEdit(0, wrong.start, wrong.end, "")
             remedies = (Remedy(f"Leave out `{typed}`", (edit,), sure=False),)

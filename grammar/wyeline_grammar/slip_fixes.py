@@ -55,6 +55,19 @@ UNIT_WORDS = {
     **dict.fromkeys(("ohms", "ohm."), "ohm"),
     "cycle": "cycles",
 }
+_TRADE_WORDS = {
+    **dict.fromkeys(("panelboard", "loadcenter", "load-center", "distribution-board", "pnl"), "panel"),
+    **dict.fromkeys(("xfmr", "xfrmr", "xformer", "trafo"), "transformer"),
+    **dict.fromkeys(("swbd", "main-board"), "switchboard"),
+    **dict.fromkeys(("genset", "gen"), "generator"),
+    "ats": "transfer",
+    **dict.fromkeys(
+        ("recept", "recepts", "rcpt", "receptacles", "outlet", "outlets", "socket", "sockets"), "receptacle"
+    ),
+    **dict.fromkeys(("light", "lights", "ltg", "lighting."), "lighting"),
+    **dict.fromkeys(("heater", "heat", "htg"), "heating"),
+}
+"""What people write for words of the language (common practice, no source)."""
 _BY_LOWER: dict[str, list[str]] = {}
 for _unit in UNITS:
     _BY_LOWER.setdefault(_unit.lower(), []).append(_unit)
@@ -128,17 +141,50 @@ def raceway_size(match: Match, place: Place) -> str:
     return f"{lead}{match['size']} inch {match['kind']}"
 
 
+def trade_word(match: Match, place: Place) -> str | None:
+    """A word that the trade uses for one of the language's, where that word could stand."""
+    word = _TRADE_WORDS.get(match[0].lower())
+    if word is None or place.wrong is None or match.start() != place.wrong.start:
+        return None
+    if word_kind(word) == "KIND" and [token.kind for token in place.tokens[1:2]] not in (["NAME"], ["TEXT"]):
+        return None  # a name that looks like the word
+    return word
+
+
+def area_run(match: Match, _: Place) -> str:
+    """``3#250 kcmil`` and its kin, or ``+ N #250 kcmil``."""
+    return f"{match[1]}x{match[3]}kcmil" if match[1] else f"{match[2]} {match[3]}kcmil"
+
+
+def device_slash(match: Match, place: Place) -> str | None:
+    """``20/1`` behind the positions of a circuit or the ends of a feeder."""
+    if not any(token.end <= match.start() for token in place.tokens):
+        return None
+    return f"{match[1]} A {match[2]}p"
+
+
+def equals_sign(match: Match, _: Place) -> str | None:
+    """``pf=0.86`` and ``Z=4%``."""
+    key = match[1] if match[1].islower() else match[1].lower()
+    return f"{key} {match[2]}" if key == match[1] or key in KEYS else None
+
+
 def conductor_word(match: Match, place: Place) -> str | None:
     """A metal or insulation in small letters behind its conductors."""
     wrong = place.wrong
     if wrong is None or wrong.start != match.start() or not {"NAME", "PLUS"} <= place.expected:
         return None
+    if match[0] in UNITS or match[0] in ("kcmil", "mcm", "awg"):
+        return None
     return match[0].capitalize() if match[0] in ("cu", "al") else match[0].upper()
 
 
 def value_first(match: Match, place: Place) -> str | None:
-    """``42 spaces``: a key that takes a bare number, behind it."""
-    return f"{match[2]} {match[1]}" if place.wrong and place.wrong.start == match.start() and match[2] in KEYS else None
+    """``42 spaces``, ``225 A bus``: a key behind its value, and nothing behind it that could be its value."""
+    at = place.wrong.start if place.wrong else len(place.text)
+    if match[2] not in KEYS or not (at == match.start() or not place.text[match.end() : at].strip(" ,\t")):
+        return None
+    return f"{match[2]} {match[1]}"
 
 
 def second_side(match: Match, place: Place) -> str | None:

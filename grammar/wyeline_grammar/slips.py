@@ -17,8 +17,11 @@ from wyeline_grammar.slip_fixes import (
     B,
     Fix,
     N,
+    area_run,
     close_quote,
     conductor_word,
+    device_slash,
+    equals_sign,
     fraction_sign,
     frame,
     hyphen,
@@ -37,6 +40,7 @@ from wyeline_grammar.slip_fixes import (
     small_name,
     spelled,
     thousands,
+    trade_word,
     unindent,
     unit_case,
     unit_word,
@@ -111,6 +115,40 @@ SLIPS: tuple[Slip, ...] = (
         "panel LP-5 208Y/120  // ask the owner",
     ),
     Slip(
+        "trade-word",
+        whole(r"[A-Za-z][A-Za-z.-]*"),
+        trade_word,
+        "One thing, one word: other names of the trade are read as none.",
+        "panelboard LP-5 208Y/120  bus 225 A",
+        "panel LP-5 208Y/120  bus 225 A",
+    ),
+    Slip(
+        "ways-of-a-panel",
+        whole(r"(\d+)[ -](?:circuits?|ckts?|CKTS?|poles?|ways?|Spaces|SPACES)"),
+        rewritten(r"spaces \1"),
+        "`spaces` counts the single-pole positions of a board.",
+        "panel LP-5 208Y/120  bus 225 A, 42 circuits",
+        "panel LP-5 208Y/120  bus 225 A, spaces 42",
+    ),
+    Slip(
+        "interrupting-rating",
+        whole(rf"({N}){B}(?:[kK]{B}-?{B}?AIC|[kK]A?{B}AIC|[kK]A{B}IC)|(?:AIC|aic|SCCR|sccr){BB}({N}){B}[kK]A?"),
+        lambda match, _: f"rated {match[1] or match[2]} kA",
+        "What it may interrupt or withstand is its rating, with the unit of a current.",
+        "panel LP-5 208Y/120  bus 225 A, 22 kAIC",
+        "panel LP-5 208Y/120  bus 225 A, rated 22 kA",
+    ),
+    Slip(
+        "voltage-pair-of-a-transformer",
+        spelled(
+            rf"(?P<lead>^transformer{BB}\S+{BB})({N})(?:{B}[vV])?{B}(?:-|–|:|/|to\b|->){B}({N}Y/{N})(?:{B}[vV])?(?=[\s,]|$)"
+        ),
+        rewritten(r"\g<lead>\2 3ph -> \3"),
+        "The two sides of a transformer are two voltages, each with its wires.",
+        "transformer TX-5 480-208Y/120V  75 kVA",
+        "transformer TX-5 480 3ph -> 208Y/120  75 kVA",
+    ),
+    Slip(
         "keyword-case",
         whole(r"[A-Za-z][A-Za-z/_-]*"),
         keyword_case,
@@ -171,7 +209,7 @@ SLIPS: tuple[Slip, ...] = (
     ),
     Slip(
         "value-first",
-        whole(rf"({N}){BB}([a-z][a-z0-9/-]*)"),
+        whole(rf"({N}{B}(?:k?A)?){BB}([a-z][a-z0-9/-]*)(?!{B}\d)"),
         value_first,
         "A keyword stands before its value.",
         "panel LP-5 208Y/120  bus 225 A, 42 spaces",
@@ -194,6 +232,17 @@ SLIPS: tuple[Slip, ...] = (
         "  scale LP-5 50 %",
     ),
     Slip(
+        "area-behind-gauge-sign",
+        whole(
+            rf"(?:\(?(\d{{1,2}})\)?(?:{B}[-x×]?{B}#|{B}-{B}|(?<=\)){B}|{BB})|(\+{B}(?:N|G|IG|PE|PEN)){B}#)"
+            rf"((?:[2-9]|1\d)\d\d){B}(?:kcmil|MCM|mcm|KCMIL|Kcmil)"
+        ),
+        area_run,
+        "`#` is for gauges; a run of conductors sized by their area is count, `x` and area.",
+        "feeder MSB -> LP-5  3#250 kcmil + G #4 Cu  30 m",
+        "feeder MSB -> LP-5  3x250kcmil + G #4 Cu  30 m",
+    ),
+    Slip(
         "conductor-word",
         whole("[a-z][a-z0-9-]*"),
         conductor_word,
@@ -212,8 +261,8 @@ SLIPS: tuple[Slip, ...] = (
     ),
     Slip(
         "equals-sign",
-        spelled(rf"(?<![\w./-])([a-z][a-z0-9/-]*){B}[=:]{B}([^\s,=:<>]+)"),
-        rewritten(r"\1 \2"),
+        spelled(rf"(?<![\w./-])([A-Za-z][A-Za-z0-9/-]*){B}[=:]{B}([^\s,=:<>]+)"),
+        equals_sign,
         "A keyword and its value stand side by side.",
         "motor P-5 460 3ph  15 hp, pf=0.86",
         "motor P-5 460 3ph  15 hp, pf 0.86",
@@ -232,6 +281,14 @@ SLIPS: tuple[Slip, ...] = (
         rewritten(r"\1 A \2p"),
         "A device is its rated current and then its poles.",
         "  1  20A/1P  1.2 kVA receptacle",
+        "  1  20 A 1p  1.2 kVA receptacle",
+    ),
+    Slip(
+        "device-slash-bare",
+        spelled(r"(?<=\s)(1[56]|[2-9]\d|\d{3,4})/([1-3])(?:[pP])?(?=[\s,]|$)"),
+        device_slash,
+        "A device is its rated current and then its poles.",
+        "  1  20/1  1.2 kVA receptacle",
         "  1  20 A 1p  1.2 kVA receptacle",
     ),
     Slip(
@@ -293,7 +350,7 @@ SLIPS: tuple[Slip, ...] = (
     ),
     Slip(
         "main-lugs",
-        whole(r"MLO|M\.L\.O\."),
+        whole(r"(?:main )?(?:MLO|M\.L\.O\.)"),
         rewritten("main lugs"),
         "Capitals are for names; the words say what it is.",
         "panel LP-5 208Y/120  bus 225 A, MLO",

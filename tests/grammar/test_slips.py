@@ -83,6 +83,15 @@ SPELLINGS = {
     "feeder msb -> LP-1": "feeder MSB -> LP-1",
     'panel Pump room 208Y/120': 'panel "Pump room" 208Y/120',
     "feeder MSB -> PUMP ROOM  30 m": 'feeder MSB -> "PUMP ROOM"  30 m',
+    F + "3-250MCM + N #250 kcmil": F + "3x250kcmil + N 250kcmil",
+    F + "(3) 500 kcmil": F + "3x500kcmil",
+    F + "100/3": F + "100 A 3p",
+    "panel LP-1  208Y/120  225A bus, main 100 A": "panel LP-1  208Y/120  bus 225A, main 100 A",
+    "panel LP-1  208Y/120  AIC 22 kA": "panel LP-1  208Y/120  rated 22 kA",
+    "transformer TX-1  480 3ph -> 208Y/120  75 kVA, Z=4%": "transformer TX-1  480 3ph -> 208Y/120  75 kVA, z 4%",
+    "transformer TX-1  480V:208Y/120  75 kVA": "transformer TX-1  480 3ph -> 208Y/120  75 kVA",
+    "xfmr TX-1  480 3ph -> 208Y/120  75 kVA": "transformer TX-1  480 3ph -> 208Y/120  75 kVA",
+    "  1  20 A 1p  0.9 kVA  lights": "  1  20 A 1p  0.9 kVA  lighting",
     "bus 225 A": "  bus 225 A",
     "F2 20 A 1p spare": "  F2 20 A 1p spare",
     "  feeder MSB -> LP-1": "feeder MSB -> LP-1",
@@ -130,3 +139,10 @@ def test_slips_behind_a_slip_do_not_hide_what_the_line_means() -> None:
 @pytest.mark.parametrize("text", ["  F1 16 A 1p+N", '  "Main" 150 A', "  1 20 A 1p"])
 def test_sound_circuit_is_no_slip(text: str) -> None:
     assert parse(text).problems == () and parse(text).form == "circuit"
+
+
+def test_what_only_looks_like_a_slip_stays() -> None:
+    """A name that is also a word of the trade, and a voltage in front of a key, get the general message."""
+    for text in ("GEN -> ATS-1  100 A 3p", "panel LP-1  208  bus 225 A"):
+        problem = only(text)
+        assert problem.rule == "unreadable-line" and not any(remedy.sure for remedy in problem.remedies)
