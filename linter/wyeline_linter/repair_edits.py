@@ -84,6 +84,7 @@ class Draft:
     def __init__(self) -> None:
         self._parts: dict[Block, dict[int, list[tuple[int, int, str]]]] = {}
         self._below: dict[Block, dict[int, list[str]]] = {}
+        self._above: dict[Block, list[str]] = {}
 
     def replace(self, block: Block, span: Span, text: str) -> None:
         """Put ``text`` in the place of a span; an empty one takes the words away."""
@@ -98,9 +99,17 @@ class Draft:
         """New lines below a line: details of its statement, or statements of their own."""
         self._below.setdefault(block, {}).setdefault(line, []).extend(lines)
 
+    def above(self, block: Block, lines: Iterable[str]) -> None:
+        """New lines above a block and the comments that document it."""
+        self._above.setdefault(block, []).extend(lines)
+
     def edits(self) -> tuple[Edit, ...]:
         found: list[Edit] = []
-        for block in dict.fromkeys((*self._parts, *self._below)):
+        for block in dict.fromkeys((*self._above, *self._parts, *self._below)):
+            above = "".join(f"{text}\n" for text in format_lines(self._above.get(block, [])))
+            if above and 0 not in self._parts.get(block, {}):
+                found.append(Edit(block, 0, 0, 0, 0, above))
+                above = ""
             changed = list(block.lines)
             parts = self._parts.get(block, {})
             for line, pieces in parts.items():
@@ -111,7 +120,8 @@ class Draft:
                 old = block.lines[line]
                 below = "".join(f"\n{text}" for text in format_lines(added.get(line, [])))
                 if line in parts:
-                    found.append(Edit(block, line, 0, line, len(old), set_lines[line] + below))
+                    before = above if line == 0 else ""
+                    found.append(Edit(block, line, 0, line, len(old), before + set_lines[line] + below))
                 else:
                     found.append(Edit(block, line, len(old), line, len(old), below))
         return tuple(found)
