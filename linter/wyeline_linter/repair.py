@@ -15,7 +15,7 @@ from wyeline_grammar.sources import Files, SourceError
 from wyeline_linter.analysis import Analysis, View
 from wyeline_linter.checklist import Item, for_connection
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
-from wyeline_linter.fixing import Overlap, apply_edits
+from wyeline_linter.fixing import OverlapError, apply_edits
 from wyeline_linter.repair_link import Candidate, Link, candidates, link_of
 from wyeline_linter.repair_stage import rewound
 from wyeline_linter.repair_supply import attribute_to_set, first_unknown, meeting, ways_to_keep_apart
@@ -252,7 +252,7 @@ class Trial:
             texts.setdefault(edit.block.file, []).append(edit)
         try:
             new = {path: apply_edits(self.texts[path], edits) for path, edits in texts.items()}
-        except Overlap:
+        except OverlapError:
             return None
         try:
             self._put(new)
