@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import json
+import os
 import re
 import subprocess
 import sys
@@ -198,3 +199,14 @@ def test_the_readme_names_every_key_of_the_json_output(folder: Path, capsys: pyt
     for name in FORMATS:
         assert f"`{name}`" in (Path(__file__).parents[2] / "linter" / "README.md").read_text("utf-8")
     assert folder.exists()
+
+
+def test_a_terminal_of_another_encoding_is_no_fault_and_programs_get_utf8(folder: Path) -> None:
+    def run(name: str) -> subprocess.CompletedProcess[bytes]:
+        words = [sys.executable, "-m", "wyeline_linter.cli", "check", "site.wye", "--format", name]
+        where = {**os.environ, "PYTHONIOENCODING": "ascii", "PYTHONUTF8": "0"}
+        return subprocess.run(words, cwd=folder, env=where, capture_output=True, check=False)
+
+    assert run("text").returncode == 1
+    found = json.loads(run("json").stdout.decode("utf-8"))["findings"]
+    assert any("120°" in f["message"] for f in found)

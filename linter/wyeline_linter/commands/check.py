@@ -254,14 +254,27 @@ def _write(results: Results, arguments: argparse.Namespace) -> None:
         name = {"json": "json_output"}.get(arguments.format, arguments.format)
         made = importlib.import_module(f"wyeline_linter.outputs.{name}").render(results)
     if arguments.output is None:
-        sys.stdout.write(made)
-        sys.stdout.flush()
+        _print(made, exact=arguments.format != "text")
         return
     from wyeline_linter.fixing import write_atomically
 
     write_atomically(arguments.output, made)
     if not arguments.quiet:
         print(summary.line(results))
+
+
+def _print(made: str, *, exact: bool) -> None:
+    """Write to stdout: for programs in UTF-8 whatever the terminal's encoding, for people with what it can show."""
+    if exact:
+        sys.stdout.flush()
+        sys.stdout.buffer.write(made.encode())
+        sys.stdout.buffer.flush()
+        return
+    try:
+        sys.stdout.write(made)
+    except UnicodeEncodeError:
+        sys.stdout.write(made.encode(sys.stdout.encoding, "replace").decode(sys.stdout.encoding))
+    sys.stdout.flush()
 
 
 def _text(results: Results, arguments: argparse.Namespace) -> str:
