@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 
 from wyeline_linter.findings import Severity
@@ -12,18 +13,35 @@ from wyeline_linter.review.consequences import Consequence
 
 MOST_CHARACTERS = 60_000
 """What the usual forges take as one comment is 65,536 characters or more; some room is left for a bot's own words."""
+_LEAST = 2_000
+"""Characters without which a model is rather left out than told."""
+_FRAME = 200
+"""Characters that a fold takes beside its lines."""
+_TITLE = 300
+"""Characters of a title."""
+_NAMED = 3
+"""Unchanged models that are named; the rest is counted."""
 _OPEN = 20
 """Consequences in sight; the rest is folded."""
 _MARKS = {Severity.ERROR: "**error**", Severity.WARNING: "**warning**", Severity.ADVICE: "advice", Severity.GAP: "gap"}
 
 
 def markdown(found: Sequence[Comparison]) -> str:
-    """Every model, shortened from the end so that the whole fits into one comment."""
+    """Every model, shortened from the end of each so that the whole fits into one comment."""
     tail = f"\n<sub>{_plain(CAUTION)}</sub>\n"
-    parts = [_Part(c) for c in found]
-    room = MOST_CHARACTERS - len(tail) - 1
-    share = room // max(1, len(parts))
-    return "\n".join(part.fitting(share) for part in parts)[:room] + "\n" + tail
+    parts = [_Part(c) for c in found if c.changes or c.worse]
+    same = [c for c in found if not c.changes and not c.worse]
+    room = MOST_CHARACTERS - len(tail) - 2 * _LEAST
+    shown = parts[: max(1, room // _LEAST)]
+    out = [part.fitting(room // max(1, len(shown))) for part in shown]
+    if len(shown) < len(parts):
+        out.append(f"\n… and {len(parts) - len(shown)} more models, left out to keep this comment short")
+    if same:
+        names = ", ".join(_text(title(c)[:_TITLE]) for c in same[:_NAMED])
+        names += f" and {len(same) - _NAMED} more" if len(same) > _NAMED else ""
+        head = "" if parts else "### Electrical consequences: none\n"
+        out.append(f"{head}\n{UNCHANGED} ({names})")
+    return "\n".join(out) + "\n" + tail
 
 
 class _Part:
@@ -31,12 +49,10 @@ class _Part:
 
     def __init__(self, comparison: Comparison) -> None:
         c = comparison
-        head = [f"### Electrical consequences: {_text(title(c))}", "", _text(summary(c)) + "."]
+        head = [f"### Electrical consequences: {_text(title(c)[:_TITLE])}", "", _text(summary(c)) + "."]
         head += [f"\n> {_text(note)}" for note in notes(c)]
         self.head = "\n".join(head)
-        if not c.changes and not c.worse:
-            self.head += f"\n\n{UNCHANGED}"
-        elif not c.worse:
+        if not c.worse:
             self.head += f"\n\n{NOTHING_FOLLOWS}"
         shown, rest = c.worse[:_OPEN], c.worse[_OPEN:]
         self.sections: list[tuple[str, list[str]]] = [
@@ -52,12 +68,11 @@ class _Part:
     def fitting(self, room: int) -> str:
         """As much as fits into so many characters; what is left out is counted."""
         out = [self.head]
-        left = room - len(self.head) - 400
+        left = room - len(self.head) - _FRAME * sum(1 for _, lines in self.sections if lines)
         for name, lines in self.sections:
             if not lines:
                 continue
             kept = []
-            left -= len(name) + 80
             for line in lines:
                 if left < len(line) + 1:
                     break
@@ -83,11 +98,12 @@ def _detail(one: Consequence) -> str:
     return "\n".join(lines)
 
 
+_CODE = re.compile(r"(?<!`)`([^`]{1,120})`(?!`)")
+
+
 def _text(words: str) -> str:
     """Words of a model as they are: nothing in them is markup, a mention or a link."""
-    pieces = " ".join(words.split()).split("`")
-    if len(pieces) % 2 == 0:  # a lone backtick
-        return _plain("'".join(pieces))
+    pieces = _CODE.split(" ".join(words.split()))
     return "".join(_plain(piece) if i % 2 == 0 else f"`{piece}`" for i, piece in enumerate(pieces))
 
 
@@ -109,7 +125,7 @@ _ESCAPES: Iterable[tuple[str, str]] = (
 
 def _plain(words: str) -> str:
     # The backslash first, and `#` apart from the entities that other signs become.
-    words = words.replace("\\", "\\\\").replace("#", "\0")
+    words = words.replace("`", "'").replace("\\", "\\\\").replace("#", "\0")
     for sign, escaped in _ESCAPES:
         if sign != "#":
             words = words.replace(sign, escaped)

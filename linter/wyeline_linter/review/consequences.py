@@ -214,8 +214,8 @@ def _back(key: FindingKey) -> Probe:
 def _of_figure(before: Measured | None, after: Measured | None) -> Iterator[Consequence]:
     measured = after or before
     assert measured is not None
-    if before is not None and after is not None and before.unit != after.unit:
-        before = None  # measured against another sort of rating: no comparing
+    if not _comparable(before, after):
+        before = None
     subject, pair = measured.subject, (before, after)
     was_over, over = (m.over if m is not None else None for m in pair)
     if after is not None and over is not None and (was_over is None or over.gravity > was_over.gravity):
@@ -242,6 +242,12 @@ def _of_figure(before: Measured | None, after: Measured | None) -> Iterator[Cons
     elif _moved(before, after):
         words = f"{subject}: {_figures(before, after)}"
         yield Consequence(Kind.MOVED, Severity.ADVICE, subject, words, _valued(pair), measured=pair)
+
+
+def _comparable(before: Measured | None, after: Measured | None) -> bool:
+    """Whether two figures are of one sort; held against another sort of rating they are in another unit."""
+    numbers = [m for m in (before, after) if m is not None and isinstance(m.value, float)]
+    return len({m.unit for m in numbers}) < 2
 
 
 def worth_telling(old: float, new: float, unit: str) -> bool:

@@ -1,0 +1,186 @@
+"""A comparison as text, Markdown, HTML and JSON: with cautions, never too long, and nothing of a model is markup."""
+
+from __future__ import annotations
+
+import json as reader
+import re
+from html.parser import HTMLParser
+from typing import Any
+
+import pytest
+
+from wyeline_linter.findings import Severity
+from wyeline_linter.outputs.text import CAUTION
+from wyeline_linter.review import as_html, as_json, as_markdown, as_text, causes, measures
+from wyeline_linter.review.comparison import Comparison, compare_versions
+from wyeline_linter.review.consequences import Kind
+from wyeline_linter.review.documents import Version
+from wyeline_linter.review.measures import from_to, written
+
+HOSTILE = "@team <img src=x onerror=alert(1)> [a](https://example.org) | #12 ``` *x* &amp;"
+
+
+def site(panels: int, kva: str, name: str = "Shed") -> str:
+    lines = [
+        'wye 1\nproject "Row"\n  basis us-2023\nutility UTIL 480Y/277  fault 30 kA, x/r 8',
+        "switchboard MSB 480Y/277  bus 4000 A, main 4000 A, rated 65 kA\nfeeder UTIL -> MSB  4000 A 3p",
+    ]
+    for i in range(panels):
+        lines.append(f'panel LP-{i} 480Y/277  bus 100 A, spaces 12\n  1  20 A 1p  {kva} kVA lighting  "{name} {i}"')
+        lines.append(f"feeder MSB -> LP-{i}  100 A 3p")
+    return "\n".join(lines) + "\n"
+
+
+def compared(old: str, new: str) -> Comparison:
+    return compare_versions(*(Version("/m/site.wye", lambda _, text=text: text, "/m") for text in (old, new)))
+
+
+@pytest.fixture(scope="module")
+def hostile() -> Comparison:
+    found = compared(site(2, "1"), site(2, "9", HOSTILE))
+    found.model = HOSTILE
+    return found
+
+
+WRITERS = {
+    "text": as_text.text,
+    "markdown": as_markdown.markdown,
+    "html": as_html.html,
+    "json": as_json.json,
+}
+
+
+@pytest.mark.parametrize("name", WRITERS)
+def test_the_caution_stands_in_every_form(name: str, hostile: Comparison) -> None:
+    out = WRITERS[name]([hostile])
+    assert CAUTION in out
+    assert WRITERS[name]([hostile]) == out, "the same comparison is written the same"
+
+
+def test_nothing_of_a_model_is_markup_in_markdown(hostile: Comparison) -> None:
+    out = as_markdown.markdown([hostile])
+    outside = re.sub(r"`[^`\n]*`", "", out)
+    assert "<img" not in outside and "@team" not in outside and not re.search(r"(?<!\\)\]\(", outside)
+    tags = set(re.findall(r"</?[a-z]+", outside))
+    assert tags <= {"<details", "</details", "<summary", "</summary", "<sub", "</sub"}
+
+
+def test_nothing_of_a_model_is_markup_in_html(hostile: Comparison) -> None:
+    seen: list[str] = []
+    open_tags: list[str] = []
+
+    class Reader(HTMLParser):
+        def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+            seen.append(tag)
+            assert not any(name.startswith("on") or name in ("src", "href") for name, _ in attrs)
+            if tag != "meta":
+                open_tags.append(tag)
+
+        def handle_endtag(self, tag: str) -> None:
+            assert open_tags.pop() == tag
+
+    Reader().feed(as_html.html([hostile]))
+    assert not open_tags
+    assert "table" in seen and not {"img", "script", "link", "a"} & set(seen)
+
+
+def test_a_comment_stays_within_its_bound(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(causes, "MOST_TRIALS", 8)
+    found = compared(site(120, "1"), site(120, "9"))
+    assert len(found.worse) >= 120
+    out = as_markdown.markdown([found, found, found])
+    assert len(out) <= as_markdown.MOST_CHARACTERS < 65_536, "the limit of a comment on the forge that has the least"
+    assert out.count("<details>") == out.count("</details>")
+    assert re.search(r"… and \d+ more, left out", out)
+    assert CAUTION in out
+    many = as_markdown.markdown([found] * 80)
+    assert len(many) <= as_markdown.MOST_CHARACTERS and "more models, left out" in many
+
+
+def test_json_names_causes_by_number(hostile: Comparison) -> None:
+    report = reader.loads(as_json.json([hostile]))
+    assert (report["version"], report["caution"]) == (as_json.VERSION, CAUTION)
+    (model,) = report["models"]
+    ids = {change["id"]: change for change in model["changes"]}
+    for one in model["worse"]:
+        assert one["gravity"] in {s.word for s in Severity}
+        assert one["because"] and all(i in ids for i in one["because"])
+        assert one["how"] in {"undoes", "part", "together"}
+    gravities = [Severity[one["gravity"].upper()] for one in model["worse"]]
+    assert gravities == sorted(gravities, reverse=True)
+
+
+def test_a_missing_fact_makes_figures_unknown_and_a_given_one_known() -> None:
+    old = site(3, "1")
+    new = old.replace('20 A 1p  1 kVA lighting  "Shed 1"', '20 A 1p  lighting  "Shed 1"')
+    lost = [c for c in compared(old, new).worse if c.kind is Kind.UNKNOWN]
+    names = {name for c in lost for name in (c.subject, *c.others)}
+    assert {"LP-1", "MSB"} <= names and "LP-0" not in names
+    assert all(change.subject == "LP-1" for c in lost for change in c.because)
+    back = [c for c in compared(new, old).better if c.kind is Kind.KNOWN]
+    assert {"LP-1", "MSB"} <= {name for c in back for name in (c.subject, *c.others)}
+
+
+def test_a_load_that_a_board_bears_no_more_is_better_when_taken_back() -> None:
+    old = site(1, "40").replace("20 A 1p", "200 A 1p")
+    found = compared(old, old.replace("40 kVA", "10 kVA"))
+    assert any(c.subject == "LP-0" and "no longer above its 100 A bus" in c.headline for c in found.better)
+    assert not found.worse
+
+
+def test_one_percent_is_not_worth_telling() -> None:
+    old = site(1, "10")
+    assert not compared(old, old.replace("10 kVA", "10.05 kVA")).moved
+    assert compared(old, old.replace("10 kVA", "10.2 kVA")).moved
+
+
+TRANSFORMER = """wye 1
+utility UTIL 480Y/277  fault 30 kA, x/r 8
+transformer T-1 480 3ph -> 208Y/120  {kva} kVA, z {z} %
+feeder UTIL -> T-1  125 A 3p
+panel LP-2 208Y/120  bus 225 A, rated 10 kA
+feeder T-1 -> LP-2  225 A 3p
+"""
+
+
+def test_a_fault_figure_is_read_with_its_rating(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A fault behind a transformer on a strong network: S / (sqrt 3 U z) (handbook formula, infinite source)."""
+    figures = measures.model_figures
+
+    def with_faults(view: Any) -> dict[str, Any]:
+        found = figures(view)
+        body = view.model.equipment["T-1"].body
+        amps = (body.number("power") or 0.0) / (3**0.5 * 208 * (body.number("z") or 1.0))
+        found["equipment"]["LP-2"]["fault"] = {
+            "max": {"three-phase": {"current_a": amps, "x_over_r": 3.0}, "peak_a": 2 * amps},
+            "min": {"line-line": {"current_a": 0.8 * amps}},
+        }
+        found["equipment"]["LP-2"]["drop"] = {"part": 0.02 * amps / 9000, "volts": 3.0}
+        return found
+
+    monkeypatch.setattr(measures, "model_figures", with_faults)
+    found = compared(TRANSFORMER.format(kva=75, z=2.29), TRANSFORMER.format(kva=150, z=2.91))
+    (over,) = (c for c in found.worse if "available fault" in c.headline)
+    assert over.gravity is Severity.ERROR
+    assert over.headline.startswith("LP-2: available fault 9.09 -> 14.3 kA, above its 10 kA rating")
+    assert over.reason == ", because T-1 went from 75 to 150 kVA, and had its z changed from 2.29 to 2.91 %"
+    smallest = next(c for c in found.moved if "smallest fault" in c.headline)
+    assert smallest.headline == "LP-2: smallest fault 7.27 -> 11.4 kA"
+    drop = next(c for c in found.moved if "voltage drop" in c.headline)
+    assert drop.headline == "LP-2: voltage drop 2.02 -> 3.18 %"
+    assert any(sheet.name == "fault and drop table" for sheet in found.sheets)
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "unit", "words"),
+    [
+        (9100.0, 14300.0, "A", "9.1 -> 14.3 kA"),
+        (930.0, 1430.0, "A", "930 A -> 1.43 kA"),
+        (0.029, 0.031, "ratio", "2.9 -> 3.1 %"),
+        (399.9, 400.1, "A", "399.9 -> 400.1 A"),
+        (0.0, 0.5, "A", "0 -> 0.5 A"),
+    ],
+)
+def test_two_figures_as_one_reads_them(old: float, new: float, unit: str, words: str) -> None:
+    assert from_to(old, new, unit) == words
+    assert written(old, unit).split()[0] == words.split()[0] or "." in words
