@@ -12,6 +12,7 @@ from wyeline_linter.analysis import View
 from wyeline_linter.derive import reasons_of
 from wyeline_linter.load_figures import load_figures
 from wyeline_linter.network import two_sided
+from wyeline_linter.studies.study_figures import equipment_studies, feeder_studies
 from wyeline_linter.systems import Known, SystemState
 from wyeline_linter.verdicts import Feeds, Refusal
 from wyeline_linter.windings import Transformed
@@ -78,6 +79,9 @@ def equipment_figures(view: View, equipment: Equipment) -> dict[str, Any]:
     load = load_figures(view, name)
     if load is not None:
         figures["load"] = load
+    studied, unknown = equipment_studies(view, equipment)
+    figures.update(studied)
+    figures["unknown"].update(unknown)
     if isinstance(state.winding, Transformed):
         figures["winding"] = {
             "connection": state.winding.connection,
@@ -134,4 +138,7 @@ def feeder_figures(view: View, feeder: Feeder) -> dict[str, Any]:
     figures["carried"] = system_figures(state.carried)
     if figures["carried"] is None and figures["refused"] is None:
         figures["unknown"]["carried"] = list(reasons_of(state.carried))
+    studied, unknown = feeder_studies(view, feeder)
+    figures.update(studied)
+    figures["unknown"].update(unknown)
     return figures

@@ -10,7 +10,7 @@ COMMANDS: dict[str, str] = {
     "report": "write the one-line diagram, schedules, tables and working sheets",
     "preview": "show diagram and findings in a browser and follow the files as they are saved",
     "size": "propose devices, wires, raceways, transformers and generators, with the reasons",
-    "explain": "explain a rule",
+    "explain": "explain a rule, or show how a figure was worked out",
     "rules": "list the rules",
     "format": "set files in the fixed columns",
     "new": "write a small starter model to begin from",

@@ -1,4 +1,4 @@
-"""``wyeline explain``: a rule in full."""
+"""``wyeline explain``: a rule in full, or a figure of a model as a calculation sheet."""
 
 from __future__ import annotations
 
@@ -8,6 +8,8 @@ import sys
 from wyeline_linter.near_names import near
 from wyeline_linter.rules.registry import Rule, all_rules
 
+FIGURES = ("fault", "fault-min", "drop", "voltage", "connected", "demand", "sizing", "neutral", "balance")
+"""The figures that help names; a kind of fault such as ``line-ground`` is one, too."""
 _RUNS = {
     "physics": "always (physics decides, whatever the code)",
     "us": "under `basis us-2023`",
@@ -17,10 +19,16 @@ _RUNS = {
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("rule", metavar="RULE", help="the rule's name, as a finding prints it")
+    parser.add_argument("rule", metavar="RULE", help="the rule's name, as a finding prints it; or the path of a model")
+    parser.add_argument("name", nargs="?", metavar="NAME", help="equipment, or a feeder such as 'MSB -> LP-1'")
+    parser.add_argument("figure", nargs="?", metavar="FIGURE", help=f"one of {', '.join(FIGURES)}")
+    parser.add_argument("--at", metavar="CIRCUIT", default="", help="a circuit of the board, such as 2,4 (FIGURE: drop)")
+    parser.add_argument("--scenario", metavar="STATE", help="the figure in this scenario instead of as normal")
 
 
 def run(arguments: argparse.Namespace) -> int:
+    if arguments.name is not None:
+        return _figure(arguments)
     rules = all_rules()
     rule = rules.get(arguments.rule)
     if rule is None:
@@ -29,6 +37,45 @@ def run(arguments: argparse.Namespace) -> int:
         print(f"wyeline: no rule is called `{arguments.rule}`.{hint}", file=sys.stderr)
         return 2
     print(page(rule))
+    return 0
+
+
+def _figure(arguments: argparse.Namespace) -> int:
+    """A figure as a calculation sheet. Raises SourceError for a model, a name or a figure that is not there."""
+    from wyeline_grammar.sources import Files, SourceError, workspace_of
+    from wyeline_linter.analysis import Analysis
+    from wyeline_linter.commands.roots import roots_of
+    from wyeline_linter.configuration import load_for
+    from wyeline_linter.loads.sheets import FIGURES as LOAD_FIGURES
+    from wyeline_linter.loads.sheets import load_figure
+    from wyeline_linter.outputs.text import caution, shown_path
+    from wyeline_linter.studies.sheets import study_sheet
+    from wyeline_linter.working import render
+
+    files = Files()
+    roots = roots_of([arguments.rule], files)
+    if len(roots) > 1:
+        raise SourceError(arguments.rule, f"this folder holds {len(roots)} models; name one")
+    figure = arguments.figure or "fault"
+    try:
+        analysis = Analysis(roots[0], files, workspace_of(roots[0]), arguments.scenario, load_for(roots[0]))
+    except KeyError:
+        raise SourceError(shown_path(roots[0]), f"this model has no scenario `{arguments.scenario}`") from None
+    view = analysis.view
+    try:
+        if figure in LOAD_FIGURES and view.equipment(arguments.name) is not None:
+            sheet = load_figure(view, arguments.name, figure)
+        else:
+            sheet = study_sheet(view, arguments.name, figure, arguments.at)
+    except KeyError:
+        near_by = view.near_names(arguments.name)
+        hint = f"; the nearest: {', '.join(near_by)}" if near_by else ""
+        wanted = f"{arguments.name} {arguments.at}".strip()
+        raise SourceError(shown_path(roots[0]), f"nothing in this model is called `{wanted}`{hint}") from None
+    except ValueError as trouble:
+        raise SourceError(shown_path(roots[0]), str(trouble)) from None
+    print(render(sheet))
+    print(caution())
     return 0
 
 

@@ -14,7 +14,8 @@ from wyeline_linter.commands.roots import roots_of
 from wyeline_linter.configuration import load_for
 from wyeline_linter.figures import model_figures
 from wyeline_linter.load_figures import load_lines
-from wyeline_linter.outputs.text import CAUTION, shown_path
+from wyeline_linter.outputs.text import caution, shown_path
+from wyeline_linter.studies.study_figures import study_lines
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -45,7 +46,7 @@ def run(arguments: argparse.Namespace) -> int:
         print(equipment_text(name, entry))
     for key, entry in figures["feeders"].items():
         print(feeder_text(key, entry, analysis.view.units))
-    print(CAUTION)
+    print(caution())
     return 0
 
 
@@ -63,6 +64,7 @@ def equipment_text(name: str, entry: dict[str, Any]) -> str:
         lines.append(f"  {figure:<8}  unknown: {'; '.join(reasons)}")
     if entry.get("load"):
         lines += load_lines(entry["load"])
+    lines += study_lines(entry)
     if entry["path"]:
         lines.append(f"  path      {'  |  '.join(entry['path'])}")
     return "\n".join(lines) + "\n"
@@ -82,6 +84,7 @@ def feeder_text(key: str, entry: dict[str, Any], units: Literal["si", "us"] = "s
         lines.append(f"  carries   {entry['carried']['in_words']}  on {' '.join(entry['legs'])}")
     if entry["length_m"] is not None:
         lines.append(f"  length    {format_quantity(entry['length_m'], 'length', units)}")
+    lines += study_lines(entry)
     for figure, reasons in entry["unknown"].items():
         lines.append(f"  {figure:<8}  unknown: {'; '.join(reasons)}")
     return "\n".join(lines) + "\n"
