@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 import json
+import os
+import shlex
 import shutil
 import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -165,3 +168,27 @@ def test_the_configuration_of_each_revision_counts(yard: Yard, capsys: pytest.Ca
     out = capsys.readouterr().out
     assert "transformer-mostly-idle" in out
     assert "because wyeline.toml says other severities, limits or table rows" in out
+
+
+def test_the_recipe_for_git_works_as_written(yard: Yard, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The commands stand in the linter's README; here they are run."""
+    readme = (Path(__file__).parents[2] / "linter" / "README.md").read_text("utf-8")
+    commands = readme.split("### In git")[1].split("```sh\n")[1].split("```")[0].strip().splitlines()
+    assert len(commands) == 3
+    for command in commands:
+        subprocess.run(shlex.split(command), cwd=yard.top, check=True)
+    (yard.top / ".gitattributes").write_text("*.wye diff=wye\n", encoding="utf-8")
+    monkeypatch.setenv("PATH", f"{Path(sys.executable).parent}{os.pathsep}{os.environ['PATH']}")
+    diff = yard.git("diff", "-U0", "main", "HEAD", "--", "electrical/loft/loft.wye")
+    assert "@@ panel" in diff, "a changed circuit is shown under its panel"
+    loft = (yard.model / "loft" / "loft.wye").read_text("utf-8")
+    yard.write("loft/loft.wye", loft.replace("receptacle  ", "receptacle "))
+    assert not [line for line in yard.git("diff").splitlines() if line.startswith(("+ ", "- "))], "only columns moved"
+    done = subprocess.run(
+        ["git", "consequences", "main..HEAD", "--model", "electrical"],
+        cwd=yard.top,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert done.returncode == 1 and CAUSE in done.stdout, done.stderr
