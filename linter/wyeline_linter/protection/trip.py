@@ -1,0 +1,60 @@
+"""From which current a device trips at once, as far as it is written: its curve, its settings, or neither."""
+
+from __future__ import annotations
+
+import math
+from typing import NamedTuple
+
+from wyeline_grammar.model import Body
+from wyeline_linter.tables import Basis, Looked
+from wyeline_linter.tables.basis import basis
+
+
+class Trip(NamedTuple):
+    """The least current that surely trips a device without the delay of an overload, and where it is written."""
+
+    amps: float
+    key: str
+    text: str
+
+
+def trip_of(body: Body, rating: float | None = None) -> Trip | None:
+    """The trip of a device; None where neither curve nor setting is written (a fuse's curve is the maker's)."""
+    own = body.number("rating") if rating is None else rating
+    for key in ("pickup", "instantaneous"):
+        fact = body.facts.get(key)
+        if fact is not None and isinstance(fact.value.data, float | int):
+            if fact.value.dimension == "current":
+                return Trip(fact.number, key, f"{key} {fact.value.text}")
+            if own is not None:
+                return Trip(fact.number * own, key, f"{key} {fact.value.text}")
+    curve = body.text("curve")
+    if curve is None or own is None:
+        return None
+    times = curve_times(curve)
+    return Trip(times * own, "curve", f"curve {curve}, {times:g} times {own:g} A") if times is not None else None
+
+
+def curve_times(curve: str) -> float | None:
+    """How many times its rating a miniature breaker of a curve needs to trip at once (IEC 60898-1)."""
+    tables: Basis = basis("iec")
+    found = tables.number("trip-bands", (curve,), "trip")
+    return found.value if isinstance(found, Looked) else None
+
+
+def impedance_ohm(volts: float, amps: float, x_over_r: float | None) -> complex:
+    """The impedance behind a fault current, with its angle where X/R is known (else plain reactance)."""
+    size = volts / amps
+    if x_over_r is None or math.isinf(x_over_r):
+        return complex(0.0, size)
+    r = size / math.hypot(1.0, x_over_r)
+    return complex(r, r * x_over_r)
+
+
+def final_temperature_c(mark: str | None) -> float:
+    """Temperature that an insulation bears for the length of a short circuit, degC.
+
+    Thermoplastic (THHN, THWN, PVC) 150, cross-linked 250 (ICEA P-32-382; IEC 60364-4-43 Table 43A gives 160 for PVC);
+    from memory.
+    """
+    return 250.0 if mark is not None and mark.startswith(("XH", "XL", "EPR", "RHW", "USE", "N2X", "NA2X")) else 150.0

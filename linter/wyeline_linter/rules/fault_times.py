@@ -1,0 +1,336 @@
+"""Faults that devices must see in time, and wires must bear until then (D.5, D.6): they need the fault study."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.linking import Feeder, Place
+from wyeline_linter.conductor_sizes import area_mm2
+from wyeline_linter.conductors import thermal_k
+from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
+from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
+from wyeline_linter.protection.trip import Trip, curve_times, final_temperature_c, impedance_ohm, trip_of
+from wyeline_linter.rules.line_findings import about, amps_text, line_text
+from wyeline_linter.rules.registry import rule
+from wyeline_linter.systems import NEUTRAL, Arrangement, System
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+    from wyeline_linter.studies.study import StateStudy
+
+_IEC = (
+    'project "Annex"\n  basis iec\n  revision "A"\n'
+    "utility NETT 400Y/230  fault 10 kA, fault-min 6 kA, x/r 4, earthing EARTH\n"
+    "feeder NETT -> HV  4x70mm2 + PE 35mm2 Cu XLPE  6 m method C\n"
+    "panel HV 400Y/230  bus 160 A, main 160 A, rated 15 kA\n"
+)
+_TN = _IEC.replace("EARTH", "TN-S")
+_FROST = 'kW heating  "Frost heater"  3G1.5mm2 Cu PVC  50 m method C\n'
+_IT = (
+    'project "Annex"\n  basis iec\n  revision "A"\n'
+    "utility NETT 400 3ph  fault 10 kA, fault-min 6 kA, x/r 4, earthing IT\n"
+    "load FROST 400 3ph  1 kW, heating\n"
+)
+
+SLOW = rule(
+    name="disconnection-too-slow",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="study",
+    basis="iec",
+    summary="An earth fault at the far end does not reach the current from which the device ahead trips at once.",
+    why="An earth fault here would leave metal parts live longer than a person may touch them.",
+    clause={"iec": "60364-4-41 411.3.2, 411.4.4"},
+    wrong=_TN + "  F1[L1]  16 A 1p+N curve C  1 " + _FROST,
+    right=_TN + "  F1[L1]  16 A 1p+N curve B  1 " + _FROST,
+    mends=True,
+)
+SECOND = rule(
+    name="it-second-fault-too-weak",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="study",
+    basis="iec",
+    summary="In an IT system, two earth faults at once would not reach the current that trips the device.",
+    why="The first fault trips nothing; when a second one comes, devices must open as they would on a short circuit.",
+    clause={"iec": "60364-4-41 411.6.4"},
+    wrong=_IT + "feeder NETT -> FROST  10 A 3p curve D  4G1.5mm2 Cu PVC  40 m method C\n",
+    right=_IT + "feeder NETT -> FROST  10 A 3p curve B  4G1.5mm2 Cu PVC  40 m method C\n",
+    mends=True,
+)
+UNSEEN = rule(
+    name="minimum-fault-not-seen",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="study",
+    basis="both",
+    summary="The smallest fault at the far end of a feeder stays below the trip that is set on its device.",
+    why="Too little fault current arrives for the device to act quickly: typical of a generator, or of a long run.",
+    clause={"us": "110.10", "iec": "60364-4-43 434.5"},
+    wrong='project "Annex"\n  basis us-2023\n  revision "A"\n'
+    "utility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, fault-lg 9 kA, x/r 4\n"
+    "switchboard MSB 480Y/277  bus 400 A, main 400 A, rated 25 kA, lug-temp 75 degC\n"
+    "feeder UTIL -> MSB  3x500kcmil + N 500kcmil Cu THWN-2  6 m  in 4 inch PVC-40\n"
+    "panel LP-1 480Y/277  bus 125 A, main lugs, rated 18 kA, lug-temp 75 degC\n"
+    "feeder MSB -> LP-1  100 A 3p instantaneous 2000 A  3#3 + N #3 + G #8 Cu THWN-2  150 m  in 1-1/4 inch EMT\n",
+    right='project "Annex"\n  basis us-2023\n  revision "A"\n'
+    "utility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, fault-lg 9 kA, x/r 4\n"
+    "switchboard MSB 480Y/277  bus 400 A, main 400 A, rated 25 kA, lug-temp 75 degC\n"
+    "feeder UTIL -> MSB  3x500kcmil + N 500kcmil Cu THWN-2  6 m  in 4 inch PVC-40\n"
+    "panel LP-1 480Y/277  bus 125 A, main lugs, rated 18 kA, lug-temp 75 degC\n"
+    "feeder MSB -> LP-1  100 A 3p instantaneous 500 A  3#3 + N #3 + G #8 Cu THWN-2  150 m  in 1-1/4 inch EMT\n",
+)
+THERMAL = rule(
+    name="fault-thermal-limit",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="study",
+    basis="both",
+    summary="Wires behind a device with a set delay overheat in the largest fault before that delay has passed.",
+    why="Until the delay has passed the whole fault current heats the wire, and nothing carries the heat away.",
+    clause={"us": "110.10 (ICEA P-32-382)", "iec": "60364-4-43 434.5.2"},
+    wrong=_TN + "panel UV-1 400Y/230  bus 63 A, incomer switch, rated 15 kA\n"
+    "feeder HV -> UV-1  63 A 3p pickup 500 A, delay 0.4 s  4x16mm2 + PE 16mm2 Cu XLPE  8 m method C\n",
+    right=_TN + "panel UV-1 400Y/230  bus 63 A, incomer switch, rated 15 kA\n"
+    "feeder HV -> UV-1  63 A 3p pickup 500 A, delay 0.02 s  4x16mm2 + PE 16mm2 Cu XLPE  8 m method C\n",
+)
+
+
+def _lines(view: View) -> Iterator[Line]:
+    """Every line with a device of its own and low voltage, in the order of its file."""
+    feeders = sorted(view.model.feeders.values(), key=lambda f: (f.block.file, f.block.first_line))
+    for feeder in feeders:
+        line = feeder_line(view, feeder)
+        if line is not None and line.guard is not None and line.guard.own and not line.medium:
+            yield line
+    for board in sorted(view.model.equipment.values(), key=lambda e: (e.block.file, e.block.first_line)):
+        for line in circuit_lines(view, board):
+            if line.guard is not None and line.guard.own:
+                yield line
+
+
+def _has_rcd(view: View, line: Line) -> bool:
+    """Whether a residual current device sees an earth fault on the line."""
+    if "rcd" in line.body.facts or "gfci" in line.body.flags:
+        return True
+    state = view.state(line.source.name)
+    return state is not None and state.onward is not None and state.onward.rcd_a is not None
+
+
+def _end_earth_a(study: StateStudy, line: Line) -> float | None:
+    """The smallest current of a leg to the protective conductor at the far end; None where it is not known."""
+    faults = study.smallest
+    if line.feeder is not None:
+        target = line.target
+        if target is None or study.connectivity.supply.get(target.name) is not line.feeder:
+            return None
+        found = faults.at(target.name, entering=True).get("line-ground")
+        return found.amperes if found is not None else None
+    found = faults.at(line.source.name).get("line-ground")
+    if found is None or not found.amperes:
+        return None
+    loop = _loop_ohm(study, line)
+    if loop is None:
+        return None
+    volts = max(line.system.volts_to_ground(leg) for leg in line.system.legs) * _c_min(study, line.system)
+    behind = impedance_ohm(volts, found.amperes, found.x_over_r)
+    return volts / abs(behind + loop)
+
+
+def _c_min(study: StateStudy, system: System) -> float:
+    from wyeline_linter.circuit import iec60909
+
+    return iec60909.c_min(system.nominal.line_v) if study.practice == "iec" else 1.0
+
+
+def _loop_ohm(study: StateStudy, line: Line) -> complex | None:
+    """Leg and protective conductor of a circuit, hot, there and back."""
+    from wyeline_linter.studies.case import Case
+    from wyeline_linter.studies.line_impedance import conduit_of, line_data
+
+    data = line_data(
+        line.body,
+        key=f"{line.subject} {line.position}".strip(),
+        place=line.place,
+        legs=len(line.system.legs),
+        neutral=NEUTRAL in line.system.conductors,
+        chosen=line.tables,
+        case=Case.MIN,
+        conduit=conduit_of(line.body.raceway, study.stuff_of),
+    )
+    if data.leg is None or data.protective is None:
+        return None
+    return data.leg + data.protective
+
+
+@SLOW.check
+def disconnection(view: View) -> Iterator[Finding]:
+    """Lines of TN systems whose device says from where it trips at once; the worst switch state is told."""
+    for line in _lines(view):
+        arrangement = line.system.earthing.arrangement
+        if arrangement in (Arrangement.TT, Arrangement.IT) or line.system.earth is None:
+            continue
+        trip = trip_of(line.body)
+        if trip is None or _has_rcd(view, line) or line.system.frequency_hz == 0:
+            continue
+        worst = _least(view, line)
+        if worst is None or worst[0] >= trip.amps * 0.9995:
+            continue
+        yield about(
+            view, SLOW, line,
+            f"an earth fault at the end of {line.where} draws {amps_text(worst[0])}{worst[1]}; its device trips from "
+            f"{amps_text(trip.amps)} ({trip.text})",
+            found=f"{amps_text(worst[0])} at the far end",
+            needed=f"{amps_text(trip.amps)} or more, or a residual current device",
+            change="Choose a lower curve or setting, a residual current device, or larger wires.",
+            place=line.place_of(trip.key),
+            fixes=_lower(line, trip, worst[0]),
+        )  # fmt: skip
+
+
+def _least(view: View, line: Line) -> tuple[float, str] | None:
+    best: tuple[float, str] | None = None
+    for study in view.studies.stated():
+        amps = _end_earth_a(study, line)
+        if amps is not None and amps > 0 and (best is None or amps < best[0]):
+            best = amps, "" if study.state.name == "normal" else f' in "{study.name}"'
+    return best
+
+
+def _lower(line: Line, trip: Trip, amps: float) -> tuple[Fix, ...]:
+    """A curve that trips on what flows, else a residual current device."""
+    fixes = []
+    rating = line.body.number("rating")
+    if trip.key == "curve" and rating is not None:
+        times = curve_times("B")
+        if times is not None and times * rating <= amps:
+            fixes.append(Fix("Write `curve B`", (replace(line.place_of("curve"), "curve B"),), Safety.LOOK))
+    fact = line.body.facts.get("rating")
+    if fact is not None:
+        written = line.block.lines[fact.span.line][fact.span.start : fact.span.end]
+        place = Place(line.block, fact.span)
+        fixes.append(Fix("Give it an RCD of 300 mA", (replace(place, f"{written} rcd 300 mA"),), Safety.LOOK))
+    return tuple(fixes)
+
+
+@SECOND.check
+def second_fault(view: View) -> Iterator[Finding]:
+    """Two faults at the far ends of two lines like this one: half the line voltage drives each loop."""
+    study = view.studies.normal
+    for line in _lines(view):
+        if line.system.earthing.arrangement is not Arrangement.IT or _has_rcd(view, line):
+            continue
+        trip, loop = trip_of(line.body), _loop_to_source(view, study, line)
+        if trip is None or loop is None or line.wiring.ground is None:
+            continue
+        neutral = line.system.has_neutral and line.wiring.neutral is not None
+        volts = line.system.nominal.neutral_v if neutral else line.system.widest_v
+        if not volts:
+            continue
+        amps = volts / (2 * abs(loop))
+        if amps >= trip.amps * 0.9995:
+            continue
+        yield about(
+            view, SECOND, line,
+            f"two earth faults at the end of {line.where} draw {amps_text(amps)}; its device trips from "
+            f"{amps_text(trip.amps)} ({trip.text})",
+            found=f"{amps_text(amps)} (U / 2 Zs)",
+            needed=f"{amps_text(trip.amps)} or more, or a residual current device on every circuit",
+            change="Choose a lower curve or setting, a residual current device, or larger wires.",
+            place=line.place_of(trip.key),
+            fixes=_lower(line, trip, amps),
+        )  # fmt: skip
+
+
+def _loop_to_source(view: View, study: StateStudy, line: Line) -> complex | None:
+    """Leg and protective conductor from what makes the system to the far end of a line."""
+    total = _loop_ohm(study, line)
+    name = line.source.name
+    while total is not None and name != line.maker:
+        feeder: Feeder | None = view.network.supply.get(name)
+        above = feeder_line(view, feeder) if feeder is not None else None
+        if above is None or above.maker != line.maker:
+            return None
+        part = _loop_ohm(study, above)
+        if part is None:
+            return None
+        total += part
+        name = above.source.name
+    return total
+
+
+@UNSEEN.check
+def smallest_fault(view: View) -> Iterator[Finding]:
+    """Feeders whose device has a setting; earth faults of IEC practice have a rule of their own."""
+    studies = view.studies.stated()
+    for line in _lines(view):
+        if line.feeder is None or line.target is None:
+            continue
+        trip = trip_of(line.body)
+        if trip is None:
+            continue
+        earth = line.us and not (_has_rcd(view, line) or "gfpe" in line.body.flags or "gfpe-pickup" in line.body.facts)
+        worst: tuple[float, str, str] | None = None
+        for study in studies:
+            if study.connectivity.supply.get(line.target.name) is not line.feeder:
+                continue
+            for kind, fault in study.smallest.at(line.target.name, entering=True).items():
+                if fault.amperes is None or fault.amperes <= 0 or (kind == "line-ground" and not earth):
+                    continue
+                if worst is None or fault.amperes < worst[0]:
+                    worst = fault.amperes, _KINDS[kind], "" if study.name == "normal" else f' in "{study.name}"'
+        if worst is None or worst[0] >= trip.amps * 0.9995:
+            continue
+        amps, kind_words, state = worst
+        yield about(
+            view, UNSEEN, line,
+            f"a fault of {kind_words} at `{line.target.name}` draws {amps_text(amps)}{state}; the device of "
+            f"{line.where} trips from {amps_text(trip.amps)}",
+            found=f"{amps_text(amps)} at the least",
+            needed=f"{amps_text(trip.amps)} or more ({trip.text})",
+            change="Set the trip lower, or take larger wires; below it only the slow overload trip acts.",
+            place=line.place_of(trip.key),
+        )  # fmt: skip
+
+
+_KINDS = {
+    "three-phase": "three legs",
+    "line-line": "two legs",
+    "line-ground": "a leg to earth",
+    "line-neutral": "a leg to neutral",
+}
+
+
+@THERMAL.check
+def thermal_limit(view: View) -> Iterator[Finding]:
+    """Feeders whose device has a delay written: without one, only the maker's curve tells how long a fault lasts."""
+    for line in _lines(view):
+        seconds = line.body.number("delay")
+        if seconds is None or line.feeder is None or len(line.wiring.temperatures_c) != 1:
+            continue
+        amps = _largest_at_start(view, line)
+        if amps is None:
+            continue
+        wiring = line.wiring
+        k = thermal_k(wiring.metal, initial_c=wiring.temperatures_c[0], final_c=final_temperature_c(wiring.insulation))
+        least = amps * seconds**0.5 / k / wiring.sets
+        if area_mm2(wiring.size) >= least * 0.999:
+            continue
+        yield about(
+            view, THERMAL, line,
+            f"{line.where}: {amps / 1e3:.3g} kA for {seconds:g} s asks for {least:.3g} mm2 in each wire, and it has "
+            f"{area_mm2(wiring.size):.3g} mm2",
+            found=f"{line_text(line)}, {amps / 1e3:.3g} kA for {seconds:g} s",
+            needed=f"{least:.3g} mm2 (S = I sqrt(t) / k, k = {k:.0f})",
+            change="Shorten the delay, or pull larger wires.",
+        )  # fmt: skip
+
+
+def _largest_at_start(view: View, line: Line) -> float | None:
+    best: float | None = None
+    for study in view.studies.stated():
+        for fault in study.largest.at(line.source.name).values():
+            if fault.amperes is not None and (best is None or fault.amperes > best):
+                best = fault.amperes
+    return best
