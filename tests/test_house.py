@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import os
 import re
 import subprocess
 import sys
@@ -57,16 +58,28 @@ def test_files_are_named_after_what_they_do_and_stay_readable() -> None:
             assert lines <= most, f"{path.relative_to(ROOT)} has {lines} lines: is it still one theme?"
 
 
-def test_a_clean_warm_start_imports_nothing_heavy() -> None:
+HEAVY = ("lark", "pint", "pygls", "lsprotocol", "asyncio")
+ONLY_FOR_STUDIES = ("numpy", "scipy")
+
+
+def check_leaving_out(cache: Path, *heavy: str) -> None:
+    """Check the starter model in a process of its own, and assert what it did not import."""
     code = (
         "import sys\n"
         "from wyeline_linter.cli import main\n"
         f"main(['check', {str(ROOT / 'grammar/wyeline_grammar/starter.wye')!r}, '--quiet'])\n"
-        "heavy = {'lark', 'pint', 'pygls', 'lsprotocol', 'asyncio'} & sys.modules.keys()\n"
+        f"heavy = {set(heavy)!r} & sys.modules.keys()\n"
         "assert not heavy, heavy\n"
     )
-    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False)
+    environment = {**os.environ, "WYELINE_CACHE": str(cache)}
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False, env=environment)
     assert done.returncode == 0, done.stderr
+
+
+def test_a_check_imports_nothing_heavy_and_an_unchanged_one_no_numerics(tmp_path: Path) -> None:
+    check_leaving_out(tmp_path, *HEAVY)
+    assert any(tmp_path.iterdir()), "nothing was kept, so the next run is not a warm one"
+    check_leaving_out(tmp_path, *HEAVY, *ONLY_FOR_STUDIES)
 
 
 @pytest.mark.parametrize("command", [["check"], ["format", "--check"]], ids=" ".join)

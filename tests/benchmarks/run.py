@@ -1,12 +1,7 @@
-"""Measures Wyeline beside what people would use instead, in turn, in one run; prints ratios.
+"""Measures Wyeline beside what people would use instead, in turn, in one run; prints ratios. See README.md here.
 
-    python tests/benchmarks/run.py --install    once: the peers, into $WYELINE_PEERS (default ~/.cache/wyeline-peers)
-    python tests/benchmarks/run.py              N = 1,000 and 10,000; writes tests/benchmarks/RESULTS.md
-    python tests/benchmarks/run.py --gate       N = 1,000 with loose bounds, for CI; no peers but check-jsonschema
-
-Peers: the YAML and JSON language servers (npm) and check-jsonschema (PyPI): the same model as data with a JSON Schema,
-which knows shapes and ranges only. Times are wall-clock medians on a machine that may be doing other things, so only
-ratios within one run mean anything.
+python tests/benchmarks/run.py --install    once: the peers, into $WYELINE_PEERS (default ~/.cache/wyeline-peers)
+python tests/benchmarks/run.py              N = 1,000 and 10,000; writes tests/benchmarks/RESULTS.md
 """
 
 from __future__ import annotations
@@ -15,14 +10,11 @@ import argparse
 import json
 import os
 import platform
-import resource
-import shutil
 import statistics
 import subprocess
 import sys
 import tempfile
-import time
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
 
@@ -30,12 +22,12 @@ sys.path.insert(0, str(Path(__file__).parent))
 
 from generate import SCHEMA, Site, as_yaml
 from lsp_client import Client
+from processes import BIN, command_line
 
 HERE = Path(__file__).parent
 PEERS = Path(os.environ.get("WYELINE_PEERS", Path.home() / ".cache" / "wyeline-peers"))
 PYTHON_PEERS = ["check-jsonschema>=0.37,<1"]
 NODE_PEERS = ["yaml-language-server@1", "vscode-langservers-extracted@4"]
-BIN = Path(sys.executable).parent
 
 
 def install() -> None:
@@ -54,44 +46,6 @@ def write_site(folder: Path, pieces: int) -> Path:
     (folder / "site.json").write_text(json.dumps(site.data, indent=1), "utf-8")
     (folder / "schema.json").write_text(json.dumps(SCHEMA), "utf-8")
     return folder / "site.wye"
-
-
-def whole_process(command: list[str], cache: Path) -> tuple[float, float]:
-    """Seconds of a whole process and its peak memory in MiB."""
-    before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss
-    began = time.monotonic()
-    environment = {**os.environ, "WYELINE_CACHE": str(cache)}
-    done = subprocess.run(command, env=environment, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, check=False)
-    took = time.monotonic() - began
-    if done.returncode not in (0, 1):
-        raise RuntimeError(f"{command}: {done.stderr.decode()[-400:]}")
-    return took, max(before, resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss) / 1024
-
-
-def command_line(folder: Path, root: Path, rounds: int, peers: bool) -> dict[str, float]:
-    """Median seconds by what ran; every round runs all in turn."""
-    times: dict[str, list[float]] = {}
-    cache = folder / "cache"
-
-    def note(name: str, command: list[str]) -> None:
-        times.setdefault(name, []).append(whole_process(command, cache)[0])
-
-    wyeline = [str(BIN / "wyeline"), "check", str(root), "--quiet"]
-    edited = next(p for p in sorted(folder.glob("board-*.wye")))
-    for number in range(rounds):
-        note("python", [sys.executable, "-c", "pass"])
-        shutil.rmtree(cache, ignore_errors=True)
-        note("cold", wyeline)
-        note("unchanged", wyeline)
-        text = edited.read_text("utf-8")
-        edited.write_text(text.replace("bus 2000 A, main 2000 A", f"bus 2000 A, main {1600 + number} A", 1), "utf-8")
-        note("one edit", wyeline)
-        edited.write_text(text, "utf-8")
-        schema = ["--schemafile", str(folder / "schema.json")]
-        note("schema yaml", [str(BIN / "check-jsonschema"), *schema, str(folder / "site.yaml")])
-        if peers:
-            note("schema json", [str(BIN / "check-jsonschema"), *schema, str(folder / "site.json")])
-    return {name: statistics.median(values) for name, values in times.items()}
 
 
 def place_of_edit(text: str) -> tuple[int, int, int]:
@@ -154,22 +108,6 @@ def servers(folder: Path, root: Path, edits: int) -> dict[str, dict[str, float]]
     }
 
 
-def gate(report: Callable[[str], None]) -> bool:
-    """Loose bounds at N = 1,000, repeated once before they count."""
-    for attempt in (1, 2):
-        with tempfile.TemporaryDirectory() as name:
-            folder = Path(name)
-            root = write_site(folder, 1000)
-            t = command_line(folder, root, 3, peers=False)
-        cold, unchanged = t["cold"] / t["schema yaml"], t["unchanged"] / t["schema yaml"]
-        report(
-            f"attempt {attempt}: cold / schema check {cold:.3f} (at most 1.0), unchanged {unchanged:.3f} (at most 0.2)"
-        )
-        if cold <= 1.0 and unchanged <= 0.2:
-            return True
-    return False
-
-
 def tables(sizes: list[int], rounds: int, edits: int) -> Iterator[str]:
     """The Markdown of a whole run."""
     yield "# Benchmark results"
@@ -185,11 +123,12 @@ def tables(sizes: list[int], rounds: int, edits: int) -> Iterator[str]:
             yield ""
             yield f"## {pieces:,} pieces"
             yield ""
-            yield "| command line, s | median | / check-jsonschema YAML |"
-            yield "| --- | --- | --- |"
-            t = command_line(folder, root, rounds, peers=True)
-            for key, value in t.items():
-                yield f"| {_LABEL[key]} | {value:.3f} | {value / t['schema yaml']:.4f} |"
+            yield "| command line | processor s | wall s | MiB | processor / check-jsonschema YAML |"
+            yield "| --- | --- | --- | --- | --- |"
+            took = command_line(folder, root, rounds, ("yaml", "json"))
+            for key, (wall_s, cpu_s, mib) in took.items():
+                ratio = cpu_s / took["schema yaml"].cpu_s
+                yield f"| {_LABEL[key]} | {cpu_s:.3f} | {wall_s:.3f} | {mib:.0f} | {ratio:.4f} |"
             results = servers(folder, root, edits)
             yield ""
             yield "| language server | wyeline | YAML | JSON | wyeline / YAML | wyeline / JSON |"
@@ -205,6 +144,7 @@ def tables(sizes: list[int], rounds: int, edits: int) -> Iterator[str]:
 
 _LABEL = {
     "python": "`python -c pass`",
+    "version": "`wyeline --version`",
     "cold": "`wyeline check`, nothing kept",
     "unchanged": "`wyeline check`, nothing changed",
     "one edit": "`wyeline check`, one block changed",
@@ -216,7 +156,6 @@ _LABEL = {
 def main() -> int:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--install", action="store_true")
-    parser.add_argument("--gate", action="store_true")
     parser.add_argument("--sizes", type=int, nargs="+", default=[1000, 10000])
     parser.add_argument("--rounds", type=int, default=3)
     parser.add_argument("--edits", type=int, default=6)
@@ -225,8 +164,6 @@ def main() -> int:
     if arguments.install:
         install()
         return 0
-    if arguments.gate:
-        return 0 if gate(print) else 1
     lines = []
     for line in tables(arguments.sizes, arguments.rounds, arguments.edits):
         print(line, flush=True)
