@@ -210,3 +210,26 @@ def test_a_terminal_of_another_encoding_is_no_fault_and_programs_get_utf8(folder
     assert run("text").returncode == 1
     found = json.loads(run("json").stdout.decode("utf-8"))["findings"]
     assert any("120°" in f["message"] for f in found)
+
+
+@pytest.mark.parametrize("site", ["field-station/station.wye", "dairy-works/works.wye", "broken/voltage-magnitude.wye"])
+def test_the_readme_names_every_key_of_the_figures(site: str, capsys: pytest.CaptureFixture[str]) -> None:
+    root = Path(__file__).parents[2]
+    assert main(["show", str(root / "grammar" / "examples" / site), "--json"]) == 0
+    figures = json.loads(capsys.readouterr().out)
+    section = (root / "linter" / "README.md").read_text("utf-8").split("### `show --json`")[1].split("\n## ")[0]
+    named = set(re.findall(r"`(\w+)`", section))
+    free = {"to_ground_v", "amps", "leg_va", "unknown", "max", "min"}
+    """Objects whose keys are names of conductors or figures."""
+
+    def missing(data: object) -> set[str]:
+        if isinstance(data, list):
+            return {key for each in data for key in missing(each)}
+        if not isinstance(data, dict):
+            return set()
+        below = {k for name, each in data.items() if name not in free for k in missing(each)}
+        below |= {k for name in ("max", "min") if name in data for each in data[name].values() for k in missing(each)}
+        return below | (data.keys() - named)
+
+    kept = {key for each in (*figures["equipment"].values(), *figures["feeders"].values()) for key in missing(each)}
+    assert not kept, "linter/README.md does not say what these are"

@@ -110,6 +110,14 @@ def test_the_manifest_is_one_that_pre_commit_reads() -> None:
     assert done.returncode == 0, done.stdout
 
 
+@pytest.mark.parametrize(("schema", "path"), [("vendor.github-actions", ACTION), ("vendor.gitlab-ci", GITLAB)])
+def test_the_recipes_keep_to_the_schemas_of_their_services(schema: str, path: Path) -> None:
+    """The schemas of GitHub actions and GitLab jobs that the package check-jsonschema carries (SchemaStore, GitLab)."""
+    pytest.importorskip("check_jsonschema", reason="pip install -e '.[test]' brings it")
+    done = run(ROOT, sys.executable, "-m", "check_jsonschema", "--builtin-schema", schema, str(path))
+    assert done.returncode == 0, done.stdout
+
+
 def steps(inputs: dict[str, str]) -> list[dict[str, Any]]:
     """The steps of the action that run with these inputs, expressions filled in."""
     action: dict[str, Any] = yaml.safe_load(ACTION.read_text("utf-8"))
