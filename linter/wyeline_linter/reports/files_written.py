@@ -44,7 +44,7 @@ def _working(package: Package) -> str:
     return "\n".join([*lines, f"> {escaped(package.caution)}", ""])
 
 
-_ROW_LINK = re.compile(r'<a href="#row[^"]*">(.*?)</a>', re.DOTALL)
+_ROW_LINK = re.compile(r'<a href="#row[^>]*>(.*?)</a>', re.DOTALL)
 _SHEET_LINK = re.compile(r'href="#oneline-sheet-(\d+)"')
 
 

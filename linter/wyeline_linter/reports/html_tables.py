@@ -86,7 +86,7 @@ def _list(table: Table, anchors: Collection[str], *, unplaced: bool = False) -> 
     body = "\n".join(_row(table, row, shown, cells) for row in rows)
     foot = "\n".join(_total(table, row, shown, cells) for row in totals)
     foot = f"<tfoot>\n{foot}\n</tfoot>" if foot else ""
-    name = escape(table.title)
+    name = escape(table.title + (", without position" if unplaced else ""))
     return (
         f'<div class="scroll" tabindex="0" role="region" aria-label="{name}"><table class="{table.kind.name}">'
         f"<thead><tr>{head}</tr></thead>\n<tbody>\n{body}\n</tbody>{foot}</table></div>"
@@ -209,7 +209,7 @@ def _leg_totals(table: Table, anchors: Collection[str]) -> str:
     shown = [i for i, c in enumerate(table.kind.columns) if c.key.startswith("leg_") and _filled(table.totals, i)]
     if not shown:
         return ""
-    head = "<th></th>" + "".join(_heading(table.kind.columns[i]).replace(">VA<", "><") for i in shown)
+    head = "<td></td>" + "".join(_heading(table.kind.columns[i]).replace(">VA<", "><") for i in shown)
     lines = []
     for row in table.totals:
         values = "".join(

@@ -27,9 +27,11 @@ from wyeline_linter.reports.panel_schedule import SCHEDULE, panel_schedules
 from wyeline_linter.reports.review_tables import (
     ASSUMPTIONS,
     CHECKLISTS,
+    EXPECTATIONS,
     FINDINGS,
     assumptions_and_gaps,
     checklists,
+    expectations_table,
     findings_table,
 )
 from wyeline_linter.reports.subject import Subject
@@ -46,6 +48,7 @@ TABLE_KINDS: tuple[TableKind, ...] = (
     EQUIPMENT,
     CHECKLISTS,
     FINDINGS,
+    EXPECTATIONS,
     ASSUMPTIONS,
     LABELS,
 )
@@ -66,6 +69,7 @@ _BUILDERS: dict[str, Callable[[Subject], list[Table]]] = {
     EQUIPMENT.name: lambda s: [equipment_list(s)],
     CHECKLISTS.name: checklists,
     FINDINGS.name: lambda s: [findings_table(s)],
+    EXPECTATIONS.name: lambda s: [expectations_table(s)],
     LABELS.name: lambda s: [label_list(s)],
 }
 _COUNTED_FOR_GAPS = frozenset({SCHEDULE.name, FEEDERS.name, SUMMARY.name, FAULTS.name, TRANSFORMERS.name})

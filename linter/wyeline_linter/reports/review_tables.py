@@ -6,7 +6,9 @@ from collections.abc import Iterable
 
 from wyeline_grammar.linking import Equipment, Place
 from wyeline_linter.checklist import QUESTIONS, READINGS, Item, for_connection
+from wyeline_linter.expectations import expectations_of
 from wyeline_linter.findings import Severity
+from wyeline_linter.outputs import Results, summary
 from wyeline_linter.reports.columns import NOT_DERIVED, Table, TableKind, Value, whole, words
 from wyeline_linter.reports.subject import Subject, about_equipment, about_feeder
 from wyeline_linter.reports.working_sheets import Sheet
@@ -28,6 +30,18 @@ FINDINGS = TableKind(
         words("change", "Change", "What to change.", "`wyeline check`", wide=True),
         words("clause", "Clause", "Where to read on.", "`wyeline check`"),
         words("allowed", "Allowed because", "Why it is accepted.", "as written: allow", wide=True),
+        words("place", "Place", "File and line.", "`wyeline check`"),
+    ),
+)
+
+EXPECTATIONS = TableKind(
+    "expectations",
+    "Expectations",
+    "What the design relies on, written down as `expect` statements and judged at each run.",
+    (
+        words("expectation", "Expectation", "The statement.", "as written: expect", wide=True),
+        words("outcome", "Outcome", "met, missed or unknown.", "`wyeline check`"),
+        words("reason", "Why not", "Why it is not met.", "`wyeline check`", wide=True),
         words("place", "Place", "File and line.", "`wyeline check`"),
     ),
 )
@@ -92,15 +106,19 @@ def findings_table(subject: Subject) -> Table:
             about,
             place,
         )
-    open_ones = [f for f in found if f.allowed is None]
-    counts = {s: sum(f.severity is s for f in open_ones) for s in sorted(Severity, reverse=True)}
-    words_of = ", ".join(f"{n} {s.word}" for s, n in counts.items() if n)
-    accepted = len(found) - len(open_ones)
-    table.notes.append(
-        (words_of or "No rule of the checked set failed on the stated facts")
-        + (f"; {accepted} accepted with reasons" if accepted else "")
-        + "."
-    )
+    expectations = expectations_of(subject.analysis, found)
+    results = Results(found, [*view.model.files], expectations, Severity.WARNING, False, [])
+    table.notes.append(summary.line(results) + ".")
+    return table
+
+
+def expectations_table(subject: Subject) -> Table:
+    """How every `expect` statement fared, in the order of the files."""
+    table = Table(EXPECTATIONS)
+    for each in expectations_of(subject.analysis, subject.analysis.all_findings()):
+        place = f"{subject.file(each.path)}:{each.row + 1}"
+        row: dict[str, Value] = {"expectation": each.text, "outcome": each.outcome, "reason": each.reason}
+        table.add({**row, "place": place}, "", place)
     return table
 
 

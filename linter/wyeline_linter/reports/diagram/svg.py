@@ -110,7 +110,8 @@ def _group(
         )
     )
     if working:
-        inside = f'<a href="{xml(working)}">\n{inside}</a>\n'
+        label = "" if part.texts else f' aria-label="{xml(title)}"'
+        inside = f'<a href="{xml(working)}"{label}>\n{inside}</a>\n'
     return f"<g {attributes}>\n<title>{xml(title)}</title>\n{inside}</g>\n"
 
 
