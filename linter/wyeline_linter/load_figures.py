@@ -12,6 +12,7 @@ from wyeline_linter.loads.demand import NO_BASIS, Amount, Counted
 from wyeline_linter.loads.neutral import worst_neutral
 from wyeline_linter.loads.winding_loads import winding_loads
 from wyeline_linter.network import two_sided
+from wyeline_linter.outputs.text import wrapped
 from wyeline_linter.systems import System
 from wyeline_linter.working import merge_reasons
 
@@ -127,7 +128,7 @@ def load_lines(load: dict[str, Any]) -> list[str]:
             if word == "sizing" and load["unknown"].get(word) == [NO_BASIS]:
                 continue
             known = f" (what is known: {load['known_va'] / 1e3:.2f} kVA)" if word == "connected" else ""
-            lines.append(f"  {word:<9} unknown: {'; '.join(load['unknown'][word])}{known}")
+            lines.append(wrapped(f"{'; '.join(load['unknown'][word])}{known}", f"  {word:<9} unknown: "))
             continue
         legs = "  ".join(f"{name} {value:.1f} A" for name, value in amount["amps"].items())
         lines.append(f"  {word:<9} {amount['va'] / 1e3:.2f} kVA   {legs}")

@@ -286,7 +286,7 @@ def _text(results: Results, arguments: argparse.Namespace) -> str:
         summary.statistics(shown) if arguments.statistics else text.render(shown, colour=colour, quiet=arguments.quiet)
     ]
     if not arguments.quiet:
-        parts += [summary.line(results), text.CAUTION]
+        parts += [summary.line(results), text.caution()]
     return "".join(f"{part}\n" for part in parts if part)
 
 

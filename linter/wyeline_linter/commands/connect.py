@@ -16,7 +16,7 @@ from wyeline_linter.connected_load import leg_loads
 from wyeline_linter.findings import Edit, Finding
 from wyeline_linter.fixing import apply_edits, write_atomically
 from wyeline_linter.network import can_feed, makes_system
-from wyeline_linter.outputs.text import CAUTION, shown_path
+from wyeline_linter.outputs.text import caution, shown_path, wrapped
 from wyeline_linter.repair import Diagnosis, Solution, diagnose, findings_at, solve
 from wyeline_linter.verdicts import Cause, Feeds, Refusal
 
@@ -57,7 +57,7 @@ def run(arguments: argparse.Namespace) -> int:
     if solutions:
         words = " ".join(_shell(w) for w in (arguments.path, arguments.source, arguments.target))
         print(f"To write one into the model: wyeline connect {words} --apply N\n")
-    print(CAUTION)
+    print(caution())
     return 1 if refused else 0
 
 
@@ -102,9 +102,9 @@ def _verdict(analysis: Analysis, found: Diagnosis, rules: Sequence[Finding]) -> 
         refusal = found.refusal
         lines = [
             f"{ends} cannot be connected as it stands: {refusal.cause.value}",
-            f"  found:   {_about(link.source, 'gives', refusal, refusal.found)}",
-            f"  needed:  {_about(link.target.name, 'wants', refusal, refusal.needed)}",
-            f"  why:     {refusal.why}",
+            wrapped(_about(link.source, "gives", refusal, refusal.found), "  found:   "),
+            wrapped(_about(link.target.name, "wants", refusal, refusal.needed), "  needed:  "),
+            wrapped(refusal.why, "  why:     "),
             _others(found, rules),
         ]
         return "\n".join(lines)
@@ -134,9 +134,8 @@ def _others(found: Diagnosis, rules: Iterable[Finding]) -> str:
         if finding.rule == cause:
             continue
         lines.append(f"  {finding.rule}: {finding.message}")
-        lines += [f"    {k}: {v}" for k, v in (("found", finding.found), ("needed", finding.needed)) if v]
-        if finding.why:
-            lines.append(f"    why: {finding.why}")
+        parts = (("found", finding.found), ("needed", finding.needed), ("why", finding.why))
+        lines += [wrapped(text, f"    {label}: ") for label, text in parts if text]
     return "\n".join(lines) + ("\n" if lines else "")
 
 
@@ -150,7 +149,7 @@ def _works(analysis: Analysis, found: Diagnosis, ends: str) -> str:
             lines.append(f"  on:      {' '.join(verdict.best.conductors)} of `{link.source}`")
         else:
             lines.append(f"  legs:    {' | '.join(ways)}")
-        lines.append(f"  gets:    {verdict.best.system.in_words()}")
+        lines.append(wrapped(verdict.best.system.in_words(), "  gets:    "))
         loads = leg_loads(view, link.source)
         if any(loads.values()):
             shown = ", ".join(f"{leg} {va / 1000:.3g} kVA" for leg, va in loads.items())
@@ -162,7 +161,7 @@ def _works(analysis: Analysis, found: Diagnosis, ends: str) -> str:
 
 
 def _solution(analysis: Analysis, number: int, solution: Solution) -> str:
-    lines = [f"{number}. {solution.title}", f"   because: {solution.reason}", ""]
+    lines = [wrapped(solution.title, f"{number}. "), wrapped(solution.reason, "   because: "), ""]
     lines += [f"     {line}" for line in _diff(analysis, solution.edits)]
     parts = (
         ("sizes", solution.sized),
@@ -171,7 +170,7 @@ def _solution(analysis: Analysis, number: int, solution: Solution) -> str:
     )
     for label, entries in parts:
         if entries:
-            lines += ["", f"   {label}:"] + [f"     - {entry}" for entry in entries]
+            lines += ["", f"   {label}:"] + [wrapped(entry, "     - ") for entry in entries]
     lines += ["", "   checklist (x: the model shows it):"]
     lines += [f"     {item.in_words()}" for item in solution.checklist]
     return "\n".join([*lines, ""])
@@ -227,6 +226,6 @@ def _apply(number: int, solutions: Sequence[Solution], refused: bool) -> int:
         raise
     print(f"applied to {', '.join(shown_path(p) for p in new)}: {solution.title}")
     for entry in solution.left:
-        print(f"  left for you: {entry}")
-    print(CAUTION)
+        print(wrapped(entry, "  left for you: "))
+    print(caution())
     return 0

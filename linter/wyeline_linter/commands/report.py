@@ -13,7 +13,7 @@ from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.commands.roots import one_root
 from wyeline_linter.configuration import load_for
 from wyeline_linter.fixing import write_atomically
-from wyeline_linter.outputs.text import CAUTION, shown_path
+from wyeline_linter.outputs.text import caution, shown_path
 
 if TYPE_CHECKING:
     from wyeline_linter.reports.package import Package, Wishes
@@ -67,7 +67,7 @@ def run(arguments: argparse.Namespace) -> int:
     finally:
         progress.end()
     print(f"{written} file{'s' if written != 1 else ''} in {shown_path(os.path.abspath(arguments.output))}")
-    print(CAUTION)
+    print(caution())
     return 0
 
 

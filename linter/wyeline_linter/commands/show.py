@@ -14,7 +14,7 @@ from wyeline_linter.commands.roots import roots_of
 from wyeline_linter.configuration import load_for
 from wyeline_linter.figures import model_figures
 from wyeline_linter.load_figures import load_lines
-from wyeline_linter.outputs.text import caution, shown_path
+from wyeline_linter.outputs.text import caution, shown_path, wrapped
 from wyeline_linter.studies.study_figures import study_lines
 
 
@@ -54,19 +54,19 @@ def equipment_text(name: str, entry: dict[str, Any]) -> str:
     """One piece of equipment for people."""
     lines = [f"{name}  ({entry['kind']})" + (f'  "{entry["description"]}"' if entry["description"] else "")]
     if entry.get("arriving"):
-        lines.append(f"  arriving  {entry['arriving']['in_words']}")
+        lines.append(wrapped(entry["arriving"]["in_words"], "  arriving  "))
     if entry["system"] is not None:
         word = "makes" if entry.get("arriving") else "voltage"
-        lines.append(f"  {word:<8}  {entry['system']['in_words']}")
+        lines.append(wrapped(entry["system"]["in_words"], f"  {word:<8}  "))
         pairs = entry["system"]["pairs"]
-        lines.append("            " + "  ".join(f"{'-'.join(p['between'])} {p['volts']:g} V" for p in pairs))
+        lines.append(wrapped("  ".join(f"{'-'.join(p['between'])} {p['volts']:g} V" for p in pairs), " " * 12))
     for figure, reasons in entry["unknown"].items():
-        lines.append(f"  {figure:<8}  unknown: {'; '.join(reasons)}")
+        lines.append(wrapped("; ".join(reasons), f"  {figure:<8}  unknown: "))
     if entry.get("load"):
         lines += load_lines(entry["load"])
     lines += study_lines(entry)
     if entry["path"]:
-        lines.append(f"  path      {'  |  '.join(entry['path'])}")
+        lines.append(wrapped("  |  ".join(entry["path"]), "  path      "))
     return "\n".join(lines) + "\n"
 
 
@@ -76,15 +76,15 @@ def feeder_text(key: str, entry: dict[str, Any], units: Literal["si", "us"] = "s
     if entry["refused"] is not None:
         refused = entry["refused"]
         lines += [
-            f"  refused   {refused['why']}",
-            f"  found     {refused['found']}",
-            f"  needed    {refused['needed']}",
+            wrapped(refused["why"], "  refused   "),
+            wrapped(refused["found"], "  found     "),
+            wrapped(refused["needed"], "  needed    "),
         ]
     elif entry["carried"] is not None:
-        lines.append(f"  carries   {entry['carried']['in_words']}  on {' '.join(entry['legs'])}")
+        lines.append(wrapped(f"{entry['carried']['in_words']}  on {' '.join(entry['legs'])}", "  carries   "))
     if entry["length_m"] is not None:
         lines.append(f"  length    {format_quantity(entry['length_m'], 'length', units)}")
     lines += study_lines(entry)
     for figure, reasons in entry["unknown"].items():
-        lines.append(f"  {figure:<8}  unknown: {'; '.join(reasons)}")
+        lines.append(wrapped("; ".join(reasons), f"  {figure:<8}  unknown: "))
     return "\n".join(lines) + "\n"

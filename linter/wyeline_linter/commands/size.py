@@ -12,7 +12,7 @@ from wyeline_linter.commands.roots import one_root
 from wyeline_linter.figures import ordered_feeders, ordered_names
 from wyeline_linter.findings import Edit
 from wyeline_linter.fixing import apply_edits, write_atomically
-from wyeline_linter.outputs.text import CAUTION, shown_path
+from wyeline_linter.outputs.text import caution, shown_path
 from wyeline_linter.sizing.lines import NotSized, Proposal, size_feeder
 from wyeline_linter.sizing.machines import Machine, size_generator, size_transformer
 
@@ -47,7 +47,7 @@ def run(arguments: argparse.Namespace) -> int:
     elif changing:
         words = " ".join(w for w in (arguments.path, _quoted(arguments.name)) if w)
         print(f"To write {'it' if len(changing) == 1 else 'them'} into the model: wyeline size {words} --apply\n")
-    print(CAUTION)
+    print(caution())
     return 0
 
 
@@ -146,5 +146,5 @@ def _apply(proposals: Iterable[Proposal], machines: Iterable[Machine]) -> int:
     print(f"written to {', '.join(shown_path(p) for p in new)}:")
     for title in titles:
         print(f"  {title}")
-    print(CAUTION)
+    print(caution())
     return 0

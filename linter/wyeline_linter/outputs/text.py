@@ -16,6 +16,29 @@ CAUTION = (
 _COLOURS = {Severity.ERROR: "31", Severity.WARNING: "33", Severity.ADVICE: "36", Severity.GAP: "35"}
 MAX_LINE = 200
 """A longer source line is shown around the marked words only."""
+WIDTH = 100
+"""Columns that sentences keep to; a source line, and the line a program may read (place, rule, message), stay whole."""
+
+
+def wrapped(text: str, lead: str = "") -> str:
+    """Sentences behind ``lead``, in lines of `WIDTH` columns that hang under its end."""
+    if len(lead) + len(text) <= WIDTH:
+        return lead + text
+    import textwrap
+
+    return textwrap.fill(
+        text,
+        WIDTH,
+        initial_indent=lead,
+        subsequent_indent=" " * len(lead),
+        break_long_words=False,
+        break_on_hyphens=False,
+    )
+
+
+def caution() -> str:
+    """The caution as it stands below what is printed at a terminal."""
+    return wrapped(CAUTION)
 
 
 def shown_path(path: str) -> str:
@@ -56,11 +79,11 @@ def _one(finding: Finding, colour: bool) -> str:
             lines.append(f"  {' ' * width} in {shown_path(place.file)}")
         lines += _source(place, mark, message, width)
     for label, text in _particulars(finding):
-        lines.append(f"  {label + ':':<8} {text}")
+        lines.append(wrapped(text, f"  {label + ':':<8} "))
     for i, fix in enumerate(finding.fixes):
         label = "fix:" if len(finding.fixes) == 1 else f"fix {i + 1}:"
         note = " (an example; its numbers are yours to give)" if fix.safety is Safety.SHOW else ""
-        lines.append(f"  {label:<8} {fix.title}{note}")
+        lines.append(wrapped(f"{fix.title}{note}", f"  {label:<8} "))
     return "\n".join(lines) + "\n"
 
 

@@ -143,7 +143,7 @@ def feeder_label_missing(view: View, feeder: Feeder) -> Iterator[Finding]:
         f"a second feeder runs from `{feeder.source.text}` to `{feeder.target.text}`, and it has no label",
         found=f"two feeders called `{base}`",
         needed="a label for each further one, as in `feeder F-2: A -> B`",
-        change=f"Give it a label, such as `{label}:`.",
+        change=f"Give it a label, such as `{label}:`, or delete it where it is the same feeder written twice.",
         subject=feeder.key,
         related=(Related(first.place, "the first one"),) if first is not None else (),
         fixes=(Fix(f"Label it `{label}`", (edit,), Safety.LOOK),),

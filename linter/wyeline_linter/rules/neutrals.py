@@ -125,7 +125,8 @@ def circuits_without_neutral(view: View, board: Equipment) -> Iterator[Finding]:
         return
     supply = view.network.supply.get(board.name)
     offered = view.feeder_state(supply.key) if supply is not None else None
-    if offered is not None and isinstance(offered.offered, Known) and offered.offered.system.has_neutral:
+    left_out = offered is not None and isinstance(offered.offered, Known) and offered.offered.system.has_neutral
+    if left_out and view.derivation.stated(board.primary) is None:
         return  # the supply has one, and the feeder leaves it out: that is told at the feeder
     line = system.nominal_v(system.legs[0], system.legs[1]) if len(system.legs) > 1 else 0.0
     for occupant in positions.occupants:
@@ -137,7 +138,12 @@ def circuits_without_neutral(view: View, board: Equipment) -> Iterator[Finding]:
                 f"circuit {occupant.key} goes to neutral, and `{board.name}` has none",
                 found=f"`{board.name}`: {system.figures()}",
                 needed=f"a neutral, {volts_text(round(line / SQRT3))} from each live wire",
-                change=f"Feed it at {volts_text(line)} from two legs, or put in a transformer that makes a neutral.",
+                change=f"Feed it at {volts_text(line)} from two legs, or "
+                + (
+                    f"give `{board.name}` the neutral that its supply has: write its voltage with it, and pull it."
+                    if left_out
+                    else "put in a transformer that makes a neutral."
+                ),
                 subject=board.name,
                 position=occupant.key,
                 clause=clause_of(view, ON_DELTA),

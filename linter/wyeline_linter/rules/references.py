@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import dataclasses
 from collections.abc import Iterator
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.attributes import KINDS, listed, place_phrase
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place
-from wyeline_grammar.model import Body, Circuit, Claim, End, EquipmentStatement, Span
+from wyeline_grammar.model import Body, Circuit, Claim, End, EquipmentStatement, Span, SystemRef
 from wyeline_linter.claims import CLAIMS
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.near_names import PARTNER_KEYS, names_in, near, spelled
@@ -129,7 +130,8 @@ def _statement(
     for side in (statement.primary, statement.secondary):
         if side is not None and side.name is not None and view.model.system(side.name) is None:
             use = Use(side.name, Place(block, side.span), _SYSTEM, "a voltage or a declared system")
-            yield from _judge(view, use, subject)
+            for finding in _judge(view, use, subject):
+                yield _one_name(block, statement, side, finding)
     facts = statement.body.facts
     like = facts.get("like")
     if like is not None:
@@ -145,6 +147,26 @@ def _statement(
         yield from _raceway(view, circuit.body, block, subject)
         if "with" in circuit.body.facts:
             yield from _shared(block, circuit, statement, equipment)
+
+
+def _one_name(block: Block, statement: EquipmentStatement, side: SystemRef, finding: Finding) -> Finding:
+    """``panel PUMP ROOM``: the second word reads as a system; where none is called so, a name in quotes was meant."""
+    name = statement.name
+    if name is None or side is not statement.primary or side.name is None or finding.rule != DANGLING.name:
+        return finding
+    if name.span.line != side.span.line or any(c.isdigit() for c in name.text + side.name):
+        return finding
+    line = block.lines[name.span.line]
+    if line[name.span.start] == '"' or line[side.span.start] == '"' or line[name.span.end : side.span.start].strip():
+        return finding
+    both = f'"{name.text} {side.name}"'
+    whole = Place(block, Span(name.span.line, name.span.start, side.span.end))
+    return dataclasses.replace(
+        finding,
+        message=f"nothing is called `{side.name}`; a name of several words stands in quotes: `{both}`",
+        change=f"Write `{both}`, or the voltage in place of `{side.name}`.",
+        fixes=(Fix(f"Write `{both}`", (replace(whole, both),), Safety.LOOK), *finding.fixes),
+    )
 
 
 def _shared(

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.attributes import listed
-from wyeline_grammar.linking import Equipment, Feeder, Place
+from wyeline_grammar.linking import Equipment, Feeder, Place, feeder_name
 from wyeline_grammar.model import EquipmentStatement
 from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity, append_phrase, insert_below, replace
 from wyeline_linter.near_names import names_in, spelled
@@ -90,6 +90,8 @@ def _networks(view: View) -> Iterator[Network]:
 
 def _joins(view: View, network: Network, equipment: Equipment, feeder: Feeder) -> bool:
     source = view.equipment(feeder.source.name)
+    if _same_line_again(view, feeder):
+        return False
     if (
         source is None
         or source.name == equipment.name
@@ -98,6 +100,14 @@ def _joins(view: View, network: Network, equipment: Equipment, feeder: Feeder) -
     ):
         return False
     return not follows_grid(source) and not claims_parallel(equipment, feeder)
+
+
+def _same_line_again(view: View, feeder: Feeder) -> bool:
+    """Whether it is a second line between the same ends without a label: that is told as such, and once."""
+    base = feeder_name(feeder.statement)
+    if feeder.statement.label is not None or feeder.key == base:
+        return False
+    return (first := view.model.feeders.get(base)) is not None and first.statement.label is None
 
 
 def claims_parallel(equipment: Equipment, feeder: Feeder) -> bool:

@@ -80,7 +80,9 @@ def wires_of(conductors: Conductors, legs: int, *, neutral: bool) -> Wires:
     if "PEN" in extras:
         pen, n_size, protective = True, extras["PEN"].text, extras["PEN"].text
     material, insulation, assumed = _marks(conductors.marks)
-    return Wires(run.size.text, n_size if neutral else None, protective, pen, material, assumed, insulation, conductors.sets)
+    return Wires(
+        run.size.text, n_size if neutral else None, protective, pen, material, assumed, insulation, conductors.sets
+    )
 
 
 @lru_cache(maxsize=1024)
@@ -151,7 +153,7 @@ def line_data(
     case: Case,
     conduit: Conduit,
     length_m: float | None = None,
-    length_needed: str = "30 m",
+    length_needed: str = "its length, such as `30 m`",
 ) -> LineData:
     """The impedances of a feeder's wires for a case. ``length_m`` replaces the length written."""
     length = body.number("length") if length_m is None else length_m

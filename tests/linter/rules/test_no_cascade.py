@@ -72,3 +72,31 @@ def test_a_transfer_switch_keeps_two_sources_apart() -> None:
     tied = text + 'feeder W-2: MSB -> EP-1  100 A 3p, normally-open\nscenario "Round"\n  close W-2\n'
     assert rules_in(tied) == ["supply-loop"]
     assert rules_in(tied + "  open MSB -> ATS-1.normal\n  open ATS-1 -> EP-1\n") == []
+
+
+def test_a_feeder_written_twice_is_told_once() -> None:
+    twice = "panel LP-1 480Y/277  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\nfeeder MSB -> LP-1  100 A 3p\n"
+    assert rules_in(WYE + twice) == ["feeder-label-missing"]
+    labelled = twice.replace("feeder MSB", "feeder F-2: MSB", 1)
+    assert rules_in(WYE + labelled) == ["supply-loop"]
+
+
+def test_a_name_of_two_words_is_taken_for_a_system_only_where_one_is_called_so() -> None:
+    (finding,) = check(WYE + "panel PUMP ROOM  bus 125 A\nfeeder MSB -> PUMP  100 A 3p\n")
+    assert finding.rule == "dangling-reference" and '`"PUMP ROOM"`' in finding.message
+    assert [edit.text for edit in finding.fixes[0].edits] == ['"PUMP ROOM"']
+    system = "system ROOM 480Y/277\npanel PUMP ROOM  bus 125 A\nfeeder MSB -> PUMP  100 A 3p\n"
+    assert rules_in(WYE + system) == []
+
+
+@pytest.mark.parametrize(
+    ("panel", "expected"),
+    [
+        ("panel LP-1 480 1ph  bus 125 A\n  1  20 A 1p  1 kVA lighting  \"Stage\"\nfeeder MSB[AB] -> LP-1  100 A 2p\n",
+         "one-pole-on-two-live-wires"),
+        ("panel LP-1 480 3ph  bus 125 A\n  1  20 A 1p  1 kVA lighting  \"Stage\"\nfeeder MSB -> LP-1  100 A 3p\n",
+         "neutral-load-on-delta"),
+    ],
+)  # fmt: skip
+def test_a_circuit_to_neutral_is_told_where_the_board_itself_says_that_it_has_none(panel: str, expected: str) -> None:
+    assert rules_in(WYE + panel) == [expected]
