@@ -74,6 +74,8 @@ def test_what_is_kept_depends_on_the_configuration(folder: Path, capsys: pytest.
         assert fresh[0] == code
         assert run() == fresh  # from the cache
         assert (f"{word} leg-voltage-mismatch" in fresh[1]) == (word != "off")
+        main(["check", "site.wye"])
+        assert ("; 1 rule switched off (" in capsys.readouterr().out) == (word == "off")
     toml.unlink()
     assert run() == first
 
@@ -233,3 +235,14 @@ def test_the_readme_names_every_key_of_the_figures(site: str, capsys: pytest.Cap
 
     kept = {key for each in (*figures["equipment"].values(), *figures["feeders"].values()) for key in missing(each)}
     assert not kept, "linter/README.md does not say what these are"
+
+
+def test_sentences_keep_to_100_columns_and_source_lines_stay_whole(
+    folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["check", "site.wye"]) == 1
+    lines = capsys.readouterr().out.splitlines()
+    long = [line for line in lines if len(line) > 100]
+    assert all(line.startswith("site.wye:") for line in long)  # place, rule and message stay one line for programs
+    why = next(i for i, line in enumerate(lines) if line.startswith("  why:"))
+    assert lines[why + 1].startswith(" " * 11) and lines[-1].endswith("Not for energised work.")
