@@ -64,7 +64,8 @@ VOLTAGE, ARRIVING, LOAD, WINDING, UNBALANCE = (
     "winding load",
     "leg unbalance",
 )
-CURRENT, FAULT, SMALLEST, DROP = "demand current", "available fault", "smallest fault", "voltage drop"
+FAULT, SMALLEST, PEAK = "available fault", "smallest fault", "peak of a fault"
+CURRENT, DROP, LOADED = "demand current", "voltage drop", "lowest voltage under load"
 _LOADS, _FAULTS, _DROPS = ("overload", "load-high", "load-margin"), ("fault", "interrupt", "withstand"), ("drop",)
 
 
@@ -82,7 +83,8 @@ def measures_of(view: View) -> Measures:
 
 
 _KNOWN = frozenset(
-    "kind status description source fed_from path system unknown arriving load winding fault drop".split()
+    """kind status description source fed_from path system unknown arriving load winding voltage_under_load fault
+    drop""".split()
 )
 
 
@@ -96,11 +98,14 @@ def _of_equipment(view: View, equipment: Equipment, entry: dict[str, Any]) -> It
     if load is not None:
         yield from _load(view, name, load)
     if "fault" in entry:
-        yield from _fault(name, entry["fault"], unknown.get("fault", ()), tuple(_fault_limits(equipment)))
+        yield from _fault(name, entry["fault"], unknown.get("fault", ()), equipment)
     if "drop" in entry:
         limit = view.model.project.number("drop-path") or view.settings.drop_path
-        yield from _drop(name, entry["drop"], unknown.get("drop", ()), limit, "the way from the source")
-    for key in entry.keys() - _KNOWN:
+        yield _drop(name, entry["drop"], unknown.get("drop", ()), limit, "the way from the source")
+    loaded = entry.get("voltage_under_load")
+    if loaded is not None:
+        yield Measured(name, LOADED, loaded["lowest"]["part"], "ratio")
+    for key in sorted(entry.keys() - _KNOWN):
         yield from _other(name, key, entry[key], unknown.get(key, ()))
 
 
@@ -118,14 +123,12 @@ def _of_feeder(view: View, feeder: Feeder, entry: dict[str, Any]) -> Iterator[Me
         limits = _shares(view, device, f"{device:g} A device" if device else "")
         reasons = () if amps is not None or node is None else tuple(node.up.unknown)
         yield Measured(key, CURRENT, amps, "A", limits, reasons, _LOADS)
-    if "fault_at_end" in entry:
-        yield from _fault(key, entry["fault_at_end"], unknown.get("fault_at_end", ()), ())
     if "drop" in entry:
         target = view.model.equipment.get(feeder.target.name)
         leaf = target is not None and not view.model.feeders_from.get(target.name)
         limit = (view.model.project.number("drop-branch") or view.settings.drop_branch) if leaf else None
-        yield from _drop(key, entry["drop"], unknown.get("drop", ()), limit, "a branch")
-    for word in entry.keys() - _KNOWN_OF_FEEDER:
+        yield _drop(key, entry["drop"], unknown.get("drop", ()), limit, "a branch")
+    for word in sorted(entry.keys() - _KNOWN_OF_FEEDER):
         yield from _other(key, word, entry[word], unknown.get(word, ()))
 
 
@@ -177,29 +180,29 @@ def _fault_limits(equipment: Equipment) -> Iterator[Limit]:
             yield Limit(words, rating, Severity.ERROR)
 
 
-_LARGEST, _SMALLEST = frozenset({"max", "largest"}), frozenset({"min", "smallest"})
-_NO_CURRENT = frozenset({"peak", "asymmetrical", "x_over_r", "xr", "motors", "contribution"})
+def _fault(subject: str, fault: Any, reasons: Any, equipment: Equipment) -> Iterator[Measured]:
+    """The largest and the smallest fault current, and the first peak where a rating for it is written."""
+    why = {} if fault is None else fault["unknown"]
+    # Below a source taken as unlimited the largest fault is a ceiling: no rating is judged by it.
+    judged = fault is None or fault["ceiling"] is None
+    ratings = tuple(_fault_limits(equipment)) if judged else ()
+    for name, key, limits in ((FAULT, "largest", ratings), (SMALLEST, "smallest", ())):
+        worst = None if fault is None else fault[key]
+        amps = None if worst is None else worst["amps"]
+        lacks = () if amps is not None else tuple(reasons) or tuple(why.get(key, ()))
+        if amps is not None or lacks:  # neither: nothing limits it, or none flows
+            yield Measured(subject, name, amps, "A", limits, lacks, _FAULTS)
+    rated = equipment.body.number("peak")
+    peaks = [] if fault is None else [one["peak_a"] for one in fault["max"].values() if one["peak_a"] is not None]
+    if rated and peaks and judged:
+        limit = Limit(f"its {written(rated, 'A')} peak rating", rated, Severity.ERROR)
+        yield Measured(subject, PEAK, max(peaks), "A", (limit,), (), ("peak",))
 
 
-def _fault(subject: str, fault: Any, reasons: Any, limits: tuple[Limit, ...]) -> Iterator[Measured]:
-    """The largest and the smallest current of a fault figure, whatever kinds of fault it lists."""
-    currents = [
-        (set(path), value)
-        for path, value in _numbers(fault, ())
-        if _unit(path) == "A" and not any(word in step for step in path for word in _NO_CURRENT)
-    ]
-    largest = [value for path, value in currents if path & _LARGEST or not path & _SMALLEST]
-    smallest = [value for path, value in currents if path & _SMALLEST and value > 0]
-    lacks = tuple(reasons) or tuple(_reasons(fault))
-    yield Measured(subject, FAULT, max(largest, default=None), "A", limits, () if largest else lacks, _FAULTS)
-    yield Measured(subject, SMALLEST, min(smallest, default=None), "A", (), () if smallest else lacks)
-
-
-def _drop(subject: str, drop: Any, reasons: Any, limit: float | None, of: str) -> Iterator[Measured]:
-    shares = [abs(value) for path, value in _numbers(drop, ()) if _unit(path) == "ratio"]
+def _drop(subject: str, drop: Any, reasons: Any, limit: float | None, of: str) -> Measured:
     limits = () if limit is None else (Limit(f"the {100 * limit:g} % for {of}", limit, Severity.WARNING),)
-    lacks = () if shares else tuple(reasons) or tuple(_reasons(drop))
-    yield Measured(subject, DROP, max(shares, default=None), "ratio", limits, lacks, _DROPS)
+    part = None if drop is None else drop["part"]
+    return Measured(subject, DROP, part, "ratio", limits, () if part is not None else tuple(reasons), _DROPS)
 
 
 def _other(subject: str, key: str, value: Any, reasons: Any) -> Iterator[Measured]:

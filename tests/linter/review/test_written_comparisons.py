@@ -135,40 +135,55 @@ def test_one_percent_is_not_worth_telling() -> None:
 
 
 TRANSFORMER = """wye 1
-utility UTIL 480Y/277  fault 30 kA, x/r 8
-transformer T-1 480 3ph -> 208Y/120  {kva} kVA, z {z} %
-feeder UTIL -> T-1  125 A 3p
+project "Loft"
+  basis us-2023
+utility UTIL 480Y/277  {source}, fault-min 50 kA, x/r 6
+switchboard MSB 480Y/277  bus 400 A, rated 200 kA
+feeder UTIL -> MSB  400 A 3p  {wire}
+transformer T-1 480 3ph -> 208Y/120  {kva} kVA, z {z} %, x/r 3
+feeder MSB -> T-1  125 A 3p  {wire}
 panel LP-2 208Y/120  bus 225 A, rated 10 kA
-feeder T-1 -> LP-2  225 A 3p
-"""
+  1  20 A 1p  1.2 kVA receptacle  "Bench"
+feeder T-1 -> LP-2  225 A 3p  {wire}
+""".replace("{wire}", "3#4/0 + N #4/0 + G #2 Cu  0.1 m  resistance 0.0001 ohm/km, reactance 0.0001 ohm/km")
 
 
-def test_a_fault_figure_is_read_with_its_rating(monkeypatch: pytest.MonkeyPatch) -> None:
-    """A fault behind a transformer on a strong network: S / (sqrt 3 U z) (handbook formula, infinite source)."""
+def test_a_fault_current_is_told_with_its_rating_and_its_cause() -> None:
+    """Behind a transformer on a strong network: S / (sqrt 3 U z) (handbook formula), here 9.09 and 14.3 kA."""
+    strong = "fault 200 kA, fault-lg 200 kA"
+    texts = [TRANSFORMER.format(source=strong, kva=kva, z=z) for kva, z in ((75, 2.29), (150, 2.91))]
+    found = compared(*texts)
+    (over,) = (c for c in found.worse if c.subject == "LP-2" and "available fault" in c.headline)
+    expected = [kva * 1000 / (3**0.5 * 208 * z) for kva, z in ((75, 0.0229), (150, 0.0291))]
+    values = [m.value for m in over.measured if m is not None and isinstance(m.value, float)]
+    assert values == pytest.approx(expected, rel=0.05), "the network takes the rest"
+    assert over.gravity is Severity.ERROR
+    assert over.headline.startswith(f"LP-2: available fault {from_to(*values, 'A')}, above its 10 kA rating")
+    assert over.finding is not None and over.finding.rule == "interrupting-too-low", "one entry for rule and figure"
+    assert over.reason == ", because T-1 went from 75 to 150 kVA, and had its z changed from 2.29 to 2.91 %"
+    assert any(sheet.name == "fault and drop table" for sheet in found.sheets)
+
+
+def test_a_ceiling_exceeds_no_rating() -> None:
+    texts = [TRANSFORMER.format(source="infinite", kva=kva, z=2.3) for kva in (75, 150)]
+    found = compared(*texts)
+    assert not [c for c in found.worse if "fault" in c.headline and c.kind is Kind.LIMIT]
+    assert [c for c in found.moved if c.subject == "LP-2" and "available fault" in c.headline]
+
+
+def test_a_figure_of_another_kind_is_compared_under_its_own_words(monkeypatch: pytest.MonkeyPatch) -> None:
     figures = measures.model_figures
 
-    def with_faults(view: Any) -> dict[str, Any]:
+    def with_more(view: Any) -> dict[str, Any]:
         found = figures(view)
-        body = view.model.equipment["T-1"].body
-        amps = (body.number("power") or 0.0) / (3**0.5 * 208 * (body.number("z") or 1.0))
-        found["equipment"]["LP-2"]["fault"] = {
-            "max": {"three-phase": {"current_a": amps, "x_over_r": 3.0}, "peak_a": 2 * amps},
-            "min": {"line-line": {"current_a": 0.8 * amps}},
-        }
-        found["equipment"]["LP-2"]["drop"] = {"part": 0.02 * amps / 9000, "volts": 3.0}
+        power = view.model.equipment["T-1"].body.number("power")
+        found["equipment"]["T-1"]["idle_losses"] = {"loss_w": 0.004 * power, "unknown": {}}
+        found["feeders"]["T-1 -> LP-2"]["touch_voltage"] = None
         return found
 
-    monkeypatch.setattr(measures, "model_figures", with_faults)
-    found = compared(TRANSFORMER.format(kva=75, z=2.29), TRANSFORMER.format(kva=150, z=2.91))
-    (over,) = (c for c in found.worse if "available fault" in c.headline)
-    assert over.gravity is Severity.ERROR
-    assert over.headline.startswith("LP-2: available fault 9.09 -> 14.3 kA, above its 10 kA rating")
-    assert over.reason == ", because T-1 went from 75 to 150 kVA, and had its z changed from 2.29 to 2.91 %"
-    smallest = next(c for c in found.moved if "smallest fault" in c.headline)
-    assert smallest.headline == "LP-2: smallest fault 7.27 -> 11.4 kA"
-    drop = next(c for c in found.moved if "voltage drop" in c.headline)
-    assert drop.headline == "LP-2: voltage drop 2.02 -> 3.18 %"
-    assert any(sheet.name == "fault and drop table" for sheet in found.sheets)
+    monkeypatch.setattr(measures, "model_figures", with_more)
+    found = compared(*(TRANSFORMER.format(source="fault 50 kA", kva=kva, z=2) for kva in (75, 100)))
+    assert "T-1: idle losses loss w 300 -> 400 W" in {c.headline for c in found.moved}
 
 
 @pytest.mark.parametrize(
