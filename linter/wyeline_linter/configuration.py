@@ -115,6 +115,11 @@ class Configuration:
                     chosen = entry.severities[rule]
         return own if own is Severity.GAP and chosen is not None else chosen
 
+    def off(self) -> list[str]:
+        """Names of the rules that are switched off, for all files or for some."""
+        tables = (self.severities, *(entry.severities for entry in self.paths))
+        return sorted({name for table in tables for name, severity in table.items() if severity is None})
+
     def applied(self, findings: list[Finding]) -> list[Finding]:
         """Findings with the severities of this configuration; those of rules that are off left out."""
         if not self.severities and not self.paths:

@@ -14,14 +14,15 @@ from wyeline_linter.result_cache import ResultCache, digest
 
 
 class Judged(NamedTuple):
-    """One model: its root, findings in their order, files, how its expectations fared, and the share by which the
-    figures of accepted findings may move."""
+    """One model: its root, findings in their order, files, how its expectations fared, the share by which the
+    figures of accepted findings may move, and the rules that its configuration switches off."""
 
     root: str
     findings: list[Finding]
     files: list[str]
     expectations: list[Expectation]
     may_move: float
+    off: list[str]
 
 
 class ConfigurationOf:
@@ -67,7 +68,7 @@ def judge(
 
     kept = cache.load(asked, read) if not laid_over else None
     if kept is not None:
-        return Judged(root, kept.findings(), kept.files, kept.expectations(), kept.may_move)
+        return Judged(root, kept.findings(), kept.files, kept.expectations(), kept.may_move, kept.off)
 
     from wyeline_linter.analysis import Analysis
     from wyeline_linter.expectations import expectations_of
@@ -91,7 +92,7 @@ def judge(
         raise analysis.configuration_error
     findings = analysis.all_findings()
     expectations = expectations_of(analysis, findings)
-    may_move = analysis.configuration.settings.allowance_change
+    may_move, off = analysis.configuration.settings.allowance_change, analysis.configuration.off()
     if not laid_over:
-        cache.store(asked, seen, analysis.model.files, findings, expectations, may_move)
-    return Judged(root, findings, analysis.model.files, expectations, may_move)
+        cache.store(asked, seen, analysis.model.files, findings, expectations, may_move, off)
+    return Judged(root, findings, analysis.model.files, expectations, may_move, off)

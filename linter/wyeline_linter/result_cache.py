@@ -26,13 +26,14 @@ MAX_ENTRIES = 200
 
 
 class Kept(NamedTuple):
-    """An entry that still holds: its files, its findings and expectations (built when called), and the share by which
-    figures of accepted findings may move."""
+    """An entry that still holds: its files, its findings and expectations (built when called), the share by which
+    figures of accepted findings may move, and the rules that are off."""
 
     files: list[str]
     findings: Callable[[], list[Finding]]
     expectations: Callable[[], list[Expectation]]
     may_move: float
+    off: list[str]
 
 
 def folder() -> str | None:
@@ -125,6 +126,7 @@ class ResultCache:
             records: list[list[Any]] = entry["findings"]
             fared: list[list[Any]] = entry["expectations"]
             may_move = float(entry["may_move"])
+            off = [str(name) for name in entry["off"]]
         except (OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError):
             return None
 
@@ -146,7 +148,7 @@ class ResultCache:
 
             return [Expectation(names[number], *rest) for number, *rest in fared]
 
-        return Kept(names, findings, expectations, may_move)
+        return Kept(names, findings, expectations, may_move, off)
 
     def store(
         self,
@@ -156,6 +158,7 @@ class ResultCache:
         findings: Sequence[Finding],
         expectations: Sequence[Expectation] = (),
         may_move: float = 0.0,
+        off: Sequence[str] = (),
     ) -> None:
         """Keep a result. ``files`` are the bytes that every file had, None for those that were not there."""
         from wyeline_linter.finding_records import to_record
@@ -172,6 +175,7 @@ class ResultCache:
                 "order": list(order),
                 "findings": [to_record(f, numbers.__getitem__) for f in findings],
                 "may_move": may_move,
+                "off": list(off),
                 "expectations": [[numbers[e.path], *e[1:]] for e in expectations],
             }
             body = json.dumps(entry, separators=(",", ":")).encode()

@@ -237,9 +237,8 @@ def test_the_readme_names_every_key_of_the_figures(site: str, capsys: pytest.Cap
     assert not kept, "linter/README.md does not say what these are"
 
 
-def test_sentences_keep_to_100_columns_and_source_lines_stay_whole(
-    folder: Path, capsys: pytest.CaptureFixture[str]
-) -> None:
+@pytest.mark.usefixtures("folder")
+def test_sentences_keep_to_100_columns_and_source_lines_stay_whole(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["check", "site.wye"]) == 1
     lines = capsys.readouterr().out.splitlines()
     long = [line for line in lines if len(line) > 100]

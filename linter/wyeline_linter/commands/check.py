@@ -137,7 +137,9 @@ def _results(
     failed = any(f.allowed is None and (f.severity >= threshold or f.rule == "baseline-excess") for f in findings)
     files = list(dict.fromkeys(name for model in judged for name in model.files))
     expectations = [e for model in judged for e in model.expectations]
-    return Results(findings, files, expectations, threshold, failed, [(e.path, e.reason) for e in unread.values()])
+    off = sorted({name for model in judged for name in model.off})
+    reasons = [(e.path, e.reason) for e in unread.values()]
+    return Results(findings, files, expectations, threshold, failed, reasons, off)
 
 
 # baselines

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from wyeline_linter.expectations import Expectation
@@ -22,7 +23,8 @@ class Results(NamedTuple):
     """What a check has to say: findings in their one order, the files read, expectations, and what counts as failed.
 
     ``failed`` is the verdict behind the exit code: a finding at or above ``threshold``, or a baseline that allows more
-    than it needs. ``unread`` are paths of models that could not be judged, with the reason.
+    than it needs. ``unread`` are paths of models that could not be judged, with the reason; ``off``
+    the rules that the configuration switches off, for all files or for some.
     """
 
     findings: list[Finding]
@@ -30,4 +32,5 @@ class Results(NamedTuple):
     expectations: list[Expectation]
     threshold: Severity
     failed: bool
-    unread: list[tuple[str, str]]
+    unread: Sequence[tuple[str, str]] = ()
+    off: Sequence[str] = ()

@@ -43,6 +43,7 @@ def report(results: Results) -> dict[str, Any]:
             **severities(shown),
             "allowed": len(results.findings) - len(shown),
             "expectations": outcomes(results.expectations),
+            "off": list(results.off),
         },
     }
 

@@ -13,7 +13,7 @@ OUTCOMES = ("met", "missed", "unknown")
 
 
 def line(results: Results) -> str:
-    """Counts per severity, unknown figures, expectations and what is accepted, in one line."""
+    """Counts per severity, unknown figures, expectations, what is accepted and what is switched off, in one line."""
     shown = [f for f in results.findings if f.allowed is None]
     counts = severities(shown)
     failures = [_count(n, word) for word, n in counts.items() if n and word != "gap"]
@@ -26,6 +26,8 @@ def line(results: Results) -> str:
     accepted = len(results.findings) - len(shown)
     if accepted:
         parts.append(f"{_count(accepted, 'finding')} accepted")
+    if results.off:
+        parts.append(f"{_count(len(results.off), 'rule')} switched off")
     return "; ".join(parts) + f" ({_count(len(results.files), 'file')})"
 
 

@@ -41,4 +41,6 @@ def results(folder: Path) -> Results:
         Expectation(str(root), 1, "expect MSB fault <= 42 kA", "met", ""),
         Expectation(str(root), 2, "expect LP-1 drop <= 3 %", "unknown", "no length is written"),
     ]
-    return Results(judged.findings, judged.files, expectations, Severity.WARNING, True, [("gone.wye", "no such file")])
+    return Results(
+        judged.findings, judged.files, expectations, Severity.WARNING, True, [("gone.wye", "no such file")], []
+    )
