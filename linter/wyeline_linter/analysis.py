@@ -126,6 +126,10 @@ class View:
     def equipment(self, name: str) -> Equipment | None:
         return self.model.equipment.get(name)
 
+    def of_kind(self, *kinds: str) -> list[Equipment]:
+        """The equipment of some kinds, in the order of their names."""
+        return sorted((e for e in self.model.equipment.values() if e.kind in kinds), key=lambda e: e.name)
+
     def feeders_into(self, name: str) -> list[Feeder]:
         return in_order(self.model.feeders_to.get(name, []))
 
@@ -240,7 +244,7 @@ class Analysis:
         self.derivation.all()
         self.ran["derive"] += len(self.derivation.last_run)
         kept = self.view.study_cache if self._version else None
-        self.view = View(model, self.network, self.derivation)
+        self.view: View = View(model, self.network, self.derivation)
         self.view.study_cache = kept
         self.view.configuration = self.configuration
         self.view.overrides = self._overrides()

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 EARTH = 0
 """Node number of earth, the reference of every voltage."""
@@ -40,12 +41,26 @@ class Bus:
 
     def pick(self, conductors: Sequence[str]) -> tuple[int, ...]:
         """Nodes of several conductors, in the order asked for."""
-        return tuple(self[conductor] for conductor in conductors)
+        asked, nodes = tuple(conductors), self.nodes
+        if asked == self.conductors:
+            return nodes
+        places = _places(self.conductors, asked)
+        if places is None:
+            return tuple([self[conductor] for conductor in asked])
+        return tuple([nodes[place] if place >= 0 else EARTH for place in places])
 
     def pair(self, conductors: Sequence[str]) -> Pair:
         """Nodes of two conductors, the first positive."""
         plus, minus = conductors
         return self[plus], self[minus]
+
+
+@lru_cache(maxsize=1024)
+def _places(conductors: tuple[str, ...], asked: tuple[str, ...]) -> tuple[int, ...] | None:
+    """Where conductors stand among those of a bus, -1 for earth; None where one is not there."""
+    if not all(name in conductors or name == "E" for name in asked):
+        return None
+    return tuple(conductors.index(name) if name in conductors else -1 for name in asked)
 
 
 @dataclass(slots=True)

@@ -138,7 +138,8 @@ class FaultStudy:
             if last >= 0:
                 loops[last, column] -= 1
         z = np.stack([self.impedance[bus.index] for bus in buses])
-        v = self.prefault_v[np.array([bus.nodes for bus in buses], dtype=np.int64)]
+        all_nodes = np.array([bus.nodes for bus in buses], dtype=np.int64)
+        v = self.prefault_v[all_nodes]
         loop_z = loops.T @ z @ loops
         branch = z_fault_ohm * (np.eye(len(tied) - 1) + (np.ones_like(loop_z[0]) if len(tied) > 2 else 0))
         loop_z = loop_z + branch
@@ -153,31 +154,22 @@ class FaultStudy:
             except np.linalg.LinAlgError:
                 currents[bounded] = (np.linalg.pinv(loop_z[bounded]) @ loop_v[bounded][..., None])[..., 0]
         full = np.concatenate((currents, -currents.sum(axis=1, keepdims=True)), axis=1)
-        return [self._report(bus, tied, full[m], loop_v[m], bool(bounded[m])) for m, bus in enumerate(buses)]
-
-    def _report(self, bus: Bus, tied: tuple[str, ...], drawn: Complex, loop_v: Complex, bounded: bool) -> Fault:
+        nodes = all_nodes[:, places]
+        nodes[:, [place < 0 for place in places]] = 0
         topology = self.assembled.topology
-        nodes = bus.pick(tied)
-        if not any(topology.live[node] for node in nodes):
-            return Fault(bus.name, tied, 0.0, (0j,) * len(tied), None, "no source reaches this bus")
-        parts = {int(topology.part[node]) for node in nodes}
-        if len(nodes) == 2 and len(parts) == 2:
-            return Fault(
-                bus.name,
-                tied,
-                None,
-                (0j,) * len(tied),
-                None,
-                f"no conducting path joins {tied[0]} and {tied[1]}: this part has no connection to earth, "
-                "so the first fault carries only leakage",
-            )
-        if not bounded:
-            return Fault(
-                bus.name, tied, None, (0j,) * len(tied), None, "the source was stated without impedance: no limit"
-            )
-        currents = tuple(complex(value) for value in drawn)
-        largest = max(abs(value) for value in currents)
-        return Fault(bus.name, tied, largest, currents, _loop(loop_v, drawn))
+        live = topology.live[nodes].any(axis=1).tolist()
+        part = topology.part[nodes]
+        joined = (part[:, 0] == part[:, 1]).tolist() if len(tied) == 2 else [True] * len(buses)
+        largest = np.abs(full).max(axis=1).tolist()
+        limits: list[bool] = bounded.tolist()  # type: ignore[assignment]  # one axis, so a list
+        found = zip(buses, live, joined, limits, largest, full.tolist(), _loops(loop_v, full), strict=True)
+        nothing = (0j,) * len(tied)
+        return [
+            Fault(bus.name, tied, most, tuple(drawn), loop)
+            if fed and closed and limited
+            else _without_current(bus, tied, nothing, fed, closed)
+            for bus, fed, closed, limited, most, drawn, loop in found
+        ]
 
     def _find_source_rows(self) -> None:
         first = self.assembled.node_count - 1
@@ -188,22 +180,39 @@ class FaultStudy:
             self.source_rows[name] = self.factors.solve_transposed(rhs)
 
 
-def _loop(loop_v: Complex, drawn: Complex) -> complex | None:
-    """Impedance of the equivalent loop: for two tied conductors the whole loop, for three legs that of one phase.
+def _without_current(bus: Bus, tied: tuple[str, ...], nothing: tuple[complex, ...], fed: bool, closed: bool) -> Fault:
+    """A fault through which nothing flows, or whose current nothing limits."""
+    if not fed:
+        return Fault(bus.name, tied, 0.0, nothing, None, "no source reaches this bus")
+    if not closed:
+        why = (
+            f"no conducting path joins {tied[0]} and {tied[1]}: this part has no connection to earth, "
+            "so the first fault carries only leakage"
+        )
+        return Fault(bus.name, tied, None, nothing, None, why)
+    return Fault(bus.name, tied, None, nothing, None, "the source was stated without impedance: no limit")
 
-    None for three conductors that are not a balanced star (two legs to earth), where no single loop exists.
+
+def _loops(loop_v: Complex, drawn: Complex) -> list[complex | None]:
+    """Impedance of each equivalent loop: for two tied conductors the whole loop, for three legs that of one phase.
+
+    None for three conductors that are not a balanced star (two legs to earth), where no single loop exists, and where
+    nothing flows.
     """
-    if abs(drawn[0]) == 0:
-        return None
-    if len(drawn) == 2:
-        return complex(loop_v[0] / drawn[0])
-    if len(drawn) > 3:
-        return None
-    star = np.array([2 * loop_v[0] - loop_v[1], 2 * loop_v[1] - loop_v[0], -loop_v[0] - loop_v[1]]) / 3
-    size = np.abs(star)
-    if size.max() - size.min() > UNBALANCE_LIMIT * size.max():
-        return None
-    return complex(star[0] / drawn[0])
+    first = drawn[:, 0]
+    known = first != 0
+    if drawn.shape[1] == 2:
+        volts = loop_v[:, 0]
+    elif drawn.shape[1] == 3:
+        one, two = loop_v[:, 0], loop_v[:, 1]
+        star = np.stack([2 * one - two, 2 * two - one, -one - two], axis=1) / 3
+        size = np.abs(star)
+        known &= size.max(axis=1) - size.min(axis=1) <= UNBALANCE_LIMIT * size.max(axis=1)
+        volts = star[:, 0]
+    else:
+        return [None] * len(drawn)
+    loops = np.divide(volts, first, out=np.zeros_like(volts), where=known)
+    return [value if sure else None for value, sure in zip(loops.tolist(), known.tolist(), strict=True)]
 
 
 @dataclass(frozen=True)

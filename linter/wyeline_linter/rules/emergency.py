@@ -50,7 +50,12 @@ MIXED = rule(
     why="What goes wrong in an ordinary circuit must never put out the lights that lead people to safety.",
     basis="both",
     clause={"us": "700.5(D), 700.10(B)", "iec": "60364-5-56 560.7"},
-    wrong=_PROJECT + _DP + _SET.format(kva=40) + _ATS.replace(", emergency\n", "\n") + _EL + _OTHER.replace("20 kW", "14 kW"),
+    wrong=_PROJECT
+    + _DP
+    + _SET.format(kva=40)
+    + _ATS.replace(", emergency\n", "\n")
+    + _EL
+    + _OTHER.replace("20 kW", "14 kW"),
     right=_PROJECT + _DP + _SET.format(kva=40) + _ATS.replace(", emergency\n", "\n") + _EL,
 )
 
@@ -64,7 +69,9 @@ def emergency_mixed(view: View, equipment: Equipment) -> Iterator[Finding]:
         flags = placed.circuit.body.flags
         if "spare" in flags or "space" in flags:
             continue
-        (emergency if "emergency" in flags else other).append((placed.key, Place(placed.block, placed.circuit.place.span)))
+        (emergency if "emergency" in flags else other).append(
+            (placed.key, Place(placed.block, placed.circuit.place.span))
+        )
     feeding = [f for f in view.feeders_out_of(equipment.name) if "emergency" in f.body.flags]
     transfers = [view.equipment(name) for name in list(view.network.above(equipment.name))[:1]]
     dedicated = any(t is not None and t.kind == "transfer" and "emergency" in t.body.flags for t in transfers)
@@ -211,7 +218,9 @@ SAME = rule(
     clause={"us": "700.12", "iec": "60364-5-56 560.6"},
     wrong=_PROJECT
     + _DP
-    + _ATS.replace("feeder GEN-1 -> ATS-1.emergency", "feeder W-2: DP -> ATS-1.emergency").replace(", emergency\n", "\n")
+    + _ATS.replace("feeder GEN-1 -> ATS-1.emergency", "feeder W-2: DP -> ATS-1.emergency").replace(
+        ", emergency\n", "\n"
+    )
     + _EL.replace(" emergency", "").replace("Exit lights", "Hall"),
     right=_PROJECT
     + _DP
@@ -224,9 +233,7 @@ SAME = rule(
 @SAME.check
 def transfer_inputs_same_origin(view: View) -> Iterator[Finding]:
     network = view.network_in(NORMAL_STATE) if view.network.state != NORMAL_STATE else view.network
-    for transfer in sorted(view.model.equipment.values(), key=lambda e: e.name):
-        if transfer.kind != "transfer":
-            continue
+    for transfer in view.of_kind("transfer"):
         roots: dict[str, str] = {}
         for feeder in view.feeders_into(transfer.name):
             root = network.root.get(feeder.source.name)
@@ -255,7 +262,9 @@ DIFFERS = rule(
     wrong=_PROJECT
     + _DP
     + "generator GEN-1 480 3ph  40 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x/r 18, sustained 3 pu, ground B\n"
-    + _ATS.replace(", emergency\n", "\n").replace("GEN-1 -> ATS-1.emergency  60 A 3p  3#6 + N #6", "GEN-1 -> ATS-1.emergency  60 A 3p  3#6")
+    + _ATS.replace(", emergency\n", "\n").replace(
+        "GEN-1 -> ATS-1.emergency  60 A 3p  3#6 + N #6", "GEN-1 -> ATS-1.emergency  60 A 3p  3#6"
+    )
     + _EL.replace(" emergency", "").replace("Exit lights", "Hall").replace("panel EL-1 480Y/277", "panel EL-1")
     + 'scenario "Mains lost"\n  off UTIL\n  switch ATS-1.emergency\n',
     right=_PROJECT

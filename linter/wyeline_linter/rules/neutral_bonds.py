@@ -75,9 +75,7 @@ def _root(view: View, feeder: Feeder) -> Equipment | None:
 
 @MISMATCH.check
 def transfer_neutral_mismatch(view: View) -> Iterator[Finding]:
-    for transfer in sorted(view.model.equipment.values(), key=lambda e: e.name):
-        if transfer.kind != "transfer":
-            continue
+    for transfer in view.of_kind("transfer"):
         inputs = _inputs(view, transfer)
         alternate, normal = inputs.get("emergency"), inputs.get(NORMAL)
         if alternate is None or normal is None:
@@ -99,7 +97,11 @@ def transfer_neutral_mismatch(view: View) -> Iterator[Finding]:
 
 def _unsaid(transfer: Equipment, machine: Equipment, word: str | None) -> Finding:
     who, needed = (machine, "`neutral bonded` or `neutral floating`") if word is None else (transfer, "its poles")
-    what = f"whether the neutral of `{machine.name}` is bonded" if word is None else f"how many poles `{transfer.name}` has"
+    what = (
+        f"whether the neutral of `{machine.name}` is bonded"
+        if word is None
+        else f"how many poles `{transfer.name}` has"
+    )
     return MISMATCH.finding(
         who.place,
         f"it is not written {what}, so the neutral of `{transfer.name}` cannot be judged",
@@ -142,13 +144,15 @@ MISSING = rule(
     why="Without the bond an earth fault trips nothing and the neutral may stand at any voltage.",
     basis="both",
     clause={"us": "250.20(B), 250.30(A)(1)", "iec": "60364-5-55 551.4"},
-    wrong=_PROJECT + "generator GEN-1 208Y/120  50 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x0 6 %, x/r 18, "
+    wrong=_PROJECT
+    + "generator GEN-1 208Y/120  50 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x0 6 %, x/r 18, "
     "sustained 3 pu, neutral floating\n"
-    f"feeder GEN-1 -> LP-1  175 A 3p  3#2/0 + N #2/0 + G #6 Cu THWN-2  6 m  in 2 inch EMT\n"
+    "feeder GEN-1 -> LP-1  175 A 3p  3#2/0 + N #2/0 + G #6 Cu THWN-2  6 m  in 2 inch EMT\n"
     "panel LP-1 208Y/120  bus 225 A, main lugs, rated 10 kA, lug-temp 75 degC\n",
-    right=_PROJECT + "generator GEN-1 208Y/120  50 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x0 6 %, x/r 18, "
+    right=_PROJECT
+    + "generator GEN-1 208Y/120  50 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x0 6 %, x/r 18, "
     "sustained 3 pu, neutral bonded\n"
-    f"feeder GEN-1 -> LP-1  175 A 3p  3#2/0 + N #2/0 + G #6 Cu THWN-2  6 m  in 2 inch EMT\n"
+    "feeder GEN-1 -> LP-1  175 A 3p  3#2/0 + N #2/0 + G #6 Cu THWN-2  6 m  in 2 inch EMT\n"
     "panel LP-1 208Y/120  bus 225 A, main lugs, rated 10 kA, lug-temp 75 degC\n",
     mends=True,
 )
@@ -156,8 +160,8 @@ MISSING = rule(
 
 @MISSING.check
 def neutral_bond_missing(view: View) -> Iterator[Finding]:
-    for machine in sorted(view.model.equipment.values(), key=lambda e: e.name):
-        if machine.kind not in ("generator", "ups", "inverter") or machine.body.text("neutral") != "floating":
+    for machine in view.of_kind("generator", "ups", "inverter"):
+        if machine.body.text("neutral") != "floating":
             continue
         state = view.state(machine.name)
         if state is None or not isinstance(state.system, Known) or not state.system.system.has_neutral:
@@ -204,10 +208,12 @@ REPEATED = rule(
     why="Part of the neutral current then flows over building steel and pipes, and earth-fault relays see only a part.",
     basis="both",
     clause={"us": "250.24(A)(5), 250.142(B)", "iec": "60364-4-44 444.4.3"},
-    wrong=_PROJECT + _DP.replace("lug-temp 75 degC", "lug-temp 75 degC, service-equipment")
+    wrong=_PROJECT
+    + _DP.replace("lug-temp 75 degC", "lug-temp 75 degC, service-equipment")
     + f"feeder DP -> LP-1  200 A 3p  {_WIRES}  8 m  in 2 inch EMT\n"
     "panel LP-1 480Y/277  bus 225 A, main 200 A, rated 22 kA, lug-temp 75 degC, service-equipment\n",
-    right=_PROJECT + _DP.replace("lug-temp 75 degC", "lug-temp 75 degC, service-equipment")
+    right=_PROJECT
+    + _DP.replace("lug-temp 75 degC", "lug-temp 75 degC, service-equipment")
     + f"feeder DP -> LP-1  200 A 3p  {_WIRES}  8 m  in 2 inch EMT\n"
     "panel LP-1 480Y/277  bus 225 A, main 200 A, rated 22 kA, lug-temp 75 degC\n",
 )
@@ -315,11 +321,9 @@ MEDICAL = rule(
     why="A small isolated system leaks so little that a first fault stays harmless; a large one does not.",
     basis="both",
     clause={"us": "517.160", "iec": "60364-7-710 710.512.1"},
-    wrong=_IEC
-    + "transformer TX-M 400 1ph -> 230 1ph  12.5 kVA, z 3 %, loss 300 W, earthing IT\n"
+    wrong=_IEC + "transformer TX-M 400 1ph -> 230 1ph  12.5 kVA, z 3 %, loss 300 W, earthing IT\n"
     "feeder UTIL[L1 L2] -> TX-M  32 A 2p curve C  3G6mm2 Cu XLPE  20 m  method C\n" + _THEATRE,
-    right=_IEC
-    + "transformer TX-M 400 1ph -> 230 1ph  8 kVA, z 3 %, loss 300 W, earthing IT\n"
+    right=_IEC + "transformer TX-M 400 1ph -> 230 1ph  8 kVA, z 3 %, loss 300 W, earthing IT\n"
     "feeder UTIL[L1 L2] -> TX-M  32 A 2p curve C  3G6mm2 Cu XLPE  20 m  method C\n" + _THEATRE,
 )
 MEDICAL_VA = 10_000.0
@@ -374,12 +378,14 @@ JOINED = rule(
     summary="One board is fed from an earthed system in one position of its switch and an unearthed one in the other.",
     why="Devices, insulation and fault protection are chosen for one kind of earthing; in the other they fail.",
     clause={"us": "250.20, 250.4", "iec": "60364-1 312.2, 60364-4-44 444.4.6"},
-    wrong=_PROJECT + _DP.replace(" + N 500kcmil", "").replace("480Y/277  bus", "480 3ph  bus")
+    wrong=_PROJECT
+    + _DP.replace(" + N 500kcmil", "").replace("480Y/277  bus", "480 3ph  bus")
     + "generator GEN-1 480 3ph  90 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x/r 18, sustained 3 pu\n"
     "transfer ATS-1 200 A 3p, rated 30 kA\n"
     "feeder DP -> ATS-1.normal  125 A 3p  3#1 + G #6 Cu THWN-2  8 m  in 2 inch EMT\n"
     "feeder GEN-1 -> ATS-1.emergency  125 A 3p  3#1 + G #6 Cu THWN-2  20 m  in 2 inch EMT\n",
-    right=_PROJECT + _DP.replace(" + N 500kcmil", "").replace("480Y/277  bus", "480 3ph  bus")
+    right=_PROJECT
+    + _DP.replace(" + N 500kcmil", "").replace("480Y/277  bus", "480 3ph  bus")
     + "generator GEN-1 480Y/277  90 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x0 6 %, x/r 18, sustained 3 pu\n"
     "transfer ATS-1 200 A 3p, rated 30 kA\n"
     "feeder DP -> ATS-1.normal  125 A 3p  3#1 + G #6 Cu THWN-2  8 m  in 2 inch EMT\n"
@@ -389,9 +395,7 @@ JOINED = rule(
 
 @JOINED.check
 def earthing_systems_joined(view: View) -> Iterator[Finding]:
-    for transfer in sorted(view.model.equipment.values(), key=lambda e: e.name):
-        if transfer.kind != "transfer":
-            continue
+    for transfer in view.of_kind("transfer"):
         inputs = _inputs(view, transfer)
         systems = {port: s for port, f in inputs.items() if (s := _offered(view, f)) is not None}
         if len(systems) < 2:
@@ -414,5 +418,3 @@ def earthing_systems_joined(view: View) -> Iterator[Finding]:
 def _in_words(system: System) -> str:
     kind = system.earthing.kind.value
     return {"solid": "a solidly earthed", "none": "an unearthed"}.get(kind, "an impedance-earthed")
-
-
