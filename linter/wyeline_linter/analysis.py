@@ -237,14 +237,13 @@ class Analysis:
 
     # updating
 
-    def _all(self) -> None:
+    def _all(self, kept: StudyCache | None = None) -> None:
         model = self.model
         self.network = build(model, self._state())
         self.derivation = Derivation(model, self.network)
         self.derivation.all()
         self.ran["derive"] += len(self.derivation.last_run)
-        kept = self.view.study_cache if self._version else None
-        self.view: View = View(model, self.network, self.derivation)
+        self.view = View(model, self.network, self.derivation)
         self.view.study_cache = kept
         self.view.configuration = self.configuration
         self.view.overrides = self._overrides()
@@ -296,7 +295,7 @@ class Analysis:
         delta = self.model.update(went, came)
         self.ran["parse"] += len(came)
         if delta.everything or delta.project or (delta.others and self.scenario is not None):
-            self._all()
+            self._all(self.view.study_cache)
             return delta
         for block in went:
             self._text.pop(block, None)
@@ -491,6 +490,13 @@ class Analysis:
 
     # answers
 
+    def trusted(self) -> Analysis:
+        """This analysis, for those who print once and leave. Raises ConfigurationError where a part of the
+        configuration could not be used, so that nobody reads figures that lack a row the project gave."""
+        if self.configuration_error is not None:
+            raise self.configuration_error
+        return self
+
     def findings(self) -> list[Finding]:
         """Every finding in its one order: those accepted by an ``allow`` marked, allowances that silence none added."""
         if self._findings is None:
@@ -500,7 +506,7 @@ class Analysis:
         return self._findings
 
     def study_findings(self) -> list[Finding]:
-        """What the rules of the scope ``study`` find: those that need the load flow, the faults, or other switch states.
+        """What the rules of the scope ``study`` find: those that need load flow, faults, or other switch states.
 
         They run here, all of them, once for each version of the model; :meth:`findings` never runs them, so that it
         keeps pace with typing. Both together are what ``wyeline check`` reports.

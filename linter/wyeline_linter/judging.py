@@ -83,13 +83,11 @@ def judge(
 
     seen.clear()
     try:
-        analysis = Analysis(root, Files(reader), workspace_of(root), scenario, configuration.get())
+        analysis = Analysis(root, Files(reader), workspace_of(root), scenario, configuration.get()).trusted()
     except KeyError:
         from wyeline_linter.outputs.text import shown_path
 
         raise SourceError(shown_path(root), f"this model has no scenario `{scenario}`") from None
-    if analysis.configuration_error is not None:
-        raise analysis.configuration_error
     findings = analysis.all_findings()
     expectations = expectations_of(analysis, findings)
     may_move, off = analysis.configuration.settings.allowance_change, analysis.configuration.off()

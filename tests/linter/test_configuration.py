@@ -12,6 +12,7 @@ import pytest
 from wyeline_grammar.sources import Files
 from wyeline_linter import configuration_keys as keys
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.cli import main
 from wyeline_linter.configuration import DEFAULT, ConfigurationError, Settings, find, load, load_for
 from wyeline_linter.findings import Severity
 
@@ -199,3 +200,16 @@ def test_the_example_in_the_readme_is_read() -> None:
     found = load("wyeline.toml", example.encode())
     assert found.settings.balance == 0.12 and found.severities["transformer-mostly-idle"] is None
     assert len(found.overrides_for("us-2023")) == 1
+
+
+@pytest.mark.parametrize("command", ["check {0}", "show {0}", "connect {0} UTIL LP-1", "size {0}", "report {0} -o out"])
+def test_no_command_prints_figures_that_lack_a_row_of_the_project(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], command: str
+) -> None:
+    root = tmp_path / "site.wye"
+    root.write_text(UNEVEN, "utf-8")
+    wrong = OVERRIDE.replace("3/0 Cu", "3/00 Cu")
+    (tmp_path / "wyeline.toml").write_text('basis = "us-2023"\n' + wrong, "utf-8")
+    assert main(command.format(root).split()) == 2
+    told = capsys.readouterr()
+    assert told.out == "" and "wyeline.toml:2:" in told.err and "no row '3/00 Cu 75 degC'" in told.err

@@ -34,7 +34,7 @@ def run(arguments: argparse.Namespace) -> int:
     if len(roots) > 1:
         listed = ", ".join(shown_path(r) for r in roots)
         raise SourceError(arguments.path, f"this folder holds {len(roots)} models; name one: {listed}")
-    analysis = Analysis(roots[0], files, workspace_of(roots[0]), configuration=load_for(roots[0]))
+    analysis = Analysis(roots[0], files, workspace_of(roots[0]), configuration=load_for(roots[0])).trusted()
     source, _ = _named(analysis, arguments.source)
     target, port = _named(analysis, arguments.target)
     if source is target:

@@ -32,7 +32,7 @@ def run(arguments: argparse.Namespace) -> int:
         listed = ", ".join(shown_path(r) for r in roots)
         raise SourceError(arguments.path, f"this folder holds {len(roots)} models; name one: {listed}")
     configuration = load_for(roots[0])
-    analysis = Analysis(roots[0], files, workspace_of(roots[0]), arguments.scenario, configuration)
+    analysis = Analysis(roots[0], files, workspace_of(roots[0]), arguments.scenario, configuration).trusted()
     figures = model_figures(analysis.view, arguments.name)
     if arguments.name is not None and not figures["equipment"] and not figures["feeders"]:
         near = analysis.view.near_names(arguments.name)

@@ -9,6 +9,7 @@ from wyeline_grammar.linking import Feeder
 from wyeline_grammar.sources import Files, SourceError, read_text, workspace_of
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.commands.roots import one_root
+from wyeline_linter.configuration import load_for
 from wyeline_linter.figures import ordered_feeders, ordered_names
 from wyeline_linter.findings import Edit
 from wyeline_linter.fixing import apply_edits, write_atomically
@@ -26,7 +27,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(arguments: argparse.Namespace) -> int:
     files = Files()
     root = one_root(arguments.path, files)
-    analysis = Analysis(root, files, workspace_of(root))
+    analysis = Analysis(root, files, workspace_of(root), configuration=load_for(root)).trusted()
     feeders, machines = _asked(analysis, arguments.name)
     sized = [size_feeder(analysis.view, f) for f in feeders]
     made = [_machine(analysis, name) for name in machines]
