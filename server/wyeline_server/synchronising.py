@@ -30,6 +30,8 @@ def did_change(server: WyelineServer, params: Any) -> None:
     path = server.path_in(params)
     if path not in server.session.documents:
         raise BadParametersError(f"{document['uri']} is not open")
+    if not isinstance(params.get("contentChanges"), list):
+        raise BadParametersError("the notification holds no changes")
     server.session.change(document["uri"], int(document.get("version") or 0), params["contentChanges"])
 
 

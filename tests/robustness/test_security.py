@@ -1,0 +1,279 @@
+"""A model, a configuration or a cache from a stranger is data: nothing of it runs, leaves its folder, or hangs."""
+
+from __future__ import annotations
+
+import ast
+import asyncio
+import csv
+import json
+import os
+import re
+import sys
+import time
+from hashlib import sha256
+from pathlib import Path
+from typing import Any
+
+import pytest
+from command_line import environment, write, wyeline
+
+from wyeline_grammar.formatter import format_text
+from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.tokens import tokenize
+
+HOUSE = Path(__file__).parents[2]
+SOURCES = [p for wing in ("grammar", "linter", "server") for p in (HOUSE / wing).rglob("*.py")]
+SITE = "utility U1 208Y/120  fault 10 kA, x/r 4\npanel P1 208Y/120  bus 100 A, MLO\nfeeder U1 -> P1  100 A 3p\n"
+
+
+# nothing runs
+
+
+@pytest.mark.parametrize("path", SOURCES, ids=lambda p: str(p.relative_to(HOUSE)))
+def test_no_source_evaluates_text_or_reads_what_can_run(path: Path) -> None:
+    for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+        if isinstance(node, ast.Import | ast.ImportFrom):
+            names = {a.name.split(".")[0] for a in node.names} | {(getattr(node, "module", None) or "").split(".")[0]}
+            assert not names & {"pickle", "marshal", "shelve", "dill", "yaml", "code", "runpy"}, (path, node.lineno)
+        if isinstance(node, ast.Call):
+            called = ast.unparse(node.func)
+            assert called not in ("eval", "exec", "compile", "__import__", "os.system", "os.popen"), (path, node.lineno)
+            assert not any(k.arg == "shell" for k in node.keywords), (path, node.lineno)
+
+
+RUNS = "__import__('os').system('touch pwned')"
+
+
+def test_nothing_in_a_model_or_a_configuration_runs(tmp_path: Path) -> None:
+    write(
+        tmp_path,
+        site=f'{SITE}/// {RUNS}\npanel "{RUNS}" 208Y/120\n  1  20 A 1p  "$(touch pwned)"\n  note "`touch pwned`"\n',
+    )
+    (tmp_path / "wyeline.toml").write_text(
+        f'[rules]\n"{RUNS}" = "off"\nunfed-equipment = "!!python/object:os.system"\n'
+    )
+    for command in (["check"], ["check", "--fix"], ["show"], ["format"], ["show", "--json"]):
+        wyeline(*command, "site.wye", cwd=tmp_path)
+    (tmp_path / "wyeline.toml").unlink()
+    for command in (["check", "--fix", "--unsafe"], ["show"], ["format"]):
+        wyeline(*command, "site.wye", cwd=tmp_path)
+    assert not (tmp_path / "pwned").exists()
+
+
+# no text takes long
+
+ADVERSARIAL = [
+    *(
+        '"',
+        "[",
+        "1-",
+        "A-",
+        "a/",
+        "#",
+        "1,",
+        "1.",
+        "x ",
+        "[A ",
+        "+",
+        "9",
+        "A.",
+        "- ",
+        "1/2-",
+        "3x",
+        "480Y/",
+        ": ",
+        "//",
+    ),
+    *(
+        "\u00fc-",
+        "1..",
+        "20A/1P ",
+        "3P 100 A ",
+        "2 in EMT ",
+        "400AF/350AT ",
+        "1,200 ",
+        "(3)#8 ",
+        'in 2" ',
+        "\ufeff",
+        "\xa0,",
+    ),
+]
+
+
+@pytest.mark.parametrize("piece", ADVERSARIAL)
+def test_time_grows_with_the_length_and_no_faster(piece: str) -> None:
+    def spent(length: int, n: int) -> float:
+        line = "panel P1 208Y/120 " + piece * (length // len(piece)) + f" {n}"
+        begun = time.process_time()
+        tokenize(line)
+        lower_block((line,))
+        format_text(line)
+        return time.process_time() - begun
+
+    spent(1_000, 0)
+    short, long = min(spent(15_000, i) for i in (1, 2)), spent(120_000, 3)
+    assert long < 20 * short + 0.3, f"8 times the text took {long / short:.0f} times as long ({long:.2f} s)"
+
+
+def test_no_pattern_backtracks_without_end() -> None:
+    """Each pattern of the grammar against strings that make nested repetition explode."""
+    import wyeline_grammar
+
+    patterns: dict[str, re.Pattern[str]] = {}
+    for path in Path(wyeline_grammar.__file__).parent.glob("*.py"):
+        module = __import__(f"wyeline_grammar.{path.stem}", fromlist=["_"])
+        for name, value in vars(module).items():
+            if isinstance(value, re.Pattern) and isinstance(value.pattern, str):
+                patterns[f"{path.stem}.{name}"] = value
+        for slip in getattr(module, "SLIPS", ()):
+            patterns[f"slip {slip.pattern.pattern}"] = slip.pattern
+    assert len(patterns) > 20
+    for name, pattern in patterns.items():
+        for piece in ADVERSARIAL:
+            text = piece * (400 // len(piece)) + "!"
+            begun = time.process_time()
+            pattern.search(text)
+            pattern.fullmatch(text)
+            assert time.process_time() - begun < 0.5, (name, piece)
+
+
+# the cache
+
+
+def cached(tmp_path: Path) -> tuple[dict[str, str], Path, str]:
+    write(tmp_path, site=SITE)
+    cache = tmp_path / "cache"
+    env = {"WYELINE_CACHE": str(cache)}
+    told = wyeline("check", "site.wye", cwd=tmp_path, env=env).out
+    assert "known-slip" in told
+    entry = next(cache.glob("*.json"))
+    assert entry.stat().st_mode & 0o777 == 0o600
+    return env, entry, told
+
+
+def lie(entry: Path) -> bytes:
+    """An entry that says that all is well, complete but for its own mark."""
+    mark, _, body = entry.read_bytes().partition(b"\n")
+    changed = json.loads(body)
+    changed["findings"] = []
+    return mark + b"\n" + json.dumps(changed).encode()
+
+
+@pytest.mark.parametrize(
+    "content",
+    [
+        b"",
+        b"\x80\x04\x95cos\nsystem\n(S'touch pwned'\ntR.",
+        b"[" * 200_000,
+        b"{}",
+        b'{"own": 1}',
+        b"\xff" * 100,
+        lie,
+        lambda entry: entry.read_bytes()[:-20],
+        lambda entry: entry.read_bytes().replace(b"known-slip", b"known-slop"),
+    ],
+    ids=["empty", "pickle", "deep", "object", "other", "binary", "lie", "torn", "flipped"],
+)
+def test_a_planted_or_corrupt_entry_is_never_believed(tmp_path: Path, content: Any) -> None:
+    env, entry, told = cached(tmp_path)
+    entry.write_bytes(content(entry) if callable(content) else content)
+    assert wyeline("check", "site.wye", cwd=tmp_path, env=env).out == told
+    assert not (tmp_path / "pwned").exists()
+
+
+@pytest.mark.skipif(os.name == "nt", reason="permissions of POSIX systems")
+def test_a_cache_that_others_may_write_is_not_read(tmp_path: Path) -> None:
+    env, entry, told = cached(tmp_path)
+    _, _, body = lie(entry).partition(b"\n")
+    forged = sha256(body).hexdigest().encode() + b"\n" + body
+    for opened in (entry, entry.parent):
+        entry.write_bytes(forged)
+        entry.chmod(0o600)
+        entry.parent.chmod(0o700)
+        opened.chmod(0o777)
+        assert wyeline("check", "site.wye", cwd=tmp_path, env=env).out == told
+    entry.parent.chmod(0o700)
+    entry.unlink(missing_ok=True)
+    (tmp_path / "elsewhere").write_bytes(forged)
+    entry.symlink_to(tmp_path / "elsewhere")
+    (tmp_path / "elsewhere").chmod(0o666)
+    wyeline("check", "site.wye", cwd=tmp_path, env=env)
+
+
+# reports
+
+SCRIPT = "</script></title><script>alert(1)</script><img src=x onerror=alert(2)> & ]]> | `x` [a](javascript:b)"
+FORMULAS = ["=1+2", "+cmd", "-2+3", "@SUM(A1)", "\t=1"]
+
+
+def test_reports_escape_everything(tmp_path: Path) -> None:
+    texts = "".join(f'  {2 * i + 1}  20 A 1p  1 kVA lighting  "{t}"\n' for i, t in enumerate([SCRIPT, *FORMULAS]))
+    site = SITE.replace("MLO\n", f'main lugs, spaces 42, "{SCRIPT}"\n{texts}')
+    write(tmp_path, site=f'project "{SCRIPT}"\n  basis us-2023\n  client "{SCRIPT}"\n{site}')
+    ran = wyeline("report", "site.wye", "-o", "out", cwd=tmp_path)
+    assert ran.code == 0, ran
+    made = [p for p in (tmp_path / "out").rglob("*") if p.is_file()]
+    assert {".html", ".csv", ".md", ".svg"} <= {p.suffix for p in made}
+    for path in made:
+        text = path.read_text("utf-8-sig")
+        if path.suffix in (".html", ".svg"):
+            assert "alert(1)</script>" not in text and "<img src=x" not in text, path
+            assert 'href="javascript:' not in text, path
+        elif path.suffix == ".md":
+            assert not re.search(r"(?<!\\)(<script|<img|\](?=\(javascript))", text), path
+        elif path.suffix == ".csv":
+            for row in csv.reader(text.splitlines()):
+                for cell in row:
+                    assert not cell.startswith(("=", "+", "@", "\t")) and not re.match(r"-[^\d.]|-\d+\+", cell), (
+                        path,
+                        cell,
+                    )
+
+
+def test_a_report_stays_in_its_folder(tmp_path: Path) -> None:
+    names = ["../../../evil", "/abs/evil", "..\\evil", "con", ".", "a/b"]
+    boards = "".join(
+        f'panel "{n}" 208Y/120  bus 100 A\n  1  20 A 1p  1 kVA lighting\nfeeder U1 -> "{n}"  100 A 3p\n' for n in names
+    )
+    inside = tmp_path / "work"
+    inside.mkdir()
+    write(inside, site=SITE + boards)
+    wyeline("report", "site.wye", "-o", "out", cwd=inside)
+    assert sorted(p.name for p in tmp_path.iterdir()) == ["work"]
+    assert sorted(p.name for p in inside.iterdir()) == ["out", "site.wye"]
+
+
+# the server
+
+
+def test_no_web_page_can_talk_to_the_server(tmp_path: Path) -> None:
+    """A page that a browser shows, also one whose name was rebound to this machine, is refused by its origin."""
+    client = pytest.importorskip("websockets.asyncio.client", reason="pip install websockets")
+    from websockets.exceptions import InvalidStatus
+
+    async def visit() -> None:
+        process = await asyncio.create_subprocess_exec(
+            *(sys.executable, "-m", "wyeline_server.start", "--ws", "0"),
+            stderr=asyncio.subprocess.PIPE,
+            cwd=tmp_path,
+            env=environment(),
+        )
+        try:
+            assert process.stderr is not None
+            said = (await process.stderr.readline()).decode()
+            port = re.fullmatch(r"listening on 127\.0\.0\.1:(\d+)\n", said)
+            assert port, said
+            address = f"ws://127.0.0.1:{port[1]}"
+            for origin in ("http://evil.example", f"http://127.0.0.1:{port[1]}", "null"):
+                with pytest.raises(InvalidStatus) as refused:
+                    async with client.connect(address, origin=origin):
+                        pass
+                assert refused.value.response.status_code == 403
+            async with client.connect(address) as connection:
+                await connection.send(json.dumps({"jsonrpc": "2.0", "id": 1, "method": "shutdown"}))
+                assert json.loads(await connection.recv())["id"] == 1
+        finally:
+            process.kill()
+            await process.wait()
+
+    asyncio.run(visit())
