@@ -157,12 +157,11 @@ class FaultStudy:
         nodes = all_nodes[:, places]
         nodes[:, [place < 0 for place in places]] = 0
         topology = self.assembled.topology
-        live = topology.live[nodes].any(axis=1).tolist()
+        live = [bool(each) for each in topology.live[nodes].any(axis=1)]
         part = topology.part[nodes]
         joined = (part[:, 0] == part[:, 1]).tolist() if len(tied) == 2 else [True] * len(buses)
         largest = np.abs(full).max(axis=1).tolist()
-        limits: list[bool] = bounded.tolist()  # type: ignore[assignment]  # one axis, so a list
-        found = zip(buses, live, joined, limits, largest, full.tolist(), _loops(loop_v, full), strict=True)
+        found = zip(buses, live, joined, bounded.tolist(), largest, full.tolist(), _loops(loop_v, full), strict=True)
         nothing = (0j,) * len(tied)
         return [
             Fault(bus.name, tied, most, tuple(drawn), loop)

@@ -66,6 +66,11 @@ class Wires:
 
 def wires_of(conductors: Conductors, legs: int, *, neutral: bool) -> Wires:
     """Which conductor of a run serves what, for a feeder that carries ``legs`` legs and perhaps a neutral."""
+    return _wires_of(conductors._replace(span=None), legs, neutral)  # type: ignore[arg-type]
+
+
+@lru_cache(maxsize=4096)
+def _wires_of(conductors: Conductors, legs: int, neutral: bool) -> Wires:
     run = conductors.run
     extras = dict(conductors.extras)
     protective = run.size.text if run.with_protective else None
@@ -181,12 +186,14 @@ def line_data(
             text = f"the resistance of `{key}`: {looked.reason}"
             missing.append(Missing(Lack.IMPEDANCE, key, text, place, "`resistance` and `reactance`"))
         else:
-            leg = PerLength(
-                looked.r_ohm_per_m if own_r is None else own_r,
-                looked.x_ohm_per_m if own_x is None else own_x,
-                looked.rows,
-                looked.temperature_c,
-            )
+            leg = looked
+            if own_r is not None or own_x is not None:
+                leg = PerLength(
+                    looked.r_ohm_per_m if own_r is None else own_r,
+                    looked.x_ohm_per_m if own_x is None else own_x,
+                    looked.rows,
+                    looked.temperature_c,
+                )
             if wires.material_assumed:
                 assumed.append(Assumption(key, f"copper, as no metal is written for `{key}`", place))
     sets = conductors.sets if conductors is not None else 1
