@@ -67,6 +67,8 @@ class View:
         "overrides",
         "positions",
         "scenarios",
+        "settled",
+        "settled_circuits",
         "study_cache",
     )
 
@@ -82,6 +84,9 @@ class View:
         """Lines of `protection.lines`, by feeder and by board, with what they were built from."""
         self.currents: dict[tuple[str, str], tuple[tuple[object, ...], Current]] = {}
         """Currents of `protection.currents`, by target or by board and circuit, with what they were worked out from."""
+        self.settled: dict[str, tuple[Feeder, Line | None]] = {}
+        self.settled_circuits: dict[str, tuple[Equipment, tuple[Line, ...]]] = {}
+        """Lines found to hold since the last edit: a rule that asks again need not look at what they were built from."""
         self.configuration = DEFAULT
         self.overrides: tuple[Override, ...] = ()
         """Rows of the code tables to which the project gives its own value."""
@@ -125,6 +130,11 @@ class View:
 
     def equipment(self, name: str) -> Equipment | None:
         return self.model.equipment.get(name)
+
+    def unsettle(self) -> None:
+        """Forget which lines were looked at: the model has changed."""
+        self.settled.clear()
+        self.settled_circuits.clear()
 
     def of_kind(self, *kinds: str) -> list[Equipment]:
         """The equipment of some kinds, in the order of their names."""
@@ -302,6 +312,7 @@ class Analysis:
             self._allows.pop(block, None)
         for block in came:
             self._read(block, lower_block(block.lines))
+        self.view.unsettle()
         self._propagate(delta, set(went))
         return delta
 

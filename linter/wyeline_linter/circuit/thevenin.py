@@ -269,7 +269,7 @@ def _agrees(assembled: Assembled, factors: Factors, wanted: list[Ints], found: l
     for k, z in zip(picked, exact, strict=True):
         nodes = wanted[k] + 1
         parts = topology.part[nodes]
-        # Within a part the impedances between conductors matter; a floating part's common voltage is arbitrary and huge.
+        # Within a part the impedances between conductors matter; the common voltage of a floating part is arbitrary.
         for part in np.unique(parts):
             at = np.flatnonzero(parts == part)
             here, there = found[k][np.ix_(at, at)], z[np.ix_(at, at)]

@@ -22,7 +22,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("rule", metavar="RULE", help="the rule's name, as a finding prints it; or the path of a model")
     parser.add_argument("name", nargs="?", metavar="NAME", help="equipment, or a feeder such as 'MSB -> LP-1'")
     parser.add_argument("figure", nargs="?", metavar="FIGURE", help=f"one of {', '.join(FIGURES)}")
-    parser.add_argument("--at", metavar="CIRCUIT", default="", help="a circuit of the board, such as 2,4 (FIGURE: drop)")
+    parser.add_argument(
+        "--at", metavar="CIRCUIT", default="", help="a circuit of the board, such as 2,4 (FIGURE: drop)"
+    )
     parser.add_argument("--scenario", metavar="STATE", help="the figure in this scenario instead of as normal")
 
 

@@ -53,16 +53,14 @@ PATH = rule(
     why="Each part may be within its aim and the sum still leaves too little at the end.",
     basis="both",
     clause={"us": "215.2 informational note", "iec": "60364-5-52 525, Annex G"},
-    wrong=_PROJECT
-    + _SUPPLY
-    + "panel LP-1 480Y/277  bus 100 A, rated 18 kA, lug-temp 75 degC\n"
+    wrong=_PROJECT + _SUPPLY + "panel LP-1 480Y/277  bus 100 A, rated 18 kA, lug-temp 75 degC\n"
     "feeder DP -> LP-1  60 A 3p  3#6 + N #6 + G #10 Cu THWN-2  170 m  in 1 inch EMT\n"
-    "load KILN 480 3ph  28 kW, heating\nfeeder LP-1 -> KILN  45 A 3p  3#8 + G #10 Cu THWN-2  80 m  in 3/4 inch EMT, lug-temp 75 degC\n",
-    right=_PROJECT
-    + _SUPPLY
-    + "panel LP-1 480Y/277  bus 100 A, rated 18 kA, lug-temp 75 degC\n"
+    "load KILN 480 3ph  28 kW, heating\nfeeder LP-1 -> KILN  45 A 3p  3#8 + G #10 Cu THWN-2  80 m  in 3/4 inch EMT, "
+    "lug-temp 75 degC\n",
+    right=_PROJECT + _SUPPLY + "panel LP-1 480Y/277  bus 100 A, rated 18 kA, lug-temp 75 degC\n"
     "feeder DP -> LP-1  60 A 3p  3#6 + N #6 + G #10 Cu THWN-2  90 m  in 1 inch EMT\n"
-    "load KILN 480 3ph  28 kW, heating\nfeeder LP-1 -> KILN  45 A 3p  3#8 + G #10 Cu THWN-2  60 m  in 3/4 inch EMT, lug-temp 75 degC\n",
+    "load KILN 480 3ph  28 kW, heating\nfeeder LP-1 -> KILN  45 A 3p  3#8 + G #10 Cu THWN-2  60 m  in 3/4 inch EMT, "
+    "lug-temp 75 degC\n",
 )
 
 
@@ -89,8 +87,11 @@ def branch_drop_high(view: View) -> Iterator[Finding]:
         if equipment.kind in LOAD_KINDS and feeder is not None and feeder.target.name == name:
             drop = study.flow.drop(feeder.key)
             if drop is not None and drop.part > limit:
-                fixes = _thicker(view, feeder.body, Place(feeder.block, feeder.body.conductors.span), drop.part / limit) \
-                    if feeder.body.conductors is not None else ()
+                fixes = (
+                    _thicker(view, feeder.body, Place(feeder.block, feeder.body.conductors.span), drop.part / limit)
+                    if feeder.body.conductors is not None
+                    else ()
+                )
                 yield _branch(feeder.key, "", feeder.place, drop.volts, drop.part, limit, fixes)
         for branch in _branches(view, study, equipment):
             if branch.part > limit:
@@ -152,7 +153,13 @@ def path_drop_high(view: View) -> Iterator[Finding]:
 
 
 def _path(
-    place: Place, name: str, position: str, whole: float, limit: float, parts: tuple[tuple[Feeder, object], ...], own: float
+    place: Place,
+    name: str,
+    position: str,
+    whole: float,
+    limit: float,
+    parts: tuple[tuple[Feeder, object], ...],
+    own: float,
 ) -> Finding:
     ranked = sorted(parts, key=lambda p: -p[1].part)  # type: ignore[attr-defined]
     most, drop = ranked[0]
@@ -217,9 +224,7 @@ _BELOW = (
     "panel LP-1 208Y/120  bus 125 A, main 100 A, rated 10 kA, lug-temp 75 degC\n"
     "feeder TX-1 -> LP-1  3#3 + N #3 + G #8 Cu THWN-2  2 m  in 1-1/2 inch EMT, lug-temp 75 degC\n  claim tap-10ft\n"
 )
-_KILN = (
-    "load KILN 208 3ph  18 kW, heating\nfeeder LP-1 -> KILN  70 A 3p  3#4 + G #8 Cu THWN-2  150 m  in 1 inch EMT\n"
-)
+_KILN = "load KILN 208 3ph  18 kW, heating\nfeeder LP-1 -> KILN  70 A 3p  3#4 + G #8 Cu THWN-2  150 m  in 1 inch EMT\n"
 VOLTAGE = rule(
     name="load-voltage-off",
     since="0.1",
@@ -262,7 +267,7 @@ def load_voltage_off(view: View) -> Iterator[Finding]:
                         f"{verdict.deviation_pct:+.1f} % off its nameplate",
                         found=f"{pair.volts:.1f} V between {pair.name}",
                         needed=f"within 10 % of {verdict.plate_text}",
-                        change="Take larger wires, another tap of the transformer, or equipment for the voltage there is.",
+                        change="Take larger wires, another tap, or equipment for the voltage there is.",
                         subject=name,
                     )
                     break
@@ -277,13 +282,9 @@ STRICT = rule(
     why="A fire pump has to start and run when everything else fails; its limits are mandatory.",
     basis="us",
     clause={"us": "695.7"},
-    wrong=_LOOSE
-    + _SUPPLY
-    + "motor FP-1 460 3ph  25 hp, pf 0.85, eff 93 %, lra 183 A, fire-pump\n"
+    wrong=_LOOSE + _SUPPLY + "motor FP-1 460 3ph  25 hp, pf 0.85, eff 93 %, lra 183 A, fire-pump\n"
     "feeder DP -> FP-1  90 A 3p  3#6 + G #6 Cu THWN-2  330 m  in 1-1/4 inch RMC\n",
-    right=_LOOSE
-    + _SUPPLY
-    + "motor FP-1 460 3ph  25 hp, pf 0.85, eff 93 %, lra 183 A, fire-pump\n"
+    right=_LOOSE + _SUPPLY + "motor FP-1 460 3ph  25 hp, pf 0.85, eff 93 %, lra 183 A, fire-pump\n"
     "feeder DP -> FP-1  90 A 3p  3#6 + G #6 Cu THWN-2  60 m  in 1-1/4 inch RMC\n",
 )
 START = rule(
@@ -293,13 +294,9 @@ START = rule(
     scope="study",
     summary="A motor that starts pulls the voltage down too far, at its own terminals or at lights nearby.",
     why="Its torque falls with the square of the voltage, so it may not start; lights dim and contactors drop out.",
-    wrong=_LOOSE
-    + _BELOW
-    + "motor P-1 208 3ph  10 hp, pf 0.85, eff 90 %, lra 179 A\n"
+    wrong=_LOOSE + _BELOW + "motor P-1 208 3ph  10 hp, pf 0.85, eff 90 %, lra 179 A\n"
     "feeder LP-1 -> P-1  60 A 3p  3#8 + G #10 Cu THWN-2  40 m  in 3/4 inch EMT\n",
-    right=_LOOSE
-    + _BELOW
-    + "motor P-1 208 3ph  10 hp, pf 0.85, eff 90 %, lra 179 A, starter soft-start\n"
+    right=_LOOSE + _BELOW + "motor P-1 208 3ph  10 hp, pf 0.85, eff 90 %, lra 179 A, starter soft-start\n"
     "feeder LP-1 -> P-1  60 A 3p  3#8 + G #10 Cu THWN-2  40 m  in 3/4 inch EMT\n",
 )
 DIP_AT_MOTOR, DIP_AT_LIGHTING = 0.15, 0.05
@@ -371,7 +368,7 @@ def _dips(study: StateStudy, equipment: Equipment, start: Start, at: str, dip: f
         f"the voltage {where} falls by {100 * dip:.0f} % while `{equipment.name}` starts{when(study.state)}",
         found=f"{100 * dip:.1f} %, with {start.locked_rotor_a:.0f} A locked-rotor current{usual}",
         needed=f"{100 * limit:g} % at the most",
-        change="Let it start softly (`starter soft-start` or `VFD`), feed it from nearer the source, or take larger wires.",
+        change="Let it start softly (`starter soft-start`), feed it from nearer the source, or take larger wires.",
         subject=equipment.name,
     )
 

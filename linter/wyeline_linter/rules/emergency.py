@@ -12,6 +12,7 @@ from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.network import NORMAL, NORMAL_STATE
 from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.transfers import unlike_inputs
 from wyeline_linter.systems import Known, System
 
 if TYPE_CHECKING:
@@ -30,7 +31,8 @@ _SET = (
 _ATS = (
     "transfer ATS-1 100 A 4p, rated 30 kA, emergency\n"
     "feeder DP -> ATS-1.normal  60 A 3p  3#6 + N #6 + G #10 Cu THWN-2  8 m  in 1-1/4 inch EMT, lug-temp 75 degC\n"
-    "feeder GEN-1 -> ATS-1.emergency  60 A 3p  3#6 + N #6 + G #10 Cu THWN-2  20 m  in 1-1/4 inch EMT, lug-temp 75 degC\n"
+    "feeder GEN-1 -> ATS-1.emergency  60 A 3p  3#6 + N #6 + G #10 Cu THWN-2  20 m  in 1-1/4 inch EMT, "
+    "lug-temp 75 degC\n"
     "feeder ATS-1 -> EL-1  3#6 + N #6 + G #10 Cu THWN-2  4 m  in 1-1/4 inch EMT, lug-temp 75 degC\n"
 )
 _EL = (
@@ -64,7 +66,8 @@ MIXED = rule(
 def emergency_mixed(view: View, equipment: Equipment) -> Iterator[Finding]:
     if equipment.kind not in BOARDS:
         return
-    emergency, other = [], []
+    emergency: list[tuple[str, Place]] = []
+    other: list[tuple[str, Place]] = []
     for placed in equipment.circuits:
         flags = placed.circuit.body.flags
         if "spare" in flags or "space" in flags:
@@ -261,7 +264,8 @@ DIFFERS = rule(
     clause={"us": "110.4", "iec": "60364-5-55 551.4"},
     wrong=_PROJECT
     + _DP
-    + "generator GEN-1 480 3ph  40 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x/r 18, sustained 3 pu, ground B\n"
+    + "generator GEN-1 480 3ph  40 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x/r 18, "
+    "sustained 3 pu, ground B\n"
     + _ATS.replace(", emergency\n", "\n").replace(
         "GEN-1 -> ATS-1.emergency  60 A 3p  3#6 + N #6", "GEN-1 -> ATS-1.emergency  60 A 3p  3#6"
     )
@@ -292,7 +296,7 @@ def system_differs_between_states(view: View) -> Iterator[Finding]:
             if why is None:
                 continue
             told.add(name)
-            if study.connectivity.supplier.get(name) in told:
+            if study.connectivity.supplier.get(name) in told or unlike_inputs(view, equipment) is not None:
                 continue
             yield DIFFERS.finding(
                 equipment.place,

@@ -28,14 +28,17 @@ _STANDBY = (
     "panel LP-1 480Y/277  bus 225 A, main lugs, rated 22 kA, lug-temp 75 degC\n"
     '  1  20 A 1p  2 kVA lighting  "Stairs"  2#12 + G #12 Cu THWN-2  20 m  in 3/4 inch EMT\n'
 )
-_SET = "generator GEN-1 480Y/277  140 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x0 6 %, x/r 18, sustained 3 pu"
+_SET = (
+    "generator GEN-1 480Y/277  140 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x0 6 %, x/r 18, "
+    "sustained 3 pu"
+)
 
 MISMATCH = rule(
     name="transfer-neutral-mismatch",
     since="0.1",
     severity=Severity.ERROR,
     scope="model",
-    summary="A transfer switch passes a neutral on that is bonded on both sides, or opens one that is bonded on neither.",
+    summary="A transfer switch passes on a neutral bonded on both sides, or opens one bonded on neither.",
     why="Where the alternate source has its own bond, the switch must open the neutral too; where it has none, the "
     "neutral must stay connected to the one bond there is.",
     basis="both",
@@ -124,7 +127,7 @@ def _mismatch(transfer: Equipment, machine: Equipment, how: str, *, four: bool) 
     return MISMATCH.finding(
         transfer.place,
         f"`{transfer.name}` {how}: `{machine.name}` says `neutral {tied}`",
-        found=f"{'a neutral passed through' if four else 'a switched neutral'}, and `neutral {tied}` at `{machine.name}`",
+        found=f"a neutral {'passed through' if four else 'switched'}, and `neutral {tied}` at `{machine.name}`",
         needed="four poles with a bond at the set, or three with none" if four else "three poles, or a bond at the set",
         change="Choose a four-pole switch, or take the bond out of the set."
         if four
@@ -242,7 +245,7 @@ def neutral_bond_repeated(view: View, equipment: Equipment) -> Iterator[Finding]
         return
     yield REPEATED.finding(
         equipment.place_of("service-equipment"),
-        f"`{equipment.name}` is marked as service equipment, and its neutral is tied to earth at `{earlier.name}` already",
+        f"`{equipment.name}` is marked as service equipment, and its neutral is earthed at `{earlier.name}` already",
         found=f"a bond at `{earlier.name}` and another at `{equipment.name}`",
         needed="one bond in each system",
         change=f"Take the mark off `{equipment.name}`, and keep neutral and ground apart there.",
@@ -386,7 +389,8 @@ JOINED = rule(
     "feeder GEN-1 -> ATS-1.emergency  125 A 3p  3#1 + G #6 Cu THWN-2  20 m  in 2 inch EMT\n",
     right=_PROJECT
     + _DP.replace(" + N 500kcmil", "").replace("480Y/277  bus", "480 3ph  bus")
-    + "generator GEN-1 480Y/277  90 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x0 6 %, x/r 18, sustained 3 pu\n"
+    + "generator GEN-1 480Y/277  90 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x0 6 %, x/r 18, "
+    "sustained 3 pu\n"
     "transfer ATS-1 200 A 3p, rated 30 kA\n"
     "feeder DP -> ATS-1.normal  125 A 3p  3#1 + G #6 Cu THWN-2  8 m  in 2 inch EMT\n"
     "feeder GEN-1 -> ATS-1.emergency  125 A 3p  3#1 + G #6 Cu THWN-2  20 m  in 2 inch EMT\n",

@@ -7,12 +7,12 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.attributes import listed
 from wyeline_grammar.linking import Place
-from wyeline_linter.findings import Finding, Severity, append_phrase
-from wyeline_linter.findings import Fix, Safety
+from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase
 from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
+    from wyeline_linter.studies.case import Assumption
 
 _PROJECT = 'project "Kiln hall"\n  basis us-2023\n  frequency 60 Hz, revision "A"\n'
 _WIRED = (
@@ -34,7 +34,7 @@ ASSUMED = rule(
 
 @ASSUMED.check
 def assumption_behind_verdict(view: View) -> Iterator[Finding]:
-    found = {}
+    found: dict[tuple[str, str], Assumption] = {}
     for study in view.studies.stated():
         for assumption in study.assumed():
             if assumption.written and assumption.place is not None:

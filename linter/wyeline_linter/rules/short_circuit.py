@@ -5,10 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.attributes import listed
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Body
-from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, append_phrase, replace
 from wyeline_linter.rules.registry import rule
@@ -20,7 +18,7 @@ if TYPE_CHECKING:
     from wyeline_linter.studies.scenarios import WorstFault
     from wyeline_linter.studies.study import StateStudy
 
-_PROJECT = "project \"Kiln hall\"\n  basis us-2023\n  frequency 60 Hz, revision \"A\"\n"
+_PROJECT = 'project "Kiln hall"\n  basis us-2023\n  frequency 60 Hz, revision "A"\n'
 _SUPPLY = (
     "utility UTIL 480Y/277  fault 22 kA, fault-min 15 kA, x/r 4\n"
     "feeder UTIL -> DP  400 A 3p  3x500kcmil + N 500kcmil + G #3 Cu THWN-2  6 m  in 4 inch PVC-40\n"
@@ -54,14 +52,12 @@ EARTH = rule(
     why="Near a transformer with a grounded wye an earth fault may be the largest of all; a rating chosen by the "
     "three-phase figure then falls short.",
     clause={"us": "110.9", "iec": "60364-4-43 434.5.1"},
-    wrong=_PROJECT
-    + "utility UTIL 480 3ph  fault 30 kA, fault-min 25 kA, x/r 6\n"
+    wrong=_PROJECT + "utility UTIL 480 3ph  fault 30 kA, fault-min 25 kA, x/r 6\n"
     "transformer TX-1 480 3ph -> 208Y/120  150 kVA, z 2.45 %, x/r 2.5\n"
     "feeder UTIL -> TX-1  225 A 3p  3#4/0 + G #4 Cu THWN-2  5 m  in 2 inch EMT\n"
     "panel LP-1 208Y/120  bus 600 A, main 500 A, rated 14 kA\n"
     "feeder TX-1 -> LP-1  2 sets 3x250kcmil + N 250kcmil + G #2 Cu THWN-2  0.6 m  in 3 inch EMT\n  claim tap-10ft\n",
-    right=_PROJECT
-    + "utility UTIL 480 3ph  fault 30 kA, fault-min 25 kA, x/r 6\n"
+    right=_PROJECT + "utility UTIL 480 3ph  fault 30 kA, fault-min 25 kA, x/r 6\n"
     "transformer TX-1 480 3ph -> 208Y/120  150 kVA, z 2.45 %, x/r 2.5\n"
     "feeder UTIL -> TX-1  225 A 3p  3#4/0 + G #4 Cu THWN-2  5 m  in 2 inch EMT\n"
     "panel LP-1 208Y/120  bus 600 A, main 500 A, rated 22 kA\n"
@@ -88,10 +84,10 @@ def _look_at_ratings(view: View) -> Iterator[Finding]:
     studies = view.studies.stated()
     for equipment in _in_order(view):
         if equipment.kind in BOARDS or _is_fused(equipment):
-            yield from _board(view, equipment, studies)
+            yield from _board(equipment, studies)
     for feeder in view.model.feeders.values():
         if feeder.body.number("rated") is not None:
-            yield from _device(view, feeder, studies)
+            yield from _device(feeder, studies)
 
 
 def _in_order(view: View) -> list[Equipment]:
@@ -102,7 +98,7 @@ def _is_fused(equipment: Equipment) -> bool:
     return equipment.kind == "disconnect" and ("fused" in equipment.body.flags or "fuse" in equipment.body.facts)
 
 
-def _board(view: View, equipment: Equipment, studies: list[StateStudy]) -> Iterator[Finding]:
+def _board(equipment: Equipment, studies: list[StateStudy]) -> Iterator[Finding]:
     body, name = equipment.body, equipment.name
     rated = body.number("series") or body.number("rated")
     key = "series" if body.number("series") is not None else "rated"
@@ -124,10 +120,10 @@ def _board(view: View, equipment: Equipment, studies: list[StateStudy]) -> Itera
         return
     place = equipment.place_of(key)
     fixes = _higher(equipment, key, worst[1])
-    yield from _judge(view, name, place, rated, worst, fixes, studies, lambda f: f.bus(name), device)
+    yield from _judge(name, place, rated, worst, fixes, studies, lambda f: f.bus(name), device)
 
 
-def _device(view: View, feeder: Feeder, studies: list[StateStudy]) -> Iterator[Finding]:
+def _device(feeder: Feeder, studies: list[StateStudy]) -> Iterator[Finding]:
     body = feeder.body
     rated = body.number("rated")
     assert rated is not None
@@ -144,7 +140,7 @@ def _device(view: View, feeder: Feeder, studies: list[StateStudy]) -> Iterator[F
     place = Place(feeder.block, fact.span)
     text = f"rated {_standard_ka(worst[1])} kA"
     fixes = (Fix(f"Choose a device that interrupts {_standard_ka(worst[1])} kA", (replace(place, text),), Safety.LOOK),)
-    yield from _judge(view, feeder.key, place, rated, worst, fixes, studies, at, device)
+    yield from _judge(feeder.key, place, rated, worst, fixes, studies, at, device)
 
 
 def _worst(
@@ -179,7 +175,6 @@ def _duty(faults: FaultView, fault: FaultCurrent, rated: float | None, device: s
 
 
 def _judge(
-    view: View,
     name: str,
     place: Place,
     rated: float,
@@ -243,15 +238,11 @@ WITHSTAND = rule(
     severity=Severity.ERROR,
     scope="study",
     summary="A fault current is larger than what busbars, a busway or a transfer switch bear until it is cleared.",
-    why="The forces of a fault grow with the square of its current; beyond the rating they bend bars and weld contacts.",
+    why="The forces of a fault grow with the square of its current; beyond it, bars bend and contacts weld.",
     clause={"us": "110.10, 408.6", "iec": "61439-1"},
-    wrong=_PROJECT
-    + _SUPPLY
-    + "switchboard DP 480Y/277  bus 400 A, rated 25 kA\ntransfer ATS-1 260 A 3p, rated 10 kA\n"
+    wrong=_PROJECT + _SUPPLY + "switchboard DP 480Y/277  bus 400 A, rated 25 kA\ntransfer ATS-1 260 A 3p, rated 10 kA\n"
     "feeder DP -> ATS-1.normal  250 A 3p  3x250kcmil + N 250kcmil + G #4 Cu THWN-2  5 m  in 2-1/2 inch EMT\n",
-    right=_PROJECT
-    + _SUPPLY
-    + "switchboard DP 480Y/277  bus 400 A, rated 25 kA\ntransfer ATS-1 260 A 3p, rated 30 kA\n"
+    right=_PROJECT + _SUPPLY + "switchboard DP 480Y/277  bus 400 A, rated 25 kA\ntransfer ATS-1 260 A 3p, rated 30 kA\n"
     "feeder DP -> ATS-1.normal  250 A 3p  3x250kcmil + N 250kcmil + G #4 Cu THWN-2  5 m  in 2-1/2 inch EMT\n",
     mends=True,
 )
@@ -310,14 +301,10 @@ SERIES = rule(
     why="Motors between the two devices add current that only the weaker one sees, which the test did not include.",
     basis="us",
     clause={"us": "240.86(C)"},
-    wrong=_PROJECT
-    + _SUPPLY
-    + "panel DP 480Y/277  bus 400 A, main 400 A, rated 14 kA, series 35 kA\n"
+    wrong=_PROJECT + _SUPPLY + "panel DP 480Y/277  bus 400 A, main 400 A, rated 14 kA, series 35 kA\n"
     "motor P-1 460 3ph  150 hp, pf 0.88, eff 95 %, lra 1085 A\n"
     "feeder DP -> P-1  400 A 3p  3#4/0 + G #3 Cu THWN-2  12 m  in 2-1/2 inch EMT\n",
-    right=_PROJECT
-    + _SUPPLY
-    + "panel DP 480Y/277  bus 400 A, main 400 A, rated 35 kA\n"
+    right=_PROJECT + _SUPPLY + "panel DP 480Y/277  bus 400 A, main 400 A, rated 35 kA\n"
     "motor P-1 460 3ph  150 hp, pf 0.88, eff 95 %, lra 1085 A\n"
     "feeder DP -> P-1  400 A 3p  3#4/0 + G #3 Cu THWN-2  12 m  in 2-1/2 inch EMT\n",
 )
@@ -363,204 +350,3 @@ def _motor_amperes(view: View, board: str) -> float:
             volts = system.distance(*parts[0].pair)
             total += sum(abs(load.va) for load in parts) / volts / (3**0.5 if len(wires) == 3 else 1.0)
     return total
-
-
-INPUTS = rule(
-    name="fault-inputs-missing",
-    since="0.1",
-    severity=Severity.GAP,
-    scope="study",
-    summary="A source lacks the data without which no fault current below it can be told.",
-    why="A missing figure is not a small one: nothing is calculated from it, and nothing is compared.",
-    clause={"us": "110.24", "iec": "60909-0"},
-    wrong=_PROJECT
-    + "utility UTIL 208Y/120  fault 10 kA, fault-min 8 kA\npanel DP 208Y/120  bus 225 A, rated 14 kA\n"
-    "feeder UTIL -> DP  225 A 3p  3#4/0 + N #4/0 + G #4 Cu THWN-2  6 m  in 2-1/2 inch EMT\n",
-    right=_PROJECT
-    + "utility UTIL 208Y/120  fault 10 kA, fault-min 8 kA, x/r 4\npanel DP 208Y/120  bus 225 A, rated 14 kA\n"
-    "feeder UTIL -> DP  225 A 3p  3#4/0 + N #4/0 + G #4 Cu THWN-2  6 m  in 2-1/2 inch EMT\n",
-)
-LENGTH = rule(
-    name="length-missing",
-    since="0.1",
-    severity=Severity.GAP,
-    scope="study",
-    summary="The length of a feeder is not written, so nothing below it has a fault current or a voltage under load.",
-    why="A length that is guessed makes one figure too good and the other too bad; only the drawing knows it.",
-    wrong=_PROJECT + _SUPPLY.replace("  6 m", "") + "panel DP 480Y/277  bus 400 A, rated 25 kA\n",
-    right=_PROJECT + _SUPPLY + "panel DP 480Y/277  bus 400 A, rated 25 kA\n",
-)
-IMPEDANCE = rule(
-    name="impedance-missing",
-    since="0.1",
-    severity=Severity.GAP,
-    scope="study",
-    summary="A transformer or a feeder lacks the data for its impedance, so nothing below it can be told.",
-    why="Without the impedance there is no fault current and no voltage under load below; it is read on the nameplate.",
-    wrong=_PROJECT
-    + "utility UTIL 480 3ph  fault 30 kA, fault-min 25 kA, x/r 6\ntransformer TX-1 480 3ph -> 208Y/120  45 kVA, x/r 2\n"
-    "feeder UTIL -> TX-1  70 A 3p  3#4 + G #8 Cu THWN-2  5 m  in 1 inch EMT\n",
-    right=_PROJECT
-    + "utility UTIL 480 3ph  fault 30 kA, fault-min 25 kA, x/r 6\n"
-    "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4 %, x/r 2\n"
-    "feeder UTIL -> TX-1  70 A 3p  3#4 + G #8 Cu THWN-2  5 m  in 1 inch EMT\n",
-)
-
-
-@INPUTS.check
-def fault_inputs_missing(view: View) -> Iterator[Finding]:
-    yield from (f for f in _lacking(view) if f.rule == INPUTS.name)
-
-
-@LENGTH.check
-def length_missing(view: View) -> Iterator[Finding]:
-    yield from (f for f in _lacking(view) if f.rule == LENGTH.name)
-
-
-@IMPEDANCE.check
-def impedance_missing(view: View) -> Iterator[Finding]:
-    yield from (f for f in _lacking(view) if f.rule == IMPEDANCE.name)
-
-
-def _lacking(view: View) -> list[Finding]:
-    return view.studies.once("missing", lambda: list(_facts_missing(view)))
-
-
-def _facts_missing(view: View) -> Iterator[Finding]:
-    """Every lacking fact once, at its own place: what hangs on it below stays silent."""
-    from wyeline_linter.studies.case import Lack, Missing
-
-    found: dict[tuple[str, str], Missing] = {}
-    for study in view.studies.stated():
-        for missing in study.missing():
-            found.setdefault((missing.subject, missing.text), missing)
-    chosen = {Lack.LENGTH: LENGTH, Lack.IMPEDANCE: IMPEDANCE}
-    without_basis = []
-    by_subject: dict[tuple[str, str], list[Missing]] = {}
-    for missing in found.values():
-        if view.basis is None and missing.lack is Lack.IMPEDANCE and missing.text.startswith("the project names no"):
-            without_basis.append(missing)
-            continue
-        by_subject.setdefault((missing.subject, chosen.get(missing.lack, INPUTS).name), []).append(missing)
-    for (subject, _), group in by_subject.items():
-        first = group[0]
-        smallest = all(m.lack is Lack.SMALLEST for m in group)
-        earth = all(m.lack is Lack.EARTH for m in group)
-        below = "the smallest faults" if smallest else "faults to earth" if earth else "faults and voltages"
-        yield chosen.get(first.lack, INPUTS).finding(
-            first.place,
-            listed([m.text for m in group], "and"),
-            found="; ".join(m.text for m in group),
-            needed="; ".join(dict.fromkeys(m.needed for m in group)),
-            change=f"Write {listed([m.needed for m in group], 'and')}; until then {below} from here on are not known.",
-            subject=subject,
-        )
-    if without_basis:
-        first = min(without_basis, key=lambda m: (m.place.file, m.place.row))
-        count = len(without_basis)
-        yield IMPEDANCE.finding(
-            first.place,
-            f"the project names no basis, so no table gives the resistance of {count} feeder{'s' * (count > 1)}",
-            found=listed([f"`{m.subject}`" for m in without_basis[:3]], "and") + (" and more" if count > 3 else ""),
-            needed="`basis us-2023` or `basis iec`, or `resistance` and `reactance` at each feeder",
-            change="Write the basis in the project block; its tables then give resistance and reactance by size.",
-            subject=first.subject,
-        )
-
-
-MOTORS = rule(
-    name="motor-contribution-missing",
-    since="0.1",
-    severity=Severity.WARNING,
-    scope="study",
-    summary="Motors that matter for a fault state neither their reactance nor their locked-rotor current.",
-    why="Running motors feed a fault for its first cycles; here they are counted by a usual value for their size.",
-    basis="both",
-    clause={"us": "110.9", "iec": "60909-0"},
-    wrong=_PROJECT
-    + _SUPPLY
-    + "mcc DP 480 3ph  bus 600 A, rated 30 kA\nmotor P-1 460 3ph  75 hp, pf 0.87, eff 94 %\n"
-    "feeder DP -> P-1  200 A 3p  3#1 + G #6 Cu THWN-2  12 m  in 2 inch EMT\n",
-    right=_PROJECT
-    + _SUPPLY
-    + "mcc DP 480 3ph  bus 600 A, rated 30 kA\nmotor P-1 460 3ph  75 hp, pf 0.87, eff 94 %, lra 543 A\n"
-    "feeder DP -> P-1  200 A 3p  3#1 + G #6 Cu THWN-2  12 m  in 2 inch EMT\n",
-)
-MOTORS_THAT_MATTER_W = 50 * HORSEPOWER_W
-"""Sum of motors on one board from which their contribution is worth its data (IEEE Std 141 draws a line at 50 hp)."""
-
-
-@MOTORS.check
-def motor_contribution_missing(view: View) -> Iterator[Finding]:
-    from wyeline_linter.studies.place_loads import adds_to_faults
-
-    study = view.studies.normal
-    boards: dict[str, list[tuple[float, str, Place]]] = {}
-    for name in study.connectivity.order:
-        equipment = view.equipment(name)
-        if equipment is None:
-            continue
-        if equipment.kind == "motor" and name in study.loads_at:
-            above = study.connectivity.supplier.get(name, "")
-            _note_motor(boards, above, name, equipment.body, equipment.place, adds_to_faults)
-        for placed in equipment.circuits:
-            if "motor" in placed.circuit.body.flags and placed.key in study.loads_at.get(name, {}):
-                place = Place(placed.block, placed.circuit.place.span)
-                _note_motor(boards, name, f"{name} {placed.key}", placed.circuit.body, place, adds_to_faults)
-    for board, motors in boards.items():
-        total = sum(watts for watts, _, _ in motors)
-        if total < MOTORS_THAT_MATTER_W:
-            continue
-        motors.sort(key=lambda m: -m[0])
-        names = listed([f"`{m[1]}`" for m in motors[:3]], "and") + (" and smaller ones" if len(motors) > 3 else "")
-        yield MOTORS.finding(
-            motors[0][2],
-            f"{total / HORSEPOWER_W:.0f} hp of motors on `{board}` state no locked-rotor current: {names}",
-            found=f"{total / 1000:.0f} kW of motors counted by a usual reactance",
-            needed="`lra` or `subtransient` of the larger ones",
-            change="Write `lra` from the nameplates of the larger motors.",
-            subject=motors[0][1],
-        )
-
-
-def _note_motor(
-    boards: dict[str, list[tuple[float, str, Place]]], board: str, name: str, body: Body, place: Place, adds: object
-) -> None:
-    watts = body.number("power")
-    if watts is None or not adds(body) or "lra" in body.facts or "subtransient" in body.facts:  # type: ignore[operator]
-        return
-    boards.setdefault(board, []).append((watts * (body.number("count") or 1.0), name, place))
-
-
-CEILING = rule(
-    name="upper-bound-used",
-    since="0.1",
-    severity=Severity.ADVICE,
-    scope="study",
-    summary="A supply is taken as unlimited, so every largest fault below it is a ceiling.",
-    why="A ceiling is good for choosing ratings and useless for trip checks: a real fault may be far smaller.",
-    wrong=_PROJECT
-    + "utility UTIL 480 3ph  infinite, fault-min 15 kA, x/r 6\n"
-    "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4 %, x/r 2\n"
-    "feeder UTIL -> TX-1  70 A 3p  3#4 + G #8 Cu THWN-2  5 m  in 1 inch EMT\n",
-    right=_PROJECT
-    + "utility UTIL 480 3ph  fault 22 kA, fault-min 15 kA, x/r 6\n"
-    "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4 %, x/r 2\n"
-    "feeder UTIL -> TX-1  70 A 3p  3#4 + G #8 Cu THWN-2  5 m  in 1 inch EMT\n",
-)
-
-
-@CEILING.check
-def upper_bound_used(view: View) -> Iterator[Finding]:
-    from wyeline_linter.studies.source_impedance import is_unlimited
-
-    for equipment in _in_order(view):
-        if equipment.kind == "utility" and is_unlimited(equipment):
-            yield CEILING.finding(
-                equipment.place_of("infinite"),
-                f"`{equipment.name}` is taken as unlimited: every largest fault below it is a ceiling",
-                found="no fault level of the utility",
-                needed="its letter with the largest and the smallest fault level",
-                change="Ask the utility for both fault levels and X/R, and write them.",
-                subject=equipment.name,
-            )

@@ -10,11 +10,12 @@ import cmath
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import RacewayStatement
 from wyeline_linter.circuit import Bus, Network
-from wyeline_linter.loads.leaf_loads import LeafLoad
 from wyeline_linter.derive import Derivation, EquipmentState, reasons_of
+from wyeline_linter.loads.leaf_loads import LeafLoad
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import follows_grid, makes_system, two_sided
 from wyeline_linter.studies.case import Assumption, Case, Lack, Missing
@@ -174,9 +175,11 @@ class _Builder:
         self._earthing(equipment, system, bus, star)
 
     def _earthing(self, equipment: Equipment, system: System, bus: Bus, star: int | None) -> None:
-        place_earthing(self.net, equipment, bus, system, star, size=earthing_ohm(equipment, system, self._declared(equipment)))
+        place_earthing(
+            self.net, equipment, bus, system, star, size=earthing_ohm(equipment, system, self._declared(equipment))
+        )
         if is_tt(system):
-            text = f"TT at `{equipment.name}`: an earth fault returns through earth electrodes, which are no part of this circuit"
+            text = f"TT at `{equipment.name}`: a fault to earth returns through electrodes, which are not modelled"
             self._add_earth(bus, (text,))
 
     def _declared(self, equipment: Equipment) -> Equipment | None:

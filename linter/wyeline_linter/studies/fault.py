@@ -126,7 +126,8 @@ class FaultView:
         if amperes is not None:
             amperes *= self._c_factor(self.built.system_at[bus.name])
             if old is not None and old.amperes is not None:
-                if (amperes <= old.amperes) if self.largest else (amperes >= old.amperes or amperes == 0.0):
+                less, more = amperes <= old.amperes, amperes >= old.amperes or amperes == 0.0
+                if less if self.largest else more:
                     return
         elif old is not None:
             return

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 
 class Result(NamedTuple):
-    """One measured figure: in the SI unit of the expectation (None: unknown, with reasons), as text, and in which state."""
+    """One measured figure: in the expectation's SI unit (None: unknown, with reasons), as text, and the state."""
 
     subject: str
     value: float | None
@@ -67,7 +67,7 @@ def _subjects(view: View, statement: ExpectStatement) -> list[Equipment | Feeder
     model = view.model
     if statement.kind is not None:
         named = [e for e in model.equipment.values() if e.kind == statement.kind]
-        return sorted(named, key=lambda e: (e.block.file, e.block.first_line))  # type: ignore[return-value]
+        return sorted(named, key=lambda e: (e.block.file, e.block.first_line))
     if statement.source is None:
         return []
     if statement.target is not None:
@@ -97,12 +97,12 @@ def _fault_of_feeder(study: StateStudy, feeder: Feeder, least: bool) -> Answer:
     return Answer(worst.amperes, f"{worst.amperes / 1000:.3g} kA ({worst.kind})")
 
 
-def _drop(study: StateStudy, equipment: Equipment, least: bool) -> Answer:
+def _drop(study: StateStudy, equipment: Equipment, _least: bool) -> Answer:
     whole, _, reasons = study.path_drop(equipment.name)
     return Answer(None, "", reasons) if whole is None else Answer(whole, f"{100 * whole:.2f} % from the source")
 
 
-def _drop_of_feeder(study: StateStudy, feeder: Feeder, least: bool) -> Answer:
+def _drop_of_feeder(study: StateStudy, feeder: Feeder, _least: bool) -> Answer:
     drop = study.flow.drop(feeder.key)
     if drop is None:
         return Answer(None, "", study.flow.feeder_reasons(feeder.key))
@@ -116,14 +116,14 @@ def _voltage(study: StateStudy, equipment: Equipment, least: bool) -> Answer:
     return Answer(pair.per_unit, f"{100 * pair.per_unit:.1f} % of nominal ({pair.volts:.1f} V between {pair.name})")
 
 
-def _unbalance(study: StateStudy, equipment: Equipment, least: bool) -> Answer:
+def _unbalance(study: StateStudy, equipment: Equipment, _least: bool) -> Answer:
     found = study.flow.unbalance(equipment.name)
     if found is None:
         return Answer(None, "", study.flow.reasons(equipment.name) or ("it has no three legs",))
     return Answer(found.deviation, f"{100 * found.deviation:.2f} %")
 
 
-def _loading(study: StateStudy, equipment: Equipment, least: bool) -> Answer:
+def _loading(study: StateStudy, equipment: Equipment, _least: bool) -> Answer:
     """Demand over rating, by the fullest leg of what has legs."""
     book, name, body = study.book, equipment.name, equipment.body
     node = book.nodes.get(name)
@@ -149,7 +149,7 @@ def _loading(study: StateStudy, equipment: Equipment, least: bool) -> Answer:
     return Answer(None, "", (f"`{name}` states no rating to load",))
 
 
-def _loading_of_feeder(study: StateStudy, feeder: Feeder, least: bool) -> Answer:
+def _loading_of_feeder(study: StateStudy, feeder: Feeder, _least: bool) -> Answer:
     currents, rated = study.flow.currents(feeder.key), feeder.body.number("rating")
     if currents is None:
         return Answer(None, "", study.flow.feeder_reasons(feeder.key))
@@ -159,7 +159,7 @@ def _loading_of_feeder(study: StateStudy, feeder: Feeder, least: bool) -> Answer
     return Answer(amps / rated, f"{100 * amps / rated:.0f} % of {rated:g} A")
 
 
-def _current_of_feeder(study: StateStudy, feeder: Feeder, least: bool) -> Answer:
+def _current_of_feeder(study: StateStudy, feeder: Feeder, _least: bool) -> Answer:
     currents = study.flow.currents(feeder.key)
     if currents is None:
         return Answer(None, "", study.flow.feeder_reasons(feeder.key))
@@ -167,7 +167,7 @@ def _current_of_feeder(study: StateStudy, feeder: Feeder, least: bool) -> Answer
     return Answer(amps, f"{amps:.1f} A")
 
 
-def _none(study: StateStudy, subject: Equipment | Feeder, least: bool) -> Answer:
+def _none(_study: StateStudy, _subject: Equipment | Feeder, _least: bool) -> Answer:
     return Answer(None, "", ("it has no such figure",))
 
 
@@ -181,5 +181,5 @@ MEASURES: dict[str, tuple[OfEquipment, OfFeeder]] = {
     "loading": (_loading, _loading_of_feeder),
     "current": (_none, _current_of_feeder),
 }
-"""What can be expected: `fault` (the largest for `<=`, the smallest for `>=`), `drop` (from the source, or of a feeder),
+"""What can be expected: `fault` (the largest for `<=`, the smallest for `>=`), `drop` (from the source or of a feeder),
 `voltage` and `unbalance` (parts of nominal), `loading` (demand over rating), `current` of a feeder."""

@@ -31,7 +31,7 @@ DRIVES = frozenset({"VFD"})
 MOTOR_X_OVER_R_SMALL, MOTOR_X_OVER_R_LARGE = 5.0, 10.0
 """X/R of motors below and from 50 hp where it is not stated (middle of the curves of IEEE Std 141, from memory)."""
 IEC_STARTING_RATIO = 5.0
-"""Locked-rotor over rated current where it is not stated (IEC 60909-0 for groups of low-voltage motors, from memory)."""
+"""Locked-rotor over rated current where it is not stated (IEC 60909-0, groups of low-voltage motors, from memory)."""
 
 
 def place_loads(

@@ -17,7 +17,9 @@ PROTECTIVE = "G"
 LEAST_OHM = 1e-9
 
 
-def place_source(net: Network, name: str, bus: Bus, system: System, data: SourceData, degrees: float = 0.0) -> int | None:
+def place_source(
+    net: Network, name: str, bus: Bus, system: System, data: SourceData, degrees: float = 0.0
+) -> int | None:
     """Put the electromotive forces of a source on its bus; returns the node of its star point, if it has one inside.
 
     ``degrees`` turns a machine that is synchronised to another source.

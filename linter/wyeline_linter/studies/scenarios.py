@@ -72,15 +72,15 @@ def losses(view: View) -> list[SwitchState]:
 
 
 def transferred(view: View, state: SwitchState) -> SwitchState:
-    """The same state with every transfer switch on its alternate input where its normal one is dead and that one is not."""
+    """The same state with every transfer switch on its alternate input where only that one is live."""
     switches = [e.name for e in view.model.equipment.values() if e.kind == "transfer"]
     for _ in range(len(switches) + 1):
         network = build(view.model, state)
         moved = dict(state.transfer)
         for name in switches:
-            if state.port_of(name) == NORMAL and not _live(view, network, name, NORMAL):
-                if _live(view, network, name, EMERGENCY):
-                    moved[name] = EMERGENCY
+            dead = state.port_of(name) == NORMAL and not _live(view, network, name, NORMAL)
+            if dead and _live(view, network, name, EMERGENCY):
+                moved[name] = EMERGENCY
         if moved == dict(state.transfer):
             break
         state = replace(state, transfer=tuple(sorted(moved.items())))

@@ -69,7 +69,7 @@ def source_data(equipment: Equipment, system: System, case: Case, practice: str 
     elif equipment.kind == "generator":
         found = _generator(equipment, system, case, practice)
     else:
-        found = converter_data(equipment, system, case)
+        found = converter_data(equipment, system)
     if case is Case.FLOW:
         found.missing = []
         found.z1 = 0j
@@ -97,7 +97,9 @@ def _utility(equipment: Equipment, system: System, case: Case, practice: str | N
     if is_unlimited(equipment) and case is Case.MAX:
         found.z1 = found.z2 = found.z0 = 0j
         found.ceiling = True
-        found.assumed.append(Assumption(name, f"`{name}` is unlimited: a ceiling for the largest fault", equipment.place))
+        found.assumed.append(
+            Assumption(name, f"`{name}` is unlimited: a ceiling for the largest fault", equipment.place)
+        )
         return found
     strongest, weakest = body.facts.get("fault"), body.facts.get("fault-min")
     if strongest is not None and not isinstance(strongest.value.data, float | int):
@@ -110,8 +112,10 @@ def _utility(equipment: Equipment, system: System, case: Case, practice: str | N
     if case is Case.START and weakest is not None:
         wanted = weakest
     if wanted is None:
-        word, needed = ("smallest fault level (fault-min)", "fault-min 19 kA") if case is Case.MIN else (
-            "fault level (fault)", "fault 28 kA"
+        word, needed = (
+            ("smallest fault level (fault-min)", "fault-min 19 kA")
+            if case is Case.MIN
+            else ("fault level (fault)", "fault 28 kA")
         )
         lack = Lack.SMALLEST if case is Case.MIN else Lack.SOURCE
         found.missing.append(Missing(lack, name, f"`{name}` states no {word}", equipment.place, f"`{needed}`"))
@@ -233,7 +237,7 @@ def converter_limit_a(equipment: Equipment, system: System) -> float | None:
     return None
 
 
-def converter_data(equipment: Equipment, system: System, case: Case) -> SourceData:
+def converter_data(equipment: Equipment, system: System) -> SourceData:
     """A converter that holds its voltage up to its current limit, then that current: the impedance that gives it."""
     found = SourceData()
     limit = converter_limit_a(equipment, system)

@@ -15,7 +15,9 @@ if TYPE_CHECKING:
     from wyeline_linter.loads.leaf_loads import LeafLoad
     from wyeline_linter.studies.study import StateStudy
 
-SOFT = frozenset({"VFD", "soft-start", "RVSS", "RVNR", "YD", "star-delta", "autotransformer", "part-winding", "two-speed"})
+SOFT = frozenset(
+    {"VFD", "soft-start", "RVSS", "RVNR", "YD", "star-delta", "autotransformer", "part-winding", "two-speed"}
+)
 """Starters that keep the start current down; how far is their maker's figure, so no dip is worked out for them."""
 LOCKED_ROTOR_RATIO = 6.0
 """Locked-rotor over full-load current where neither `lra` nor a code letter is written (common practice)."""
@@ -68,9 +70,7 @@ def start_of(study: StateStudy, equipment: Equipment, parts: list[LeafLoad]) -> 
     if fault.current_a is None:
         return None
     before = volts / (3**0.5 if phases == 3 else 1.0)
-    return Start(
-        equipment.name, amperes, lra is None, fault.current_a, fault.current_a * abs(z) / before, bus, tied, z
-    )
+    return Start(equipment.name, amperes, lra is None, fault.current_a, fault.current_a * abs(z) / before, bus, tied, z)
 
 
 def kept_elsewhere(study: StateStudy, start: Start, names: list[str]) -> dict[str, float]:
@@ -88,7 +88,9 @@ def kept_elsewhere(study: StateStudy, start: Start, names: list[str]) -> dict[st
         system = faults.built.system_at[bus.name]
         pairs = [(a, b) for k, a in enumerate(system.conductors) for b in system.conductors[k + 1 :]]
         kept = [
-            abs(during.v[bus[a]] - during.v[bus[b]]) / nominal for a, b in pairs if (nominal := system.distance(a, b)) > 1e-6
+            abs(during.v[bus[a]] - during.v[bus[b]]) / nominal
+            for a, b in pairs
+            if (nominal := system.distance(a, b)) > 1e-6
         ]
         if kept:
             found[name] = float(min(kept))

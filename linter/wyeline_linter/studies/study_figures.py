@@ -25,7 +25,7 @@ def rounded(value: float | None) -> float | None:
 
 
 def equipment_studies(view: View, equipment: Equipment) -> tuple[dict[str, Any], dict[str, list[str]]]:
-    """``voltage_under_load``, ``drop`` and ``fault`` of a fed piece of equipment, and the reasons of what is unknown."""
+    """``voltage_under_load``, ``drop`` and ``fault`` of fed equipment, and the reasons of what is unknown."""
     study, name = view.studies.normal, equipment.name
     figures: dict[str, Any] = {}
     unknown: dict[str, list[str]] = {}
@@ -152,7 +152,9 @@ def study_lines(entry: dict[str, Any]) -> list[str]:
             text += f"; unbalance {100 * volts['unbalance']['deviation_part']:.2f} %"
         lines.append(f"  loaded    {text}")
     if drop is not None:
-        between = f" ({drop['volts']:.2f} V between {'-'.join(drop['between'])})" if "volts" in drop else " from the source"
+        between = (
+            f" ({drop['volts']:.2f} V between {'-'.join(drop['between'])})" if "volts" in drop else " from the source"
+        )
         lines.append(f"  drop      {100 * drop['part']:.2f} %{between}")
     current = entry.get("current")
     if current is not None:

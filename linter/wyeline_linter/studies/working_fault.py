@@ -129,7 +129,7 @@ def _way(study: StateStudy, view: FaultView, name: str) -> list[Input]:
                 rows.append(
                     Input(
                         "",
-                        f"`{feeder.target.name}`: {100 * abs(transformer.z_pu):.3g} % of {transformer.s_va / 1000:g} kVA{kt}",
+                        f"`{target.name}`: {100 * abs(transformer.z_pu):.3g} % of {transformer.s_va / 1000:g} kVA{kt}",
                         abs(ohm),
                         "ohm",
                         State.DERIVED,

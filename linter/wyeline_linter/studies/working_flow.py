@@ -54,7 +54,10 @@ def feeder_drop_figure(study: StateStudy, feeder: Feeder) -> Figure:
         inputs.append(derived("In", "current in the neutral, solved", neutral, "A"))
         back = data.neutral if data.neutral is not None else data.leg
         steps.append(Step("Zn", "effective impedance of the neutral", "", _effective(back, angle), "ohm"))
-        hand, formula = abs(current) * _effective(data.leg, angle) + neutral * _effective(back, angle), "I * Ze + In * Zn"
+        hand, formula = (
+            abs(current) * _effective(data.leg, angle) + neutral * _effective(back, angle),
+            "I * Ze + In * Zn",
+        )
     else:
         hand, formula = k * abs(current) * _effective(data.leg, angle), f"{word} * I * Ze"
     steps.append(Step("dUh", "hand formula, as if all legs carried the same", formula, hand, "V"))
@@ -86,7 +89,9 @@ def branch_drop_figure(study: StateStudy, board: str, drop: BranchDrop) -> Figur
         derived("cosphi", "power factor", drop.power_factor),
         derived("sinphi", "reactive factor", math.sin(angle)),
     ]
-    steps = [Step("Ze", "effective impedance of one wire", "R * cosphi + X * sinphi", _effective(data.leg, angle), "ohm")]
+    steps = [
+        Step("Ze", "effective impedance of one wire", "R * cosphi + X * sinphi", _effective(data.leg, angle), "ohm")
+    ]
     if drop.wiring == "line-neutral" and data.neutral is not None:
         steps.append(Step("Zn", "of the neutral", "", _effective(data.neutral, angle), "ohm"))
     steps.append(Step("u", "as a part of nominal", f"dU / {drop.nominal_v:.6g}", drop.part))
