@@ -20,7 +20,7 @@ from wyeline_linter.review.snapshots import Snapshot, take
 ONE_BY_ONE = 24
 """Up to so many changes each is undone by itself; more are undone in halves."""
 MOST_TRIALS = 160
-MOST_STATEMENTS = 400_000
+MOST_STATEMENTS = 60_000
 """Trials times statements of the model: a large model is judged less often."""
 SHOWN = 3
 """Causes that one sentence names."""
@@ -87,7 +87,8 @@ def explain(found: Sequence[Consequence], trials: Trials) -> None:
         return
     evidence = {id(c): _Evidence(group=indices) for c in found}
     grave = [c for c in found if c.kind is not Kind.MOVED]
-    if len(indices) <= ONE_BY_ONE:
+    one_by_one = len(indices) <= min(ONE_BY_ONE, trials.left)
+    if one_by_one:
         for i in indices:
             _weigh(grave, trials, (i,), evidence)
     else:
@@ -95,7 +96,7 @@ def explain(found: Sequence[Consequence], trials: Trials) -> None:
     # Figures that only moved are looked at in what was judged anyway: a site has thousands of them.
     moved = [c for c in found if c.kind is Kind.MOVED]
     for i in indices if moved else ():
-        if len(indices) <= ONE_BY_ONE or trials.judged(i):
+        if one_by_one or trials.judged(i):
             _weigh(moved, trials, (i,), evidence)
     for consequence in found:
         _settle(consequence, evidence[id(consequence)], trials)

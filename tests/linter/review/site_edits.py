@@ -17,7 +17,7 @@ Edit = tuple[str, str, str]
 """File, words that go (once in the file, or all of them where they end in ``*``), words that come."""
 
 
-def compared(site: str, root: str, *edits: Edit) -> Comparison:
+def compared(site: str, root: str, *edits: Edit, scenario: str | None = None) -> Comparison:
     """A shipped site compared with itself after edits of its texts."""
     folder = EXAMPLES / site
     texts = {str(folder / path.name): read_text(str(path)) for path in folder.glob("*.wye")}
@@ -30,7 +30,7 @@ def compared(site: str, root: str, *edits: Edit) -> Comparison:
         assert edited[path].count(old) == 1, (file, old, edited[path].count(old))
         edited[path] = edited[path].replace(old, new)
     top = str(folder / root)
-    return compare_versions(*(Version(top, source.__getitem__, str(folder)) for source in (texts, edited)))
+    return compare_versions(*(Version(top, source.__getitem__, str(folder)) for source in (texts, edited)), scenario)
 
 
 def one(comparison: Comparison, subject: str, *words: str, kind: Kind | None = None) -> Consequence:

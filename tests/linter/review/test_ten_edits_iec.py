@@ -106,3 +106,16 @@ def test_a_name_used_twice() -> None:
     assert {"duplicate-tag", "dangling-reference"} <= rules, "MC-1 -> AG-1 now leads nowhere"
     assert found.worse[0].gravity is Severity.ERROR
     assert all(c.because for c in found.worse)
+
+
+def test_a_smaller_set_is_too_small_when_the_mains_are_lost() -> None:
+    """The standby board: two compressors, lights, burner, and the UPS with its board behind it."""
+    edit = ("standby.wye", "60 kVA, pf 0.8, subtransient", "25 kVA, pf 0.8, subtransient")
+    limit = one(compared("dairy-works", "works.wye", edit, scenario="Mains lost"), "GEN-1", "above its 25 kVA rating")
+    compressors = 2 * 7500 / 0.9
+    active = compressors + 3 * 500 + 4500 + 2400 / 0.93
+    assert new_value(limit) > active, "reactive power and charging come on top"
+    assert new_value(limit) == pytest.approx(abs(complex(active, compressors * math.tan(math.acos(0.85)))), rel=0.1)
+    assert because(limit) == ["GEN-1 went from 60 to 25 kVA"]
+    normal = compared("dairy-works", "works.wye", edit)
+    assert not [c for c in normal.worse if c.subject == "GEN-1" and c.measured[1] is not None]

@@ -140,7 +140,7 @@ project "Loft"
 utility UTIL 480Y/277  {source}, fault-min 50 kA, x/r 6
 switchboard MSB 480Y/277  bus 400 A, rated 200 kA
 feeder UTIL -> MSB  400 A 3p  {wire}
-transformer T-1 480 3ph -> 208Y/120  {kva} kVA, z {z} %, x/r 3
+transformer T-1 480 3ph -> 208Y/120  {kva} kVA, z {z} %, x/r 1.2
 feeder MSB -> T-1  125 A 3p  {wire}
 panel LP-2 208Y/120  bus 225 A, rated 10 kA
   1  20 A 1p  1.2 kVA receptacle  "Bench"
