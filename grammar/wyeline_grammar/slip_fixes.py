@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import re
 from collections.abc import Callable
 from typing import NamedTuple
@@ -112,9 +113,11 @@ def hyphen(match: Match, _: Place) -> str | None:
     return word if word_kind(word) != "PLAIN" else None
 
 
-def positions(match: Match, place: Place) -> str:
-    """``2-4`` to ``2,4``; ``1-5`` with three poles is ``1,3,5``."""
+def positions(match: Match, place: Place) -> str | None:
+    """``2-4`` to ``2,4``; ``1-5`` with three poles is ``1,3,5``. Figures that do not rise are no positions."""
     numbers = re.findall(r"\d+", match["list"])
+    if any(int(b) <= int(a) for a, b in itertools.pairwise(numbers)):
+        return None
     poles = re.search(r"\b([234])[pP]\b", place.text)
     if len(numbers) == 2 and poles and "-" in match["list"]:
         first, last = map(int, numbers)

@@ -86,6 +86,8 @@ class EquipmentState:
     onward: Ahead | None = None
 
 
+REFUSED = "the connection does not work"
+"""How the reason begins that a refused connection gives for what is unknown below it; the refusal is told apart."""
 NOT_FED = UnknownYet(("nothing feeds it",))
 
 
@@ -479,7 +481,7 @@ def _carried(verdict: FeedVerdict) -> SystemState:
     if isinstance(verdict, Feeds):
         return Known(verdict.best.system)
     if isinstance(verdict, Refusal):
-        return UnknownYet((f"the connection does not work: {verdict.why}",))
+        return UnknownYet((f"{REFUSED}: {verdict.why}",))
     return UnknownYet(verdict.reasons)
 
 

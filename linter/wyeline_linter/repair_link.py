@@ -148,6 +148,8 @@ def candidates(view: View, link: Link, *, everywhere: bool) -> list[Candidate]:
         for route in routes(state.system.system, need):
             if base and route.stage is not None and board not in _above(view, link):
                 continue
+            if base and route.redeclared is not None and _another_voltage(link.wanted, route.redeclared):
+                continue  # another board and another voltage: nothing of what was asked for is left
             made = _by_wire(view, link, board, route, base) if route.stage is None else None
             if route.stage is not None:
                 from wyeline_linter.repair_stage import by_stage
@@ -157,6 +159,12 @@ def candidates(view: View, link: Link, *, everywhere: bool) -> list[Candidate]:
                 found.append(made)
     found.sort(key=lambda c: c.cost)
     return found
+
+
+def _another_voltage(wanted: Voltage | None, other: Voltage) -> bool:
+    """Whether neither the voltage between legs nor that to neutral stays (within 1 %)."""
+    pairs = ((wanted.line_v, other.line_v), (wanted.neutral_v, other.neutral_v)) if wanted is not None else ()
+    return wanted is not None and not any(a and b and abs(a - b) <= 0.01 * b for a, b in pairs)
 
 
 def _above(view: View, link: Link) -> list[str]:

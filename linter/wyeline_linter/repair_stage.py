@@ -40,7 +40,7 @@ from wyeline_linter.verdicts import LegMap
 _WORDS = {
     "single-phase": "single-phase transformer",
     "three-phase": "three-phase transformer",
-    "buck-boost": "transformer that shares its windings",
+    "buck-boost": "buck-boost transformer",
     "zigzag": "grounding zigzag",
 }
 _OF_THE_OLD_UNIT = ("z", "z0", "x/r", "r/x", "loss", "loss-idle", "tap", "taps", "connection", "kfactor")
@@ -171,7 +171,7 @@ def secondary_text(link: Link, stage: Stage) -> str:
 
 
 def _length_before(link: Link) -> str:
-    """The length of the run that is there: it lies before a new unit, which stands near what it feeds (common practice)."""
+    """The length of the run that is there: it lies before a new unit, near what it feeds (common practice)."""
     fact = link.feeder.body.facts.get("length") if link.feeder is not None else None
     return fact.value.text if fact is not None else ""
 

@@ -154,7 +154,9 @@ def test_a_transformer_is_sized_by_the_main_that_protects_it() -> None:
     assert solution.family == "three-phase"
     assert "480 3ph -> 208Y/120 75 kVA" in after
     assert "feeder MSB         -> TX-1    125 A 3p" in after
-    assert "feeder TX-1        -> LP-1               3x250kcmil" in after, "its own main protects the run, as a claim says"
+    assert "feeder TX-1        -> LP-1               3x250kcmil" in after, (
+        "its own main protects the run, as a claim says"
+    )
     assert "claim tap-25ft" in after
     assert not any(word in after.split("transformer")[1].split("//")[0] for word in (" z ", "x/r", " m "))
 
@@ -306,3 +308,22 @@ def test_a_quick_fix_in_a_large_model_does_not_add_up_the_whole_of_it() -> None:
     start = time.perf_counter()
     assert repairs_for(analysis.view, feeder)
     assert time.perf_counter() - start < 0.1
+
+
+def test_what_is_inserted_stands_in_the_order_of_power_above_the_line_and_its_comment() -> None:
+    text = BOARD + "panel LP-1 208Y/120  bus 125 A, main 100 A\n/// To the loft.\nfeeder MSB -> LP-1  100 A 3p  30 m\n"
+    after = first(text, "MSB", "LP-1")[1].splitlines()
+    at = next(i for i, line in enumerate(after) if line.startswith("transformer"))
+    assert after[at + 1].split()[1:4] == ["MSB", "->", "TX-1"]
+    assert after[at + 2] == "/// To the loft."
+    assert after[at + 3].split()[1:4] == ["TX-1", "->", "LP-1"]
+
+
+def test_another_board_is_not_offered_with_another_voltage() -> None:
+    text = BOARD + (
+        "transformer TX-1 480 3ph -> 208Y/120  75 kVA, z 4 %\nfeeder MSB -> TX-1  125 A 3p\n"
+        "panel LP-1 208Y/120  bus 225 A, main 225 A\nfeeder TX-1 -> LP-1\n"
+        "panel WS-1 120/240  bus 125 A, main lugs\nfeeder LP-1 -> WS-1  100 A 2p\n"
+    )
+    titles = [s.title for s in solve(model(text).view, "LP-1", "WS-1")]
+    assert titles and not any("480Y/277" in title for title in titles)

@@ -9,6 +9,7 @@ from wyeline_grammar.attributes import listed
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Span
+from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, replace
 from wyeline_linter.network import makes_system, two_sided
 from wyeline_linter.rules.registry import Rule, rule
@@ -204,6 +205,11 @@ def _change(feeder: Feeder, target: Equipment, verdict: Refusal) -> str:
         return f"Put a converter between them, or use equipment made for what `{feeder.source.name}` gives."
     if target.kind == "transformer":
         return "Feed the primary from wires of its own voltage, or choose a transformer wound for these."
+    if target.kind in LOAD_KINDS:
+        return (
+            "Feed it from a board that gives this, order it for a voltage that is there, or put a transformer between "
+            "them."
+        )
     return "Feed it from a board that gives this, or put a transformer between them."
 
 

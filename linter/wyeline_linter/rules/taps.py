@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Feeder, Place
 from wyeline_linter.claims import EXCUSES
+from wyeline_linter.derive import REFUSED
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.protection.lines import Line, feeder_line
 from wyeline_linter.protection.taps import Proof, claimed_tap, prove
@@ -59,9 +60,11 @@ def told(view: View, rule_found: Rule, line: Line, proof: Proof) -> Iterator[Fin
             place=place,
         )  # fmt: skip
         return
+    if any(reason.startswith(REFUSED) for reason in proof.missing):
+        return  # what it lacks is a connection that is refused, and told as such
     yield about(
         view, rule_found, line,
-        f"`claim {proof.claim}` of {line.where} cannot be judged: {proof.missing[0]} is missing",
+        f"`claim {proof.claim}` of {line.where} cannot be judged yet; not known: {proof.missing[0]}",
         found=f"not known: {'; '.join(proof.missing)}",
         needed=conditions,
         change="Write what is missing.",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from rule_models import check, rules_in
+from rule_models import analysis_of, check, rules_in
 
 WYE = "utility UTIL 480Y/277  fault 14 kA, x/r 4\nfeeder UTIL -> MSB\nswitchboard MSB 480Y/277  bus 400 A\n"
 BELOW = """panel LP-2 208Y/120  bus 100 A
@@ -100,3 +100,19 @@ def test_a_name_of_two_words_is_taken_for_a_system_only_where_one_is_called_so()
 )  # fmt: skip
 def test_a_circuit_to_neutral_is_told_where_the_board_itself_says_that_it_has_none(panel: str, expected: str) -> None:
     assert rules_in(WYE + panel) == [expected]
+
+
+def test_unlike_inputs_of_a_transfer_switch_are_told_once_in_every_state() -> None:
+    rest = """generator GEN 208Y/120  60 kW, pf 0.8, subtransient 12 %, x0 5 %, x/r 15, sustained 3 pu
+transfer ATS-1  100 A 3p
+panel EM-1 480Y/277  bus 100 A
+feeder MSB -> ATS-1.normal  100 A 3p
+feeder GEN -> ATS-1.emergency  100 A 3p
+feeder ATS-1 -> EM-1
+scenario "Mains lost"
+  off UTIL
+  switch ATS-1.emergency
+"""
+    told = [f for f in analysis_of(WYE + rest).all_findings() if f.severity.word == "error"]
+    assert [f.rule for f in told] == ["transfer-inputs-differ"]
+    assert told[0].found == "480 V and 208 V between two live wires"
