@@ -157,7 +157,7 @@ class FaultStudy:
         nodes = all_nodes[:, places]
         nodes[:, [place < 0 for place in places]] = 0
         topology = self.assembled.topology
-        live = [bool(each) for each in topology.live[nodes].any(axis=1)]
+        live = np.logical_or.reduce(topology.live[nodes], axis=1).tolist()
         part = topology.part[nodes]
         joined = (part[:, 0] == part[:, 1]).tolist() if len(tied) == 2 else [True] * len(buses)
         largest = np.abs(full).max(axis=1).tolist()

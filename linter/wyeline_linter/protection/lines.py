@@ -101,6 +101,15 @@ class Line:
 
 def feeder_line(view: View, feeder: Feeder) -> Line | None:
     """A feeder as a line; None without wires, basis or a voltage that is settled."""
+    settled = view.settled.get(feeder.key)
+    if settled is not None and settled[0] is feeder:
+        return settled[1]
+    line = _kept_line(view, feeder)
+    view.settled[feeder.key] = feeder, line
+    return line
+
+
+def _kept_line(view: View, feeder: Feeder) -> Line | None:
     if feeder.body.conductors is None or view.tables is None or feeder.statement.damaged:
         return None
     source, target = view.equipment(feeder.source.name), view.equipment(feeder.target.name)
@@ -193,8 +202,19 @@ def is_wet(body: Body) -> bool:
 
 def circuit_lines(view: View, board: Equipment) -> tuple[Line, ...]:
     """The circuits of a board whose wires are written, as lines."""
+    if not board.circuits:
+        return ()
+    settled = view.settled_circuits.get(board.name)
+    if settled is not None and settled[0] is board:
+        return settled[1]
+    lines = _kept_circuit_lines(view, board)
+    view.settled_circuits[board.name] = board, lines
+    return lines
+
+
+def _kept_circuit_lines(view: View, board: Equipment) -> tuple[Line, ...]:
     tables, state = view.tables, view.state(board.name)
-    if tables is None or not board.circuits or state is None or not isinstance(state.system, Known):
+    if tables is None or state is None or not isinstance(state.system, Known):
         return ()
     kept = view.circuit_lines.get(board.name)
     raceways = [_raceway(view, p.circuit.body) for p in board.circuits]
