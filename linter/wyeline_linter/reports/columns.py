@@ -9,7 +9,6 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any, NamedTuple
 
-NOT_DERIVED = "this version of Wyeline does not derive it yet"
 UNKNOWN = "?"
 Value = float | int | str | None
 
@@ -185,10 +184,6 @@ def figure_cell(column: Column, entry: Mapping[str, Any], sheet: Callable[[str],
     return Cell(found if isinstance(found, float | int) else str(found), (), anchor)
 
 
-_NOT_YET = frozenset({"fault", "voltage_under_load", "drop", "current", "fault_at_end", "ampacity"})
-"""Figures that every fed piece of equipment or feeder has once they are derived at all."""
-
-
 def resolve(entry: Mapping[str, Any], path: str) -> tuple[Any, tuple[str, ...]]:
     """The value at a dotted path of the figures, or None with the reasons that stand nearest to it."""
     at: Any = entry
@@ -200,8 +195,6 @@ def resolve(entry: Mapping[str, Any], path: str) -> tuple[Any, tuple[str, ...]]:
         reasons = tuple(unknown.get(key) or ()) if isinstance(unknown, Mapping) else tuple(unknown or ())
         outer = reasons or outer
         if at.get(key) is None:
-            if not outer and key in _NOT_YET and key not in at:
-                return None, (NOT_DERIVED,)
             return None, outer
         at = at[key]
     return at, ()

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from wyeline_grammar.linking import Equipment
-from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, figure_cell, read, words
+from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, figure_cell, read, resolve, words
 from wyeline_linter.reports.subject import Subject, about_equipment, sheet_anchor
 from wyeline_linter.reports.wording import system_short
 
@@ -14,6 +14,8 @@ _BUSES = frozenset(
     """utility generator inverter ups transformer transfer switchgear switchboard mcc panel busway disconnect
     junction meter""".split()
 )
+
+_NO_LOOP = 100.0
 
 
 def _ka(key: str, title: str, doc: str, path: str, sheet: str = "fault") -> Column:
@@ -36,7 +38,15 @@ FAULTS = TableKind(
         _ka("line_ground_ka", "Leg to earth", "One leg to earth.", "fault.max.line-ground.amps"),
         _ka("line_neutral_ka", "Leg to neutral", "One leg to neutral.", "fault.max.line-neutral.amps"),
         LARGEST,
-        Column("x_over_r", "X/R", "X over R of the loop at the largest fault.", "", "fault.largest.x_over_r", digits=1),
+        Column(
+            "x_over_r",
+            "X/R",
+            "X over R of the loop at the largest fault; empty behind a converter, whose current has no such loop.",
+            "",
+            "fault.largest.x_over_r",
+            pick=lambda ratio: ratio if ratio < _NO_LOOP else None,
+            digits=1,
+        ),
         _ka("peak_ka", "Peak", "The first peak.", "fault.largest.peak_a"),
         words("rated", "Rated", "Interrupting or withstand rating.", "as written: rated, series, withstand"),
         Column(
@@ -47,7 +57,7 @@ FAULTS = TableKind(
             source="rating over `equipment.fault.largest.amps`, less one",
             digits=0,
         ),
-        _ka("min_ka", "Smallest", "The smallest fault current of all kinds.", "fault.smallest.amps"),
+        _ka("min_ka", "Smallest", "The smallest fault current of all kinds.", "fault.smallest.amps", "fault-min"),
         Column(
             "voltage_percent",
             "Volts",
@@ -56,7 +66,7 @@ FAULTS = TableKind(
             "voltage_under_load.lowest.part",
             scale=100,
             digits=1,
-            sheet="drop",
+            sheet="voltage",
         ),
         Column(
             "path_drop_percent",
@@ -83,7 +93,7 @@ def fault_and_drop(subject: Subject) -> Table:
         reasons = tuple(figures.get("unknown", {}).get("system", ()))
         table.add(
             {
-                **_applicable(figures, read(FAULTS, figures, subject.sheet_of(equipment.name))),
+                **_kinds(figures, read(FAULTS, figures, subject.sheet_of(equipment.name))),
                 "bus": equipment.name,
                 "voltage": Cell(system_short(figures.get("system")), reasons),
                 "rated": rated,
@@ -93,23 +103,44 @@ def fault_and_drop(subject: Subject) -> Table:
             subject.place(equipment.place),
         )
     table.notes.append("Fault currents are symmetrical rms values. A question mark is a figure that cannot be told.")
+    ceilings = [(e.name, c) for e in subject.equipment if (c := resolve(subject.of(e.name), "fault.ceiling")[0])]
+    for source in dict.fromkeys(c for _, c in ceilings):
+        names = ", ".join(name for name, c in ceilings if c == source)
+        table.notes.append(f"Ceilings, since `{source}` is stated as unlimited; the true currents are lower: {names}.")
     return table
 
 
-def _applicable(figures: Mapping[str, Any], cells: dict[str, Cell]) -> dict[str, Cell]:
-    """A fault between conductors that are not there does not apply; it is not unknown."""
+_KINDS = {
+    "three_phase_ka": "three-phase",
+    "line_line_ka": "line-line",
+    "line_ground_ka": "line-ground",
+    "line_neutral_ka": "line-neutral",
+}
+
+
+def _kinds(figures: Mapping[str, Any], cells: dict[str, Cell]) -> dict[str, Cell]:
+    """Each kind of fault with its own reasons. One between conductors that are not there does not apply."""
     system = figures.get("system")
     if system is None:
         return cells
     legs = [c for c in system["conductors"] if c not in ("N", "M")]
-    gone = set()
-    if len(legs) < 3:
-        gone.add("three_phase_ka")
-    if len(legs) < 2:
-        gone.add("line_line_ka")
-    if "N" not in system["conductors"]:
-        gone.add("line_neutral_ka")
-    return {key: Cell() if key in gone else cell for key, cell in cells.items()}
+    there = {
+        "line_ground_ka",
+        *(key for key, least in (("three_phase_ka", 3), ("line_line_ka", 2)) if len(legs) >= least),
+    }
+    if "N" in system["conductors"]:
+        there.add("line_neutral_ka")
+    fault = figures.get("fault")
+    made = dict(cells)
+    for key, kind in _KINDS.items():
+        cell = cells[key]
+        if key not in there:
+            made[key] = Cell()
+        elif cell.value is None and not cell.unknown and fault is not None:
+            note = (fault["max"].get(kind) or {}).get("note")
+            reasons = (note,) if note else tuple(fault["unknown"].get("earth", ()))
+            made[key] = Cell(None, reasons, cell.sheet)
+    return made
 
 
 def _rating(equipment: Equipment) -> tuple[str, float | None]:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from wyeline_grammar.linking import Feeder
+from wyeline_linter.reports.ampacity_sheet import ampacity_figure, governing
 from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, Value, largest_leg, read, whole, words
-from wyeline_linter.reports.subject import Subject, about_feeder
+from wyeline_linter.reports.subject import Subject, about_feeder, sheet_anchor
 from wyeline_linter.reports.wording import (
     STATUS_LEGEND,
     device_text,
@@ -59,7 +60,14 @@ FEEDERS = TableKind(
         words("raceway", "Raceway", "What the wires run in.", "as written: in"),
         words("laid", "Laid", "What bears on the current they carry: method, ambient, grouping.", "as written"),
         Column("length_m", "Length", "Length one way.", "m", "length_m", digits=1),
-        Column("ampacity_a", "Ampacity", "What its wires carry as they are laid.", "A", "ampacity.amps", digits=1),
+        whole("ampacity_a", "Ampacity", "What its wires carry as they are laid.", "the code tables", "A", 1),
+        words(
+            "governed_by",
+            "Governed by",
+            "What decides the ampacity, with the table rows.",
+            "the code tables",
+            wide=True,
+        ),
         Column("current_a", "Current", "Current under load on the fullest wire.", "A", "current.largest_a", digits=1),
         Column(
             "drop_percent",
@@ -112,6 +120,7 @@ def _row(subject: Subject, feeder: Feeder) -> dict[str, Cell | Value]:
     return {
         **read(FEEDERS, entry, subject.sheet_of(target)),
         **_own_sheets(subject, feeder, entry),
+        **_ampacity(subject, feeder),
         "feeder": feeder.key,
         "from": feeder.source.text,
         "position": feeder.statement.at.key if feeder.statement.at is not None else "",
@@ -130,6 +139,15 @@ def _row(subject: Subject, feeder: Feeder) -> dict[str, Cell | Value]:
         "state": f"refused: {refused['why']}" if refused is not None else "open" if open_now else "",
         "remarks": "; ".join(remarks_of(body)),
         "status": status_of(body),
+    }
+
+
+def _ampacity(subject: Subject, feeder: Feeder) -> dict[str, Cell | Value]:
+    figure = ampacity_figure(subject.view, feeder)
+    sheet = sheet_anchor(feeder.key, "ampacity")
+    return {
+        "ampacity_a": Cell(figure.value, figure.unknown, sheet),
+        "governed_by": governing(subject.view, feeder),
     }
 
 

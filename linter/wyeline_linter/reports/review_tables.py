@@ -7,9 +7,8 @@ from collections.abc import Iterable
 from wyeline_grammar.linking import Equipment, Place
 from wyeline_linter.checklist import QUESTIONS, READINGS, Item, for_connection
 from wyeline_linter.expectations import expectations_of
-from wyeline_linter.findings import Severity
-from wyeline_linter.outputs import Results, summary
-from wyeline_linter.reports.columns import NOT_DERIVED, Table, TableKind, Value, whole, words
+from wyeline_linter.outputs import summary
+from wyeline_linter.reports.columns import Table, TableKind, Value, whole, words
 from wyeline_linter.reports.subject import Subject, about_equipment, about_feeder
 from wyeline_linter.reports.working_sheets import Sheet
 from wyeline_linter.working import State, value_text
@@ -106,9 +105,11 @@ def findings_table(subject: Subject) -> Table:
             about,
             place,
         )
-    expectations = expectations_of(subject.analysis, found)
-    results = Results(found, [*view.model.files], expectations, Severity.WARNING, False, [])
-    table.notes.append(summary.line(results) + ".")
+    shown = [f for f in found if f.allowed is None]
+    counts = {word: n for word, n in summary.severities(shown).items() if n}
+    told = ", ".join(f"{n} {word}{'' if n == 1 or word == 'advice' else 's'}" for word, n in counts.items())
+    accepted = f"; {len(found) - len(shown)} accepted with reasons" if len(found) > len(shown) else ""
+    table.notes.append(f"{told or 'No rule of the checked set failed on the stated facts'}{accepted}.")
     return table
 
 
@@ -133,9 +134,9 @@ def assumptions_and_gaps(subject: Subject, tables: list[Table], sheets: list[She
             if item.state is State.ASSUMED:
                 where = subject.place(item.place) if item.place is not None else ""
                 text = f"{item.name} {value_text(item.value, item.unit)}" + (f" ({item.note})" if item.note else "")
-                assumed.setdefault((text, where), []).append((figure.subject, figure.name))
+                assumed.setdefault((text, where), []).append((sheet.about[2:], figure.name))
         for text in figure.assumptions:
-            assumed.setdefault((text, ""), []).append((figure.subject, figure.name))
+            assumed.setdefault((text, ""), []).append((sheet.about[2:], figure.name))
     for (text, where), users in assumed.items():
         about, figures = (_some(part) for part in zip(*users, strict=True))
         values: dict[str, Value] = {"sort": "assumed", "subject": about, "figure": figures, "text": text}
@@ -147,7 +148,7 @@ def assumptions_and_gaps(subject: Subject, tables: list[Table], sheets: list[She
 def _some(names: Iterable[str]) -> str:
     """Each name once, the first six of them."""
     each = list(dict.fromkeys(names))
-    return ", ".join(each[:6]) + (f" and {len(each) - 6} more" if len(each) > 6 else "")
+    return "; ".join(each[:6]) + (f" and {len(each) - 6} more" if len(each) > 6 else "")
 
 
 def _marked(subject: Subject, table: Table) -> None:
@@ -180,8 +181,7 @@ def _gaps(table: Table, tables: list[Table]) -> None:
                 for reason in cell.unknown:
                     gaps.setdefault((f"{other.title}: {column.title}", reason), []).append(str(name))
     for (figure, reason), names in gaps.items():
-        sort = "not derived" if reason == NOT_DERIVED else "unknown"
-        table.add({"sort": sort, "subject": _some(names), "figure": figure, "text": reason, "times": len(names)})
+        table.add({"sort": "unknown", "subject": _some(names), "figure": figure, "text": reason, "times": len(names)})
 
 
 def checklists(subject: Subject) -> list[Table]:

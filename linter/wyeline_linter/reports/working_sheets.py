@@ -6,8 +6,11 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from wyeline_grammar.linking import Equipment
-from wyeline_linter.loads.sheets import FIGURES, circuit_figure, equipment_figure, load_figure
-from wyeline_linter.reports.subject import Subject, about_circuit, about_equipment, sheet_anchor
+from wyeline_linter.loads.sheets import FIGURES as LOAD_FIGURES
+from wyeline_linter.loads.sheets import circuit_figure, equipment_figure, load_figure
+from wyeline_linter.reports.ampacity_sheet import ampacity_figure
+from wyeline_linter.reports.subject import Subject, about_circuit, about_equipment, about_feeder, sheet_anchor
+from wyeline_linter.studies.sheets import study_sheet
 from wyeline_linter.working import Figure
 
 
@@ -26,7 +29,18 @@ def working_sheets(subject: Subject, report: Callable[[int], None] = lambda _: N
     for count, equipment in enumerate(subject.equipment, 1):
         made += _of_equipment(subject, equipment)
         report(count)
+    for feeder in subject.feeders:
+        carried = ampacity_figure(subject.view, feeder)
+        if carried.known:
+            made.append(Sheet(sheet_anchor(feeder.key, "ampacity"), about_feeder(feeder.key), carried))
+        if subject.of_feeder(feeder.key).get("drop") is not None:
+            figure = study_sheet(subject.view, feeder.key, "drop")
+            made.append(Sheet(sheet_anchor(feeder.key, "drop"), about_feeder(feeder.key), figure))
     return made
+
+
+_STUDIED = {"fault": "fault", "fault-min": "fault", "drop": "drop", "voltage": "voltage_under_load"}
+"""Sheets of the studies for a piece of equipment, and the figure that has to be known for each."""
 
 
 def _of_equipment(subject: Subject, equipment: Equipment) -> Iterator[Sheet]:
@@ -37,8 +51,11 @@ def _of_equipment(subject: Subject, equipment: Equipment) -> Iterator[Sheet]:
     if not equipment.circuits and any(not leaf.place for leaf in node.leaves):
         yield Sheet(sheet_anchor(name, "drawn"), about, equipment_figure(subject.view, name))
     if subject.of(name).get("load") is not None:
-        for figure in FIGURES:
+        for figure in LOAD_FIGURES:
             yield Sheet(sheet_anchor(name, figure), about, load_figure(subject.view, name, figure))
+    for figure in _STUDIED:
+        if subject.of(name).get(_STUDIED[figure]) is not None:
+            yield Sheet(sheet_anchor(name, figure), about, study_sheet(subject.view, name, figure))
     for leaf in node.leaves:
         if leaf.place:
             anchor = sheet_anchor(f"{name} {leaf.place}", "drawn")

@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 from report_models import DAIRY, STATION, nasty_model, package_of, shown, written
 
-from wyeline_linter.reports.columns import NOT_DERIVED, Cell, Column, Table, number
+from wyeline_linter.reports.columns import Cell, Column, Table, number
 from wyeline_linter.reports.csv_output import csv_text
 from wyeline_linter.reports.diagram.sketch import Kind
 from wyeline_linter.reports.fault_and_drop import FAULTS
@@ -85,6 +85,53 @@ def test_faults_and_drops_are_the_figures_or_a_question_mark_with_its_reason(roo
             assert cell.value is None and cell.unknown
         else:
             assert cell.value == pytest.approx(entry / 1e3)
+
+
+def test_faults_volts_and_drops_of_a_board_are_those_of_show() -> None:
+    board = shown(STATION)["equipment"]["SB-1"]
+    row = next(row for row in csv_rows(package_of(STATION).of(FAULTS)[0]) if row["bus"] == "SB-1")
+    agree(row["max_ka"], board["fault"]["largest"]["amps"] / 1e3)
+    agree(row["line_ground_ka"], board["fault"]["max"]["line-ground"]["amps"] / 1e3)
+    agree(row["min_ka"], board["fault"]["smallest"]["amps"] / 1e3)
+    agree(row["voltage_percent"], board["voltage_under_load"]["lowest"]["part"] * 100)
+    agree(row["path_drop_percent"], board["drop"]["part"] * 100)
+    agree(row["margin_percent"], 100 * (35e3 / board["fault"]["largest"]["amps"] - 1))  # rated 35 kA in service.wye
+
+
+def test_drops_and_currents_of_feeders_are_those_of_show() -> None:
+    found = shown(STATION)["feeders"]
+    for row in csv_rows(package_of(STATION).of(FEEDERS)[0]):
+        feeder = found[row["feeder"]]
+        for key, figure, part, scale in (
+            ("current_a", "current", "largest_a", 1.0),
+            ("drop_percent", "drop", "part", 100.0),
+            ("fault_at_end_ka", "fault_at_end", "largest_a", 1e-3),
+        ):
+            known = feeder.get(figure)
+            agree(row[key], known[part] * scale if known is not None else None)
+
+
+def test_ampacities_are_those_of_the_published_tables() -> None:
+    """NEC 2023 Table 310.16, copper, 75 degC: 4/0 carries 230 A, 400 kcmil 335 A. IEC 60364-5-52 Table B.52.5, method
+    C, copper in XLPE, three wires loaded: 35 mm2 carries 147 A."""
+    station = {row["feeder"]: row for row in csv_rows(package_of(STATION).of(FEEDERS)[0])}
+    agree(station["SB-1 -> T-LAB"]["ampacity_a"], 230)
+    agree(station["T-1 -> SB-1"]["ampacity_a"], 3 * 335)
+    assert station["SB-1 -> T-LAB"]["governed_by"] == "terminals at 75 degC"
+    dairy = {row["feeder"]: row for row in csv_rows(package_of(DAIRY).of(FEEDERS)[0])}
+    agree(dairy["OV-1 -> NT-1"]["ampacity_a"], 147)
+
+
+@pytest.mark.parametrize("root", [STATION, DAIRY])
+def test_the_working_of_an_ampacity_leads_to_its_value(root: Path) -> None:
+    checked = 0
+    for sheet in package_of(root).sheets:
+        figure = sheet.figure
+        if figure.name == "ampacity":
+            numbers = {i.symbol: i.value for i in figure.inputs}
+            assert eval(figure.formula, {"min": min}, numbers) == pytest.approx(figure.value)
+            checked += 1
+    assert checked > 20
 
 
 @pytest.mark.parametrize(("root", "scenario"), CASES)
@@ -166,7 +213,7 @@ def test_numbers_for_people() -> None:
     assert number(-0.04, 1) == "0.0"
     assert number(-0.05, 2) == "-0.05"
     assert number(1234567.891, 1) == "1\u202f234\u202f567.9"
-    assert Column("x", "X", "x").text(Cell(None, (NOT_DERIVED,))) == "?"
+    assert Column("x", "X", "x").text(Cell(None, ("no length is written",))) == "?"
 
 
 def test_the_diagram_holds_every_piece_of_equipment_and_every_feeder() -> None:
