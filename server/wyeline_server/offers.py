@@ -30,8 +30,8 @@ from wyeline_linter.board_positions import positions_of
 from wyeline_linter.claims import CLAIMS
 from wyeline_linter.feeding import feed_from
 from wyeline_linter.repair_edits import spelled
-from wyeline_linter.repair_sizes import device_for, tables_for, wires_for
 from wyeline_linter.rules.registry import all_rules
+from wyeline_linter.sizing.plain import device_for, tables_for, wires_for
 from wyeline_linter.standard_ratings import device_ratings
 from wyeline_linter.verdicts import Feeds
 from wyeline_server import cards
