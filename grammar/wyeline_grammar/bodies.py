@@ -111,7 +111,7 @@ class BodyBuilder:
         if self.raceway is not None:
             self._repeated("`in`", span, self.raceway.span)
             return
-        size = next((t.text for t in phrase.tokens if t.kind == "TRADE_SIZE"), None)
+        size = next((" ".join(t.text.split()) for t in phrase.tokens if t.kind == "TRADE_SIZE"), None)
         stuff = phrase.tokens[-1]
         if stuff.kind in ("TRADE_SIZE", "IN"):
             return

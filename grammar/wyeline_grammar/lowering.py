@@ -225,7 +225,7 @@ class _StatementReader:
 
     def _raceway(self) -> m.Statement:
         name = next((name_use(t, self.row) for t in self.line.head if t.kind in ("NAME", "TEXT")), None)
-        size = next((t.text for t in self.line.head if t.kind == "TRADE_SIZE"), None)
+        size = next((" ".join(t.text.split()) for t in self.line.head if t.kind == "TRADE_SIZE"), None)
         stuff = None
         seen_name = False
         for token in self.line.head:
