@@ -200,7 +200,8 @@ def _fault(subject: str, fault: Any, reasons: Any, equipment: Equipment) -> Iter
 
 
 def _drop(subject: str, drop: Any, reasons: Any, limit: float | None, of: str) -> Measured:
-    limits = () if limit is None else (Limit(f"the {100 * limit:g} % for {of}", limit, Severity.WARNING),)
+    # A drop is aimed for, not required: as grave as its rule, which then tells the same in one entry.
+    limits = () if limit is None else (Limit(f"the {100 * limit:g} % for {of}", limit, Severity.ADVICE),)
     part = None if drop is None else drop["part"]
     return Measured(subject, DROP, part, "ratio", limits, () if part is not None else tuple(reasons), _DROPS)
 

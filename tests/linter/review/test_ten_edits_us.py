@@ -41,6 +41,7 @@ HEATER: Edit = (
     "feeder SB-1        -> AH-1 ",
     "load        HTR-9   480 3ph  300 kW, heating\nfeeder SB-1 -> HTR-9  450 A 3p\nfeeder SB-1        -> AH-1 ",
 )
+LONG_WIRE = "THWN-2                      220 m  in 3/4 inch RMC\nfeeder DS-RTU2"
 RENAMED: Edit = ("labs.wye", "LL-1*", "LL-7")
 OTHER_LEGS: Edit = ("labs.wye", "feeder LDP[AB]     -> BUNK-1", "feeder LDP[BC]     -> BUNK-1")
 
@@ -146,6 +147,17 @@ def test_legs_that_are_not_those_of_the_positions() -> None:
     conflict = one(found, "LDP", "circuit 7,9", "(position-leg-conflict)")
     assert conflict.gravity is Severity.ERROR
     assert because(conflict) == ["LDP -> BUNK-1 had its legs changed from A B to B C"]
+
+
+def test_a_long_wire_loses_more_than_is_aimed_for() -> None:
+    """Drop of a balanced feeder is sqrt(3) I (R cos phi + X sin phi) (common formula); R of #10 copper is about
+    3.9 ohm/km (NEC chapter 9, table 9, from memory), and X hardly counts beside it."""
+    found = us(("admin.wye", "THWN-2                      2 m  in 3/4 inch RMC\nfeeder DS-RTU2", LONG_WIRE))
+    drop = one(found, "DS-RTU1 -> RTU-1", "voltage drop", "above the 3 % for a branch")
+    amps, cos_phi = 17, 0.9  # what the nameplate states stands for what it draws
+    assert new_value(drop) == pytest.approx(math.sqrt(3) * amps * 3.9 * 0.22 * cos_phi / 480, rel=0.12)
+    assert drop.finding is not None and drop.finding.rule == "branch-drop-high"
+    assert because(drop) == ["DS-RTU1 -> RTU-1 went from 2 to 220 m"]
 
 
 def test_all_at_once_each_consequence_keeps_its_own_cause() -> None:
