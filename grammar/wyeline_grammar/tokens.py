@@ -119,6 +119,11 @@ _PLAIN_SIGNS = str.maketrans(
 _FIGURES = frozenset(kind for kind, _ in _NUMERIC)
 _TOO_LONG = re.compile("[0-9]{16,}")
 """A figure of more digits is no figure of any building; nothing can be calculated with it exactly."""
+_SIZED = frozenset({"SIZE", "RUN"})
+_NO_SIZE = re.compile(
+    r"#(?:0[0-9]*|[0-9]{3,}|[05-9]/0|[0-9]{2,}/0)(?![0-9/])|(?<![0-9.])0+(?:\.0+)?[ \t]*(?:kcmil|mm2|mm²)"
+)
+"""Gauges that no wire has (beyond 4/0 sizes are in kcmil; common practice), and no metal at all."""
 _AS_WRITTEN = frozenset({"TEXT", "PORT", "NAME", "ERROR"})
 
 _KIND: dict[str, str] = {}
@@ -148,7 +153,7 @@ def _classify(lexeme: str) -> str:
             kind = match.lastgroup.rpartition("_")[0]
             if kind == "WORD":
                 kind = word_kind(lexeme)
-            elif kind in _FIGURES and _TOO_LONG.search(lexeme):
+            elif kind in _FIGURES and (_TOO_LONG.search(lexeme) or (kind in _SIZED and _NO_SIZE.search(lexeme))):
                 kind = "ERROR"
         elif not lexeme.isascii() and _is_name_with_marks(lexeme):
             kind = "NAME"

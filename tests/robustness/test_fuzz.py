@@ -14,7 +14,7 @@ from hypothesis import HealthCheck, given, settings
 from soundness import ROOT, bounded, check_all, check_edits, check_formatter, models_of
 
 CORPUS = Path(__file__).parent / "corpus"
-_LEAN = settings(max_examples=250, deadline=None, suppress_health_check=list(HealthCheck))
+_LEAN = settings(max_examples=80, deadline=None, suppress_health_check=list(HealthCheck))
 
 
 @pytest.mark.parametrize("path", sorted(CORPUS.iterdir()), ids=lambda p: p.name)
