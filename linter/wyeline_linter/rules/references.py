@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import dataclasses
+import re
 from collections.abc import Iterator
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -131,7 +132,7 @@ def _statement(
         if side is not None and side.name is not None and view.model.system(side.name) is None:
             use = Use(side.name, Place(block, side.span), _SYSTEM, "a voltage or a declared system")
             for finding in _judge(view, use, subject):
-                yield _one_name(block, statement, side, finding)
+                yield _second_word(block, statement, side, finding)
     facts = statement.body.facts
     like = facts.get("like")
     if like is not None:
@@ -149,10 +150,24 @@ def _statement(
             yield from _shared(block, circuit, statement, equipment)
 
 
-def _one_name(block: Block, statement: EquipmentStatement, side: SystemRef, finding: Finding) -> Finding:
-    """``panel PUMP ROOM``: the second word reads as a system; where none is called so, a name in quotes was meant."""
+_WYE_IN_ONE_WORD = re.compile(r"(\d{3,5})[Yy](\d*)[vV]?")
+
+
+def _second_word(block: Block, statement: EquipmentStatement, side: SystemRef, finding: Finding) -> Finding:
+    """A second word that reads as the name of a system: ``panel PUMP ROOM`` where none is called so, ``208Y120``."""
     name = statement.name
-    if name is None or side is not statement.primary or side.name is None or finding.rule != DANGLING.name:
+    if side.name is None or finding.rule != DANGLING.name:
+        return finding
+    volts = _WYE_IN_ONE_WORD.fullmatch(side.name)
+    if volts is not None:
+        meant = f"{volts[1]}Y/{volts[2] or round(float(volts[1]) / 3**0.5)}"
+        return dataclasses.replace(
+            finding,
+            message=f"`{side.name}` is no voltage; a wye is written with its voltage to neutral: `{meant}`",
+            change=f"Write `{meant}`.",
+            fixes=(Fix(f"Write `{meant}`", (replace(Place(block, side.span), meant),), Safety.LOOK),),
+        )
+    if name is None or side is not statement.primary:
         return finding
     if name.span.line != side.span.line or any(c.isdigit() for c in name.text + side.name):
         return finding

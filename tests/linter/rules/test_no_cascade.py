@@ -116,3 +116,10 @@ scenario "Mains lost"
     told = [f for f in analysis_of(WYE + rest).all_findings() if f.severity.word == "error"]
     assert [f.rule for f in told] == ["transfer-inputs-differ"]
     assert told[0].found == "480 V and 208 V between two live wires"
+
+
+@pytest.mark.parametrize("written", ["208Y120", "208Y", "208y120V"])
+def test_a_wye_without_its_stroke_is_told_as_a_voltage(written: str) -> None:
+    (finding,) = check(WYE + f"transformer TX-1 480 3ph -> {written}  45 kVA\nfeeder MSB -> TX-1  70 A 3p\n")
+    assert finding.rule == "dangling-reference" and "`208Y/120`" in finding.message
+    assert [edit.text for edit in finding.fixes[0].edits] == ["208Y/120"]
