@@ -15,7 +15,7 @@ from wyeline_grammar.linking import Equipment
 from wyeline_linter.connected_load import Connected, load_below
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.repair_routes import Stage
-from wyeline_linter.sizing.plain import main_of, tables_for
+from wyeline_linter.sizing.plain import earthing_of, main_of, tables_for
 from wyeline_linter.tables import Basis, NotListed
 
 if TYPE_CHECKING:
@@ -68,6 +68,10 @@ def sizes_for(view: View, stage: Stage, target: Equipment, device_a: float | Non
     _primary_device(tables, sizes, kva * 1000.0 / (stage.primary.line_v * root))
     if main is None and target.kind not in LOAD_KINDS and device_a is None:
         _main_to_add(tables, sizes, kva * 1000.0 / (volts * root), target)
+    first = next((d for d in (main, sizes.main_to_add_a, device_a) if d is not None), None)
+    earthing = earthing_of(view, first, target) if first is not None else ""
+    if earthing:
+        sizes.notes.append(earthing)
     return sizes
 
 

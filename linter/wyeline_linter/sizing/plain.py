@@ -7,11 +7,12 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.connected_load import load_below
+from wyeline_linter.grounding_conductors import bonding_jumper, electrode_conductor
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.lines import US_AMBIENT_C
 from wyeline_linter.protection.wiring import Wiring
 from wyeline_linter.sizing.steps import Demand, ground_for, sized
-from wyeline_linter.sizing.writing import wires_text
+from wyeline_linter.sizing.writing import size_text, wires_text
 from wyeline_linter.standard_ratings import rating_at_least
 from wyeline_linter.tables import Basis, NotListed
 from wyeline_linter.tables.basis import basis
@@ -90,3 +91,25 @@ def wires_for(view: View, device_a: float, legs: int, neutral: bool, board: Equi
         False,
     )  # fmt: skip
     return wires_text(wiring, iec=False)
+
+
+def earthing_of(view: View, device_a: float, board: Equipment | None) -> str:
+    """Bonding jumper and electrode conductor of a new separately derived system, for copper wires behind its first
+    device (NEC 250.30(A), 250.66, 250.102(C)(1)); empty where no table of the project gives them."""
+    tables, own = tables_for(view)
+    if not own or tables.practice != "us":
+        return ""
+    marked = board.body.number("lug-temp") if board is not None else None
+    laid = Laid(US_AMBIENT_C, 3, None if marked is None else round(marked), device_a)
+    found = sized(tables, "Cu", 90.0, laid, Demand(device_a, sizing_a=device_a, next_size_up=False))
+    if isinstance(found, NotListed):
+        return ""
+    jumper = bonding_jumper(tables, found.size, found.sets, "Cu", "Cu")
+    electrode = electrode_conductor(tables, found.size, found.sets, "Cu", "Cu")
+    if isinstance(jumper, NotListed) or isinstance(electrode, NotListed):
+        return ""
+    sets = f"{found.sets} sets of " if found.sets > 1 else ""
+    return (
+        f"behind it, for a {device_a:g} A device: wires of {sets}{size_text(found.size)} Cu, system bonding jumper "
+        f"{size_text(jumper.value)}, electrode conductor {size_text(electrode.value)} ({electrode.table})"
+    )

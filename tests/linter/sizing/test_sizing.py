@@ -184,3 +184,14 @@ def test_the_command_writes_only_on_request(tmp_path: Path, capsys: pytest.Captu
     assert main(["size", str(path), "--apply"]) == 0
     assert "in 1-1/4 inch EMT" in path.read_text(encoding="utf-8")
     assert main(["size", str(path), "LP-9"]) == 2
+
+
+def test_a_new_system_comes_with_its_bonding_and_electrode_conductors() -> None:
+    """250 A asks for 250 kcmil (255 A; no next size up there), which asks for 2 AWG (NEC 250.66, 250.102(C)(1))."""
+    from wyeline_linter.sizing.plain import earthing_of
+
+    analysis = model(US + panel("250 A"))
+    board = analysis.model.equipment["LP-1"]
+    text = earthing_of(analysis.view, 250.0, board)
+    assert "250kcmil" in text and "jumper #2," in text and "electrode conductor #2 " in text
+    assert earthing_of(model(IEC).view, 250.0, None) == ""
