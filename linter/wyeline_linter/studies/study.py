@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from wyeline_linter.derive import Derivation
     from wyeline_linter.loads.rollup import LoadBook
     from wyeline_linter.network import Network as Connectivity
+    from wyeline_linter.studies.line_impedance import LineData
 
 T = TypeVar("T")
 
@@ -195,6 +196,10 @@ class StateStudy:
     def starting(self) -> FaultView:
         """The circuit that motor starts are judged on."""
         return FaultView(*self._faults(Case.START), self.practice)
+
+    def built_lines(self, key: str) -> LineData:
+        """The impedances of a feeder as the largest faults see them. KeyError where they are not known."""
+        return self.built(Case.MAX).lines[key]
 
     # figures of several parts
 

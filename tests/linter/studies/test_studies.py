@@ -1,0 +1,284 @@
+"""Studies of a model: gaps that stay where they are, switch states, sheets, and what an edit solves anew."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from wyeline_grammar.sources import Files
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.figures import model_figures
+from wyeline_linter.findings import Finding, Severity
+from wyeline_linter.network import NORMAL_STATE
+from wyeline_linter.studies.scenarios import losses
+from wyeline_linter.studies.sheets import study_sheet
+from wyeline_linter.working import render
+
+ROOT = "/m/model.wye"
+SITE = """wye 1
+project "Mill"
+  basis us-2023
+  frequency 60 Hz, revision "A"
+
+utility UTIL 480Y/277  fault 22 kA, fault-min 15 kA, x/r 4
+
+switchboard DP 480Y/277  bus 400 A, main 400 A, rated 25 kA, lug-temp 75 degC
+
+feeder UTIL -> DP  400 A 3p  3x500kcmil + N 500kcmil + G #3 Cu THWN-2  6 m  in 4 inch PVC-40
+
+panel LP-1 480Y/277  bus 225 A, main lugs, rated 22 kA, lug-temp 75 degC
+  1  20 A 1p  2 kVA lighting  "Hall"  2#12 + G #12 Cu THWN-2  20 m  in 3/4 inch EMT
+
+feeder DP -> LP-1  200 A 3p  3#3/0 + N #3/0 + G #6 Cu THWN-2  20 m  in 2 inch EMT
+
+panel LP-2 480Y/277  bus 100 A, main lugs, rated 22 kA, lug-temp 75 degC
+  1  20 A 1p  2 kVA lighting  "Stairs"  2#12 + G #12 Cu THWN-2  20 m  in 3/4 inch EMT
+
+feeder LP-1 -> LP-2  60 A 3p  3#6 + N #6 + G #10 Cu THWN-2  10 m  in 1 inch EMT
+"""
+
+
+class Desk:
+    """A model that can be edited like an open document."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        files = Files(lambda _: self.text)
+        self.document = files.open_buffer(ROOT, text)
+        self.analysis = Analysis(ROOT, files, "/m")
+
+    def edit(self, old: str, new: str) -> None:
+        assert old in self.text
+        self.text = self.text.replace(old, new, 1)
+        went, came = self.document.replace_text(self.text)
+        self.analysis.edited(went, came)
+
+    @property
+    def solved(self) -> dict[str, int]:
+        return dict(self.analysis.view.studies.cache.solved)
+
+
+def fresh(text: str) -> Analysis:
+    return Analysis(ROOT, Files(lambda _: text), "/m")
+
+
+def shown(findings: list[Finding]) -> list[tuple[str, str, int]]:
+    return [(f.rule, f.message, f.place.row) for f in findings]
+
+
+def test_a_missing_length_is_one_gap_and_blanks_only_what_is_below() -> None:
+    analysis = fresh(SITE.replace("  20 m  in 2 inch EMT", "  in 2 inch EMT"))
+    gaps = [f for f in analysis.study_findings() if f.severity is Severity.GAP]
+    assert [(f.rule, f.subject) for f in gaps] == [("length-missing", "DP -> LP-1")]
+    study = analysis.view.studies.normal
+    assert study.largest.worst("DP") is not None
+    for name in ("LP-1", "LP-2"):
+        assert study.largest.worst(name) is None
+        assert study.flow.volts(name) == ()
+        assert study.largest.reasons(name) == ("the length of `DP -> LP-1` is not written",)
+    # The loads below the gap still flow above it.
+    current = study.flow.currents("UTIL -> DP")
+    assert current is not None
+    assert max(abs(i) for i in current.values()) > 14
+    figures = model_figures(analysis.view, "LP-2")["equipment"]["LP-2"]
+    assert figures["fault"] is None
+    assert figures["unknown"]["fault"] == ["the length of `DP -> LP-1` is not written"]
+
+
+def test_a_missing_smallest_fault_level_leaves_the_largest() -> None:
+    analysis = fresh(SITE.replace(", fault-min 15 kA", ""))
+    study = analysis.view.studies.normal
+    assert study.largest.worst("LP-2") is not None
+    assert study.smallest.worst("LP-2") is None
+    assert [f.rule for f in analysis.study_findings()] == ["fault-inputs-missing"]
+
+
+def test_without_a_basis_one_gap_stands_for_all_feeders() -> None:
+    analysis = fresh(SITE.replace("  basis us-2023\n", ""))
+    assert [f.rule for f in analysis.study_findings()] == ["impedance-missing"]
+
+
+def test_faults_at_a_bus_follow_from_the_impedances_by_hand() -> None:
+    study = fresh(SITE).view.studies.normal
+    data = study.built_lines("UTIL -> DP")
+    assert data.leg is not None
+    source = 480 / 3**0.5 / 22e3
+    z = source / 17**0.5 * complex(1, 4) + data.leg
+    three = study.largest.at("DP")["three-phase"].amperes
+    assert three == pytest.approx(480 / 3**0.5 / abs(z), rel=1e-6)
+    assert study.largest.at("DP")["line-line"].amperes == pytest.approx(480 / abs(2 * z), rel=1e-6)
+
+
+def test_what_an_edit_solves_anew() -> None:
+    desk = Desk(SITE)
+    desk.analysis.all_findings()
+    before = desk.solved
+    desk.edit('"Stairs"', '"Stairs, north"')
+    desk.analysis.all_findings()
+    assert desk.solved == before
+    desk.edit('2 kVA lighting  "Stairs, north"', '3 kVA lighting  "Stairs, north"')
+    desk.analysis.all_findings()
+    after = desk.solved
+    assert after["load flow, factors kept"] == 1
+    assert after["largest fault"] == before["largest fault"]
+    desk.edit("10 m  in 1 inch EMT", "12 m  in 1 inch EMT")
+    desk.analysis.all_findings()
+    assert desk.solved["largest fault"] == before["largest fault"] + 1
+    assert desk.solved["load flow"] == before["load flow"] + 1
+
+
+def test_findings_of_the_last_study_are_marked_as_settling() -> None:
+    desk = Desk(
+        SITE.replace(
+            'rated 22 kA, lug-temp 75 degC\n  1  20 A 1p  2 kVA lighting  "Hall"',
+            'rated 10 kA, lug-temp 75 degC\n  1  20 A 1p  2 kVA lighting  "Hall"',
+        )
+    )
+    assert desk.analysis.settling
+    assert desk.analysis.last_study_findings() == []
+    found = desk.analysis.study_findings()
+    assert [f.rule for f in found] == ["interrupting-too-low"]
+    assert not desk.analysis.settling
+    desk.edit('"Stairs"', '"Stairs, north"')
+    assert desk.analysis.settling
+    assert shown(desk.analysis.last_study_findings()) == shown(found)
+    desk.edit("rated 10 kA", "rated 25 kA")
+    assert desk.analysis.last_study_findings() == []  # its statement went
+    assert desk.analysis.study_findings() == []
+
+
+def test_typing_never_runs_a_study() -> None:
+    desk = Desk(SITE)
+    desk.analysis.findings()
+    desk.edit('"Stairs"', '"Stairs, north"')
+    desk.analysis.findings()
+    assert desk.analysis.ran["study"] == 0
+
+
+def test_an_allowance_for_a_study_rule_is_judged_by_the_study() -> None:
+    low = SITE.replace("rated 22 kA, lug-temp 75 degC\n  1", "rated 10 kA, lug-temp 75 degC\n  1", 1)
+    allow = '  allow interrupting-too-low "fed by current-limiting fuses, test report 7"\n'
+    accepted = fresh(low.replace("\nfeeder DP -> LP-1", allow + "\nfeeder DP -> LP-1"))
+    assert accepted.findings() == []
+    assert [f.allowed for f in accepted.study_findings()] == ["fed by current-limiting fuses, test report 7"]
+    unused = fresh(SITE.replace("\nfeeder DP -> LP-1", allow + "\nfeeder DP -> LP-1"))
+    assert unused.findings() == []
+    assert [f.rule for f in unused.study_findings()] == ["allowance-unused"]
+
+
+EDITS = [
+    ("10 m  in 1 inch", "40 m  in 1 inch"),
+    ("40 m  in 1 inch", "10 m  in 1 inch"),
+    ('2 kVA lighting  "Hall"', '4 kVA lighting  "Hall"'),
+    ('4 kVA lighting  "Hall"', '2 kVA lighting  "Hall"'),
+    (", fault-min 15 kA", ""),
+    ("fault 22 kA", "fault 30 kA"),
+    ("fault 30 kA", "fault 22 kA"),
+    ("feeder LP-1 -> LP-2", "feeder DP -> LP-2"),
+    ("feeder DP -> LP-2", "feeder LP-1 -> LP-2"),
+    ("rated 22 kA", "rated 10 kA"),
+    ("3#6 + N #6", "3#8 + N #8"),
+]
+
+
+@settings(max_examples=15, deadline=None, suppress_health_check=list(HealthCheck))
+@given(st.lists(st.sampled_from(EDITS), max_size=6))
+def test_any_run_of_edits_gives_the_studies_of_a_fresh_check(edits: list[tuple[str, str]]) -> None:
+    desk = Desk(SITE)
+    for old, new in edits:
+        if old in desk.text:
+            desk.edit(old, new)
+            desk.analysis.study_findings()
+    again = fresh(desk.text)
+    assert shown(desk.analysis.all_findings()) == shown(again.all_findings())
+    assert model_figures(desk.analysis.view) == model_figures(again.view)
+
+
+STANDBY = (
+    SITE
+    + """
+generator GEN-1 480Y/277  140 kVA, pf 0.8, subtransient 12 %, transient 18 %, x2 13 %, x0 6 %, x/r 18, neutral bonded
+  sustained 3 pu
+
+transfer ATS-1 100 A 4p, rated 30 kA
+
+feeder DP -> ATS-1.normal  60 A 3p  3#6 + N #6 + G #10 Cu THWN-2  8 m  in 1-1/4 inch EMT, lug-temp 75 degC
+
+feeder GEN-1 -> ATS-1.emergency  60 A 3p  3#6 + N #6 + G #10 Cu THWN-2  8 m  in 1-1/4 inch EMT, lug-temp 75 degC
+
+panel EP-1 480Y/277  bus 100 A, main lugs, rated 22 kA, lug-temp 75 degC
+  1  20 A 1p  2 kVA lighting  "Exit"  2#12 + G #12 Cu THWN-2  20 m  in 3/4 inch EMT
+
+feeder ATS-1 -> EP-1  3#6 + N #6 + G #10 Cu THWN-2  4 m  in 1-1/4 inch EMT, lug-temp 75 degC
+
+scenario "Mains lost"
+  off UTIL
+  switch ATS-1.emergency
+
+expect EP-1 fault <= 2 kA in "Mains lost"
+expect EP-1 fault >= 2 kA
+expect all panel drop <= 3 %
+"""
+)
+
+
+def test_each_source_lost_takes_the_transfers_along() -> None:
+    analysis = fresh(STANDBY)
+    states = {state.name: state for state in losses(analysis.view)}
+    assert set(states) == {"without GEN-1", "without UTIL"}
+    assert states["without UTIL"].port_of("ATS-1") == "emergency"
+    assert states["without GEN-1"].port_of("ATS-1") == "normal"
+    assert analysis.view.network_in(states["without UTIL"]).fed("EP-1")
+
+
+def test_a_panel_has_other_faults_on_its_generator() -> None:
+    analysis = fresh(STANDBY)
+    normal, lost = analysis.view.studies.stated()
+    assert normal.state == NORMAL_STATE
+    grid, machine = (study.largest.worst("EP-1") for study in (normal, lost))
+    assert grid is not None and machine is not None
+    rated = 140e3 / 3**0.5 / 480
+    assert machine.amperes == pytest.approx(rated / 0.12, rel=0.25)
+    assert (grid.amperes or 0) > 5 * (machine.amperes or 0)
+    assert [f.rule for f in analysis.study_findings()] == []
+
+
+def test_expectations_are_judged_in_their_scenario() -> None:
+    analysis = fresh(STANDBY.replace('fault <= 2 kA in "Mains lost"', "fault <= 2 kA"))
+    missed = analysis.study_findings()
+    assert [f.rule for f in missed] == ["expectation-missed"]
+    assert "at most 2 kA is expected" in missed[0].message
+
+
+@pytest.mark.parametrize("figure", ["fault", "fault-min", "line-ground", "drop", "voltage"])
+def test_every_sheet_ends_in_the_figure_that_is_shown(figure: str) -> None:
+    analysis = fresh(SITE)
+    sheet = study_sheet(analysis.view, "LP-2", figure)
+    assert sheet.known
+    text = render(sheet)
+    assert "Result" in text
+    figures = model_figures(analysis.view, "LP-2")["equipment"]["LP-2"]
+    wanted = {
+        "fault": figures["fault"]["largest"]["amps"],
+        "fault-min": figures["fault"]["smallest"]["amps"],
+        "line-ground": figures["fault"]["max"]["line-ground"]["amps"],
+        "drop": figures["drop"]["part"],
+        "voltage": figures["voltage_under_load"]["lowest"]["volts"],
+    }[figure]
+    assert sheet.value == pytest.approx(wanted, rel=1e-6)
+
+
+def test_a_sheet_of_a_fault_can_be_followed_with_a_pocket_calculator() -> None:
+    sheet = study_sheet(fresh(SITE).view, "DP", "three-phase")
+    values = {**{i.symbol: i.value for i in sheet.inputs}, **{s.symbol: s.value for s in sheet.steps}}
+    assert sheet.formula == "V / Z"
+    assert sheet.value == pytest.approx(values["V"] / (values["R"] ** 2 + values["X"] ** 2) ** 0.5, rel=1e-9)
+
+
+def test_sheets_that_are_not_there_say_so() -> None:
+    view = fresh(SITE).view
+    with pytest.raises(KeyError):
+        study_sheet(view, "LP-9", "fault")
+    with pytest.raises(ValueError, match="fault-min"):
+        study_sheet(view, "LP-1", "heat")
