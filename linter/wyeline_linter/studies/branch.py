@@ -54,16 +54,24 @@ def _drop(
     body = placed.circuit.body
     legs = tuple(dict.fromkeys(c for load in parts for c in load.pair if c != NEUTRAL))
     neutral = any(NEUTRAL in load.pair for load in parts)
-    data = line_data(
-        body,
-        key=f"{board.name} {placed.key}",
-        place=Place(placed.block, placed.circuit.place.span),
-        legs=len(legs),
-        neutral=neutral,
-        chosen=study.view.tables,
-        case=Case.FLOW,
-        conduit=conduit_of(body.raceway, study.stuff_of),
-    )
+    conduit = conduit_of(body.raceway, study.stuff_of)
+    wires = body.conductors
+    assert wires is not None
+    own = body.number("length"), body.number("resistance"), body.number("reactance")
+    # Circuits are many and alike: what their wires come to is worked out once.
+    alike = (wires.sets, wires.run, wires.extras, wires.marks, len(legs), neutral, conduit, own)
+    data = study.circuit_wires.get(alike)
+    if data is None:
+        data = study.circuit_wires[alike] = line_data(
+            body,
+            key=f"{board.name} {placed.key}",
+            place=Place(placed.block, placed.circuit.place.span),
+            legs=len(legs),
+            neutral=neutral,
+            chosen=study.view.tables,
+            case=Case.FLOW,
+            conduit=conduit,
+        )
     if data.leg is None:
         return None
     worst = max(parts, key=lambda load: abs(load.va))

@@ -95,6 +95,8 @@ class StateStudy:
         self.state = state
         self.cache = cache
         self._built: dict[Case, Built] = {}
+        self.circuit_wires: dict[tuple[object, ...], LineData] = {}
+        """Impedances of circuits by what is written of their wires."""
 
     @property
     def name(self) -> str:
