@@ -130,7 +130,7 @@ class _StatementReader:
                 words[-1].end if words else 0,
                 found=f"{what} under {where}",
                 needed=_BELONGS[line.form],
-                why="Each indented line adds to the statement above it, so it must be something that statement can hold.",
+                why="Each indented line adds to the statement above it, so that statement must be able to hold it.",
                 change="Move the line under the right statement, or delete it.",
             )
         )
@@ -412,7 +412,7 @@ def voltage_problem(error: NotationError, token: Token, row: int) -> Problem:
         token.end,
         found=token.text,
         needed="one of " + ", ".join(f"`{s}`" for s in error.suggestions) if error.suggestions else "a voltage",
-        why="The notation decides how many wires arrive and what lies between them; word order must not decide it unseen.",
+        why="The notation decides how many wires arrive and what lies between them; word order must not.",
         change="Write the notation of the system you mean.",
         remedies=tuple(
             Remedy(f"Write `{s}`", (TextEdit(row, token.start, token.end, s),), sure) for s in error.suggestions

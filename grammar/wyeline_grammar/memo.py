@@ -30,8 +30,8 @@ CLOSED_FORMS = frozenset({"wye", "include", "scenario", "expect", "action", "all
 STATEMENT_FORMS = frozenset("wye project include equipment type raceway feeder scenario expect".split())
 """Forms of lines in the first column."""
 
-_HERE = os.path.dirname(__file__)  # noqa: PTH120 - pathlib would be a third of a warm check's start-up
-_TABLE, _GRAMMAR = os.path.join(_HERE, "shapes.txt"), os.path.join(_HERE, "wye.lark")  # noqa: PTH118
+_HERE = os.path.dirname(__file__)
+_TABLE, _GRAMMAR = os.path.join(_HERE, "shapes.txt"), os.path.join(_HERE, "wye.lark")
 _MOST_REMEMBERED = 50_000
 _new = tuple.__new__  # a named tuple without the call of its Python constructor: one for each phrase of a model
 
@@ -186,7 +186,7 @@ def _insert(node: _Node, kinds: Kinds | list[str], form: str) -> None:
 
 
 def _read(path: str) -> str:
-    with open(path, encoding="utf-8") as file:  # noqa: PTH123
+    with open(path, encoding="utf-8") as file:
         return file.read()
 
 
@@ -293,7 +293,7 @@ def main(arguments: list[str]) -> int:
     rows = "\n".join(usual_shapes()) + "\n"
     if "--check" in arguments:
         return int(_read(_TABLE) != rows)
-    with open(_TABLE, "w", encoding="utf-8", newline="\n") as file:  # noqa: PTH123
+    with open(_TABLE, "w", encoding="utf-8", newline="\n") as file:
         file.write(rows)
     return 0
 

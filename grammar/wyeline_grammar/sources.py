@@ -5,7 +5,6 @@ from __future__ import annotations
 import os
 import stat
 from collections.abc import Callable, Iterable
-from pathlib import Path
 
 from wyeline_grammar.blocks import Block, TextFile
 
@@ -35,7 +34,7 @@ def read_bytes(path: str) -> bytes:
             raise SourceError(path, "this is a folder, not a file")
         if not stat.S_ISREG(mode):
             raise SourceError(path, "this is no regular file")
-        with Path(path).open("rb") as file:
+        with open(path, "rb") as file:
             data = file.read(MAX_FILE_BYTES + 1)
     except FileNotFoundError:
         raise SourceError(path, "there is no such file") from None

@@ -20,17 +20,39 @@ EXIT_OK, EXIT_FINDINGS, EXIT_USAGE, EXIT_FAULT, EXIT_INTERRUPTED = 0, 1, 2, 3, 1
 _MODULES = {"format": "format_files"}
 
 
-def _parser(only: str | None) -> argparse.ArgumentParser:
+class _Help(argparse.HelpFormatter):
+    """Help as wide as the terminal; argparse's own asks for its width by a library that costs a warm check a tenth."""
+
+    def __init__(self, prog: str) -> None:
+        super().__init__(prog, width=_columns() - 2)
+
+
+def _columns() -> int:
+    stated = os.environ.get("COLUMNS", "")
+    if stated.isdigit() and int(stated) > 0:
+        return int(stated)
+    try:
+        return os.get_terminal_size(sys.__stdout__.fileno()).columns or 80  # type: ignore[union-attr]
+    except (AttributeError, ValueError, OSError):
+        return 80
+
+
+def _parser(chosen: str, *, alone: bool) -> argparse.ArgumentParser:
+    """The parser with the arguments of the chosen command; ``alone``: without the other commands' names."""
     parser = argparse.ArgumentParser(
         prog="wyeline",
+        formatter_class=_Help,
         description="Power distribution as plain text: derived voltages, reasons why a connection cannot be made, and "
         "the smallest change that makes it. A design aid: local codes and a licensed engineer decide.",
     )
     parser.add_argument("--version", action="store_true", help="print the version and leave")
-    commands = parser.add_subparsers(dest="command", metavar="COMMAND")
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND", prog="wyeline")
     for name, text in COMMANDS.items():
-        sub = commands.add_parser(name, help=text, description=text[0].upper() + text[1:] + ".")
-        if only in (None, name):
+        if alone and name != chosen:
+            continue
+        described = text[0].upper() + text[1:] + "."
+        sub = commands.add_parser(name, help=text, description=described, formatter_class=_Help)
+        if name == chosen:
             _module(name).add_arguments(sub)
     return parser
 
@@ -50,7 +72,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 def _main(words: list[str]) -> int:
     chosen = next((w for w in words if not w.startswith("-")), None)
-    parser = _parser(chosen if chosen in COMMANDS else "")
+    parser = _parser(chosen or "", alone=chosen in COMMANDS and words[0] == chosen)
     try:
         parsed = parser.parse_args(words)
     except SystemExit as stop:

@@ -47,6 +47,7 @@ def _edit_record(edit: Edit, number_of: Callable[[str], int]) -> Record:
 def from_record(record: Record, files: list[str], lines_of: Callable[[str], list[str]]) -> Finding:
     """The finding of a record. Raises ValueError, IndexError or TypeError where the record is not one."""
     rule, severity, message, place, *texts, allowed, related, fixes = record
+    found, needed, why, change, clause, subject, position = texts
 
     def placed(data: Record) -> Place:
         number, row, start, end = data
@@ -63,7 +64,13 @@ def from_record(record: Record, files: list[str], lines_of: Callable[[str], list
         Severity(severity),
         message,
         placed(place),
-        *texts,
+        found,
+        needed,
+        why,
+        change,
+        clause,
+        subject,
+        position,
         tuple(Related(placed(p), text) for p, text in related),
         tuple(Fix(title, tuple(edit(e) for e in edits), Safety(safety)) for title, safety, edits in fixes),
         allowed,

@@ -13,10 +13,9 @@ from wyeline_grammar.linking import Equipment
 from wyeline_linter.analysis import View
 from wyeline_linter.derive import LOAD_KINDS, NOT_FED, reasons_of
 from wyeline_linter.feeding import feed_from
-from wyeline_linter.matching import LegMap
 from wyeline_linter.network import can_feed, makes_system
 from wyeline_linter.systems import Known, System
-from wyeline_linter.verdicts import Feeds, Refusal
+from wyeline_linter.verdicts import Feeds, LegMap, Refusal
 
 
 class Rank(enum.IntEnum):

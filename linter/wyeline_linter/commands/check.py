@@ -43,7 +43,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--show-allowed", action="store_true", help="show findings that are accepted, too")
     parser.add_argument("--statistics", action="store_true", help="counts by rule instead of findings (text only)")
-    parser.add_argument("--quiet", action="store_true", help="one line a finding, no summary")
+    parser.add_argument("-q", "--quiet", action="store_true", help="one line a finding, no summary")
     parser.add_argument("--watch", action="store_true", help="check again whenever a file changes")
     parser.add_argument("--update-baseline", action="store_true", help="accept every finding as it is now")
     parser.add_argument("--prune", action="store_true", help="take out of the baseline what it does not need")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable
+from functools import lru_cache
 
 from wyeline_grammar.places import Place
 from wyeline_linter.findings import Finding, Safety, Severity
@@ -43,8 +44,13 @@ def caution() -> str:
 
 def shown_path(path: str) -> str:
     """A path as short as it can be said from here."""
+    return _shown_from(path, os.getcwd())
+
+
+@lru_cache(maxsize=4096)
+def _shown_from(path: str, folder: str) -> str:
     try:
-        relative = os.path.relpath(path)
+        relative = os.path.relpath(path, folder)
     except ValueError:  # another drive
         return path
     return path if relative.startswith("..") else relative

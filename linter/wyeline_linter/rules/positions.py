@@ -245,7 +245,8 @@ def pole_count_wrong(view: View, equipment: Equipment) -> Iterator[Finding]:
             continue
         span = occupant.body.poles_span
         text = f"{wanted}p"
-        what = f"positions {written(occupant.positions)}" if occupant.positions else f"legs {' '.join(legs)}"
+        several = "s" if len(occupant.positions) > 1 else ""
+        what = f"position{several} {written(occupant.positions)}" if occupant.positions else f"legs {' '.join(legs)}"
         fixes = [_fix(f"Make the device {text}", poles_edit(occupant.place.block, span, text))]
         if occupant.positions:
             run = board.numbering.run(occupant.positions[0], poles.count)

@@ -100,7 +100,7 @@
   function bring(group) {
     const svg = group.ownerSVGElement;
     const whole = svg.dataset.whole.split(" ").map(Number);
-    const frame = group.getBoundingClientRect();
+    const frame = (group.querySelector("text") || group).getBoundingClientRect();
     const [x, y] = point(svg, { clientX: frame.left + frame.width / 2, clientY: frame.top + frame.height / 2 });
     const w = whole[2] / 2.5, h = whole[3] / 2.5;
     setBox(svg, [x - w / 3, y - h / 2, w, h]);  // a little to the left: the panel covers the right

@@ -1,0 +1,187 @@
+"""What a rule, a report or an editor feature may look at: the model, its derived figures and its settings."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import TYPE_CHECKING, Literal
+
+from wyeline_grammar.linking import Equipment, Feeder, Model
+from wyeline_linter.board_positions import KeptPositions
+from wyeline_linter.configuration import DEFAULT, Settings
+from wyeline_linter.derive import Derivation, EquipmentState, FeederState
+from wyeline_linter.near_names import near_declared
+from wyeline_linter.network import (
+    NORMAL_STATE,
+    Network,
+    SwitchState,
+    build,
+    in_order,
+    scenario_state,
+)
+
+if TYPE_CHECKING:
+    from wyeline_linter.loads.rollup import LoadBook
+    from wyeline_linter.protection.currents import Current
+    from wyeline_linter.protection.lines import Line
+    from wyeline_linter.studies.study import Studies, StudyCache
+    from wyeline_linter.tables import Basis, Override
+
+
+class View:
+    """What a rule may look at."""
+
+    __slots__ = (
+        "_books",
+        "_judged",
+        "_studies",
+        "_tables",
+        "circuit_lines",
+        "configuration",
+        "currents",
+        "derivation",
+        "lines",
+        "model",
+        "network",
+        "overrides",
+        "positions",
+        "scenarios",
+        "settled",
+        "settled_circuits",
+        "study_cache",
+    )
+
+    def __init__(self, model: Model, network: Network, derivation: Derivation) -> None:
+        self.model = model
+        self.network = network
+        self.derivation = derivation
+        self.scenarios: dict[str, Network] = {}
+        self.positions: KeptPositions = {}
+        """What `board_positions` keeps of each board."""
+        self.lines: dict[str, tuple[tuple[object, ...], Line]] = {}
+        self.circuit_lines: dict[str, tuple[tuple[object, ...], tuple[Line, ...]]] = {}
+        """Lines of `protection.lines`, by feeder and by board, with what they were built from."""
+        self.currents: dict[tuple[str, str], tuple[tuple[object, ...], Current]] = {}
+        """Currents of `protection.currents`, by target or by board and circuit, with what they were worked out from."""
+        self.settled: dict[str, tuple[Feeder, Line | None]] = {}
+        self.settled_circuits: dict[str, tuple[Equipment, tuple[Line, ...]]] = {}
+        """Lines found to hold since the last edit: a rule that asks again need not look at what made them."""
+        self.configuration = DEFAULT
+        self.overrides: tuple[Override, ...] = ()
+        """Rows of the code tables to which the project gives its own value."""
+        self._books: dict[SwitchState, LoadBook] = {}
+        self._judged: LoadBook | None = None
+        self._tables: tuple[Basis | None] | None = None
+        self._studies: Studies | None = None
+        self.study_cache: StudyCache | None = None
+
+    @property
+    def basis(self) -> str | None:
+        return self.model.basis
+
+    @property
+    def settings(self) -> Settings:
+        """The limits that hold where the model states none of its own."""
+        return self.configuration.settings
+
+    @property
+    def units(self) -> Literal["si", "us"]:
+        """The units in which lengths and sizes are printed."""
+        return self.configuration.units or ("us" if (self.basis or "").startswith("us") else "si")
+
+    @property
+    def tables(self) -> Basis | None:
+        """The code tables of the project's basis with its own rows put in; None without a basis that is shipped.
+
+        Raises OverrideError for an override that fits no row.
+        """
+        if self._tables is None:
+            from wyeline_linter.tables.basis import project_basis
+
+            self._tables = (project_basis(self.model.basis, self.overrides),)
+        return self._tables[0]
+
+    def state(self, name: str) -> EquipmentState | None:
+        return self.derivation.states.get(name)
+
+    def feeder_state(self, key: str) -> FeederState | None:
+        return self.derivation.feeders.get(key)
+
+    def equipment(self, name: str) -> Equipment | None:
+        return self.model.equipment.get(name)
+
+    def unsettle(self) -> None:
+        """Forget which lines were looked at: the model has changed."""
+        self.settled.clear()
+        self.settled_circuits.clear()
+
+    def of_kind(self, *kinds: str) -> list[Equipment]:
+        """The equipment of some kinds, in the order of their names."""
+        return sorted((e for e in self.model.equipment.values() if e.kind in kinds), key=lambda e: e.name)
+
+    def feeders_into(self, name: str) -> list[Feeder]:
+        return in_order(self.model.feeders_to.get(name, []))
+
+    def feeders_out_of(self, name: str) -> list[Feeder]:
+        return in_order(self.model.feeders_from.get(name, []))
+
+    def near_names(self, name: str) -> list[str]:
+        """The names that a slip of the pen may have meant, nearest first, three at the most."""
+        return near_declared(name, self.model)
+
+    def network_in(self, state: SwitchState) -> Network:
+        """Connectivity in another switch state, built when first asked for."""
+        found = self.scenarios.get(state.name)
+        if found is None or found.state != state:
+            found = self.scenarios[state.name] = build(self.model, state)
+        return found
+
+    @property
+    def loads(self) -> LoadBook:
+        """The loads in the switch state that is judged, added up when first asked for and then kept under edits."""
+        book = self._judged
+        if book is None or book.network.state is not self.network.state:
+            book = self._judged = self.loads_in(self.network.state)
+        return book
+
+    def loads_in(self, state: SwitchState) -> LoadBook:
+        """The loads in another switch state, with the voltages that stand in it; added up when first asked for."""
+        found = self._books.get(state)
+        if found is None:
+            from wyeline_linter.loads.rollup import LoadBook
+
+            network, derivation = self.network, self.derivation
+            if state != network.state:
+                network = self.network_in(state)
+                derivation = Derivation(self.model, network)
+                derivation.all()
+            found = self._books[state] = LoadBook(self.model, network, derivation)
+        return found
+
+    def update_loads(self, names: Iterable[str]) -> set[str]:
+        """Add up anew what hangs on these names; returns the names whose loads changed. Other switch states go."""
+        book = self._books.get(self.network.state)
+        self._books.clear()
+        self._judged = book
+        if book is None:
+            return set()
+        self._books[self.network.state] = book
+        return book.update(names, self.network)
+
+    @property
+    def studies(self) -> Studies:
+        """Load flow and faults in any switch state, solved when first asked for; solutions outlast edits that leave the
+        circuit as it is."""
+        if self._studies is None:
+            from wyeline_linter.studies.study import Studies
+
+            self._studies = Studies(self, self.study_cache)
+            self.study_cache = self._studies.cache
+        return self._studies
+
+    def forget_studies(self) -> None:
+        """The model changed: circuits are built anew when next asked for, and solved only where they differ."""
+        self._studies = None
+
+    def states_of_switches(self) -> list[SwitchState]:
+        """Normal and every scenario that the model states."""
+        return [NORMAL_STATE, *(scenario_state(self.model, s) for _, s in self.model.scenarios)]
