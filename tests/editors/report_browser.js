@@ -45,6 +45,8 @@ async function report(page) {
 
   // A click on a symbol; a link to a working sheet.
   await page.locator("#edition").evaluate(() => scrollTo(0, 0));
+  await page.locator(".viewer").first().focus();
+  await page.keyboard.press("0"); // the whole sheet again
   await page.locator(".oneline g.node").first().locator("text").first().click();
   seen.clicked = await page.locator("#details h2").textContent();
   await page.keyboard.press("Escape");

@@ -124,7 +124,8 @@ def test_a_preview_follows_the_file_and_tells_what_is_selected(tmp_path: Path) -
         preview.stdout.readline()
         selected = preview.stdout.readline()
     assert seen["console"] == []
-    assert seen["renewed_ms"] < 1000 * (1 if not os.environ.get("CI") else 3)
+    busy = (os.cpu_count() or 1) < os.getloadavg()[0]
+    assert seen["renewed_ms"] < (5000 if busy or os.environ.get("CI") else 1000)
     line = next(
         i for i, t in enumerate((folder / "works.wye.away").read_text("utf-8").splitlines(), 1) if "CIP-77" in t
     )

@@ -26,9 +26,9 @@ SCOPES = ("text", "model", "equipment", "feeder", "circuit", "study")
 ``study``: check(view) with `view.studies` (load flow, faults, other switch states), run as a whole and only at rest.
 
 A check of an equipment, feeder or circuit may look at its own element, the feeders at it, what stands at their other
-ends, and the figures of all these: that is what an edit re-checks. Of loads it looks at its own element's only, a feeder's check at
-its far end's: they change all the way up. What it says about places farther away is refreshed when the rule
-``roams``."""
+ends, and the figures of all these: that is what an edit re-checks. Of loads it looks at its own element's only, a
+feeder's check at its far end's: they change all the way up. What it says about places farther away is refreshed when
+the rule ``roams``."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
