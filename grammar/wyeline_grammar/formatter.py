@@ -42,7 +42,7 @@ def format_lines(lines: list[str]) -> list[str]:
     return result
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=4096)
 def _format_block(lines: tuple[str, ...]) -> tuple[str, ...]:
     syntax = parse_block(lines)
     return tuple(_set_line(raw, line) for raw, line in zip(lines, syntax.lines, strict=True))

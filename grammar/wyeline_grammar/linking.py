@@ -11,7 +11,7 @@ from typing import Any, NamedTuple
 
 from wyeline_grammar import model as m
 from wyeline_grammar.blocks import Block, TextFile
-from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.lowering import expect_blocks, lower_block
 from wyeline_grammar.places import Place as Place
 from wyeline_grammar.problems import Problem
 from wyeline_grammar.sources import Files, SourceError, resolve_include, workspace_of
@@ -180,6 +180,7 @@ class Model:
 
     def _follow(self, file: TextFile, above: tuple[str, ...]) -> None:
         self.files.append(file.path)
+        expect_blocks(self.store.blocks_at_hand)
         for block in file.blocks:
             statement = lower_block(block.lines)
             if isinstance(statement, m.Include) and statement.target is not None:

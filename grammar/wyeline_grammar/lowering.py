@@ -13,11 +13,11 @@ from wyeline_grammar.bodies import BodyBuilder, name_use, unquoted
 from wyeline_grammar.notation import NotationError, parse_legs, parse_voltage
 from wyeline_grammar.parser import parse_block
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
+from wyeline_grammar.remembering import Remembered
 from wyeline_grammar.syntax import BlockSyntax, Line, Token
 from wyeline_grammar.vocabulary import BOARDS
 
-_MEMO: dict[tuple[str, ...], m.Statement] = {}
-_MEMO_LIMIT = 400_000
+_STATEMENTS: Remembered[tuple[str, ...], m.Statement] = Remembered()
 
 _DETAILS: dict[str, frozenset[str]] = {
     "equipment": frozenset({"more", "allow", "claim"}),
@@ -47,12 +47,16 @@ _BELONGS = {
 
 def lower_block(lines: tuple[str, ...]) -> m.Statement:
     """The statement that a block's lines make, with every problem of its text. Never raises on any text."""
-    found = _MEMO.get(lines)
+    found = _STATEMENTS.get(lines)
     if found is None:
-        if len(_MEMO) >= _MEMO_LIMIT:
-            _MEMO.clear()
-        found = _MEMO[lines] = _lower(parse_block(lines))
+        found = _lower(parse_block(lines))
+        _STATEMENTS.put(lines, found)
     return found
+
+
+def expect_blocks(count: int) -> None:
+    """So many blocks are at hand at once: their statements are kept."""
+    _STATEMENTS.expect(count)
 
 
 def _lower(syntax: BlockSyntax) -> m.Statement:

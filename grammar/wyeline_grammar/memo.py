@@ -32,7 +32,7 @@ STATEMENT_FORMS = frozenset("wye project include equipment type raceway feeder s
 
 _HERE = os.path.dirname(__file__)
 _TABLE, _GRAMMAR = os.path.join(_HERE, "shapes.txt"), os.path.join(_HERE, "wye.lark")
-_MOST_REMEMBERED = 50_000
+_MOST_REMEMBERED = 8_000
 _new = tuple.__new__  # a named tuple without the call of its Python constructor: one for each phrase of a model
 
 

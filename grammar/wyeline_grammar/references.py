@@ -66,7 +66,7 @@ def references(model: Model, name: str, space: str = SHARED) -> list[Reference]:
     return found
 
 
-@lru_cache(maxsize=200_000)
+@lru_cache(maxsize=16_384)
 def names_of(lines: tuple[str, ...]) -> tuple[Named, ...]:
     """The names that a block declares and uses, in the order of their places. Never raises."""
     found = [n for n in _named(lines, lower_block(lines)) if _stands_there(lines, n)]

@@ -131,6 +131,11 @@ class Files:
             raise found
         return found
 
+    @property
+    def blocks_at_hand(self) -> int:
+        """How many blocks the files read so far have."""
+        return sum(len(f.blocks) for f in self._files.values() if isinstance(f, TextFile))
+
     def known(self, path: str) -> TextFile | None:
         """The file if it was read without error."""
         found = self._files.get(path)

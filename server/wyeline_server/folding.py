@@ -44,7 +44,7 @@ def _imports(lines: list[int]) -> list[Json]:
     return [{"startLine": lines[0], "endLine": lines[-1], "kind": "imports"}] if len(lines) > 1 else []
 
 
-@lru_cache(maxsize=200_000)
+@lru_cache(maxsize=16_384)
 def _rows(lines: tuple[str, ...]) -> tuple[tuple[int, int, str], ...]:
     """(first row, last row, kind) of what folds in a block; statements have no kind."""
     if len(lines) == 1:

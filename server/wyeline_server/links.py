@@ -39,7 +39,7 @@ def links(server: WyelineServer, path: str, file: TextFile) -> list[Json]:
     return made
 
 
-@lru_cache(maxsize=200_000)
+@lru_cache(maxsize=16_384)
 def _targets(lines: tuple[str, ...]) -> tuple[tuple[m.Span, str, bool], ...]:
     """(place, target, whether it is a rule) of what a block refers to outside of its text."""
     statement = lower_block(lines)

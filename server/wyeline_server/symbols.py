@@ -48,7 +48,7 @@ class Symbol(NamedTuple):
     children: tuple[Symbol, ...] = ()
 
 
-@lru_cache(maxsize=200_000)
+@lru_cache(maxsize=16_384)
 def symbol_of(lines: tuple[str, ...]) -> Symbol | None:
     """What a block puts into the outline; None for comments and what cannot be read."""
     statement = lower_block(lines)
@@ -146,7 +146,7 @@ def document_symbols(file: TextFile, positions: Positions) -> ReadyJson:
     return ReadyJson(f"[{','.join(made)}]")
 
 
-@lru_cache(maxsize=200_000)
+@lru_cache(maxsize=16_384)
 def _template(lines: tuple[str, ...], encoding: str) -> tuple[str, tuple[int, ...]] | None:
     """The JSON of a block's symbol with a ``%d`` for every line number, and the rows that fill them."""
     symbol = symbol_of(lines)

@@ -86,7 +86,7 @@ class Piece(NamedTuple):
     size: int
 
 
-@lru_cache(maxsize=200_000)
+@lru_cache(maxsize=16_384)
 def piece_of(lines: tuple[str, ...], encoding: str) -> Piece | None:
     """The tokens of a block; None where it has none."""
     return _piece(lines, encoding, 0, len(lines))

@@ -87,6 +87,10 @@ class Assembled:
         return volts
 
 
+MOST_AT_A_NODE = 3000
+"""Pivoting on zero-ohm links fills the factors of a bus with more feeders than any real one has."""
+
+
 class SingularNetwork(Exception):  # noqa: N818 - a state of the network, not a mistake of the program
     """The network has no single solution; the text says why as far as it can be told."""
 
@@ -96,6 +100,12 @@ class Factors:
 
     def __init__(self, matrix: Any) -> None:
         self.matrix = matrix
+        crowded = int(np.diff(matrix.indptr).max(initial=0))
+        if crowded > MOST_AT_A_NODE:
+            raise SingularNetwork(
+                f"{crowded} branches meet at one conductor, and the solver is made for {MOST_AT_A_NODE}: "
+                "the time would grow with the square"
+            )
         try:
             self._lu: Any = splu(
                 matrix,
