@@ -11,7 +11,7 @@ from typing import Generic, TypeVar
 K = TypeVar("K")
 V = TypeVar("V")
 
-_LEAST = 512
+_LEAST = 64
 
 
 class Remembered(Generic[K, V]):

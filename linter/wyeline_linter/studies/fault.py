@@ -102,7 +102,8 @@ class FaultView:
         if not flowing:
             return None
         pick = max if self.largest else min
-        return pick(flowing, key=lambda f: f.amperes or 0.0)
+        # Legs that are alike differ in the last digits only: the first of them is named.
+        return pick(flowing, key=lambda f: float(f"{f.amperes or 0.0:.9g}"))
 
     def _all(self) -> dict[str, dict[str, FaultCurrent]]:
         """Every kind at every bus, buses with the same conductors solved together."""
@@ -126,7 +127,9 @@ class FaultView:
         if amperes is not None:
             amperes *= self._c_factor(self.built.system_at[bus.name])
             if old is not None and old.amperes is not None:
-                less, more = amperes <= old.amperes, amperes >= old.amperes or amperes == 0.0
+                # Legs that are alike differ in the last digits only: the first of them is named.
+                near = 1e-8 * old.amperes
+                less, more = amperes <= old.amperes + near, amperes >= old.amperes - near or amperes == 0.0
                 if less if self.largest else more:
                     return
         elif old is not None:

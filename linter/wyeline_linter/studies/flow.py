@@ -119,12 +119,12 @@ class FlowView:
     def lowest(self, name: str, *, entering: bool = False) -> PairVolts | None:
         """The pair that stands lowest against its nominal."""
         pairs = self.volts(name, entering=entering)
-        return min(pairs, key=lambda p: p.per_unit) if pairs else None
+        return min(pairs, key=lambda p: round(p.per_unit, 9)) if pairs else None
 
     def highest(self, name: str, *, entering: bool = False) -> PairVolts | None:
         """The pair that stands highest against its nominal."""
         pairs = self.volts(name, entering=entering)
-        return max(pairs, key=lambda p: p.per_unit) if pairs else None
+        return max(pairs, key=lambda p: round(p.per_unit, 9)) if pairs else None
 
     def unbalance(self, name: str, *, entering: bool = False) -> Unbalance | None:
         """Voltage unbalance where three legs are; None elsewhere."""
@@ -169,7 +169,7 @@ class FlowView:
             if nominal < 1e-6:
                 continue
             lost = float(abs(v[near[first]] - v[near[second]]) - abs(v[far[first]] - v[far[second]]))
-            if best is None or lost / nominal > best.part:
+            if best is None or lost / nominal > best.part + 1e-9:
                 best = Drop((first, second), lost, lost / nominal)
         return best
 

@@ -86,8 +86,8 @@ def feeder_studies(view: View, feeder: Feeder) -> tuple[dict[str, Any], dict[str
 
 def _volts(study: StateStudy, name: str) -> dict[str, Any]:
     pairs = study.flow.volts(name)
-    lowest = min(pairs, key=lambda p: p.per_unit)
-    highest = max(pairs, key=lambda p: p.per_unit)
+    lowest = min(pairs, key=lambda p: round(p.per_unit, 9))
+    highest = max(pairs, key=lambda p: round(p.per_unit, 9))
     unbalance = study.flow.unbalance(name)
     return {
         "pairs": [

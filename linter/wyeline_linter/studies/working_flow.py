@@ -122,7 +122,7 @@ def voltage_figure(study: StateStudy, name: str) -> Figure:
     pairs = study.flow.volts(name)
     if not pairs:
         return Figure("voltage under load", name, "U", None, "V", source=source, unknown=study.flow.reasons(name))
-    lowest = min(pairs, key=lambda p: p.per_unit)
+    lowest = min(pairs, key=lambda p: round(p.per_unit, 9))
     inputs = [derived("", f"{p.name}: {100 * p.per_unit:.2f} % of {p.nominal_v:.6g} V", p.volts, "V") for p in pairs]
     inputs.append(derived("Un", f"nominal, {lowest.name}", lowest.nominal_v, "V"))
     steps = [Step("p", "the lowest as a part of nominal", "U / Un", lowest.per_unit)]
