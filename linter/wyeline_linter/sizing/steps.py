@@ -184,7 +184,7 @@ class _Search:
             if index == len(self.sizes):
                 return None
             if index != start:
-                text = f"has the {least:.3g} mm2 that a fault asks for until the device opens (S = I sqrt(t) / k)"
+                text = f"has the {least:.3g} mm2 that a fault asks for until the device clears it (S = I sqrt(t) / k)"
                 steps.append(Enlarged("fault withstand", sets, self.sizes[index], text))
         final = self.at(sets, self.sizes[index])
         assert final is not None

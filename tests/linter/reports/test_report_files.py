@@ -141,7 +141,8 @@ def test_csv_opens_with_its_columns(station: Path) -> None:
 
 
 def test_csv_opens_in_pandas(station: Path) -> None:
-    pandas = pytest.importorskip("pandas")
+    import pandas
+
     frame = pandas.read_csv(station / "csv" / "feeders.csv", na_values=["?"])
     assert frame.columns[0] == "feeder" and frame["length_m"].dtype == float
 
