@@ -55,17 +55,21 @@ async function play(page) {
   await until("the Problems list", errors);
   report.before = (await problems.allInnerTexts()).map(spaces);
 
-  // Hover over the board, by mouse.
+  // Hover over the board, by mouse. The line is drawn anew whenever its colours arrive, so its place is asked for again.
   const board = lines.locator(".view-line", { hasText: "switchboard" });
-  const box = await board.locator("span span", { hasText: env.STORY_BOARD.replace(/^"|"$/g, "").split(" ")[0] }).last().boundingBox();
-  const [x, y] = [box.x + Math.min(25, box.width / 2), box.y + box.height / 2];
-  await page.mouse.move(x + 300, y + 200);
-  await page.mouse.move(x, y, { steps: 8 });
-  const hover = page.locator(".monaco-hover:visible", { hasText: "480" });
-  await hover.first().waitFor();
-  report.hover = spaces(await hover.first().innerText());
+  const name = board.locator("span span", { hasText: env.STORY_BOARD.replace(/^"|"$/g, "").split(" ")[0] }).last();
+  const hover = page.locator(".monaco-hover:visible", { hasText: "480" }).first();
+  await until("the hover", async () => {
+    const box = await name.boundingBox();
+    if (!box) return false;
+    const [x, y] = [box.x + Math.min(25, box.width / 2), box.y + box.height / 2];
+    await page.mouse.move(x + 300, y + 200);
+    await page.mouse.move(x, y, { steps: 8 });
+    return hover.waitFor({ timeout: 5000 }).then(() => true, () => false);
+  });
+  report.hover = spaces(await hover.innerText());
   await page.screenshot({ path: `${env.STORY_PICTURES}/vscode-hover.png` });
-  await page.mouse.move(x + 300, y + 200);
+  await page.mouse.move(2, 2);
 
   // The fix: next problem, quick fix, first action.
   await page.locator(".markers-panel .monaco-list-row", { has: page.locator(".codicon-error") }).first().dblclick();
