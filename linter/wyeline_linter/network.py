@@ -24,7 +24,8 @@ _LOADS = frozenset({"motor", "load", "charger", "capacitor", "spd"})
 @dataclass(frozen=True, slots=True)
 class SwitchState:
     """One state of the switches: ``open_feeders`` and ``closed_feeders`` by key (against what is normal), ``off``
-    sources, ``transfer`` positions by switch, ``shed`` and ``scale`` by name or feeder key."""
+    sources, ``transfer`` positions by switch, ``shed`` and ``scale`` by name or feeder key. ``words`` say in a sentence
+    what a state is that nobody wrote down; those that a scenario states have a name instead."""
 
     name: str = NORMAL
     open_feeders: frozenset[str] = frozenset()
@@ -34,6 +35,7 @@ class SwitchState:
     transfer: tuple[tuple[str, str], ...] = ()
     shed: frozenset[str] = frozenset()
     scale: tuple[tuple[str, float], ...] = ()
+    words: str = ""
 
     def closed(self, feeder: Feeder) -> bool:
         if feeder.key in self.open_feeders:
@@ -192,16 +194,41 @@ def build(model: Model, state: SwitchState = NORMAL_STATE) -> Network:
         same = [e for e in roots[rank:] if e.kind == kind]
         rank += len(same)
         _spread(model, network, [e for e in same if e.name not in network.root], state)
+    _spread_backwards(model, network, state)
     _collect_others(model, network, state)
     return network
 
 
 def _spread(model: Model, network: Network, roots: list[Equipment], state: SwitchState) -> None:
-    queue: deque[str] = deque()
     for equipment in roots:
         network.root[equipment.name] = equipment.name
         network.depth[equipment.name] = 0
-        queue.append(equipment.name)
+    _spread_from(model, network, deque(equipment.name for equipment in roots), state)
+
+
+def _spread_backwards(model: Model, network: Network, state: SwitchState) -> None:
+    """A tie that a switch state closes feeds whichever of its ends is dead, also the one it is written from."""
+    pending = sorted(state.closed_feeders)
+    while True:
+        for key in pending:
+            tie = model.feeders.get(key)
+            if tie is None or not tie.normally_open or not state.closed(tie):
+                continue
+            dead, live = model.equipment.get(tie.source.name), tie.target.name
+            if dead is None or dead.name in network.root or live not in network.root:
+                continue
+            if makes_system(dead) or two_sided(dead) or dead.kind == "transfer":
+                continue
+            network.root[dead.name] = network.root[live]
+            network.depth[dead.name] = network.depth[live] + 1
+            network.supply[dead.name], network.supplier[dead.name] = tie, live
+            _spread_from(model, network, deque([dead.name]), state)
+            break
+        else:
+            return
+
+
+def _spread_from(model: Model, network: Network, queue: deque[str], state: SwitchState) -> None:
     root, depth, supply, equipment_of = network.root, network.depth, network.supply, model.equipment
     while queue:
         name = queue.popleft()
@@ -249,6 +276,7 @@ def _collect_others(model: Model, network: Network, state: SwitchState) -> None:
             f
             for f in feeders
             if f is not chosen
+            and not (f.normally_open and network.supply.get(f.source.name) is f)  # a tie that feeds backwards
             and state.closed(f)
             and f.source.name in model.equipment
             and not arrives_at_inactive_port(target, f, state)
