@@ -176,7 +176,9 @@ class TextFile:
         came = fresh[same_head : len(fresh) - same_tail]
         self.blocks[lo + same_head : hi - same_tail] = came
         if shift:
-            for block in self.blocks[lo + same_head + len(came) :]:
+            below = self.blocks[lo + same_head + len(came) :]
+            # From the far end where they move away: whoever reads meanwhile, in a thread, finds them in their order.
+            for block in reversed(below) if shift > 0 else below:
                 block.first_line += shift
         return went, came
 

@@ -7,7 +7,7 @@ it touched, the voltages below them, and the rules of the elements whose own fac
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -36,7 +36,7 @@ from wyeline_linter.network import (
     scenario_state,
     structure_key,
 )
-from wyeline_linter.rules.registry import Check, Rule, all_rules, applies, rules_for
+from wyeline_linter.rules.registry import SCOPES, Check, Rule, all_rules, applies, rules_for
 from wyeline_linter.text_findings import finding_of as finding_of
 from wyeline_linter.view import View as View
 
@@ -48,8 +48,8 @@ if TYPE_CHECKING:
 class Analysis:
     """Findings and figures of one root file, kept under edits.
 
-    ``scenario`` names the switch state to judge; None is the normal one. Raises SourceError where the root itself
-    cannot be read, KeyError where the model has no such scenario.
+    ``scenario`` names the switch state to judge; None is the normal one. Only rules of ``scopes`` are run. Raises
+    SourceError where the root itself cannot be read, KeyError where the model has no such scenario.
     """
 
     def __init__(
@@ -59,8 +59,12 @@ class Analysis:
         workspace: str | None = None,
         scenario: str | None = None,
         configuration: Configuration = DEFAULT,
+        scopes: Collection[str] = SCOPES,
     ) -> None:
         self.files = files
+        self.scopes = scopes
+        self.between: Callable[[], object] = lambda: None
+        """Called between the rules of a study. What it raises ends the study, and nothing of it is kept as found."""
         self.scenario = scenario
         self.configuration = configuration
         self.configuration_error: ConfigurationError | None = None
@@ -126,8 +130,8 @@ class Analysis:
     def _load_rules(self) -> None:
         basis = self.model.basis
         self._checks: dict[str, list[Check]] = {
-            scope: [check for rule in rules_for(scope, basis) for check in rule.checks[scope]]
-            for scope in ("model", "equipment", "feeder", "circuit", "study")
+            scope: [c for rule in rules_for(scope, basis) for c in rule.checks[scope]] if scope in self.scopes else []
+            for scope in SCOPES
         }
 
     def edited(self, went: Iterable[Block], came: Iterable[Block]) -> Delta:
@@ -363,6 +367,7 @@ class Analysis:
             checks = self._checks["study"]
             self.ran["study"] += len(checks)
             for check in checks:
+                self.between()
                 raw.extend(check(self.view))
             judged = self.configuration.applied(self._with_allowances(raw, study=True))
             self._studied = self._version, sorted(judged, key=lambda f: f.sort_key)
