@@ -6,15 +6,10 @@ import argparse
 import os
 import time
 from functools import partial
-from typing import TYPE_CHECKING
 
-from wyeline_grammar.sources import Files, SourceError, workspace_of
+from wyeline_grammar.sources import Files, SourceError
 from wyeline_linter.commands.roots import one_root
-from wyeline_linter.configuration import find, load_for
 from wyeline_linter.outputs.text import CAUTION, shown_path
-
-if TYPE_CHECKING:
-    from wyeline_linter.reports.package import Package
 
 POLL_S = 0.2
 
@@ -27,17 +22,19 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(arguments: argparse.Namespace) -> int:
+    from wyeline_linter.reports.live_model import LiveModel
     from wyeline_linter.reports.preview import Preview
 
     root = one_root(arguments.path, Files())
-    watched = Watched(root, arguments.scenario)
-    watched.renew()
-    if watched.package is None:
-        raise SourceError(shown_path(root), watched.trouble)
+    model = LiveModel(root, arguments.scenario)
+    try:
+        model.renew()
+    except SourceError as trouble:
+        raise SourceError(shown_path(trouble.path), trouble.reason) from None
     folder = os.path.dirname(root)
     say = partial(print, flush=True)
     try:
-        server = Preview(watched.page, watched.edition, lambda place: say(_here(folder, place)), arguments.port)
+        server = Preview(model.page, model.edition, lambda place: say(_here(folder, place)), arguments.port)
     except (OSError, OverflowError) as error:
         raise SourceError(f"port {arguments.port}", f"cannot be listened on ({error})") from None
     server.start()
@@ -49,12 +46,8 @@ def run(arguments: argparse.Namespace) -> int:
     try:
         while True:
             time.sleep(POLL_S)
-            if watched.changed():
-                watched.renew()
-                if watched.trouble:
-                    server.trouble(watched.trouble)
-                else:
-                    server.changed()
+            if model.look():
+                server.changed()
     finally:
         server.close()
 
@@ -63,64 +56,3 @@ def _here(folder: str, place: str) -> str:
     """``file:line`` as seen from where the command was started."""
     file, _, line = place.rpartition(":")
     return f"{shown_path(os.path.join(folder, file))}:{line}"
-
-
-class Watched:
-    """A model on disk: ``package`` is what can be shown of it last, ``trouble`` why there is nothing newer."""
-
-    def __init__(self, root: str, scenario: str | None) -> None:
-        self.root, self.scenario = root, scenario
-        self.package: Package | None = None
-        self.trouble = ""
-        self._files = [root]
-        self._seen = self._stamp()
-
-    def renew(self) -> None:
-        """Judge the files as they are now."""
-        from wyeline_linter.analysis import Analysis
-        from wyeline_linter.reports.package import DIAGRAM, TABLE_KINDS, WORKING, Package, Wishes
-
-        self._seen = self._stamp()
-        try:
-            analysis = Analysis(self.root, Files(), workspace_of(self.root), self.scenario, load_for(self.root))
-        except SourceError as trouble:
-            self.trouble = str(trouble)
-            return
-        except KeyError:
-            self.trouble = f"this model has no scenario `{self.scenario}`"
-            return
-        self.trouble = ""
-        configuration = find(self.root)
-        self._files = [*analysis.model.files, *([configuration] if configuration is not None else [])]
-        self._seen = self._stamp()
-        parts = frozenset({DIAGRAM, WORKING, *(kind.name for kind in TABLE_KINDS)})
-        self.package = Package(analysis, Wishes(parts))
-
-    def changed(self) -> bool:
-        """Whether a file of the model is another one than at the last look."""
-        return self._stamp() != self._seen
-
-    def _stamp(self) -> tuple[object, ...]:
-        stamps: list[object] = []
-        for path in self._files:
-            try:
-                status = os.stat(path)
-            except OSError:
-                stamps.append((path, None))
-            else:
-                stamps.append((path, status.st_mtime_ns, status.st_size, status.st_ino))
-        return tuple(stamps)
-
-    def page(self) -> str:
-        """The whole page."""
-        from wyeline_linter.reports.html_page import page_html
-
-        assert self.package is not None
-        return page_html([self.package], live=True)
-
-    def edition(self) -> str:
-        """The part of it that changes."""
-        from wyeline_linter.reports.html_page import edition_html
-
-        assert self.package is not None
-        return edition_html(self.package)

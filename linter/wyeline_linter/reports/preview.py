@@ -7,10 +7,11 @@ loopback is refused), and an ``Origin``, where a browser sends one, must be this
 
 from __future__ import annotations
 
+import contextlib
 import hmac
-import json
 import queue
 import secrets
+import socket
 import threading
 from collections.abc import Callable
 from http import HTTPStatus
@@ -20,6 +21,7 @@ from typing import Any
 MOST_LISTENERS = 16
 _BODY_LIMIT = 4096
 _BEAT_S = 15.0
+_END = ""
 
 
 class Preview:
@@ -36,7 +38,7 @@ class Preview:
     ) -> None:
         self.page, self.edition, self.selected = page, edition, selected
         self.token = secrets.token_urlsafe(24)
-        self._listeners: set[queue.Queue[tuple[str, str]]] = set()
+        self._listeners: set[queue.Queue[str]] = set()
         self._lock = threading.Lock()
         self._server = _Server(("127.0.0.1", port), _Handler, self)
         self.port = int(self._server.server_address[1])
@@ -56,33 +58,30 @@ class Preview:
 
     def close(self) -> None:
         """Stop serving; open pages say so."""
-        self._tell("", "")
+        self._tell(_END)
         self._server.shutdown()
         self._server.server_close()
+        self._server.hang_up()
 
     def changed(self) -> None:
-        """Tell every open page that there is a new edition."""
-        self._tell("edition", "")
+        """Tell every open page that there is a new edition, or a reason why there is none."""
+        self._tell("edition")
 
-    def trouble(self, text: str) -> None:
-        """Tell every open page why there is none."""
-        self._tell("trouble", json.dumps(text))
-
-    def _tell(self, event: str, data: str) -> None:
+    def _tell(self, event: str) -> None:
         with self._lock:
             for listener in self._listeners:
-                listener.put((event, data))
+                listener.put(event)
 
-    def listen(self) -> queue.Queue[tuple[str, str]] | None:
+    def listen(self) -> queue.Queue[str] | None:
         """A queue of events for one page; None where too many listen."""
         with self._lock:
             if len(self._listeners) >= MOST_LISTENERS:
                 return None
-            made: queue.Queue[tuple[str, str]] = queue.Queue()
+            made: queue.Queue[str] = queue.Queue()
             self._listeners.add(made)
             return made
 
-    def leave(self, listener: queue.Queue[tuple[str, str]]) -> None:
+    def leave(self, listener: queue.Queue[str]) -> None:
         with self._lock:
             self._listeners.discard(listener)
 
@@ -93,6 +92,21 @@ class _Server(ThreadingHTTPServer):
     def __init__(self, address: tuple[str, int], handler: type[BaseHTTPRequestHandler], preview: Preview) -> None:
         super().__init__(address, handler)
         self.preview = preview
+        self._connections: set[socket.socket] = set()
+
+    def process_request(self, request: Any, client_address: Any) -> None:
+        self._connections.add(request)
+        super().process_request(request, client_address)
+
+    def shutdown_request(self, request: Any) -> None:
+        self._connections.discard(request)
+        super().shutdown_request(request)
+
+    def hang_up(self) -> None:
+        """End the connections that browsers keep open, and with them their threads."""
+        for connection in tuple(self._connections):
+            with contextlib.suppress(OSError):
+                connection.shutdown(socket.SHUT_RDWR)
 
     def handle_error(self, request: Any, client_address: Any) -> None:
         """A browser that goes away in the middle is no fault."""
@@ -190,13 +204,13 @@ class _Handler(BaseHTTPRequestHandler):
             self.wfile.write(b": listening\n\n")
             while True:
                 try:
-                    event, data = listener.get(timeout=_BEAT_S)
+                    event = listener.get(timeout=_BEAT_S)
                 except queue.Empty:
                     self.wfile.write(b": beat\n\n")
                     continue
-                if not event:
+                if event == _END:
                     return
-                self.wfile.write(f"event: {event}\ndata: {data}\n\n".encode())
+                self.wfile.write(f"event: {event}\ndata:\n\n".encode())
         except OSError:
             return
         finally:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import http.client
-import json
+import threading
 import time
 from collections.abc import Iterator
 from pathlib import Path
@@ -11,7 +11,8 @@ from pathlib import Path
 import pytest
 from report_models import nasty_model
 
-from wyeline_linter.commands.preview import Watched
+from wyeline_grammar.sources import SourceError
+from wyeline_linter.reports.live_model import LiveModel
 from wyeline_linter.reports.preview import MOST_LISTENERS, Preview
 
 
@@ -69,16 +70,22 @@ def test_a_selection_is_told_from_the_page_alone(served: Served) -> None:
     assert served.selected == ["pumps.wye:8[2J"]
 
 
-def test_open_pages_hear_of_changes_and_troubles(served: Served) -> None:
+def test_open_pages_hear_of_changes_and_nothing_is_left_at_the_end(served: Served) -> None:
+    before = threading.active_count()
     events = served.ask(served.own("events"))
     assert events.readline().startswith(b":")
     events.readline()
     served.preview.changed()
     assert events.readline() == b"event: edition\n"
-    events.readline(), events.readline()
-    served.preview.trouble('no "file"\nhere')
-    assert events.readline() == b"event: trouble\n"
-    assert json.loads(events.readline().removeprefix(b"data: ")) == 'no "file"\nhere'
+    kept_open = served.ask(served.own())
+    assert kept_open.read() and threading.active_count() > before
+    served.preview.close()
+    end = time.monotonic() + 5
+    while threading.active_count() >= before and time.monotonic() < end:
+        time.sleep(0.02)
+    assert threading.active_count() < before, [t.name for t in threading.enumerate()]
+    with pytest.raises(OSError):
+        served.ask(served.own())
 
 
 def test_listeners_are_limited_and_leave(served: Served) -> None:
@@ -98,18 +105,50 @@ def test_a_page_that_cannot_be_made_is_said_and_the_server_stays(served: Served)
     assert served.ask(served.own("edition")).status == 200
 
 
-def test_a_saved_file_gives_a_new_edition_and_a_lost_one_a_trouble(tmp_path: Path) -> None:
+def test_a_saved_file_gives_a_new_edition_and_a_lost_one_a_reason(tmp_path: Path) -> None:
     root = nasty_model(tmp_path)
-    watched = Watched(str(root), None)
-    watched.renew()
-    assert not watched.changed() and "LP-1" in watched.edition()
+    model = LiveModel(str(root))
+    assert "LP-1" in model.edition() and not model.look()
     root.write_text(root.read_text("utf-8").replace("LP-1", "LP-77"), "utf-8")
-    assert watched.changed()
+    assert model.look() and not model.look()
     begun = time.monotonic()
-    watched.renew()
-    assert "LP-77" in watched.edition()
+    assert "LP-77" in model.edition()
     assert time.monotonic() - begun < 5
     root.rename(tmp_path / "away")
-    assert watched.changed()
-    watched.renew()
-    assert watched.trouble and "LP-77" in watched.page()
+    assert model.look()
+    with pytest.raises(SourceError, match="no such file"):
+        model.edition()
+    assert "LP-77" in model.page(), "a page that is loaded again shows what there was"
+    (tmp_path / "away").rename(root)
+    assert model.look() and "LP-77" in model.edition()
+
+
+def test_texts_of_an_editor_stand_in_the_place_of_files_and_new_includes_are_watched(tmp_path: Path) -> None:
+    root = nasty_model(tmp_path)
+    disk = root.read_text("utf-8")
+    model = LiveModel(str(root), texts={str(root): disk})
+    assert "LP-1" in model.edition()
+    assert not model.look({str(root): disk, str(tmp_path / "another.wye"): "panel P9\n"}), "not of this model"
+    typed = {str(root): disk.replace("wye 1\n", 'wye 1\ninclude "annex.wye"\n', 1)}
+    assert model.look(typed)
+    model.edition()
+    assert not model.look(typed)
+    annex = tmp_path / "annex.wye"
+    annex.write_text("panel ANNEX-7 480Y/277  bus 125 A\n", "utf-8")
+    assert model.look(typed), "what an include named and nobody found has come"
+    assert "ANNEX-7" in model.edition()
+    assert model.look({**typed, str(annex): "panel ANNEX-8 480Y/277  bus 125 A\n"})
+    assert "ANNEX-8" in model.edition()
+    assert root.read_text("utf-8") == disk
+
+
+def test_another_switch_state_is_shown_and_one_that_is_not_there_is_said(tmp_path: Path) -> None:
+    root = nasty_model(tmp_path)
+    root.write_text(root.read_text("utf-8") + 'scenario "Night"\n  open MSB -> LP-1\n', "utf-8")
+    model = LiveModel(str(root))
+    assert 'data-scenario="normal"' in model.edition()
+    assert model.show("Night") and not model.show("Night")
+    assert 'data-scenario="Night"' in model.edition()
+    model.show("Noon")
+    with pytest.raises(SourceError, match="no scenario `Noon`"):
+        model.edition()

@@ -227,7 +227,7 @@
       line.id = `hit-${at}`;
       line.setAttribute("role", "option");
       line.append(element("b", name.slice(2)), element("span", words));
-      line.addEventListener("mousedown", (event) => { event.preventDefault(); take(at); });
+      line.addEventListener("mousedown", (event) => { event.preventDefault(); choose(at); });
       found.append(line);
     });
     mark();
@@ -236,7 +236,7 @@
     [...found.children].forEach((line, at) => line.setAttribute("aria-selected", String(at === chosen)));
     if (hits.length) search.setAttribute("aria-activedescendant", `hit-${chosen}`);
   }
-  function take(at) {
+  function choose(at) {
     if (!hits[at]) return;
     const name = hits[at][0];
     search.value = "";
@@ -248,7 +248,7 @@
   search.addEventListener("keydown", (event) => {
     const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
     if (step && hits.length) { event.preventDefault(); chosen = (chosen + step + hits.length) % hits.length; mark(); }
-    if (event.key === "Enter") { event.preventDefault(); take(chosen); }
+    if (event.key === "Enter") { event.preventDefault(); choose(chosen); }
     if (event.key === "Escape") { search.value = ""; look(); }
   });
   document.addEventListener("keydown", (event) => {
@@ -302,10 +302,27 @@
   if (!live) return;
   const notice = document.getElementById("notice");
   const say = (text) => { notice.textContent = text; notice.hidden = !text; };
+  let fetching = false;
+  let missed = false;
   async function renew() {
+    missed = fetching;
+    if (fetching) return;
+    fetching = true;
+    try {
+      await take();
+    } catch {
+      // The server has gone; the events tell so.
+    } finally {
+      fetching = false;
+      if (missed) renew();
+    }
+  }
+  async function take() {
     const answer = await fetch("edition");
+    const text = await answer.text();
+    say(answer.ok ? "" : text);
     if (!answer.ok) return;
-    const fresh = new DOMParser().parseFromString(await answer.text(), "text/html");
+    const fresh = new DOMParser().parseFromString(text, "text/html");
     const old = new Map([...main.querySelectorAll(".viewer svg")].map((svg) => [svg.id, [svg.getAttribute("viewBox"), svg.dataset.whole]]));
     const scrolled = scrollY;
     main.replaceChildren(...fresh.getElementById("edition").childNodes);
@@ -318,8 +335,7 @@
     scrollTo(0, scrolled);
   }
   const events = new EventSource("events");
-  events.addEventListener("edition", () => { say(""); renew(); });
-  events.addEventListener("trouble", (event) => say(JSON.parse(event.data)));
-  events.addEventListener("error", () => say("The preview has ended; start `wyeline preview` again."));
+  events.addEventListener("edition", () => renew());
+  events.addEventListener("error", () => say("The preview has ended; start it again."));
   events.addEventListener("open", () => say(""));
 })();
