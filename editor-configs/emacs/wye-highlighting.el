@@ -17,23 +17,23 @@
 
 (defconst wye-key-words
   '("ambient" "among" "at-most" "autonomy" "basis" "buried" "bus" "client" "code-letter" "connection" "count"
-    "curve" "delay" "detuning" "dip" "diversity" "draws" "drop-branch" "drop-path" "duty" "earthing" "eff" "factor"
-    "fault" "fault-lg" "fault-min" "fla" "frame" "frequency" "fuse" "gfpe-pickup" "ground" "ground-reactor"
-    "ground-resistor" "grouped" "high" "incomer" "instantaneous" "kfactor" "like" "limit" "location" "loss"
-    "loss-idle" "lra" "lug-temp" "main" "mca" "mcov" "method" "mocp" "neutral" "not-with" "note" "number"
-    "numbering" "peak" "per" "pf" "pickup" "r/x" "range" "rated" "ratio" "rcd" "rcd-type" "reactance" "recharge"
-    "reserve" "resistance" "revision" "rise" "sections" "series" "service" "service-factor" "soil" "spaces"
-    "stages" "standby-of" "starter" "step" "subtransient" "sustained" "tap" "taps" "transient" "transition" "units"
-    "voltage" "with" "withstand" "x/r" "x0" "x2" "z" "z0")
+    "curve" "delay" "detuning" "dip" "diversity" "draws" "drop-branch" "drop-path" "duty" "earthing" "eff"
+    "electrode" "factor" "fault" "fault-lg" "fault-min" "fla" "frame" "frequency" "fuse" "gfpe-pickup" "ground"
+    "ground-reactor" "ground-resistor" "grouped" "high" "incomer" "instantaneous" "kfactor" "like" "limit"
+    "location" "loss" "loss-idle" "lra" "lug-temp" "main" "mca" "mcov" "method" "mocp" "neutral" "not-with" "note"
+    "number" "numbering" "overload" "peak" "per" "pf" "pickup" "r/x" "range" "rated" "ratio" "rcd" "rcd-type"
+    "reactance" "recharge" "reserve" "resistance" "revision" "rise" "sections" "series" "service" "service-factor"
+    "soil" "spaces" "stages" "standby-of" "starter" "step" "subtransient" "sustained" "tap" "taps" "transient"
+    "transition" "units" "voltage" "with" "withstand" "x/r" "x0" "x2" "z" "z0")
   "Words of the group `key'.")
 
 (defconst wye-flag-words
   '("afci" "continuous" "cooling" "critical" "current-limiting" "demolish" "double-neutral" "elevator" "emergency"
     "ev" "existing" "fan" "fire-pump" "full-rated" "fused" "future" "gfci" "gfpe" "grid-following" "grid-forming"
-    "heating" "infinite" "isolated-ground" "it" "kitchen" "leading" "legally-required" "lighting" "manual" "marina"
-    "medical" "new" "nipple" "normally-open" "optional" "outdoor" "process" "pump" "receptacle" "regenerative"
-    "relocated" "service-equipment" "show-window" "sign" "space" "spare" "static" "subfeed-lugs" "temporary"
-    "through-lugs" "tied" "together" "welding")
+    "heating" "infinite" "isolated-ground" "isolated-phases" "it" "kitchen" "leading" "legally-required" "lighting"
+    "manual" "marina" "medical" "new" "nipple" "normally-open" "optional" "outdoor" "process" "pump" "receptacle"
+    "regenerative" "relocated" "service-equipment" "show-window" "sign" "space" "spare" "static" "subfeed-lugs"
+    "temporary" "through-lugs" "tied" "together" "welding")
   "Words of the group `flag'.")
 
 (defconst wye-action-words

@@ -18,8 +18,8 @@ class Accept(NamedTuple):
     ``form`` is ``quantity`` (of ``dimension``), ``number``, ``count`` (a whole number), ``voltage``, ``range`` (of
     ``dimension``, empty for a bare one), ``positions`` (a number, a list, a name or a quoted name), ``text``,
     ``word`` (one of ``words``; a word or a name by its spelling), ``pattern`` (a name that ``pattern`` matches, said as
-    ``phrase``), ``name`` or ``names``. ``low`` and ``high`` bound what is sane: in the SI unit of the dimension, or a
-    bare number; None where nothing is known. Above ``most`` a value is impossible.
+    ``phrase``), ``size`` (of a wire), ``name`` or ``names``. ``low`` and ``high`` bound what is sane: in the SI unit of
+    the dimension, or a bare number; None where nothing is known. Above ``most`` a value is impossible.
     """
 
     form: str
@@ -160,4 +160,5 @@ COUNT = Accept("count")
 NAME = Accept("name")
 NAMES = Accept("names")
 POSITIONS = Accept("positions")
+SIZE = Accept("size")
 VOLTAGE = Accept("voltage")

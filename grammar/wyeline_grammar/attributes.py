@@ -149,6 +149,7 @@ _FORM_PHRASES = {
     "text": 'a text in quotes, such as "Level 2"',
     "name": "a name",
     "names": "one or several names",
+    "size": "a size of wire, such as #6, 250kcmil or 35mm2",
 }
 
 

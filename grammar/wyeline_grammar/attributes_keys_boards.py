@@ -275,6 +275,11 @@ LOAD_KEYS = (
         Use(places("motor circuit"), (number(1, 1.5),), ("service-factor 1.15",)),
     ),
     keyed(
+        "overload",
+        "The current from which its overload device trips: what guards the motor itself.",
+        Use(places("motor circuit"), (quantity("0.05 A", "3000 A"),), ("overload 26 A",)),
+    ),
+    keyed(
         "duty",
         "How it runs over time: a duty in words, a duty type of IEC 60034-1, or its share of running time.",
         Use(

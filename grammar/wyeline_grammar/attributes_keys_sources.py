@@ -10,6 +10,7 @@ from wyeline_grammar.attribute_types import (
     LINES,
     MAKERS,
     NAME,
+    SIZE,
     TEXT,
     WIRING,
     Accept,
@@ -290,6 +291,11 @@ TRANSFORMER_KEYS = (
             ("ground none", "ground B"),
             default="follows the notation: wye and 120/240 are solidly grounded",
         ),
+    ),
+    keyed(
+        "electrode",
+        "Size of its copper wire to the earth electrode.",
+        Use(places("transformer generator disconnect", ALL_BOARDS), (SIZE,), ("electrode #6", "electrode 35mm2")),
     ),
     keyed(
         "ground-resistor",

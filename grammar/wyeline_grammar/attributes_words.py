@@ -119,6 +119,7 @@ ALL_FLAGS = (
         normally_open="It stands open until a scenario closes it.",
     ),
     *_flags("wiring", LINES, together="All its sets lie in one raceway or cable."),
+    *_flags("wiring", LINES, isolated_phases="Each of its legs runs in a raceway of its own."),
     *_flags("wiring", WIRING, nipple="The raceway is a nipple: too short to heat its wires (24 inch or less)."),
     *_flags("board", places(FACILITIES, WIRING), outdoor="It stands or runs outdoors."),
     *_flags(

@@ -15,20 +15,21 @@ KINDS = frozenset(
     motor drive load charger capacitor junction meter spd system interlock""".split()
 )
 KEYS = frozenset(
-    """basis frequency ambient drop-branch drop-path revision number client location per note fault fault-min fault-lg
-    x/r r/x range service subtransient transient x2 x0 sustained dip step pf eff autonomy recharge limit bus
-    main incomer rated series withstand peak spaces numbering sections diversity reserve connection z z0 loss
-    loss-idle tap taps kfactor rise units high ground ground-resistor ground-reactor earthing neutral curve fuse
-    frame pickup instantaneous delay gfpe-pickup rcd rcd-type voltage transition method grouped buried soil
-    lug-temp resistance reactance like with count draws mca mocp fla lra code-letter service-factor duty starter
-    factor standby-of not-with among at-most stages detuning mcov ratio""".split()
+    """basis frequency ambient drop-branch drop-path revision number client location per note fault fault-min
+    fault-lg x/r r/x range service subtransient transient x2 x0 sustained dip step pf eff autonomy recharge
+    limit bus main incomer rated series withstand peak spaces numbering sections diversity reserve connection
+    z z0 loss loss-idle tap taps kfactor rise units high ground electrode ground-resistor ground-reactor
+    earthing neutral curve fuse frame pickup instantaneous delay gfpe-pickup rcd rcd-type voltage transition
+    method grouped buried soil lug-temp resistance reactance like with count draws mca mocp fla lra
+    code-letter service-factor overload duty starter factor standby-of not-with among at-most stages detuning
+    mcov ratio""".split()
 )
 FLAGS = frozenset(
     """existing new future temporary relocated demolish spare space continuous lighting receptacle heating cooling
     kitchen elevator process ev it fire-pump medical welding show-window sign marina pump fan emergency
     legally-required critical optional fused gfci afci gfpe tied current-limiting full-rated leading
     regenerative infinite static manual grid-following grid-forming together nipple outdoor normally-open
-    service-equipment double-neutral isolated-ground through-lugs subfeed-lugs""".split()
+    service-equipment isolated-phases double-neutral isolated-ground through-lugs subfeed-lugs""".split()
 )
 
 BOARDS = frozenset("switchgear switchboard mcc panel".split())

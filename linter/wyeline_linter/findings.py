@@ -55,6 +55,14 @@ def append_phrase(block: Block, line: int, text: str) -> Edit:
     return Edit(block, line, column, line, column, f"  {text}")
 
 
+def delete_phrase(place: Place) -> Edit:
+    """Delete a phrase with the blanks and the comma before it."""
+    span = place.span
+    line = place.block.lines[span.line]
+    start = len(line[: span.start].rstrip(" \t,"))
+    return Edit(place.block, span.line, start, span.line, span.end, "")
+
+
 def insert_below(block: Block, line: int, text: str) -> Edit:
     """Put whole new lines below a line of a block."""
     column = len(block.lines[line])

@@ -59,7 +59,14 @@ def electrode_conductor(
     basis: Basis, size: str, sets: int, ungrounded: Material, conductor: Material
 ) -> Looked[str] | NotListed:
     """Grounding electrode conductor by the ungrounded conductors, `sets` in parallel (NEC 250.66, 250.30(A)(5))."""
-    return _by_ungrounded(basis, "electrode-conductor", size, sets, ungrounded, conductor)
+    return electrode_conductor_of_area(basis, sets * circular_mils(size), ungrounded, conductor)
+
+
+def electrode_conductor_of_area(
+    basis: Basis, ungrounded_cmil: float, ungrounded: Material, conductor: Material
+) -> Looked[str] | NotListed:
+    """The same by the area of all ungrounded conductors of one leg (NEC 250.66 note 1, from memory)."""
+    return _by_ungrounded(basis, "electrode-conductor", ungrounded_cmil, ungrounded, conductor)
 
 
 def bonding_jumper(
@@ -69,7 +76,7 @@ def bonding_jumper(
 
     Above the table 12.5 percent of the ungrounded area, when both are of one metal.
     """
-    found = _by_ungrounded(basis, "bonding-jumper", size, sets, ungrounded, conductor)
+    found = _by_ungrounded(basis, "bonding-jumper", sets * circular_mils(size), ungrounded, conductor)
     if isinstance(found, Looked) or basis.practice != "us":
         return found
     share = basis.constant("bonding-percent")
@@ -85,12 +92,11 @@ def bonding_jumper(
 
 
 def _by_ungrounded(
-    basis: Basis, name: str, size: str, sets: int, ungrounded: Material, conductor: Material
+    basis: Basis, name: str, total: float, ungrounded: Material, conductor: Material
 ) -> Looked[str] | NotListed:
     table = basis.table(name)
     if isinstance(table, NotListed):
         return table
-    total = sets * circular_mils(size)
     for key in table.rows:
         limit = key[0] if ungrounded == "Cu" else key[1]
         if limit == ANY or total <= circular_mils(limit) * (1 + _SLACK):

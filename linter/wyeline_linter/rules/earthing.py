@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Place
 from wyeline_grammar.vocabulary import BOARDS
-from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, replace
+from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity, delete_phrase, replace
 from wyeline_linter.network import makes_system, two_sided
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.registry import rule
@@ -104,7 +104,7 @@ def system_must_be_grounded(view: View, equipment: Equipment) -> Iterator[Findin
         needed="one conductor solidly earthed",
         change="Leave `ground none` out, or say which conductor is earthed.",
         subject=equipment.name,
-        fixes=(Fix("Leave `ground none` out", (_without(place),), Safety.LOOK),) if own else (),
+        fixes=(Fix("Leave `ground none` out", (delete_phrase(place),), Safety.LOOK),) if own else (),
         clause=clause_of(view, MUST_GROUND),
     )
 
@@ -118,14 +118,6 @@ def _why_grounded(system: System) -> str | None:
     if len(system.conductors) == 2 and system.widest_v <= 150.0:
         return f"a two-wire system of {volts_text(system.widest_v)} can be earthed within 150 V"
     return None
-
-
-def _without(place: Place) -> Edit:
-    """Delete a phrase with the blanks and the comma before it."""
-    span = place.span
-    line = place.block.lines[span.line]
-    start = len(line[: span.start].rstrip(" \t,"))
-    return Edit(place.block, span.line, start, span.line, span.end, "")
 
 
 INDICATOR = rule(

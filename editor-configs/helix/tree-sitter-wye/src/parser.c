@@ -438,46 +438,46 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (eof) ADVANCE(109);
       if (lookahead == '\r') SKIP(90);
       if (lookahead == '"') ADVANCE(299);
-      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '#') ADVANCE(999);
       if (lookahead == '+') ADVANCE(261);
-      if (lookahead == '-') ADVANCE(918);
-      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == '/') ADVANCE(926);
       if (lookahead == '1') ADVANCE(118);
       if (lookahead == '3') ADVANCE(118);
-      if (lookahead == '<') ADVANCE(917);
-      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == '<') ADVANCE(930);
+      if (lookahead == '>') ADVANCE(930);
       if (lookahead == 'V') ADVANCE(229);
-      if (lookahead == '[') ADVANCE(921);
-      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == '[') ADVANCE(934);
+      if (lookahead == 'a') ADVANCE(518);
       if (lookahead == 'b') ADVANCE(313);
       if (lookahead == 'c') ADVANCE(315);
-      if (lookahead == 'd') ADVANCE(380);
+      if (lookahead == 'd') ADVANCE(382);
       if (lookahead == 'e') ADVANCE(330);
       if (lookahead == 'f') ADVANCE(318);
-      if (lookahead == 'g') ADVANCE(452);
-      if (lookahead == 'h') ADVANCE(458);
-      if (lookahead == 'i') ADVANCE(654);
-      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'g') ADVANCE(457);
+      if (lookahead == 'h') ADVANCE(462);
+      if (lookahead == 'i') ADVANCE(662);
+      if (lookahead == 'j') ADVANCE(875);
       if (lookahead == 'k') ADVANCE(309);
-      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'l') ADVANCE(446);
       if (lookahead == 'm') ADVANCE(319);
-      if (lookahead == 'n') ADVANCE(443);
-      if (lookahead == 'o') ADVANCE(516);
-      if (lookahead == 'p') ADVANCE(361);
-      if (lookahead == 'r') ADVANCE(891);
-      if (lookahead == 's') ADVANCE(388);
+      if (lookahead == 'n') ADVANCE(447);
+      if (lookahead == 'o') ADVANCE(522);
+      if (lookahead == 'p') ADVANCE(362);
+      if (lookahead == 'r') ADVANCE(904);
+      if (lookahead == 's') ADVANCE(390);
       if (lookahead == 't') ADVANCE(332);
-      if (lookahead == 'u') ADVANCE(689);
-      if (lookahead == 'v') ADVANCE(700);
-      if (lookahead == 'w') ADVANCE(459);
-      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'u') ADVANCE(697);
+      if (lookahead == 'v') ADVANCE(708);
+      if (lookahead == 'w') ADVANCE(463);
+      if (lookahead == 'x') ADVANCE(905);
       if (lookahead == 'z') ADVANCE(264);
       if (lookahead == 0xfeff) ADVANCE(292);
       if (('2' <= lookahead && lookahead <= '4')) ADVANCE(119);
       if (lookahead == '=' ||
           lookahead == ']') ADVANCE(288);
       if (lookahead == '_' ||
-          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(903);
       if (lookahead == ':' ||
           lookahead == 0x2192 ||
           lookahead == 0x2264 ||
@@ -494,7 +494,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if (lookahead != 0) ADVANCE(1000);
+      if (lookahead != 0) ADVANCE(1013);
       END_STATE();
     case 1:
       if (lookahead == '\n') SKIP(2);
@@ -526,11 +526,11 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 6:
       if (lookahead == '0') ADVANCE(168);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 7:
       if (lookahead == '0') ADVANCE(172);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 8:
       ADVANCE_MAP(
@@ -545,15 +545,15 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '7', 189,
         '9', 189,
       );
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 9:
-      if (lookahead == '1') ADVANCE(916);
-      if (lookahead == '3') ADVANCE(914);
-      if (lookahead == '6') ADVANCE(915);
+      if (lookahead == '1') ADVANCE(929);
+      if (lookahead == '3') ADVANCE(927);
+      if (lookahead == '6') ADVANCE(928);
       if (('2' <= lookahead && lookahead <= '4') ||
           lookahead == '8') ADVANCE(131);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 10:
       ADVANCE_MAP(
@@ -568,7 +568,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '7', 190,
         '9', 190,
       );
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 11:
       if (lookahead == 'A') ADVANCE(132);
@@ -609,35 +609,35 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 17:
       if (lookahead == 'W') ADVANCE(154);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 18:
       if (lookahead == 'W') ADVANCE(132);
       END_STATE();
     case 19:
       if (lookahead == 'W') ADVANCE(206);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 20:
       if (lookahead == 'W') ADVANCE(227);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 21:
       if (lookahead == 'a') ADVANCE(60);
       END_STATE();
     case 22:
-      if (lookahead == 'b') ADVANCE(777);
-      if (lookahead == 'p') ADVANCE(356);
+      if (lookahead == 'b') ADVANCE(789);
+      if (lookahead == 'p') ADVANCE(357);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 23:
       if (lookahead == 'c') ADVANCE(40);
@@ -652,51 +652,52 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'e') ADVANCE(65);
       END_STATE();
     case 27:
-      if (lookahead == 'e') ADVANCE(741);
+      if (lookahead == 'e') ADVANCE(751);
       if (lookahead == 'f') ADVANCE(341);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 28:
       if (lookahead == 'f') ADVANCE(66);
       if (lookahead == 'm') ADVANCE(132);
       END_STATE();
     case 29:
-      if (lookahead == 'f') ADVANCE(699);
+      if (lookahead == 'f') ADVANCE(707);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 30:
       if (lookahead == 'g') ADVANCE(75);
       END_STATE();
     case 31:
-      if (lookahead == 'g') ADVANCE(765);
+      if (lookahead == 'g') ADVANCE(776);
+      if (lookahead == 'p') ADVANCE(551);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 32:
       if (lookahead == 'h') ADVANCE(231);
@@ -708,92 +709,92 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'h') ADVANCE(51);
       END_STATE();
     case 35:
-      if (lookahead == 'i') ADVANCE(438);
+      if (lookahead == 'i') ADVANCE(442);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 36:
-      if (lookahead == 'k') ADVANCE(941);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if (lookahead == 'k') ADVANCE(954);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 37:
       if (lookahead == 'k') ADVANCE(28);
       END_STATE();
     case 38:
-      if (lookahead == 'k') ADVANCE(942);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if (lookahead == 'k') ADVANCE(955);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 39:
-      if (lookahead == 'k') ADVANCE(943);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if (lookahead == 'k') ADVANCE(956);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 40:
       if (lookahead == 'l') ADVANCE(26);
       END_STATE();
     case 41:
-      if (lookahead == 'l') ADVANCE(521);
-      if (lookahead == 'm') ADVANCE(554);
+      if (lookahead == 'l') ADVANCE(527);
+      if (lookahead == 'm') ADVANCE(561);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 42:
-      if (lookahead == 'l') ADVANCE(851);
+      if (lookahead == 'l') ADVANCE(865);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 43:
-      if (lookahead == 'l') ADVANCE(571);
+      if (lookahead == 'l') ADVANCE(577);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(495);
+      if (lookahead == 'l') ADVANCE(500);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 45:
       if (lookahead == 'm') ADVANCE(154);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 46:
       if (lookahead == 'm') ADVANCE(145);
@@ -806,144 +807,144 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 49:
       if (lookahead == 'm') ADVANCE(206);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 50:
       if (lookahead == 'm') ADVANCE(227);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 51:
       if (lookahead == 'm') ADVANCE(146);
       END_STATE();
     case 52:
-      if (lookahead == 'm') ADVANCE(723);
+      if (lookahead == 'm') ADVANCE(733);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 53:
       if (lookahead == 'n') ADVANCE(132);
       END_STATE();
     case 54:
-      if (lookahead == 'n') ADVANCE(486);
+      if (lookahead == 'n') ADVANCE(491);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 55:
-      if (lookahead == 'o') ADVANCE(514);
+      if (lookahead == 'o') ADVANCE(520);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 56:
-      if (lookahead == 'o') ADVANCE(736);
+      if (lookahead == 'o') ADVANCE(746);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 57:
       if (lookahead == 'p') ADVANCE(32);
       END_STATE();
     case 58:
-      if (lookahead == 'p') ADVANCE(549);
+      if (lookahead == 'p') ADVANCE(556);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 59:
-      if (lookahead == 'p') ADVANCE(848);
+      if (lookahead == 'p') ADVANCE(862);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 60:
       if (lookahead == 'r') ADVANCE(132);
       END_STATE();
     case 61:
       if (lookahead == 'r') ADVANCE(276);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 62:
-      if (lookahead == 'r') ADVANCE(450);
+      if (lookahead == 'r') ADVANCE(455);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 63:
-      if (lookahead == 'r') ADVANCE(501);
+      if (lookahead == 'r') ADVANCE(507);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 64:
-      if (lookahead == 'r') ADVANCE(357);
+      if (lookahead == 'r') ADVANCE(358);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 65:
       if (lookahead == 's') ADVANCE(132);
@@ -952,63 +953,63 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 't') ADVANCE(132);
       END_STATE();
     case 67:
-      if (lookahead == 't') ADVANCE(886);
+      if (lookahead == 't') ADVANCE(899);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 68:
-      if (lookahead == 't') ADVANCE(502);
+      if (lookahead == 't') ADVANCE(508);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 69:
       if (lookahead == 'u') ADVANCE(132);
       END_STATE();
     case 70:
-      if (lookahead == 'w') ADVANCE(579);
+      if (lookahead == 'w') ADVANCE(586);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 71:
-      if (lookahead == 'w') ADVANCE(582);
+      if (lookahead == 'w') ADVANCE(589);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 72:
       if (lookahead == 'x') ADVANCE(276);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 73:
       if (lookahead == 'y') ADVANCE(23);
@@ -1029,41 +1030,41 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 78:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(197);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 79:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 80:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(126);
       END_STATE();
     case 81:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 82:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(190);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 83:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(196);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 84:
       if (('a' <= lookahead && lookahead <= 'z')) ADVANCE(116);
@@ -1078,7 +1079,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 86:
       if (('0' <= lookahead && lookahead <= '9') ||
@@ -1087,21 +1088,21 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 87:
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 88:
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 89:
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     case 90:
       if (eof) ADVANCE(109);
@@ -1147,42 +1148,42 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (eof) ADVANCE(109);
       if (lookahead == '\r') SKIP(91);
       if (lookahead == '"') ADVANCE(299);
-      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '#') ADVANCE(999);
       if (lookahead == '+') ADVANCE(261);
-      if (lookahead == '-') ADVANCE(918);
-      if (lookahead == '/') ADVANCE(913);
-      if (lookahead == '<') ADVANCE(917);
-      if (lookahead == '>') ADVANCE(917);
-      if (lookahead == '[') ADVANCE(921);
-      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == '/') ADVANCE(926);
+      if (lookahead == '<') ADVANCE(930);
+      if (lookahead == '>') ADVANCE(930);
+      if (lookahead == '[') ADVANCE(934);
+      if (lookahead == 'a') ADVANCE(518);
       if (lookahead == 'b') ADVANCE(313);
       if (lookahead == 'c') ADVANCE(315);
-      if (lookahead == 'd') ADVANCE(440);
+      if (lookahead == 'd') ADVANCE(444);
       if (lookahead == 'e') ADVANCE(330);
       if (lookahead == 'f') ADVANCE(318);
-      if (lookahead == 'g') ADVANCE(452);
-      if (lookahead == 'h') ADVANCE(458);
-      if (lookahead == 'i') ADVANCE(660);
-      if (lookahead == 'j') ADVANCE(861);
-      if (lookahead == 'k') ADVANCE(518);
-      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'g') ADVANCE(457);
+      if (lookahead == 'h') ADVANCE(462);
+      if (lookahead == 'i') ADVANCE(668);
+      if (lookahead == 'j') ADVANCE(875);
+      if (lookahead == 'k') ADVANCE(524);
+      if (lookahead == 'l') ADVANCE(446);
       if (lookahead == 'm') ADVANCE(322);
-      if (lookahead == 'n') ADVANCE(443);
-      if (lookahead == 'o') ADVANCE(516);
-      if (lookahead == 'p') ADVANCE(361);
-      if (lookahead == 'r') ADVANCE(891);
-      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 'n') ADVANCE(447);
+      if (lookahead == 'o') ADVANCE(522);
+      if (lookahead == 'p') ADVANCE(362);
+      if (lookahead == 'r') ADVANCE(904);
+      if (lookahead == 's') ADVANCE(391);
       if (lookahead == 't') ADVANCE(332);
-      if (lookahead == 'u') ADVANCE(689);
-      if (lookahead == 'v') ADVANCE(700);
-      if (lookahead == 'w') ADVANCE(459);
-      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'u') ADVANCE(697);
+      if (lookahead == 'v') ADVANCE(708);
+      if (lookahead == 'w') ADVANCE(463);
+      if (lookahead == 'x') ADVANCE(905);
       if (lookahead == 'z') ADVANCE(264);
       if (lookahead == 0xfeff) ADVANCE(296);
       if (lookahead == '=' ||
           lookahead == ']') ADVANCE(288);
       if (lookahead == '_' ||
-          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(903);
       if (lookahead == ':' ||
           lookahead == 0x2192 ||
           lookahead == 0x2264 ||
@@ -1200,53 +1201,53 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if (lookahead != 0) ADVANCE(1000);
+      if (lookahead != 0) ADVANCE(1013);
       END_STATE();
     case 101:
       if (eof) ADVANCE(109);
       if (lookahead == '\r') SKIP(92);
       if (lookahead == '"') ADVANCE(299);
-      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '#') ADVANCE(999);
       if (lookahead == '%') ADVANCE(227);
       if (lookahead == '+') ADVANCE(261);
-      if (lookahead == '-') ADVANCE(918);
-      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == '/') ADVANCE(926);
       if (lookahead == '1') ADVANCE(118);
       if (lookahead == '3') ADVANCE(118);
-      if (lookahead == '<') ADVANCE(917);
-      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == '<') ADVANCE(930);
+      if (lookahead == '>') ADVANCE(930);
       if (lookahead == 'A') ADVANCE(213);
       if (lookahead == 'H') ADVANCE(253);
       if (lookahead == 'K') ADVANCE(258);
       if (lookahead == 'M') ADVANCE(245);
       if (lookahead == 'V') ADVANCE(228);
       if (lookahead == 'W') ADVANCE(214);
-      if (lookahead == '[') ADVANCE(921);
-      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == '[') ADVANCE(934);
+      if (lookahead == 'a') ADVANCE(518);
       if (lookahead == 'b') ADVANCE(313);
       if (lookahead == 'c') ADVANCE(314);
-      if (lookahead == 'd') ADVANCE(381);
+      if (lookahead == 'd') ADVANCE(383);
       if (lookahead == 'e') ADVANCE(330);
       if (lookahead == 'f') ADVANCE(317);
-      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'g') ADVANCE(457);
       if (lookahead == 'h') ADVANCE(222);
-      if (lookahead == 'i') ADVANCE(654);
-      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'i') ADVANCE(662);
+      if (lookahead == 'j') ADVANCE(875);
       if (lookahead == 'k') ADVANCE(307);
-      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'l') ADVANCE(446);
       if (lookahead == 'm') ADVANCE(217);
-      if (lookahead == 'n') ADVANCE(443);
-      if (lookahead == 'o') ADVANCE(515);
-      if (lookahead == 'p') ADVANCE(360);
-      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 'n') ADVANCE(447);
+      if (lookahead == 'o') ADVANCE(521);
+      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'r') ADVANCE(904);
       if (lookahead == 's') ADVANCE(220);
       if (lookahead == 't') ADVANCE(332);
-      if (lookahead == 'u') ADVANCE(689);
-      if (lookahead == 'v') ADVANCE(354);
-      if (lookahead == 'w') ADVANCE(459);
-      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'u') ADVANCE(697);
+      if (lookahead == 'v') ADVANCE(355);
+      if (lookahead == 'w') ADVANCE(463);
+      if (lookahead == 'x') ADVANCE(905);
       if (lookahead == 'z') ADVANCE(264);
-      if (lookahead == 0xb0) ADVANCE(985);
+      if (lookahead == 0xb0) ADVANCE(998);
       if (lookahead == 0x3a9) ADVANCE(216);
       if (lookahead == 0x2126) ADVANCE(212);
       if (lookahead == 0xfeff) ADVANCE(289);
@@ -1254,7 +1255,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '=' ||
           lookahead == ']') ADVANCE(288);
       if (lookahead == '_' ||
-          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(903);
       if (lookahead == ':' ||
           lookahead == 0x2192 ||
           lookahead == 0x2264 ||
@@ -1271,58 +1272,58 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if (lookahead != 0) ADVANCE(1000);
+      if (lookahead != 0) ADVANCE(1013);
       END_STATE();
     case 102:
       if (eof) ADVANCE(109);
       if (lookahead == '\r') SKIP(93);
       if (lookahead == '"') ADVANCE(299);
-      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '#') ADVANCE(999);
       if (lookahead == '%') ADVANCE(227);
       if (lookahead == '+') ADVANCE(261);
-      if (lookahead == '-') ADVANCE(918);
-      if (lookahead == '/') ADVANCE(913);
-      if (lookahead == '<') ADVANCE(917);
-      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == '/') ADVANCE(926);
+      if (lookahead == '<') ADVANCE(930);
+      if (lookahead == '>') ADVANCE(930);
       if (lookahead == 'A') ADVANCE(213);
       if (lookahead == 'H') ADVANCE(253);
       if (lookahead == 'K') ADVANCE(258);
       if (lookahead == 'M') ADVANCE(245);
       if (lookahead == 'V') ADVANCE(228);
       if (lookahead == 'W') ADVANCE(214);
-      if (lookahead == '[') ADVANCE(921);
-      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == '[') ADVANCE(934);
+      if (lookahead == 'a') ADVANCE(518);
       if (lookahead == 'b') ADVANCE(313);
       if (lookahead == 'c') ADVANCE(314);
-      if (lookahead == 'd') ADVANCE(451);
+      if (lookahead == 'd') ADVANCE(456);
       if (lookahead == 'e') ADVANCE(330);
       if (lookahead == 'f') ADVANCE(317);
-      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'g') ADVANCE(457);
       if (lookahead == 'h') ADVANCE(222);
-      if (lookahead == 'i') ADVANCE(654);
-      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'i') ADVANCE(662);
+      if (lookahead == 'j') ADVANCE(875);
       if (lookahead == 'k') ADVANCE(308);
-      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'l') ADVANCE(446);
       if (lookahead == 'm') ADVANCE(218);
-      if (lookahead == 'n') ADVANCE(443);
-      if (lookahead == 'o') ADVANCE(515);
-      if (lookahead == 'p') ADVANCE(360);
-      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 'n') ADVANCE(447);
+      if (lookahead == 'o') ADVANCE(521);
+      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'r') ADVANCE(904);
       if (lookahead == 's') ADVANCE(221);
       if (lookahead == 't') ADVANCE(332);
-      if (lookahead == 'u') ADVANCE(689);
-      if (lookahead == 'v') ADVANCE(354);
-      if (lookahead == 'w') ADVANCE(459);
-      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'u') ADVANCE(697);
+      if (lookahead == 'v') ADVANCE(355);
+      if (lookahead == 'w') ADVANCE(463);
+      if (lookahead == 'x') ADVANCE(905);
       if (lookahead == 'z') ADVANCE(264);
-      if (lookahead == 0xb0) ADVANCE(985);
+      if (lookahead == 0xb0) ADVANCE(998);
       if (lookahead == 0x3a9) ADVANCE(216);
       if (lookahead == 0x2126) ADVANCE(212);
       if (lookahead == 0xfeff) ADVANCE(290);
       if (lookahead == '=' ||
           lookahead == ']') ADVANCE(288);
       if (lookahead == '_' ||
-          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(903);
       if (lookahead == ':' ||
           lookahead == 0x2192 ||
           lookahead == 0x2264 ||
@@ -1340,52 +1341,52 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if (lookahead != 0) ADVANCE(1000);
+      if (lookahead != 0) ADVANCE(1013);
       END_STATE();
     case 103:
       if (eof) ADVANCE(109);
       if (lookahead == '\r') SKIP(94);
       if (lookahead == '"') ADVANCE(299);
-      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '#') ADVANCE(999);
       if (lookahead == '+') ADVANCE(261);
-      if (lookahead == '-') ADVANCE(918);
-      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == '/') ADVANCE(926);
       if (lookahead == '1') ADVANCE(118);
       if (lookahead == '3') ADVANCE(118);
-      if (lookahead == '<') ADVANCE(917);
-      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == '<') ADVANCE(930);
+      if (lookahead == '>') ADVANCE(930);
       if (lookahead == 'V') ADVANCE(229);
-      if (lookahead == '[') ADVANCE(921);
-      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == '[') ADVANCE(934);
+      if (lookahead == 'a') ADVANCE(518);
       if (lookahead == 'b') ADVANCE(313);
       if (lookahead == 'c') ADVANCE(315);
-      if (lookahead == 'd') ADVANCE(380);
+      if (lookahead == 'd') ADVANCE(382);
       if (lookahead == 'e') ADVANCE(330);
       if (lookahead == 'f') ADVANCE(318);
-      if (lookahead == 'g') ADVANCE(452);
-      if (lookahead == 'h') ADVANCE(458);
-      if (lookahead == 'i') ADVANCE(660);
-      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'g') ADVANCE(457);
+      if (lookahead == 'h') ADVANCE(462);
+      if (lookahead == 'i') ADVANCE(668);
+      if (lookahead == 'j') ADVANCE(875);
       if (lookahead == 'k') ADVANCE(310);
-      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'l') ADVANCE(446);
       if (lookahead == 'm') ADVANCE(322);
-      if (lookahead == 'n') ADVANCE(443);
-      if (lookahead == 'o') ADVANCE(516);
-      if (lookahead == 'p') ADVANCE(361);
-      if (lookahead == 'r') ADVANCE(891);
-      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 'n') ADVANCE(447);
+      if (lookahead == 'o') ADVANCE(522);
+      if (lookahead == 'p') ADVANCE(362);
+      if (lookahead == 'r') ADVANCE(904);
+      if (lookahead == 's') ADVANCE(391);
       if (lookahead == 't') ADVANCE(332);
-      if (lookahead == 'u') ADVANCE(689);
-      if (lookahead == 'v') ADVANCE(700);
-      if (lookahead == 'w') ADVANCE(459);
-      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'u') ADVANCE(697);
+      if (lookahead == 'v') ADVANCE(708);
+      if (lookahead == 'w') ADVANCE(463);
+      if (lookahead == 'x') ADVANCE(905);
       if (lookahead == 'z') ADVANCE(264);
       if (lookahead == 0xfeff) ADVANCE(293);
       if (('2' <= lookahead && lookahead <= '4')) ADVANCE(119);
       if (lookahead == '=' ||
           lookahead == ']') ADVANCE(288);
       if (lookahead == '_' ||
-          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(903);
       if (lookahead == ':' ||
           lookahead == 0x2192 ||
           lookahead == 0x2264 ||
@@ -1402,58 +1403,58 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if (lookahead != 0) ADVANCE(1000);
+      if (lookahead != 0) ADVANCE(1013);
       END_STATE();
     case 104:
       if (eof) ADVANCE(109);
       if (lookahead == '\r') SKIP(97);
       if (lookahead == '"') ADVANCE(299);
-      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '#') ADVANCE(999);
       if (lookahead == '%') ADVANCE(227);
       if (lookahead == '+') ADVANCE(261);
-      if (lookahead == '-') ADVANCE(918);
-      if (lookahead == '/') ADVANCE(913);
-      if (lookahead == '<') ADVANCE(917);
-      if (lookahead == '>') ADVANCE(917);
+      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == '/') ADVANCE(926);
+      if (lookahead == '<') ADVANCE(930);
+      if (lookahead == '>') ADVANCE(930);
       if (lookahead == 'A') ADVANCE(213);
       if (lookahead == 'H') ADVANCE(253);
       if (lookahead == 'K') ADVANCE(258);
       if (lookahead == 'M') ADVANCE(245);
       if (lookahead == 'V') ADVANCE(228);
       if (lookahead == 'W') ADVANCE(214);
-      if (lookahead == '[') ADVANCE(921);
-      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == '[') ADVANCE(934);
+      if (lookahead == 'a') ADVANCE(518);
       if (lookahead == 'b') ADVANCE(313);
       if (lookahead == 'c') ADVANCE(314);
-      if (lookahead == 'd') ADVANCE(451);
+      if (lookahead == 'd') ADVANCE(456);
       if (lookahead == 'e') ADVANCE(330);
       if (lookahead == 'f') ADVANCE(317);
-      if (lookahead == 'g') ADVANCE(452);
+      if (lookahead == 'g') ADVANCE(457);
       if (lookahead == 'h') ADVANCE(222);
-      if (lookahead == 'i') ADVANCE(660);
-      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'i') ADVANCE(668);
+      if (lookahead == 'j') ADVANCE(875);
       if (lookahead == 'k') ADVANCE(308);
-      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'l') ADVANCE(446);
       if (lookahead == 'm') ADVANCE(219);
-      if (lookahead == 'n') ADVANCE(443);
-      if (lookahead == 'o') ADVANCE(515);
-      if (lookahead == 'p') ADVANCE(360);
-      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 'n') ADVANCE(447);
+      if (lookahead == 'o') ADVANCE(521);
+      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'r') ADVANCE(904);
       if (lookahead == 's') ADVANCE(221);
       if (lookahead == 't') ADVANCE(332);
-      if (lookahead == 'u') ADVANCE(689);
-      if (lookahead == 'v') ADVANCE(354);
-      if (lookahead == 'w') ADVANCE(459);
-      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'u') ADVANCE(697);
+      if (lookahead == 'v') ADVANCE(355);
+      if (lookahead == 'w') ADVANCE(463);
+      if (lookahead == 'x') ADVANCE(905);
       if (lookahead == 'z') ADVANCE(264);
-      if (lookahead == 0xb0) ADVANCE(985);
+      if (lookahead == 0xb0) ADVANCE(998);
       if (lookahead == 0x3a9) ADVANCE(216);
       if (lookahead == 0x2126) ADVANCE(212);
       if (lookahead == 0xfeff) ADVANCE(291);
       if (lookahead == '=' ||
           lookahead == ']') ADVANCE(288);
       if (lookahead == '_' ||
-          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(903);
       if (lookahead == ':' ||
           lookahead == 0x2192 ||
           lookahead == 0x2264 ||
@@ -1471,51 +1472,51 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if (lookahead != 0) ADVANCE(1000);
+      if (lookahead != 0) ADVANCE(1013);
       END_STATE();
     case 105:
       if (eof) ADVANCE(109);
       if (lookahead == '\r') SKIP(95);
       if (lookahead == '"') ADVANCE(299);
-      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '#') ADVANCE(999);
       if (lookahead == '+') ADVANCE(261);
-      if (lookahead == '-') ADVANCE(918);
-      if (lookahead == '/') ADVANCE(913);
+      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == '/') ADVANCE(926);
       if (lookahead == '1') ADVANCE(118);
       if (lookahead == '3') ADVANCE(118);
-      if (lookahead == '<') ADVANCE(917);
-      if (lookahead == '>') ADVANCE(917);
-      if (lookahead == '[') ADVANCE(921);
-      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == '<') ADVANCE(930);
+      if (lookahead == '>') ADVANCE(930);
+      if (lookahead == '[') ADVANCE(934);
+      if (lookahead == 'a') ADVANCE(518);
       if (lookahead == 'b') ADVANCE(313);
       if (lookahead == 'c') ADVANCE(315);
-      if (lookahead == 'd') ADVANCE(380);
+      if (lookahead == 'd') ADVANCE(382);
       if (lookahead == 'e') ADVANCE(330);
       if (lookahead == 'f') ADVANCE(318);
-      if (lookahead == 'g') ADVANCE(452);
-      if (lookahead == 'h') ADVANCE(458);
-      if (lookahead == 'i') ADVANCE(660);
-      if (lookahead == 'j') ADVANCE(861);
-      if (lookahead == 'k') ADVANCE(518);
-      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'g') ADVANCE(457);
+      if (lookahead == 'h') ADVANCE(462);
+      if (lookahead == 'i') ADVANCE(668);
+      if (lookahead == 'j') ADVANCE(875);
+      if (lookahead == 'k') ADVANCE(524);
+      if (lookahead == 'l') ADVANCE(446);
       if (lookahead == 'm') ADVANCE(322);
-      if (lookahead == 'n') ADVANCE(443);
-      if (lookahead == 'o') ADVANCE(516);
-      if (lookahead == 'p') ADVANCE(361);
-      if (lookahead == 'r') ADVANCE(891);
-      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 'n') ADVANCE(447);
+      if (lookahead == 'o') ADVANCE(522);
+      if (lookahead == 'p') ADVANCE(362);
+      if (lookahead == 'r') ADVANCE(904);
+      if (lookahead == 's') ADVANCE(391);
       if (lookahead == 't') ADVANCE(332);
-      if (lookahead == 'u') ADVANCE(689);
-      if (lookahead == 'v') ADVANCE(700);
-      if (lookahead == 'w') ADVANCE(459);
-      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'u') ADVANCE(697);
+      if (lookahead == 'v') ADVANCE(708);
+      if (lookahead == 'w') ADVANCE(463);
+      if (lookahead == 'x') ADVANCE(905);
       if (lookahead == 'z') ADVANCE(264);
       if (lookahead == 0xfeff) ADVANCE(294);
       if (('2' <= lookahead && lookahead <= '4')) ADVANCE(119);
       if (lookahead == '=' ||
           lookahead == ']') ADVANCE(288);
       if (lookahead == '_' ||
-          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(903);
       if (lookahead == ':' ||
           lookahead == 0x2192 ||
           lookahead == 0x2264 ||
@@ -1532,48 +1533,48 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if (lookahead != 0) ADVANCE(1000);
+      if (lookahead != 0) ADVANCE(1013);
       END_STATE();
     case 106:
       if (eof) ADVANCE(109);
       if (lookahead == '\r') SKIP(96);
       if (lookahead == '"') ADVANCE(299);
-      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '#') ADVANCE(999);
       if (lookahead == '+') ADVANCE(261);
-      if (lookahead == '-') ADVANCE(918);
-      if (lookahead == '/') ADVANCE(913);
-      if (lookahead == '<') ADVANCE(917);
-      if (lookahead == '>') ADVANCE(917);
-      if (lookahead == '[') ADVANCE(921);
-      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == '/') ADVANCE(926);
+      if (lookahead == '<') ADVANCE(930);
+      if (lookahead == '>') ADVANCE(930);
+      if (lookahead == '[') ADVANCE(934);
+      if (lookahead == 'a') ADVANCE(518);
       if (lookahead == 'b') ADVANCE(313);
       if (lookahead == 'c') ADVANCE(315);
-      if (lookahead == 'd') ADVANCE(440);
+      if (lookahead == 'd') ADVANCE(444);
       if (lookahead == 'e') ADVANCE(330);
       if (lookahead == 'f') ADVANCE(318);
-      if (lookahead == 'g') ADVANCE(452);
-      if (lookahead == 'h') ADVANCE(458);
-      if (lookahead == 'i') ADVANCE(660);
-      if (lookahead == 'j') ADVANCE(861);
+      if (lookahead == 'g') ADVANCE(457);
+      if (lookahead == 'h') ADVANCE(462);
+      if (lookahead == 'i') ADVANCE(668);
+      if (lookahead == 'j') ADVANCE(875);
       if (lookahead == 'k') ADVANCE(312);
-      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'l') ADVANCE(446);
       if (lookahead == 'm') ADVANCE(322);
-      if (lookahead == 'n') ADVANCE(443);
-      if (lookahead == 'o') ADVANCE(516);
-      if (lookahead == 'p') ADVANCE(361);
-      if (lookahead == 'r') ADVANCE(891);
-      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 'n') ADVANCE(447);
+      if (lookahead == 'o') ADVANCE(522);
+      if (lookahead == 'p') ADVANCE(362);
+      if (lookahead == 'r') ADVANCE(904);
+      if (lookahead == 's') ADVANCE(391);
       if (lookahead == 't') ADVANCE(332);
-      if (lookahead == 'u') ADVANCE(689);
-      if (lookahead == 'v') ADVANCE(700);
-      if (lookahead == 'w') ADVANCE(459);
-      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'u') ADVANCE(697);
+      if (lookahead == 'v') ADVANCE(708);
+      if (lookahead == 'w') ADVANCE(463);
+      if (lookahead == 'x') ADVANCE(905);
       if (lookahead == 'z') ADVANCE(264);
       if (lookahead == 0xfeff) ADVANCE(298);
       if (lookahead == '=' ||
           lookahead == ']') ADVANCE(288);
       if (lookahead == '_' ||
-          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(903);
       if (lookahead == ':' ||
           lookahead == 0x2192 ||
           lookahead == 0x2264 ||
@@ -1591,48 +1592,48 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if (lookahead != 0) ADVANCE(1000);
+      if (lookahead != 0) ADVANCE(1013);
       END_STATE();
     case 107:
       if (eof) ADVANCE(109);
       if (lookahead == '\r') SKIP(98);
       if (lookahead == '"') ADVANCE(299);
-      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '#') ADVANCE(999);
       if (lookahead == '+') ADVANCE(261);
-      if (lookahead == '-') ADVANCE(918);
-      if (lookahead == '/') ADVANCE(913);
-      if (lookahead == '<') ADVANCE(917);
-      if (lookahead == '>') ADVANCE(917);
-      if (lookahead == '[') ADVANCE(921);
-      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == '/') ADVANCE(926);
+      if (lookahead == '<') ADVANCE(930);
+      if (lookahead == '>') ADVANCE(930);
+      if (lookahead == '[') ADVANCE(934);
+      if (lookahead == 'a') ADVANCE(518);
       if (lookahead == 'b') ADVANCE(313);
       if (lookahead == 'c') ADVANCE(315);
-      if (lookahead == 'd') ADVANCE(440);
+      if (lookahead == 'd') ADVANCE(444);
       if (lookahead == 'e') ADVANCE(330);
       if (lookahead == 'f') ADVANCE(318);
-      if (lookahead == 'g') ADVANCE(452);
-      if (lookahead == 'h') ADVANCE(458);
-      if (lookahead == 'i') ADVANCE(660);
-      if (lookahead == 'j') ADVANCE(861);
-      if (lookahead == 'k') ADVANCE(383);
-      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'g') ADVANCE(457);
+      if (lookahead == 'h') ADVANCE(462);
+      if (lookahead == 'i') ADVANCE(668);
+      if (lookahead == 'j') ADVANCE(875);
+      if (lookahead == 'k') ADVANCE(385);
+      if (lookahead == 'l') ADVANCE(446);
       if (lookahead == 'm') ADVANCE(320);
-      if (lookahead == 'n') ADVANCE(443);
-      if (lookahead == 'o') ADVANCE(516);
-      if (lookahead == 'p') ADVANCE(361);
-      if (lookahead == 'r') ADVANCE(891);
-      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 'n') ADVANCE(447);
+      if (lookahead == 'o') ADVANCE(522);
+      if (lookahead == 'p') ADVANCE(362);
+      if (lookahead == 'r') ADVANCE(904);
+      if (lookahead == 's') ADVANCE(391);
       if (lookahead == 't') ADVANCE(332);
-      if (lookahead == 'u') ADVANCE(689);
-      if (lookahead == 'v') ADVANCE(700);
-      if (lookahead == 'w') ADVANCE(459);
-      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'u') ADVANCE(697);
+      if (lookahead == 'v') ADVANCE(708);
+      if (lookahead == 'w') ADVANCE(463);
+      if (lookahead == 'x') ADVANCE(905);
       if (lookahead == 'z') ADVANCE(264);
       if (lookahead == 0xfeff) ADVANCE(295);
       if (lookahead == '=' ||
           lookahead == ']') ADVANCE(288);
       if (lookahead == '_' ||
-          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(903);
       if (lookahead == ':' ||
           lookahead == 0x2192 ||
           lookahead == 0x2264 ||
@@ -1650,48 +1651,48 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if (lookahead != 0) ADVANCE(1000);
+      if (lookahead != 0) ADVANCE(1013);
       END_STATE();
     case 108:
       if (eof) ADVANCE(109);
       if (lookahead == '\r') SKIP(99);
       if (lookahead == '"') ADVANCE(299);
-      if (lookahead == '#') ADVANCE(986);
+      if (lookahead == '#') ADVANCE(999);
       if (lookahead == '+') ADVANCE(261);
-      if (lookahead == '-') ADVANCE(918);
-      if (lookahead == '/') ADVANCE(913);
-      if (lookahead == '<') ADVANCE(917);
-      if (lookahead == '>') ADVANCE(917);
-      if (lookahead == '[') ADVANCE(921);
-      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == '/') ADVANCE(926);
+      if (lookahead == '<') ADVANCE(930);
+      if (lookahead == '>') ADVANCE(930);
+      if (lookahead == '[') ADVANCE(934);
+      if (lookahead == 'a') ADVANCE(518);
       if (lookahead == 'b') ADVANCE(313);
       if (lookahead == 'c') ADVANCE(315);
-      if (lookahead == 'd') ADVANCE(440);
+      if (lookahead == 'd') ADVANCE(444);
       if (lookahead == 'e') ADVANCE(330);
       if (lookahead == 'f') ADVANCE(318);
-      if (lookahead == 'g') ADVANCE(452);
-      if (lookahead == 'h') ADVANCE(458);
-      if (lookahead == 'i') ADVANCE(660);
-      if (lookahead == 'j') ADVANCE(861);
-      if (lookahead == 'k') ADVANCE(518);
-      if (lookahead == 'l') ADVANCE(442);
+      if (lookahead == 'g') ADVANCE(457);
+      if (lookahead == 'h') ADVANCE(462);
+      if (lookahead == 'i') ADVANCE(668);
+      if (lookahead == 'j') ADVANCE(875);
+      if (lookahead == 'k') ADVANCE(524);
+      if (lookahead == 'l') ADVANCE(446);
       if (lookahead == 'm') ADVANCE(321);
-      if (lookahead == 'n') ADVANCE(443);
-      if (lookahead == 'o') ADVANCE(516);
-      if (lookahead == 'p') ADVANCE(361);
-      if (lookahead == 'r') ADVANCE(891);
-      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 'n') ADVANCE(447);
+      if (lookahead == 'o') ADVANCE(522);
+      if (lookahead == 'p') ADVANCE(362);
+      if (lookahead == 'r') ADVANCE(904);
+      if (lookahead == 's') ADVANCE(391);
       if (lookahead == 't') ADVANCE(332);
-      if (lookahead == 'u') ADVANCE(689);
-      if (lookahead == 'v') ADVANCE(700);
-      if (lookahead == 'w') ADVANCE(459);
-      if (lookahead == 'x') ADVANCE(892);
+      if (lookahead == 'u') ADVANCE(697);
+      if (lookahead == 'v') ADVANCE(708);
+      if (lookahead == 'w') ADVANCE(463);
+      if (lookahead == 'x') ADVANCE(905);
       if (lookahead == 'z') ADVANCE(264);
       if (lookahead == 0xfeff) ADVANCE(297);
       if (lookahead == '=' ||
           lookahead == ']') ADVANCE(288);
       if (lookahead == '_' ||
-          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(890);
+          ('q' <= lookahead && lookahead <= 'y')) ADVANCE(903);
       if (lookahead == ':' ||
           lookahead == 0x2192 ||
           lookahead == 0x2264 ||
@@ -1709,7 +1710,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if (lookahead != 0) ADVANCE(1000);
+      if (lookahead != 0) ADVANCE(1013);
       END_STATE();
     case 109:
       ACCEPT_TOKEN(ts_builtin_sym_end);
@@ -1736,7 +1737,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 113:
       ACCEPT_TOKEN(sym_port);
       if (lookahead == '-') ADVANCE(85);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
@@ -1747,12 +1748,12 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 114:
       ACCEPT_TOKEN(sym_port);
       if (lookahead == '-') ADVANCE(85);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(17);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
@@ -1763,12 +1764,12 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 115:
       ACCEPT_TOKEN(sym_port);
       if (lookahead == '-') ADVANCE(85);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(20);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
@@ -1779,7 +1780,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 116:
       ACCEPT_TOKEN(sym_port);
@@ -1794,11 +1795,11 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 118:
       ACCEPT_TOKEN(sym__number);
       ADVANCE_MAP(
-        '#', 987,
+        '#', 1000,
         '%', 154,
         ',', 77,
         '-', 78,
-        '.', 909,
+        '.', 922,
         '/', 8,
         'A', 135,
         'G', 254,
@@ -1808,41 +1809,41 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'V', 155,
         'W', 136,
         'Y', 256,
-        'c', 882,
-        'd', 384,
-        'f', 802,
+        'c', 895,
+        'd', 386,
+        'f', 815,
         'h', 141,
-        'i', 661,
+        'i', 669,
         'k', 306,
         'm', 139,
-        'o', 541,
+        'o', 547,
         'p', 209,
         's', 140,
         'v', 334,
-        'x', 889,
-        0xb0, 983,
-        0xd7, 988,
+        'x', 902,
+        0xb0, 996,
+        0xd7, 1001,
         0x3a9, 137,
         0x2126, 133,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(121);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 119:
       ACCEPT_TOKEN(sym__number);
       ADVANCE_MAP(
-        '#', 987,
+        '#', 1000,
         '%', 154,
         ',', 77,
         '-', 78,
-        '.', 909,
+        '.', 922,
         '/', 8,
         'A', 135,
         'G', 254,
@@ -1852,41 +1853,41 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'V', 155,
         'W', 136,
         'Y', 256,
-        'c', 882,
-        'd', 384,
-        'f', 802,
+        'c', 895,
+        'd', 386,
+        'f', 815,
         'h', 141,
-        'i', 661,
+        'i', 669,
         'k', 306,
         'm', 139,
-        'o', 541,
+        'o', 547,
         'p', 210,
         's', 140,
         'v', 334,
-        'x', 889,
-        0xb0, 983,
-        0xd7, 988,
+        'x', 902,
+        0xb0, 996,
+        0xd7, 1001,
         0x3a9, 137,
         0x2126, 133,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(121);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 120:
       ACCEPT_TOKEN(sym__number);
       ADVANCE_MAP(
-        '#', 987,
+        '#', 1000,
         '%', 154,
         ',', 77,
         '-', 78,
-        '.', 909,
+        '.', 922,
         '/', 8,
         'A', 135,
         'G', 254,
@@ -1896,41 +1897,41 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'V', 155,
         'W', 136,
         'Y', 256,
-        'c', 882,
-        'd', 384,
-        'f', 802,
+        'c', 895,
+        'd', 386,
+        'f', 815,
         'h', 141,
-        'i', 661,
+        'i', 669,
         'k', 306,
         'm', 139,
-        'o', 541,
-        'p', 845,
+        'o', 547,
+        'p', 859,
         's', 140,
         'v', 334,
-        'x', 889,
-        0xb0, 983,
-        0xd7, 988,
+        'x', 902,
+        0xb0, 996,
+        0xd7, 1001,
         0x3a9, 137,
         0x2126, 133,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(121);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 121:
       ACCEPT_TOKEN(sym__number);
       ADVANCE_MAP(
-        '#', 987,
+        '#', 1000,
         '%', 154,
         ',', 77,
         '-', 78,
-        '.', 910,
+        '.', 923,
         '/', 10,
         'A', 135,
         'G', 254,
@@ -1940,39 +1941,39 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'V', 155,
         'W', 136,
         'Y', 256,
-        'c', 882,
-        'd', 384,
-        'f', 802,
+        'c', 895,
+        'd', 386,
+        'f', 815,
         'h', 141,
-        'i', 661,
+        'i', 669,
         'k', 306,
         'm', 139,
-        'o', 541,
-        'p', 845,
+        'o', 547,
+        'p', 859,
         's', 140,
         'v', 334,
-        'x', 889,
-        0xb0, 983,
-        0xd7, 988,
+        'x', 902,
+        0xb0, 996,
+        0xd7, 1001,
         0x3a9, 137,
         0x2126, 133,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(121);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 122:
       ACCEPT_TOKEN(sym__number);
       ADVANCE_MAP(
         '%', 154,
         '-', 83,
-        '.', 911,
+        '.', 924,
         '/', 79,
         'A', 135,
         'H', 252,
@@ -1981,38 +1982,38 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'V', 155,
         'W', 136,
         'Y', 256,
-        'c', 882,
-        'd', 384,
-        'f', 802,
+        'c', 895,
+        'd', 386,
+        'f', 815,
         'h', 141,
-        'i', 661,
+        'i', 669,
         'k', 306,
         'm', 139,
-        'o', 541,
-        'p', 845,
+        'o', 547,
+        'p', 859,
         's', 142,
         'v', 334,
-        0xb0, 983,
+        0xb0, 996,
         0x3a9, 137,
         0x2126, 133,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 123:
       ACCEPT_TOKEN(sym__number);
       ADVANCE_MAP(
         '%', 154,
         '-', 83,
-        '.', 911,
+        '.', 924,
         '/', 82,
         'A', 135,
         'H', 252,
@@ -2021,31 +2022,31 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'V', 155,
         'W', 136,
         'Y', 256,
-        'c', 882,
-        'd', 384,
-        'f', 802,
+        'c', 895,
+        'd', 386,
+        'f', 815,
         'h', 141,
-        'i', 661,
+        'i', 669,
         'k', 306,
         'm', 139,
-        'o', 541,
-        'p', 845,
+        'o', 547,
+        'p', 859,
         's', 142,
         'v', 334,
-        0xb0, 983,
+        0xb0, 996,
         0x3a9, 137,
         0x2126, 133,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 124:
       ACCEPT_TOKEN(sym__number);
@@ -2077,22 +2078,22 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 125:
       ACCEPT_TOKEN(sym__number);
       ADVANCE_MAP(
-        '.', 989,
+        '.', 1002,
         'A', 147,
-        'H', 980,
-        'K', 908,
-        'M', 924,
+        'H', 993,
+        'K', 921,
+        'M', 937,
         'V', 156,
-        'c', 978,
-        'd', 937,
-        'f', 973,
+        'c', 991,
+        'd', 950,
+        'f', 986,
         'h', 152,
-        'k', 922,
+        'k', 935,
         'm', 151,
-        'o', 947,
-        'p', 976,
-        'v', 931,
-        0xb0, 983,
+        'o', 960,
+        'p', 989,
+        'v', 944,
+        0xb0, 996,
         0x3a9, 133,
         0x2126, 133,
         '-', 89,
@@ -2102,7 +2103,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 154,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(125);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 126:
       ACCEPT_TOKEN(sym__number);
@@ -2134,20 +2135,20 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(sym__number);
       ADVANCE_MAP(
         'A', 147,
-        'H', 980,
-        'K', 908,
-        'M', 924,
+        'H', 993,
+        'K', 921,
+        'M', 937,
         'V', 156,
-        'c', 978,
-        'd', 937,
-        'f', 973,
+        'c', 991,
+        'd', 950,
+        'f', 986,
         'h', 152,
-        'k', 922,
+        'k', 935,
         'm', 151,
-        'o', 947,
-        'p', 976,
-        'v', 931,
-        0xb0, 983,
+        'o', 960,
+        'p', 989,
+        'v', 944,
+        0xb0, 996,
         0x3a9, 133,
         0x2126, 133,
         '-', 89,
@@ -2157,28 +2158,28 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 154,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(127);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 128:
       ACCEPT_TOKEN(sym__fraction);
       ADVANCE_MAP(
-        '.', 991,
+        '.', 1004,
         'A', 147,
-        'H', 980,
-        'K', 908,
-        'M', 924,
-        'V', 919,
-        'c', 978,
-        'd', 937,
-        'f', 973,
+        'H', 993,
+        'K', 921,
+        'M', 937,
+        'V', 932,
+        'c', 991,
+        'd', 950,
+        'f', 986,
         'h', 152,
-        'i', 968,
-        'k', 927,
+        'i', 981,
+        'k', 940,
         'm', 150,
-        'o', 947,
-        'p', 976,
-        'v', 931,
-        0xb0, 983,
+        'o', 960,
+        'p', 989,
+        'v', 944,
+        0xb0, 996,
         0x3a9, 133,
         0x2126, 133,
         '-', 89,
@@ -2188,28 +2189,28 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 154,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 129:
       ACCEPT_TOKEN(sym__fraction);
       ADVANCE_MAP(
-        '.', 991,
+        '.', 1004,
         'A', 147,
-        'H', 980,
-        'K', 908,
-        'M', 924,
-        'V', 919,
-        'c', 978,
-        'd', 937,
-        'f', 973,
+        'H', 993,
+        'K', 921,
+        'M', 937,
+        'V', 932,
+        'c', 991,
+        'd', 950,
+        'f', 986,
         'h', 152,
-        'i', 968,
-        'k', 927,
+        'i', 981,
+        'k', 940,
         'm', 150,
-        'o', 947,
-        'p', 976,
-        'v', 931,
-        0xb0, 983,
+        'o', 960,
+        'p', 989,
+        'v', 944,
+        0xb0, 996,
         0x3a9, 133,
         0x2126, 133,
         '-', 89,
@@ -2219,28 +2220,28 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 154,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 130:
       ACCEPT_TOKEN(sym__fraction);
       ADVANCE_MAP(
-        '.', 994,
+        '.', 1007,
         'A', 147,
-        'H', 980,
-        'K', 908,
-        'M', 924,
+        'H', 993,
+        'K', 921,
+        'M', 937,
         'V', 180,
-        'c', 978,
-        'd', 937,
-        'f', 973,
+        'c', 991,
+        'd', 950,
+        'f', 986,
         'h', 152,
-        'i', 968,
-        'k', 929,
+        'i', 981,
+        'k', 942,
         'm', 150,
-        'o', 947,
-        'p', 976,
-        'v', 931,
-        0xb0, 983,
+        'o', 960,
+        'p', 989,
+        'v', 944,
+        0xb0, 996,
         0x3a9, 133,
         0x2126, 133,
         '-', 89,
@@ -2250,27 +2251,27 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 154,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 131:
       ACCEPT_TOKEN(sym__fraction);
       ADVANCE_MAP(
         'A', 147,
-        'H', 980,
-        'K', 908,
-        'M', 924,
-        'V', 919,
-        'c', 978,
-        'd', 937,
-        'f', 973,
+        'H', 993,
+        'K', 921,
+        'M', 937,
+        'V', 932,
+        'c', 991,
+        'd', 950,
+        'f', 986,
         'h', 152,
-        'i', 968,
-        'k', 923,
+        'i', 981,
+        'k', 936,
         'm', 150,
-        'o', 947,
-        'p', 976,
-        'v', 931,
-        0xb0, 983,
+        'o', 960,
+        'p', 989,
+        'v', 944,
+        0xb0, 996,
         0x3a9, 133,
         0x2126, 133,
         '-', 89,
@@ -2279,7 +2280,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'W', 154,
         's', 154,
       );
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 132:
       ACCEPT_TOKEN(sym__tight_quantity);
@@ -2288,153 +2289,153 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-') ADVANCE(89);
       if (lookahead == '/') ADVANCE(36);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 134:
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-') ADVANCE(89);
       if (lookahead == '/') ADVANCE(45);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 135:
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'h') ADVANCE(136);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 136:
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 137:
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(36);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 138:
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(45);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 139:
       ACCEPT_TOKEN(sym__tight_quantity);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
         'A', 136,
-        'i', 657,
+        'i', 665,
         'm', 160,
-        'o', 542,
+        'o', 548,
         's', 142,
         0x3a9, 138,
         0x2126, 134,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 140:
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(805);
+      if (lookahead == 'e') ADVANCE(818);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 141:
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'p') ADVANCE(142);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 142:
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 143:
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(36);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 144:
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(45);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 145:
       ACCEPT_TOKEN(sym__tight_quantity);
@@ -2449,7 +2450,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'h') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 148:
       ACCEPT_TOKEN(sym__tight_quantity);
@@ -2467,9 +2468,9 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 150:
       ACCEPT_TOKEN(sym__tight_quantity);
       ADVANCE_MAP(
-        'i', 966,
+        'i', 979,
         'm', 162,
-        'o', 948,
+        'o', 961,
         0x3a9, 134,
         0x2126, 134,
         '-', 89,
@@ -2477,13 +2478,13 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'A', 154,
         's', 154,
       );
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 151:
       ACCEPT_TOKEN(sym__tight_quantity);
       ADVANCE_MAP(
-        'i', 966,
-        'o', 948,
+        'i', 979,
+        'o', 961,
         0x3a9, 134,
         0x2126, 134,
         '-', 89,
@@ -2491,14 +2492,14 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'A', 154,
         's', 154,
       );
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 152:
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == 'p') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 153:
       ACCEPT_TOKEN(sym__tight_quantity);
@@ -2508,24 +2509,24 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(sym__tight_quantity);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 155:
       ACCEPT_TOKEN(sym__tight_volts);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'A') ADVANCE(136);
       if (lookahead == 'd') ADVANCE(248);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 156:
       ACCEPT_TOKEN(sym__tight_volts);
       if (lookahead == 'A') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 157:
       ACCEPT_TOKEN(sym__tight_volts);
@@ -2534,465 +2535,465 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 158:
       ACCEPT_TOKEN(sym__tight_sets);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 's') ADVANCE(159);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 159:
       ACCEPT_TOKEN(sym__tight_sets);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 160:
       ACCEPT_TOKEN(sym__tight_trade_size);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == '2') ADVANCE(163);
       if (lookahead == 0xb2) ADVANCE(164);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 161:
       ACCEPT_TOKEN(sym__tight_trade_size);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 162:
       ACCEPT_TOKEN(sym__tight_trade_size);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 163:
       ACCEPT_TOKEN(sym__tight_size);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 164:
       ACCEPT_TOKEN(sym__tight_size);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 165:
       ACCEPT_TOKEN(sym__tight_dc);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 166:
       ACCEPT_TOKEN(sym__tight_dc);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 167:
       ACCEPT_TOKEN(sym__gauge);
       if (lookahead == '-') ADVANCE(89);
       if (lookahead == '/') ADVANCE(6);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(167);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 168:
       ACCEPT_TOKEN(sym__gauge);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 169:
       ACCEPT_TOKEN(sym__tight_run);
       if (lookahead == '-') ADVANCE(89);
       if (lookahead == '/') ADVANCE(7);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(169);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 170:
       ACCEPT_TOKEN(sym__tight_run);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 171:
       ACCEPT_TOKEN(sym__tight_run);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 172:
       ACCEPT_TOKEN(sym__tight_run);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 173:
       ACCEPT_TOKEN(sym__run_of);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'k') ADVANCE(419);
-      if (lookahead == 'm') ADVANCE(631);
+      if (lookahead == 'k') ADVANCE(422);
+      if (lookahead == 'm') ADVANCE(639);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 174:
       ACCEPT_TOKEN(sym__run_of);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(997);
+      if (lookahead == '.') ADVANCE(1010);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'k') ADVANCE(419);
-      if (lookahead == 'm') ADVANCE(631);
+      if (lookahead == 'k') ADVANCE(422);
+      if (lookahead == 'm') ADVANCE(639);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 175:
       ACCEPT_TOKEN(sym__run_of);
-      if (lookahead == '.') ADVANCE(992);
-      if (lookahead == 'k') ADVANCE(935);
-      if (lookahead == 'm') ADVANCE(958);
+      if (lookahead == '.') ADVANCE(1005);
+      if (lookahead == 'k') ADVANCE(948);
+      if (lookahead == 'm') ADVANCE(971);
       if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 176:
       ACCEPT_TOKEN(sym__run_of);
-      if (lookahead == 'k') ADVANCE(935);
-      if (lookahead == 'm') ADVANCE(958);
+      if (lookahead == 'k') ADVANCE(948);
+      if (lookahead == 'm') ADVANCE(971);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 177:
       ACCEPT_TOKEN(sym__cable_of);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'm') ADVANCE(249);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 178:
       ACCEPT_TOKEN(sym__cable_of);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(996);
+      if (lookahead == '.') ADVANCE(1009);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'm') ADVANCE(249);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 179:
       ACCEPT_TOKEN(sym__pair);
-      if (lookahead == '.') ADVANCE(994);
+      if (lookahead == '.') ADVANCE(1007);
       if (lookahead == 'V') ADVANCE(182);
-      if (lookahead == 'k') ADVANCE(928);
+      if (lookahead == 'k') ADVANCE(941);
       if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 180:
       ACCEPT_TOKEN(sym__pair);
       if (lookahead == 'A') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 181:
       ACCEPT_TOKEN(sym__pair);
       if (lookahead == 'V') ADVANCE(182);
-      if (lookahead == 'k') ADVANCE(928);
+      if (lookahead == 'k') ADVANCE(941);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 182:
       ACCEPT_TOKEN(sym__pair);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 183:
       ACCEPT_TOKEN(sym__short_pair);
-      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '.') ADVANCE(1004);
       if (lookahead == '2') ADVANCE(128);
-      if (lookahead == 'k') ADVANCE(926);
+      if (lookahead == 'k') ADVANCE(939);
       if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 184:
       ACCEPT_TOKEN(sym__short_pair);
-      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '.') ADVANCE(1004);
       if (lookahead == '2') ADVANCE(130);
-      if (lookahead == 'k') ADVANCE(926);
+      if (lookahead == 'k') ADVANCE(939);
       if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 185:
       ACCEPT_TOKEN(sym__short_pair);
-      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '.') ADVANCE(1004);
       if (lookahead == '4') ADVANCE(128);
-      if (lookahead == 'k') ADVANCE(926);
+      if (lookahead == 'k') ADVANCE(939);
       if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 186:
       ACCEPT_TOKEN(sym__short_pair);
-      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '.') ADVANCE(1004);
       if (lookahead == '4') ADVANCE(130);
-      if (lookahead == 'k') ADVANCE(926);
+      if (lookahead == 'k') ADVANCE(939);
       if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 187:
       ACCEPT_TOKEN(sym__short_pair);
-      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '.') ADVANCE(1004);
       if (lookahead == '6') ADVANCE(128);
-      if (lookahead == 'k') ADVANCE(926);
+      if (lookahead == 'k') ADVANCE(939);
       if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 188:
       ACCEPT_TOKEN(sym__short_pair);
-      if (lookahead == '.') ADVANCE(991);
+      if (lookahead == '.') ADVANCE(1004);
       if (lookahead == '6') ADVANCE(130);
-      if (lookahead == 'k') ADVANCE(926);
+      if (lookahead == 'k') ADVANCE(939);
       if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 189:
       ACCEPT_TOKEN(sym__short_pair);
-      if (lookahead == '.') ADVANCE(991);
-      if (lookahead == 'k') ADVANCE(926);
+      if (lookahead == '.') ADVANCE(1004);
+      if (lookahead == 'k') ADVANCE(939);
       if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 190:
       ACCEPT_TOKEN(sym__short_pair);
-      if (lookahead == '.') ADVANCE(991);
-      if (lookahead == 'k') ADVANCE(926);
+      if (lookahead == '.') ADVANCE(1004);
+      if (lookahead == 'k') ADVANCE(939);
       if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 191:
       ACCEPT_TOKEN(sym__short_pair);
-      if (lookahead == 'k') ADVANCE(926);
+      if (lookahead == 'k') ADVANCE(939);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(191);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 192:
       ACCEPT_TOKEN(sym__tight_short_pair);
       if (lookahead == 'A') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 193:
       ACCEPT_TOKEN(sym__tight_short_pair);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 194:
       ACCEPT_TOKEN(sym__band);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'd') ADVANCE(248);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 195:
       ACCEPT_TOKEN(sym__band);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'V') ADVANCE(194);
-      if (lookahead == 'd') ADVANCE(385);
+      if (lookahead == 'd') ADVANCE(387);
       if (lookahead == 'k') ADVANCE(311);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(195);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 196:
       ACCEPT_TOKEN(sym__band);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(995);
+      if (lookahead == '.') ADVANCE(1008);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'V') ADVANCE(194);
-      if (lookahead == 'd') ADVANCE(385);
+      if (lookahead == 'd') ADVANCE(387);
       if (lookahead == 'k') ADVANCE(311);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(196);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 197:
       ACCEPT_TOKEN(sym__band);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(995);
+      if (lookahead == '.') ADVANCE(1008);
       if (lookahead == '/') ADVANCE(9);
       if (lookahead == 'V') ADVANCE(194);
-      if (lookahead == 'd') ADVANCE(385);
+      if (lookahead == 'd') ADVANCE(387);
       if (lookahead == 'k') ADVANCE(311);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(197);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 198:
       ACCEPT_TOKEN(sym__range);
       if (lookahead == '-') ADVANCE(89);
       if (lookahead == '/') ADVANCE(49);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 199:
       ACCEPT_TOKEN(sym__range);
       if (lookahead == '-') ADVANCE(89);
       if (lookahead == '/') ADVANCE(38);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 200:
       ACCEPT_TOKEN(sym__range);
       ADVANCE_MAP(
-        '.', 993,
+        '.', 1006,
         'A', 203,
-        'H', 981,
-        'K', 912,
-        'M', 930,
+        'H', 994,
+        'K', 925,
+        'M', 943,
         'V', 202,
-        'c', 979,
-        'd', 939,
-        'f', 974,
+        'c', 992,
+        'd', 952,
+        'f', 987,
         'h', 205,
-        'k', 925,
+        'k', 938,
         'm', 204,
-        'o', 949,
-        'p', 977,
-        'v', 932,
-        0xb0, 984,
+        'o', 962,
+        'p', 990,
+        'v', 945,
+        0xb0, 997,
         0x3a9, 199,
         0x2126, 199,
         '-', 89,
@@ -3002,26 +3003,26 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 206,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 201:
       ACCEPT_TOKEN(sym__range);
       ADVANCE_MAP(
         'A', 203,
-        'H', 981,
-        'K', 912,
-        'M', 930,
+        'H', 994,
+        'K', 925,
+        'M', 943,
         'V', 202,
-        'c', 979,
-        'd', 939,
-        'f', 974,
+        'c', 992,
+        'd', 952,
+        'f', 987,
         'h', 205,
-        'k', 925,
+        'k', 938,
         'm', 204,
-        'o', 949,
-        'p', 977,
-        'v', 932,
-        0xb0, 984,
+        'o', 962,
+        'p', 990,
+        'v', 945,
+        0xb0, 997,
         0x3a9, 199,
         0x2126, 199,
         '-', 89,
@@ -3031,27 +3032,27 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 206,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 202:
       ACCEPT_TOKEN(sym__range);
       if (lookahead == 'A') ADVANCE(206);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 203:
       ACCEPT_TOKEN(sym__range);
       if (lookahead == 'h') ADVANCE(206);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 204:
       ACCEPT_TOKEN(sym__range);
       ADVANCE_MAP(
-        'i', 967,
-        'o', 950,
+        'i', 980,
+        'o', 963,
         0x3a9, 198,
         0x2126, 198,
         '-', 89,
@@ -3059,20 +3060,20 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'A', 206,
         's', 206,
       );
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 205:
       ACCEPT_TOKEN(sym__range);
       if (lookahead == 'p') ADVANCE(206);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 206:
       ACCEPT_TOKEN(sym__range);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 207:
       ACCEPT_TOKEN(sym__list);
@@ -3086,337 +3087,337 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(sym__poles);
       if (lookahead == '+') ADVANCE(14);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'h') ADVANCE(232);
       if (lookahead == 'u') ADVANCE(142);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 210:
       ACCEPT_TOKEN(sym__poles);
       if (lookahead == '+') ADVANCE(14);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'u') ADVANCE(142);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 211:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-') ADVANCE(89);
       if (lookahead == '/') ADVANCE(50);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 212:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-') ADVANCE(89);
       if (lookahead == '/') ADVANCE(39);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 213:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'h') ADVANCE(214);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 214:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 215:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(50);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 216:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(39);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 217:
       ACCEPT_TOKEN(sym__unit);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
         'A', 214,
-        'a', 553,
+        'a', 560,
         'c', 323,
-        'e', 432,
-        'i', 659,
+        'e', 435,
+        'i', 667,
         'm', 235,
-        'o', 395,
+        'o', 397,
         's', 224,
         0x3a9, 215,
         0x2126, 211,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 218:
       ACCEPT_TOKEN(sym__unit);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
         'A', 214,
-        'a', 553,
+        'a', 560,
         'c', 323,
-        'e', 432,
-        'i', 659,
+        'e', 435,
+        'i', 667,
         'm', 236,
-        'o', 395,
+        'o', 397,
         's', 224,
         0x3a9, 215,
         0x2126, 211,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 219:
       ACCEPT_TOKEN(sym__unit);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
         'A', 214,
-        'a', 553,
+        'a', 560,
         'c', 323,
-        'e', 432,
-        'i', 659,
-        'o', 395,
+        'e', 435,
+        'i', 667,
+        'o', 397,
         's', 224,
         0x3a9, 215,
         0x2126, 211,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 220:
       ACCEPT_TOKEN(sym__unit);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
         'c', 342,
-        'e', 402,
-        'h', 468,
-        'i', 527,
-        'o', 558,
+        'e', 404,
+        'h', 472,
+        'i', 533,
+        'o', 565,
         'p', 327,
         't', 328,
-        'u', 375,
-        'w', 595,
-        'y', 793,
+        'u', 377,
+        'w', 602,
+        'y', 805,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 221:
       ACCEPT_TOKEN(sym__unit);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
         'c', 342,
-        'e', 403,
-        'h', 468,
-        'i', 527,
-        'o', 558,
+        'e', 405,
+        'h', 472,
+        'i', 533,
+        'o', 565,
         'p', 327,
         't', 328,
-        'u', 375,
-        'w', 595,
-        'y', 793,
+        'u', 377,
+        'w', 602,
+        'y', 805,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 222:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(345);
-      if (lookahead == 'i') ADVANCE(524);
+      if (lookahead == 'e') ADVANCE(346);
+      if (lookahead == 'i') ADVANCE(530);
       if (lookahead == 'p') ADVANCE(224);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 223:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(726);
+      if (lookahead == 'm') ADVANCE(736);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 224:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 225:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(50);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 226:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(39);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 227:
       ACCEPT_TOKEN(sym__unit);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 228:
       ACCEPT_TOKEN(sym__volts);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'A') ADVANCE(214);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 229:
       ACCEPT_TOKEN(sym__volts);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 230:
       ACCEPT_TOKEN(sym__kilovolts);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 231:
       ACCEPT_TOKEN(sym__phases);
@@ -3424,294 +3425,294 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 232:
       ACCEPT_TOKEN(sym__phases);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 233:
       ACCEPT_TOKEN(sym__sets);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 's') ADVANCE(234);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 234:
       ACCEPT_TOKEN(sym__sets);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 235:
       ACCEPT_TOKEN(sym__trade_unit);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == '2') ADVANCE(237);
       if (lookahead == 0xb2) ADVANCE(238);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 236:
       ACCEPT_TOKEN(sym__trade_unit);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 237:
       ACCEPT_TOKEN(sym__area);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 238:
       ACCEPT_TOKEN(sym__area);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 239:
       ACCEPT_TOKEN(sym__square_mm);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 240:
       ACCEPT_TOKEN(sym__square_mm);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 241:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == '2') ADVANCE(170);
       if (lookahead == 0xb2) ADVANCE(172);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 242:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'A') ADVANCE(136);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 243:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'A') ADVANCE(214);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 244:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'V') ADVANCE(242);
       if (lookahead == 'W') ADVANCE(135);
       if (lookahead == 'v') ADVANCE(246);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 245:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'V') ADVANCE(243);
       if (lookahead == 'W') ADVANCE(213);
       if (lookahead == 'v') ADVANCE(247);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 246:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'a') ADVANCE(250);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 247:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'a') ADVANCE(251);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 248:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'c') ADVANCE(165);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 249:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'm') ADVANCE(241);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 250:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'r') ADVANCE(136);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 251:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'r') ADVANCE(214);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 252:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'z') ADVANCE(136);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 253:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'z') ADVANCE(214);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 254:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 255:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(89);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 256:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(998);
+      if (lookahead == '.') ADVANCE(1011);
       if (lookahead == '/') ADVANCE(81);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 257:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(961);
+      if (lookahead == '.') ADVANCE(974);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 0xb7) ADVANCE(956);
+      if (lookahead == 0xb7) ADVANCE(969);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 258:
       ACCEPT_TOKEN(sym_name);
       if (lookahead == '-') ADVANCE(88);
-      if (lookahead == '.') ADVANCE(963);
+      if (lookahead == '.') ADVANCE(976);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 0xb7) ADVANCE(965);
+      if (lookahead == 0xb7) ADVANCE(978);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 259:
       ACCEPT_TOKEN(sym_legs);
@@ -3726,433 +3727,433 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 262:
       ACCEPT_TOKEN(sym_statement);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 263:
       ACCEPT_TOKEN(sym_kind);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 264:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == '0') ADVANCE(270);
       if (('1' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 265:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'd') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 266:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(664);
+      if (lookahead == 'i') ADVANCE(672);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 267:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 's') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 268:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(835);
+      if (lookahead == 's') ADVANCE(849);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 269:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'w') ADVANCE(331);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 270:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 271:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(35);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 272:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(41);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 273:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(27);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 274:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(67);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 275:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-') ADVANCE(62);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 276:
       ACCEPT_TOKEN(sym_key);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 277:
       ACCEPT_TOKEN(sym_flag);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 's') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 278:
       ACCEPT_TOKEN(sym_flag);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 279:
       ACCEPT_TOKEN(sym_flag);
       if (lookahead == '-') ADVANCE(58);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 280:
       ACCEPT_TOKEN(sym_action);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'b') ADVANCE(725);
-      if (lookahead == 'g') ADVANCE(509);
+      if (lookahead == 'b') ADVANCE(735);
+      if (lookahead == 'g') ADVANCE(515);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 281:
       ACCEPT_TOKEN(sym_action);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 282:
       ACCEPT_TOKEN(sym_link);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(615);
+      if (lookahead == 'a') ADVANCE(623);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 283:
       ACCEPT_TOKEN(sym_link);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'c', 537,
-        'f', 568,
-        's', 820,
-        't', 478,
-        'v', 497,
+        'c', 543,
+        'f', 575,
+        's', 833,
+        't', 505,
+        'v', 502,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 284:
       ACCEPT_TOKEN(sym_link);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'c', 611,
-        'f', 568,
-        's', 820,
-        't', 478,
-        'v', 497,
+        'c', 618,
+        'f', 575,
+        's', 833,
+        't', 505,
+        'v', 502,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 285:
       ACCEPT_TOKEN(sym_link);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(873);
+      if (lookahead == 'o') ADVANCE(886);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 286:
       ACCEPT_TOKEN(sym_link);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 287:
       ACCEPT_TOKEN(sym_link);
       if (lookahead == '-') ADVANCE(52);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 288:
       ACCEPT_TOKEN(sym__other);
@@ -4161,46 +4162,46 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '"', 299,
-        '#', 986,
+        '#', 999,
         '%', 227,
-        '-', 918,
-        '/', 913,
+        '-', 931,
+        '/', 926,
         '1', 118,
         '3', 118,
-        '<', 917,
-        '>', 917,
+        '<', 930,
+        '>', 930,
         'A', 213,
         'H', 253,
         'K', 258,
         'M', 245,
         'V', 228,
         'W', 214,
-        '[', 921,
-        'a', 512,
+        '[', 934,
+        'a', 518,
         'b', 313,
         'c', 314,
-        'd', 381,
+        'd', 383,
         'e', 330,
         'f', 317,
-        'g', 452,
+        'g', 457,
         'h', 222,
-        'i', 654,
-        'j', 861,
+        'i', 662,
+        'j', 875,
         'k', 307,
-        'l', 442,
+        'l', 446,
         'm', 217,
-        'n', 443,
-        'o', 515,
-        'p', 360,
-        'r', 891,
+        'n', 447,
+        'o', 521,
+        'p', 361,
+        'r', 904,
         's', 220,
         't', 332,
-        'u', 689,
-        'v', 354,
-        'w', 459,
-        'x', 892,
+        'u', 697,
+        'v', 355,
+        'w', 463,
+        'x', 905,
         'z', 264,
-        0xb0, 985,
+        0xb0, 998,
         0x3a9, 216,
         0x2126, 212,
         0xfeff, 289,
@@ -4208,9 +4209,9 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '4', 119,
         '=', 288,
         ']', 288,
-        '_', 890,
-        'q', 890,
-        'y', 890,
+        '_', 903,
+        'q', 903,
+        'y', 903,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
       if (('B' <= lookahead && lookahead <= 'Z') ||
@@ -4219,58 +4220,58 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 290:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '"', 299,
-        '#', 986,
+        '#', 999,
         '%', 227,
-        '-', 918,
-        '/', 913,
-        '<', 917,
-        '>', 917,
+        '-', 931,
+        '/', 926,
+        '<', 930,
+        '>', 930,
         'A', 213,
         'H', 253,
         'K', 258,
         'M', 245,
         'V', 228,
         'W', 214,
-        '[', 921,
-        'a', 512,
+        '[', 934,
+        'a', 518,
         'b', 313,
         'c', 314,
-        'd', 451,
+        'd', 456,
         'e', 330,
         'f', 317,
-        'g', 452,
+        'g', 457,
         'h', 222,
-        'i', 654,
-        'j', 861,
+        'i', 662,
+        'j', 875,
         'k', 308,
-        'l', 442,
+        'l', 446,
         'm', 218,
-        'n', 443,
-        'o', 515,
-        'p', 360,
-        'r', 891,
+        'n', 447,
+        'o', 521,
+        'p', 361,
+        'r', 904,
         's', 221,
         't', 332,
-        'u', 689,
-        'v', 354,
-        'w', 459,
-        'x', 892,
+        'u', 697,
+        'v', 355,
+        'w', 463,
+        'x', 905,
         'z', 264,
-        0xb0, 985,
+        0xb0, 998,
         0x3a9, 216,
         0x2126, 212,
         0xfeff, 290,
         '=', 288,
         ']', 288,
-        '_', 890,
-        'q', 890,
-        'y', 890,
+        '_', 903,
+        'q', 903,
+        'y', 903,
       );
       if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
@@ -4280,58 +4281,58 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 291:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '"', 299,
-        '#', 986,
+        '#', 999,
         '%', 227,
-        '-', 918,
-        '/', 913,
-        '<', 917,
-        '>', 917,
+        '-', 931,
+        '/', 926,
+        '<', 930,
+        '>', 930,
         'A', 213,
         'H', 253,
         'K', 258,
         'M', 245,
         'V', 228,
         'W', 214,
-        '[', 921,
-        'a', 512,
+        '[', 934,
+        'a', 518,
         'b', 313,
         'c', 314,
-        'd', 451,
+        'd', 456,
         'e', 330,
         'f', 317,
-        'g', 452,
+        'g', 457,
         'h', 222,
-        'i', 660,
-        'j', 861,
+        'i', 668,
+        'j', 875,
         'k', 308,
-        'l', 442,
+        'l', 446,
         'm', 219,
-        'n', 443,
-        'o', 515,
-        'p', 360,
-        'r', 891,
+        'n', 447,
+        'o', 521,
+        'p', 361,
+        'r', 904,
         's', 221,
         't', 332,
-        'u', 689,
-        'v', 354,
-        'w', 459,
-        'x', 892,
+        'u', 697,
+        'v', 355,
+        'w', 463,
+        'x', 905,
         'z', 264,
-        0xb0, 985,
+        0xb0, 998,
         0x3a9, 216,
         0x2126, 212,
         0xfeff, 291,
         '=', 288,
         ']', 288,
-        '_', 890,
-        'q', 890,
-        'y', 890,
+        '_', 903,
+        'q', 903,
+        'y', 903,
       );
       if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
@@ -4341,53 +4342,53 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 292:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '"', 299,
-        '#', 986,
-        '-', 918,
-        '/', 913,
+        '#', 999,
+        '-', 931,
+        '/', 926,
         '1', 118,
         '3', 118,
-        '<', 917,
-        '>', 917,
+        '<', 930,
+        '>', 930,
         'V', 229,
-        '[', 921,
-        'a', 512,
+        '[', 934,
+        'a', 518,
         'b', 313,
         'c', 315,
-        'd', 380,
+        'd', 382,
         'e', 330,
         'f', 318,
-        'g', 452,
-        'h', 458,
-        'i', 654,
-        'j', 861,
+        'g', 457,
+        'h', 462,
+        'i', 662,
+        'j', 875,
         'k', 309,
-        'l', 442,
+        'l', 446,
         'm', 319,
-        'n', 443,
-        'o', 516,
-        'p', 361,
-        'r', 891,
-        's', 388,
+        'n', 447,
+        'o', 522,
+        'p', 362,
+        'r', 904,
+        's', 390,
         't', 332,
-        'u', 689,
-        'v', 700,
-        'w', 459,
-        'x', 892,
+        'u', 697,
+        'v', 708,
+        'w', 463,
+        'x', 905,
         'z', 264,
         0xfeff, 292,
         '2', 119,
         '4', 119,
         '=', 288,
         ']', 288,
-        '_', 890,
-        'q', 890,
-        'y', 890,
+        '_', 903,
+        'q', 903,
+        'y', 903,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
       if (('A' <= lookahead && lookahead <= 'Z') ||
@@ -4396,53 +4397,53 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 293:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '"', 299,
-        '#', 986,
-        '-', 918,
-        '/', 913,
+        '#', 999,
+        '-', 931,
+        '/', 926,
         '1', 118,
         '3', 118,
-        '<', 917,
-        '>', 917,
+        '<', 930,
+        '>', 930,
         'V', 229,
-        '[', 921,
-        'a', 512,
+        '[', 934,
+        'a', 518,
         'b', 313,
         'c', 315,
-        'd', 380,
+        'd', 382,
         'e', 330,
         'f', 318,
-        'g', 452,
-        'h', 458,
-        'i', 660,
-        'j', 861,
+        'g', 457,
+        'h', 462,
+        'i', 668,
+        'j', 875,
         'k', 310,
-        'l', 442,
+        'l', 446,
         'm', 322,
-        'n', 443,
-        'o', 516,
-        'p', 361,
-        'r', 891,
-        's', 389,
+        'n', 447,
+        'o', 522,
+        'p', 362,
+        'r', 904,
+        's', 391,
         't', 332,
-        'u', 689,
-        'v', 700,
-        'w', 459,
-        'x', 892,
+        'u', 697,
+        'v', 708,
+        'w', 463,
+        'x', 905,
         'z', 264,
         0xfeff, 293,
         '2', 119,
         '4', 119,
         '=', 288,
         ']', 288,
-        '_', 890,
-        'q', 890,
-        'y', 890,
+        '_', 903,
+        'q', 903,
+        'y', 903,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
       if (('A' <= lookahead && lookahead <= 'Z') ||
@@ -4451,52 +4452,52 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 294:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '"', 299,
-        '#', 986,
-        '-', 918,
-        '/', 913,
+        '#', 999,
+        '-', 931,
+        '/', 926,
         '1', 118,
         '3', 118,
-        '<', 917,
-        '>', 917,
-        '[', 921,
-        'a', 512,
+        '<', 930,
+        '>', 930,
+        '[', 934,
+        'a', 518,
         'b', 313,
         'c', 315,
-        'd', 380,
+        'd', 382,
         'e', 330,
         'f', 318,
-        'g', 452,
-        'h', 458,
-        'i', 660,
-        'j', 861,
-        'k', 518,
-        'l', 442,
+        'g', 457,
+        'h', 462,
+        'i', 668,
+        'j', 875,
+        'k', 524,
+        'l', 446,
         'm', 322,
-        'n', 443,
-        'o', 516,
-        'p', 361,
-        'r', 891,
-        's', 389,
+        'n', 447,
+        'o', 522,
+        'p', 362,
+        'r', 904,
+        's', 391,
         't', 332,
-        'u', 689,
-        'v', 700,
-        'w', 459,
-        'x', 892,
+        'u', 697,
+        'v', 708,
+        'w', 463,
+        'x', 905,
         'z', 264,
         0xfeff, 294,
         '2', 119,
         '4', 119,
         '=', 288,
         ']', 288,
-        '_', 890,
-        'q', 890,
-        'y', 890,
+        '_', 903,
+        'q', 903,
+        'y', 903,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
       if (('A' <= lookahead && lookahead <= 'Z') ||
@@ -4505,48 +4506,48 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 295:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '"', 299,
-        '#', 986,
-        '-', 918,
-        '/', 913,
-        '<', 917,
-        '>', 917,
-        '[', 921,
-        'a', 512,
+        '#', 999,
+        '-', 931,
+        '/', 926,
+        '<', 930,
+        '>', 930,
+        '[', 934,
+        'a', 518,
         'b', 313,
         'c', 315,
-        'd', 440,
+        'd', 444,
         'e', 330,
         'f', 318,
-        'g', 452,
-        'h', 458,
-        'i', 660,
-        'j', 861,
-        'k', 383,
-        'l', 442,
+        'g', 457,
+        'h', 462,
+        'i', 668,
+        'j', 875,
+        'k', 385,
+        'l', 446,
         'm', 320,
-        'n', 443,
-        'o', 516,
-        'p', 361,
-        'r', 891,
-        's', 389,
+        'n', 447,
+        'o', 522,
+        'p', 362,
+        'r', 904,
+        's', 391,
         't', 332,
-        'u', 689,
-        'v', 700,
-        'w', 459,
-        'x', 892,
+        'u', 697,
+        'v', 708,
+        'w', 463,
+        'x', 905,
         'z', 264,
         0xfeff, 295,
         '=', 288,
         ']', 288,
-        '_', 890,
-        'q', 890,
-        'y', 890,
+        '_', 903,
+        'q', 903,
+        'y', 903,
       );
       if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
@@ -4556,48 +4557,48 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 296:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '"', 299,
-        '#', 986,
-        '-', 918,
-        '/', 913,
-        '<', 917,
-        '>', 917,
-        '[', 921,
-        'a', 512,
+        '#', 999,
+        '-', 931,
+        '/', 926,
+        '<', 930,
+        '>', 930,
+        '[', 934,
+        'a', 518,
         'b', 313,
         'c', 315,
-        'd', 440,
+        'd', 444,
         'e', 330,
         'f', 318,
-        'g', 452,
-        'h', 458,
-        'i', 660,
-        'j', 861,
-        'k', 518,
-        'l', 442,
+        'g', 457,
+        'h', 462,
+        'i', 668,
+        'j', 875,
+        'k', 524,
+        'l', 446,
         'm', 322,
-        'n', 443,
-        'o', 516,
-        'p', 361,
-        'r', 891,
-        's', 389,
+        'n', 447,
+        'o', 522,
+        'p', 362,
+        'r', 904,
+        's', 391,
         't', 332,
-        'u', 689,
-        'v', 700,
-        'w', 459,
-        'x', 892,
+        'u', 697,
+        'v', 708,
+        'w', 463,
+        'x', 905,
         'z', 264,
         0xfeff, 296,
         '=', 288,
         ']', 288,
-        '_', 890,
-        'q', 890,
-        'y', 890,
+        '_', 903,
+        'q', 903,
+        'y', 903,
       );
       if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
@@ -4607,48 +4608,48 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 297:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '"', 299,
-        '#', 986,
-        '-', 918,
-        '/', 913,
-        '<', 917,
-        '>', 917,
-        '[', 921,
-        'a', 512,
+        '#', 999,
+        '-', 931,
+        '/', 926,
+        '<', 930,
+        '>', 930,
+        '[', 934,
+        'a', 518,
         'b', 313,
         'c', 315,
-        'd', 440,
+        'd', 444,
         'e', 330,
         'f', 318,
-        'g', 452,
-        'h', 458,
-        'i', 660,
-        'j', 861,
-        'k', 518,
-        'l', 442,
+        'g', 457,
+        'h', 462,
+        'i', 668,
+        'j', 875,
+        'k', 524,
+        'l', 446,
         'm', 321,
-        'n', 443,
-        'o', 516,
-        'p', 361,
-        'r', 891,
-        's', 389,
+        'n', 447,
+        'o', 522,
+        'p', 362,
+        'r', 904,
+        's', 391,
         't', 332,
-        'u', 689,
-        'v', 700,
-        'w', 459,
-        'x', 892,
+        'u', 697,
+        'v', 708,
+        'w', 463,
+        'x', 905,
         'z', 264,
         0xfeff, 297,
         '=', 288,
         ']', 288,
-        '_', 890,
-        'q', 890,
-        'y', 890,
+        '_', 903,
+        'q', 903,
+        'y', 903,
       );
       if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
@@ -4658,48 +4659,48 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 298:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '"', 299,
-        '#', 986,
-        '-', 918,
-        '/', 913,
-        '<', 917,
-        '>', 917,
-        '[', 921,
-        'a', 512,
+        '#', 999,
+        '-', 931,
+        '/', 926,
+        '<', 930,
+        '>', 930,
+        '[', 934,
+        'a', 518,
         'b', 313,
         'c', 315,
-        'd', 440,
+        'd', 444,
         'e', 330,
         'f', 318,
-        'g', 452,
-        'h', 458,
-        'i', 660,
-        'j', 861,
+        'g', 457,
+        'h', 462,
+        'i', 668,
+        'j', 875,
         'k', 312,
-        'l', 442,
+        'l', 446,
         'm', 322,
-        'n', 443,
-        'o', 516,
-        'p', 361,
-        'r', 891,
-        's', 389,
+        'n', 447,
+        'o', 522,
+        'p', 362,
+        'r', 904,
+        's', 391,
         't', 332,
-        'u', 689,
-        'v', 700,
-        'w', 459,
-        'x', 892,
+        'u', 697,
+        'v', 708,
+        'w', 463,
+        'x', 905,
         'z', 264,
         0xfeff, 298,
         '=', 288,
         ']', 288,
-        '_', 890,
-        'q', 890,
-        'y', 890,
+        '_', 903,
+        'q', 903,
+        'y', 903,
       );
       if (('1' <= lookahead && lookahead <= '4')) ADVANCE(119);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(120);
@@ -4709,7 +4710,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 299:
       ACCEPT_TOKEN(sym__other);
@@ -4722,10690 +4723,10916 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(89);
       if (lookahead == '/') ADVANCE(17);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 301:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(89);
       if (lookahead == '/') ADVANCE(19);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 302:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(89);
       if (lookahead == '/') ADVANCE(20);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 303:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == '2') ADVANCE(237);
       if (lookahead == 0xb2) ADVANCE(238);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 304:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == '2') ADVANCE(171);
       if (lookahead == 0xb2) ADVANCE(172);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 305:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == '2') ADVANCE(239);
       if (lookahead == 0xb2) ADVANCE(240);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 306:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
         'A', 136,
         'V', 155,
         'W', 135,
-        'c', 648,
+        'c', 656,
         'm', 142,
         'v', 334,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 307:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
         'A', 214,
         'V', 228,
         'W', 213,
-        'c', 646,
+        'c', 654,
         'f', 341,
-        'i', 833,
+        'i', 846,
         'm', 224,
-        'v', 355,
+        'v', 356,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 308:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
         'A', 214,
         'V', 228,
         'W', 213,
         'f', 341,
-        'i', 833,
+        'i', 846,
         'm', 224,
-        'v', 355,
+        'v', 356,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 309:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'V') ADVANCE(229);
-      if (lookahead == 'c') ADVANCE(646);
+      if (lookahead == 'c') ADVANCE(654);
       if (lookahead == 'f') ADVANCE(341);
-      if (lookahead == 'i') ADVANCE(833);
+      if (lookahead == 'i') ADVANCE(846);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 310:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'V') ADVANCE(229);
       if (lookahead == 'f') ADVANCE(341);
-      if (lookahead == 'i') ADVANCE(833);
+      if (lookahead == 'i') ADVANCE(846);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 311:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'V') ADVANCE(194);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 312:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'V') ADVANCE(230);
       if (lookahead == 'f') ADVANCE(341);
-      if (lookahead == 'i') ADVANCE(833);
+      if (lookahead == 'i') ADVANCE(846);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 313:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(788);
-      if (lookahead == 'u') ADVANCE(768);
+      if (lookahead == 'a') ADVANCE(800);
+      if (lookahead == 'u') ADVANCE(779);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 314:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'a', 732,
+        'a', 742,
         'h', 339,
         'l', 338,
-        'o', 431,
-        'r', 559,
-        'u', 746,
-        'y', 418,
+        'o', 434,
+        'r', 566,
+        'u', 756,
+        'y', 421,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 315:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'a', 732,
+        'a', 742,
         'h', 339,
         'l', 338,
-        'o', 431,
-        'r', 559,
-        'u', 746,
+        'o', 434,
+        'r', 566,
+        'u', 756,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 316:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'a') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 317:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'a', 411,
-        'e', 455,
-        'i', 759,
+        'a', 414,
+        'e', 460,
+        'i', 769,
         'l', 324,
         'r', 335,
         't', 224,
-        'u', 608,
+        'u', 615,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 318:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'a', 411,
-        'e', 455,
-        'i', 759,
+        'a', 414,
+        'e', 460,
+        'i', 769,
         'l', 324,
         'r', 335,
-        'u', 608,
+        'u', 615,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 319:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'a', 553,
+        'a', 560,
         'c', 323,
-        'e', 432,
+        'e', 435,
         'm', 235,
-        'o', 396,
+        'o', 398,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 320:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'a', 553,
+        'a', 560,
         'c', 323,
-        'e', 432,
+        'e', 435,
         'm', 303,
-        'o', 396,
+        'o', 398,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 321:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'a', 553,
+        'a', 560,
         'c', 323,
-        'e', 432,
+        'e', 435,
         'm', 305,
-        'o', 396,
+        'o', 398,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 322:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(553);
+      if (lookahead == 'a') ADVANCE(560);
       if (lookahead == 'c') ADVANCE(323);
-      if (lookahead == 'e') ADVANCE(432);
-      if (lookahead == 'o') ADVANCE(396);
+      if (lookahead == 'e') ADVANCE(435);
+      if (lookahead == 'o') ADVANCE(398);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 323:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'a') ADVANCE(270);
       if (lookahead == 'c') ADVANCE(263);
-      if (lookahead == 'o') ADVANCE(867);
+      if (lookahead == 'o') ADVANCE(881);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 324:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'a') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 325:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(874);
-      if (lookahead == 'i') ADVANCE(870);
-      if (lookahead == 'o') ADVANCE(730);
+      if (lookahead == 'a') ADVANCE(887);
+      if (lookahead == 'i') ADVANCE(883);
+      if (lookahead == 'o') ADVANCE(740);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 326:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(596);
+      if (lookahead == 'a') ADVANCE(603);
       if (lookahead == 'r') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 327:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(408);
+      if (lookahead == 'a') ADVANCE(410);
       if (lookahead == 'd') ADVANCE(263);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 328:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(532);
-      if (lookahead == 'e') ADVANCE(728);
+      if (lookahead == 'a') ADVANCE(538);
+      if (lookahead == 'e') ADVANCE(738);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 329:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(879);
+      if (lookahead == 'a') ADVANCE(892);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 330:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'a', 760,
-        'f', 514,
-        'l', 456,
-        'm', 467,
+        'a', 770,
+        'f', 520,
+        'l', 450,
+        'm', 471,
         'v', 278,
-        'x', 583,
+        'x', 590,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 331:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(880);
+      if (lookahead == 'a') ADVANCE(893);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 332:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'a', 729,
-        'e', 641,
-        'h', 754,
-        'i', 470,
-        'o', 531,
-        'r', 344,
-        'y', 731,
+        'a', 739,
+        'e', 649,
+        'h', 764,
+        'i', 474,
+        'o', 537,
+        'r', 345,
+        'y', 741,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 333:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(434);
+      if (lookahead == 'a') ADVANCE(437);
       if (lookahead == 'g') ADVANCE(282);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 334:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(745);
+      if (lookahead == 'a') ADVANCE(755);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 335:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(643);
-      if (lookahead == 'e') ADVANCE(740);
+      if (lookahead == 'a') ADVANCE(651);
+      if (lookahead == 'e') ADVANCE(750);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 336:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(425);
-      if (lookahead == 'c') ADVANCE(374);
-      if (lookahead == 's') ADVANCE(785);
+      if (lookahead == 'a') ADVANCE(428);
+      if (lookahead == 'c') ADVANCE(376);
+      if (lookahead == 's') ADVANCE(797);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 337:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(881);
+      if (lookahead == 'a') ADVANCE(894);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 338:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(561);
-      if (lookahead == 'i') ADVANCE(463);
-      if (lookahead == 'o') ADVANCE(795);
+      if (lookahead == 'a') ADVANCE(568);
+      if (lookahead == 'i') ADVANCE(467);
+      if (lookahead == 'o') ADVANCE(807);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 339:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(757);
+      if (lookahead == 'a') ADVANCE(767);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 340:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(412);
-      if (lookahead == 's') ADVANCE(575);
+      if (lookahead == 'a') ADVANCE(415);
+      if (lookahead == 's') ADVANCE(582);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 341:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(412);
+      if (lookahead == 'a') ADVANCE(415);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 342:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(619);
-      if (lookahead == 'e') ADVANCE(692);
+      if (lookahead == 'a') ADVANCE(627);
+      if (lookahead == 'e') ADVANCE(699);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 343:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(600);
+      if (lookahead == 'a') ADVANCE(607);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 344:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(665);
+      if (lookahead == 'a') ADVANCE(427);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 345:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(821);
+      if (lookahead == 'a') ADVANCE(673);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 346:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(591);
+      if (lookahead == 'a') ADVANCE(834);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 347:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(747);
+      if (lookahead == 'a') ADVANCE(598);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 348:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(599);
+      if (lookahead == 'a') ADVANCE(757);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 349:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(674);
+      if (lookahead == 'a') ADVANCE(606);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 350:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(762);
+      if (lookahead == 'a') ADVANCE(682);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 351:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(668);
+      if (lookahead == 'a') ADVANCE(773);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 352:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(756);
+      if (lookahead == 'a') ADVANCE(676);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 353:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(753);
+      if (lookahead == 'a') ADVANCE(766);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 354:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(750);
-      if (lookahead == 'o') ADVANCE(617);
+      if (lookahead == 'a') ADVANCE(763);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 355:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(750);
+      if (lookahead == 'a') ADVANCE(760);
+      if (lookahead == 'o') ADVANCE(625);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 356:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(807);
+      if (lookahead == 'a') ADVANCE(760);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 357:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(812);
+      if (lookahead == 'a') ADVANCE(820);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 358:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'a') ADVANCE(825);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 359:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(417);
+      if (lookahead == 'a') ADVANCE(838);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 360:
       ACCEPT_TOKEN(sym__other);
-      ADVANCE_MAP(
-        '-', 87,
-        '.', 999,
-        '/', 89,
-        'a', 676,
-        'e', 326,
-        'f', 270,
-        'i', 390,
-        'r', 697,
-        'u', 223,
-      );
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(420);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 361:
       ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'a', 676,
+        'a', 684,
         'e', 326,
         'f', 270,
-        'i', 390,
-        'r', 697,
-        'u', 640,
+        'i', 392,
+        'r', 705,
+        'u', 223,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 362:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(530);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 363:
-      ACCEPT_TOKEN(sym__other);
       ADVANCE_MAP(
         '-', 87,
-        '.', 999,
+        '.', 1012,
         '/', 89,
-        'a', 405,
-        'c', 477,
-        'g', 510,
-        'l', 708,
-        's', 485,
-        'v', 557,
+        'a', 684,
+        'e', 326,
+        'f', 270,
+        'i', 392,
+        'r', 705,
+        'u', 648,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 363:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(536);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 364:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(842);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 1012,
+        '/', 89,
+        'a', 409,
+        'c', 481,
+        'g', 516,
+        'l', 716,
+        's', 490,
+        'v', 564,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 365:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(810);
+      if (lookahead == 'a') ADVANCE(856);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 366:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(680);
+      if (lookahead == 'a') ADVANCE(823);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 367:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(688);
+      if (lookahead == 'a') ADVANCE(809);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 368:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(682);
+      if (lookahead == 'a') ADVANCE(688);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 369:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(677);
+      if (lookahead == 'a') ADVANCE(696);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 370:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(416);
+      if (lookahead == 'a') ADVANCE(690);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 371:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(769);
+      if (lookahead == 'a') ADVANCE(685);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 372:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(625);
+      if (lookahead == 'a') ADVANCE(419);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 373:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(836);
+      if (lookahead == 'a') ADVANCE(780);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 374:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'a') ADVANCE(844);
+      if (lookahead == 'a') ADVANCE(633);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 375:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'b') ADVANCE(519);
-      if (lookahead == 's') ADVANCE(822);
+      if (lookahead == 'a') ADVANCE(850);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 376:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'b') ADVANCE(556);
-      if (lookahead == 'o') ADVANCE(664);
+      if (lookahead == 'a') ADVANCE(858);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 377:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'b') ADVANCE(884);
+      if (lookahead == 'b') ADVANCE(525);
+      if (lookahead == 's') ADVANCE(835);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 378:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'b') ADVANCE(623);
+      if (lookahead == 'b') ADVANCE(563);
+      if (lookahead == 'o') ADVANCE(672);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 379:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'b') ADVANCE(491);
+      if (lookahead == 'b') ADVANCE(897);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 380:
       ACCEPT_TOKEN(sym__other);
-      ADVANCE_MAP(
-        '-', 87,
-        '.', 999,
-        '/', 89,
-        'c', 232,
-        'e', 610,
-        'i', 727,
-        'o', 846,
-        'r', 325,
-        'u', 806,
-      );
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'b') ADVANCE(631);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 381:
       ACCEPT_TOKEN(sym__other);
-      ADVANCE_MAP(
-        '-', 87,
-        '.', 999,
-        '/', 89,
-        'c', 232,
-        'e', 525,
-        'i', 727,
-        'o', 846,
-        'r', 325,
-        'u', 806,
-      );
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'b') ADVANCE(496);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 382:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(278);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 1012,
+        '/', 89,
+        'c', 232,
+        'e', 617,
+        'i', 737,
+        'o', 860,
+        'r', 325,
+        'u', 819,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 383:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(646);
-      if (lookahead == 'f') ADVANCE(341);
-      if (lookahead == 'i') ADVANCE(833);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 1012,
+        '/', 89,
+        'c', 232,
+        'e', 531,
+        'i', 737,
+        'o', 860,
+        'r', 325,
+        'u', 819,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 384:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(166);
-      if (lookahead == 'e') ADVANCE(522);
+      if (lookahead == 'c') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 385:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(166);
+      if (lookahead == 'c') ADVANCE(654);
+      if (lookahead == 'f') ADVANCE(341);
+      if (lookahead == 'i') ADVANCE(846);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 386:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(879);
+      if (lookahead == 'c') ADVANCE(166);
+      if (lookahead == 'e') ADVANCE(528);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 387:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(536);
+      if (lookahead == 'c') ADVANCE(166);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 388:
       ACCEPT_TOKEN(sym__other);
-      ADVANCE_MAP(
-        '-', 87,
-        '.', 999,
-        '/', 89,
-        'c', 342,
-        'e', 402,
-        'h', 468,
-        'i', 527,
-        'o', 558,
-        'p', 327,
-        't', 328,
-        'u', 375,
-        'w', 595,
-        'y', 793,
-      );
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(892);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 389:
       ACCEPT_TOKEN(sym__other);
-      ADVANCE_MAP(
-        '-', 87,
-        '.', 999,
-        '/', 89,
-        'c', 342,
-        'e', 403,
-        'h', 468,
-        'i', 527,
-        'o', 558,
-        'p', 327,
-        't', 328,
-        'u', 375,
-        'w', 595,
-        'y', 793,
-      );
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(542);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 390:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(598);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 1012,
+        '/', 89,
+        'c', 342,
+        'e', 404,
+        'h', 472,
+        'i', 533,
+        'o', 565,
+        'p', 327,
+        't', 328,
+        'u', 377,
+        'w', 602,
+        'y', 805,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 391:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(548);
-      if (lookahead == 'p') ADVANCE(454);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 1012,
+        '/', 89,
+        'c', 342,
+        'e', 405,
+        'h', 472,
+        'i', 533,
+        'o', 565,
+        'p', 327,
+        't', 328,
+        'u', 377,
+        'w', 602,
+        'y', 805,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 392:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(548);
+      if (lookahead == 'c') ADVANCE(605);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 393:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(597);
+      if (lookahead == 'c') ADVANCE(555);
+      if (lookahead == 'p') ADVANCE(459);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 394:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(538);
+      if (lookahead == 'c') ADVANCE(555);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 395:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(728);
-      if (lookahead == 'h') ADVANCE(638);
-      if (lookahead == 't') ADVANCE(709);
+      if (lookahead == 'c') ADVANCE(604);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 396:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(728);
-      if (lookahead == 't') ADVANCE(709);
+      if (lookahead == 'c') ADVANCE(544);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 397:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(878);
+      if (lookahead == 'c') ADVANCE(738);
+      if (lookahead == 'h') ADVANCE(646);
+      if (lookahead == 't') ADVANCE(717);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 398:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(545);
+      if (lookahead == 'c') ADVANCE(738);
+      if (lookahead == 't') ADVANCE(717);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 399:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(539);
+      if (lookahead == 'c') ADVANCE(891);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 400:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(348);
+      if (lookahead == 'c') ADVANCE(552);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 401:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(445);
+      if (lookahead == 'c') ADVANCE(545);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 402:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(841);
-      if (lookahead == 'r') ADVANCE(580);
-      if (lookahead == 't') ADVANCE(233);
+      if (lookahead == 'c') ADVANCE(349);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 403:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(841);
-      if (lookahead == 'r') ADVANCE(580);
+      if (lookahead == 'c') ADVANCE(449);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 404:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(460);
-      if (lookahead == 'n') ADVANCE(530);
-      if (lookahead == 't') ADVANCE(474);
+      if (lookahead == 'c') ADVANCE(855);
+      if (lookahead == 'r') ADVANCE(587);
+      if (lookahead == 't') ADVANCE(233);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 405:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(826);
+      if (lookahead == 'c') ADVANCE(855);
+      if (lookahead == 'r') ADVANCE(587);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 406:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(476);
-      if (lookahead == 'j') ADVANCE(505);
+      if (lookahead == 'c') ADVANCE(464);
+      if (lookahead == 'n') ADVANCE(536);
+      if (lookahead == 't') ADVANCE(478);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 407:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(804);
+      if (lookahead == 'c') ADVANCE(847);
+      if (lookahead == 'v') ADVANCE(375);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 408:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(449);
-      if (lookahead == 'r') ADVANCE(441);
+      if (lookahead == 'c') ADVANCE(480);
+      if (lookahead == 'j') ADVANCE(511);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 409:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(803);
+      if (lookahead == 'c') ADVANCE(839);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 410:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(465);
+      if (lookahead == 'c') ADVANCE(454);
+      if (lookahead == 'r') ADVANCE(445);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 411:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(832);
-      if (lookahead == 'n') ADVANCE(278);
-      if (lookahead == 'u') ADVANCE(620);
+      if (lookahead == 'c') ADVANCE(817);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 412:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(832);
+      if (lookahead == 'c') ADVANCE(816);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 413:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(712);
+      if (lookahead == 'c') ADVANCE(469);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 414:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(622);
+      if (lookahead == 'c') ADVANCE(845);
+      if (lookahead == 'n') ADVANCE(278);
+      if (lookahead == 'u') ADVANCE(628);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 415:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(357);
+      if (lookahead == 'c') ADVANCE(845);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 416:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(621);
+      if (lookahead == 'c') ADVANCE(721);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 417:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(587);
+      if (lookahead == 'c') ADVANCE(630);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 418:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(624);
+      if (lookahead == 'c') ADVANCE(358);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 419:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(649);
+      if (lookahead == 'c') ADVANCE(629);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 420:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(843);
+      if (lookahead == 'c') ADVANCE(594);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 421:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'c') ADVANCE(844);
+      if (lookahead == 'c') ADVANCE(632);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 422:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(278);
+      if (lookahead == 'c') ADVANCE(657);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 423:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(281);
+      if (lookahead == 'c') ADVANCE(857);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 424:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(270);
+      if (lookahead == 'c') ADVANCE(858);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 425:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(263);
+      if (lookahead == 'd') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 426:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(274);
+      if (lookahead == 'd') ADVANCE(281);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 427:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(377);
+      if (lookahead == 'd') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 428:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(447);
+      if (lookahead == 'd') ADVANCE(263);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 429:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(275);
+      if (lookahead == 'd') ADVANCE(274);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 430:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(899);
+      if (lookahead == 'd') ADVANCE(379);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 431:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(457);
-      if (lookahead == 'n') ADVANCE(686);
-      if (lookahead == 'o') ADVANCE(612);
-      if (lookahead == 'u') ADVANCE(678);
+      if (lookahead == 'd') ADVANCE(452);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 432:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(562);
-      if (lookahead == 't') ADVANCE(480);
+      if (lookahead == 'd') ADVANCE(275);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 433:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(724);
+      if (lookahead == 'd') ADVANCE(912);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 434:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(584);
+      if (lookahead == 'd') ADVANCE(461);
+      if (lookahead == 'n') ADVANCE(694);
+      if (lookahead == 'o') ADVANCE(619);
+      if (lookahead == 'u') ADVANCE(686);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 435:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(906);
+      if (lookahead == 'd') ADVANCE(569);
+      if (lookahead == 't') ADVANCE(484);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 436:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(902);
+      if (lookahead == 'd') ADVANCE(734);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 437:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(704);
+      if (lookahead == 'd') ADVANCE(591);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 438:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(614);
+      if (lookahead == 'd') ADVANCE(919);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 439:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'd') ADVANCE(490);
+      if (lookahead == 'd') ADVANCE(449);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 440:
       ACCEPT_TOKEN(sym__other);
-      ADVANCE_MAP(
-        '-', 87,
-        '.', 999,
-        '/', 89,
-        'e', 610,
-        'i', 727,
-        'o', 846,
-        'r', 325,
-        'u', 806,
-      );
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(915);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 441:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(278);
+      if (lookahead == 'd') ADVANCE(712);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 442:
       ACCEPT_TOKEN(sym__other);
-      ADVANCE_MAP(
-        '-', 87,
-        '.', 999,
-        '/', 89,
-        'e', 333,
-        'i', 526,
-        'o', 336,
-        'r', 324,
-        'u', 523,
-      );
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'd') ADVANCE(621);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 443:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(855);
-      if (lookahead == 'i') ADVANCE(733);
-      if (lookahead == 'o') ADVANCE(755);
-      if (lookahead == 'u') ADVANCE(635);
+      if (lookahead == 'd') ADVANCE(495);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 444:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(281);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 1012,
+        '/', 89,
+        'e', 617,
+        'i', 737,
+        'o', 860,
+        'r', 325,
+        'u', 819,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 445:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(270);
+      if (lookahead == 'e') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 446:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(263);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 1012,
+        '/', 89,
+        'e', 333,
+        'i', 532,
+        'o', 336,
+        'r', 324,
+        'u', 529,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 447:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(262);
+      if (lookahead == 'e') ADVANCE(869);
+      if (lookahead == 'i') ADVANCE(743);
+      if (lookahead == 'o') ADVANCE(765);
+      if (lookahead == 'u') ADVANCE(643);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 448:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(265);
+      if (lookahead == 'e') ADVANCE(281);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 449:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(277);
+      if (lookahead == 'e') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 450:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(340);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 451:
-      ACCEPT_TOKEN(sym__other);
-      ADVANCE_MAP(
-        '-', 87,
-        '.', 999,
-        '/', 89,
-        'e', 525,
-        'i', 727,
-        'o', 846,
-        'r', 325,
-        'u', 806,
-      );
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 452:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(691);
-      if (lookahead == 'f') ADVANCE(391);
-      if (lookahead == 'r') ADVANCE(551);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 453:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(286);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 454:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(279);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 455:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(439);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 456:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(868);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 457:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(895);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 458:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(345);
-      if (lookahead == 'i') ADVANCE(524);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 459:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(606);
-      if (lookahead == 'i') ADVANCE(811);
-      if (lookahead == 'y') ADVANCE(447);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 460:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(877);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 461:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(897);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 462:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(678);
-      if (lookahead == 't') ADVANCE(594);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 463:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(678);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 464:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(780);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 465:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(273);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 466:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(655);
-      if (lookahead == 't') ADVANCE(588);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 467:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(772);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 468:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(423);
-      if (lookahead == 'o') ADVANCE(875);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 469:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(758);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 470:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(422);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 471:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(900);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 472:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(653);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 473:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(775);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 474:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(424);
-      if (lookahead == 'i') ADVANCE(696);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 475:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(424);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 476:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(791);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 477:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(735);
-      if (lookahead == 'h') ADVANCE(371);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 478:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(763);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 479:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(781);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 480:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(747);
-      if (lookahead == 'h') ADVANCE(705);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 481:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(747);
-      if (lookahead == 'o') ADVANCE(776);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 482:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(747);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 483:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(630);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 484:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(602);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 485:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(767);
-      if (lookahead == 'i') ADVANCE(796);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 486:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(860);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 487:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(751);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 488:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(784);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 489:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(744);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 490:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(748);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 491:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(749);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 492:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(743);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 493:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(818);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 494:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(774);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 495:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(840);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 496:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(498);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 497:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(778);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 498:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(435);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 499:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(679);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 500:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(673);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 501:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(742);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 502:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(639);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 503:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(436);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 504:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(715);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 505:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'e') ADVANCE(407);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 451:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 452:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(262);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 453:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(265);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 454:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(277);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 455:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(340);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 456:
+      ACCEPT_TOKEN(sym__other);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 1012,
+        '/', 89,
+        'e', 531,
+        'i', 737,
+        'o', 860,
+        'r', 325,
+        'u', 819,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 457:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(700);
+      if (lookahead == 'f') ADVANCE(393);
+      if (lookahead == 'r') ADVANCE(558);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 458:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(286);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 459:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(279);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 460:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(443);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 461:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(908);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 462:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(346);
+      if (lookahead == 'i') ADVANCE(530);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 463:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(613);
+      if (lookahead == 'i') ADVANCE(824);
+      if (lookahead == 'y') ADVANCE(452);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 464:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(890);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 465:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(910);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 466:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(686);
+      if (lookahead == 't') ADVANCE(601);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 467:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(686);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 468:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(792);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 469:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(273);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 470:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(663);
+      if (lookahead == 't') ADVANCE(595);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 471:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(784);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 472:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(426);
+      if (lookahead == 'o') ADVANCE(888);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 473:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(772);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 474:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(425);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 475:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(913);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 476:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(661);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 477:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(768);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 478:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(427);
+      if (lookahead == 'i') ADVANCE(704);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 479:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(427);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 480:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(803);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 481:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(745);
+      if (lookahead == 'h') ADVANCE(373);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 482:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(787);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 483:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(793);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 484:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(757);
+      if (lookahead == 'h') ADVANCE(713);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 485:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(757);
+      if (lookahead == 'o') ADVANCE(788);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 486:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(757);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 487:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(638);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 488:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(609);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 489:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(791);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 490:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(778);
+      if (lookahead == 'i') ADVANCE(808);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 491:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(874);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 492:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(761);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 493:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(796);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 494:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(754);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 495:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(758);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 496:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(759);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 497:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(753);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 498:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(786);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 499:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(831);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 500:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(854);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 501:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(503);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 502:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(790);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 503:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(438);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 504:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(687);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 505:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(775);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 506:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(675);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 507:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'e') ADVANCE(681);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 507:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(752);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 508:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(409);
+      if (lookahead == 'e') ADVANCE(647);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 509:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(347);
+      if (lookahead == 'e') ADVANCE(440);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 510:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(694);
+      if (lookahead == 'e') ADVANCE(724);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 511:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'e') ADVANCE(421);
+      if (lookahead == 'e') ADVANCE(411);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 512:
       ACCEPT_TOKEN(sym__other);
-      ADVANCE_MAP(
-        '-', 87,
-        '.', 999,
-        '/', 89,
-        'f', 392,
-        'l', 601,
-        'm', 376,
-        's', 786,
-        't', 287,
-        'u', 808,
-      );
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(683);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 513:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'f') ADVANCE(281);
+      if (lookahead == 'e') ADVANCE(689);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 514:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'f') ADVANCE(270);
+      if (lookahead == 'e') ADVANCE(412);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 515:
       ACCEPT_TOKEN(sym__other);
-      ADVANCE_MAP(
-        '-', 87,
-        '.', 999,
-        '/', 89,
-        'f', 513,
-        'h', 636,
-        'n', 281,
-        'p', 466,
-        'u', 816,
-      );
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'e') ADVANCE(348);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 516:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'f') ADVANCE(513);
-      if (lookahead == 'n') ADVANCE(281);
-      if (lookahead == 'p') ADVANCE(466);
-      if (lookahead == 'u') ADVANCE(816);
+      if (lookahead == 'e') ADVANCE(702);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 517:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'f') ADVANCE(481);
-      if (lookahead == 'i') ADVANCE(462);
+      if (lookahead == 'e') ADVANCE(424);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 518:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'f') ADVANCE(341);
-      if (lookahead == 'i') ADVANCE(833);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 1012,
+        '/', 89,
+        'f', 394,
+        'l', 608,
+        'm', 378,
+        's', 798,
+        't', 287,
+        'u', 821,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 519:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'f') ADVANCE(496);
-      if (lookahead == 't') ADVANCE(770);
+      if (lookahead == 'f') ADVANCE(281);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 520:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(278);
+      if (lookahead == 'f') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 521:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(270);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 1012,
+        '/', 89,
+        'f', 519,
+        'h', 644,
+        'n', 281,
+        'p', 470,
+        'u', 829,
+        'v', 473,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 522:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(887);
+      ADVANCE_MAP(
+        '-', 87,
+        '.', 1012,
+        '/', 89,
+        'f', 519,
+        'n', 281,
+        'p', 470,
+        'u', 829,
+        'v', 473,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 523:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(893);
+      if (lookahead == 'f') ADVANCE(485);
+      if (lookahead == 'i') ADVANCE(466);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 524:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(536);
+      if (lookahead == 'f') ADVANCE(341);
+      if (lookahead == 'i') ADVANCE(846);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 525:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(888);
-      if (lookahead == 'l') ADVANCE(329);
-      if (lookahead == 'm') ADVANCE(721);
-      if (lookahead == 't') ADVANCE(854);
+      if (lookahead == 'f') ADVANCE(501);
+      if (lookahead == 't') ADVANCE(781);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 526:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(543);
-      if (lookahead == 'k') ADVANCE(445);
-      if (lookahead == 'm') ADVANCE(578);
+      if (lookahead == 'g') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 527:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(653);
+      if (lookahead == 'g') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 528:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(544);
+      if (lookahead == 'g') ADVANCE(900);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 529:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(779);
+      if (lookahead == 'g') ADVANCE(906);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 530:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(445);
+      if (lookahead == 'g') ADVANCE(542);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 531:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(493);
+      if (lookahead == 'g') ADVANCE(901);
+      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'm') ADVANCE(731);
+      if (lookahead == 't') ADVANCE(868);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 532:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(464);
-      if (lookahead == 'n') ADVANCE(427);
-      if (lookahead == 'r') ADVANCE(839);
-      if (lookahead == 't') ADVANCE(569);
+      if (lookahead == 'g') ADVANCE(549);
+      if (lookahead == 'k') ADVANCE(449);
+      if (lookahead == 'm') ADVANCE(585);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 533:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(500);
+      if (lookahead == 'g') ADVANCE(661);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 534:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'g') ADVANCE(482);
+      if (lookahead == 'g') ADVANCE(550);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 535:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(278);
+      if (lookahead == 'g') ADVANCE(791);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 536:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(270);
+      if (lookahead == 'g') ADVANCE(449);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 537:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(236);
-      if (lookahead == 'l') ADVANCE(853);
-      if (lookahead == 'o') ADVANCE(651);
+      if (lookahead == 'g') ADVANCE(499);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 538:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(161);
+      if (lookahead == 'g') ADVANCE(468);
+      if (lookahead == 'n') ADVANCE(430);
+      if (lookahead == 'r') ADVANCE(853);
+      if (lookahead == 't') ADVANCE(576);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 539:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(280);
+      if (lookahead == 'g') ADVANCE(506);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 540:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(268);
+      if (lookahead == 'g') ADVANCE(486);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 541:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(634);
+      if (lookahead == 'h') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 542:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(637);
+      if (lookahead == 'h') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 543:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(821);
+      if (lookahead == 'h') ADVANCE(236);
+      if (lookahead == 'l') ADVANCE(867);
+      if (lookahead == 'o') ADVANCE(660);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 544:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(906);
+      if (lookahead == 'h') ADVANCE(161);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 545:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(472);
+      if (lookahead == 'h') ADVANCE(280);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 546:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(552);
+      if (lookahead == 'h') ADVANCE(268);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 547:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'h') ADVANCE(492);
+      if (lookahead == 'h') ADVANCE(642);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 548:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(278);
+      if (lookahead == 'h') ADVANCE(645);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 549:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(390);
+      if (lookahead == 'h') ADVANCE(834);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 550:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(806);
+      if (lookahead == 'h') ADVANCE(919);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 551:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(430);
-      if (lookahead == 'o') ADVANCE(847);
+      if (lookahead == 'h') ADVANCE(367);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 552:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(664);
+      if (lookahead == 'h') ADVANCE(476);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 553:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(656);
-      if (lookahead == 'n') ADVANCE(852);
-      if (lookahead == 'r') ADVANCE(573);
+      if (lookahead == 'h') ADVANCE(559);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 554:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(656);
+      if (lookahead == 'h') ADVANCE(497);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 555:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(780);
+      if (lookahead == 'i') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 556:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(463);
+      if (lookahead == 'i') ADVANCE(392);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 557:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(799);
+      if (lookahead == 'i') ADVANCE(819);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 558:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(600);
+      if (lookahead == 'i') ADVANCE(433);
+      if (lookahead == 'o') ADVANCE(861);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 559:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(817);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 560:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(629);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 561:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(633);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 562:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(400);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 563:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(603);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 564:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(821);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 565:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(738);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 566:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(410);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 567:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(790);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 568:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(693);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 569:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(382);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 570:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(604);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 571:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(652);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 572:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(698);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 573:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'i') ADVANCE(672);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 574:
+    case 560:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(671);
+      if (lookahead == 'i') ADVANCE(664);
+      if (lookahead == 'n') ADVANCE(866);
+      if (lookahead == 'r') ADVANCE(578);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 575:
+    case 561:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(797);
+      if (lookahead == 'i') ADVANCE(664);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 576:
+    case 562:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(815);
+      if (lookahead == 'i') ADVANCE(792);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 577:
+    case 563:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(605);
+      if (lookahead == 'i') ADVANCE(467);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 578:
+    case 564:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(801);
+      if (lookahead == 'i') ADVANCE(812);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 579:
+    case 565:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(685);
+      if (lookahead == 'i') ADVANCE(607);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 580:
+    case 566:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(464);
-      if (lookahead == 'v') ADVANCE(566);
+      if (lookahead == 'i') ADVANCE(830);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 581:
+    case 567:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(809);
+      if (lookahead == 'i') ADVANCE(637);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 582:
+    case 568:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(807);
+      if (lookahead == 'i') ADVANCE(641);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 583:
+    case 569:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(789);
-      if (lookahead == 'p') ADVANCE(505);
+      if (lookahead == 'i') ADVANCE(402);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 584:
+    case 570:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(666);
+      if (lookahead == 'i') ADVANCE(610);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 585:
+    case 571:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(475);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 586:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(871);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 587:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(810);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 588:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(714);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 589:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(752);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 590:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(829);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 591:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(684);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 592:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(716);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 593:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(717);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 594:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'i') ADVANCE(702);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 595:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'i') ADVANCE(834);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 572:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(748);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 573:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(413);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 574:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(802);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 575:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(701);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 576:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(384);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 577:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(659);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 578:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(680);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 579:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(611);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 580:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(706);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 581:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(679);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 582:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(810);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 583:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(828);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 584:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(612);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 585:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(814);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 586:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(693);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 587:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(468);
+      if (lookahead == 'v') ADVANCE(573);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 588:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(822);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 589:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(820);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 590:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(801);
+      if (lookahead == 'p') ADVANCE(511);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 591:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(674);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 592:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(479);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 593:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(884);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 594:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(823);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 595:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(723);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 596:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'k') ADVANCE(270);
+      if (lookahead == 'i') ADVANCE(762);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 597:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'k') ADVANCE(263);
+      if (lookahead == 'i') ADVANCE(842);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 598:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'k') ADVANCE(850);
+      if (lookahead == 'i') ADVANCE(692);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 599:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(278);
+      if (lookahead == 'i') ADVANCE(725);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 600:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(270);
+      if (lookahead == 'i') ADVANCE(727);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 601:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(285);
+      if (lookahead == 'i') ADVANCE(710);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 602:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(263);
+      if (lookahead == 'i') ADVANCE(848);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 603:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(237);
+      if (lookahead == 'k') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 604:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(163);
+      if (lookahead == 'k') ADVANCE(263);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 605:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(171);
+      if (lookahead == 'k') ADVANCE(864);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 606:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(434);
+      if (lookahead == 'l') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 607:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(883);
+      if (lookahead == 'l') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 608:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(609);
-      if (lookahead == 's') ADVANCE(448);
-      if (lookahead == 't') ADVANCE(863);
+      if (lookahead == 'l') ADVANCE(285);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 609:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(898);
+      if (lookahead == 'l') ADVANCE(263);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 610:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(329);
-      if (lookahead == 'm') ADVANCE(721);
-      if (lookahead == 't') ADVANCE(854);
+      if (lookahead == 'l') ADVANCE(237);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 611:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(853);
-      if (lookahead == 'o') ADVANCE(651);
+      if (lookahead == 'l') ADVANCE(163);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 612:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(584);
+      if (lookahead == 'l') ADVANCE(171);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 613:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(720);
+      if (lookahead == 'l') ADVANCE(437);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 614:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(445);
+      if (lookahead == 'l') ADVANCE(896);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 615:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(607);
+      if (lookahead == 'l') ADVANCE(616);
+      if (lookahead == 's') ADVANCE(453);
+      if (lookahead == 't') ADVANCE(877);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 616:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(701);
+      if (lookahead == 'l') ADVANCE(911);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 617:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(824);
+      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'm') ADVANCE(731);
+      if (lookahead == 't') ADVANCE(868);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 618:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(616);
-      if (lookahead == 'r') ADVANCE(642);
+      if (lookahead == 'l') ADVANCE(867);
+      if (lookahead == 'o') ADVANCE(660);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 619:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(444);
+      if (lookahead == 'l') ADVANCE(591);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 620:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(813);
+      if (lookahead == 'l') ADVANCE(726);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 621:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(441);
+      if (lookahead == 'l') ADVANCE(449);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 622:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(479);
+      if (lookahead == 'l') ADVANCE(730);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 623:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(471);
+      if (lookahead == 'l') ADVANCE(614);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 624:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(488);
+      if (lookahead == 'l') ADVANCE(709);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 625:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(627);
+      if (lookahead == 'l') ADVANCE(837);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 626:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(364);
+      if (lookahead == 'l') ADVANCE(624);
+      if (lookahead == 'r') ADVANCE(650);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 627:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(885);
+      if (lookahead == 'l') ADVANCE(448);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 628:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(567);
+      if (lookahead == 'l') ADVANCE(826);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 629:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'l') ADVANCE(581);
+      if (lookahead == 'l') ADVANCE(445);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 630:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(263);
+      if (lookahead == 'l') ADVANCE(483);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 631:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(304);
+      if (lookahead == 'l') ADVANCE(475);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 632:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(879);
+      if (lookahead == 'l') ADVANCE(493);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 633:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(286);
+      if (lookahead == 'l') ADVANCE(635);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 634:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(143);
+      if (lookahead == 'l') ADVANCE(365);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 635:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(379);
+      if (lookahead == 'l') ADVANCE(898);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 636:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(226);
+      if (lookahead == 'l') ADVANCE(574);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 637:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(144);
+      if (lookahead == 'l') ADVANCE(588);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 638:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(225);
+      if (lookahead == 'm') ADVANCE(263);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 639:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(728);
+      if (lookahead == 'm') ADVANCE(304);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 640:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(726);
+      if (lookahead == 'm') ADVANCE(892);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 641:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(737);
+      if (lookahead == 'm') ADVANCE(286);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 642:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(584);
+      if (lookahead == 'm') ADVANCE(143);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 643:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(445);
+      if (lookahead == 'm') ADVANCE(381);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 644:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(453);
+      if (lookahead == 'm') ADVANCE(226);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 645:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(372);
+      if (lookahead == 'm') ADVANCE(144);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 646:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(563);
+      if (lookahead == 'm') ADVANCE(225);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 647:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(507);
+      if (lookahead == 'm') ADVANCE(738);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 648:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(570);
+      if (lookahead == 'm') ADVANCE(736);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 649:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(577);
+      if (lookahead == 'm') ADVANCE(747);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 650:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(482);
+      if (lookahead == 'm') ADVANCE(591);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 651:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(489);
+      if (lookahead == 'm') ADVANCE(449);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 652:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(564);
+      if (lookahead == 'm') ADVANCE(458);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 653:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(278);
+      if (lookahead == 'm') ADVANCE(374);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 654:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(283);
-      if (lookahead == 's') ADVANCE(703);
-      if (lookahead == 't') ADVANCE(278);
+      if (lookahead == 'm') ADVANCE(570);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 655:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(281);
+      if (lookahead == 'm') ADVANCE(513);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 656:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(270);
+      if (lookahead == 'm') ADVANCE(579);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 657:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(142);
+      if (lookahead == 'm') ADVANCE(584);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 658:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(263);
+      if (lookahead == 'm') ADVANCE(486);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 659:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(224);
+      if (lookahead == 'm') ADVANCE(571);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 660:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(284);
-      if (lookahead == 's') ADVANCE(703);
-      if (lookahead == 't') ADVANCE(278);
+      if (lookahead == 'm') ADVANCE(494);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 661:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(394);
+      if (lookahead == 'n') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 662:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(420);
+      if (lookahead == 'n') ADVANCE(283);
+      if (lookahead == 's') ADVANCE(711);
+      if (lookahead == 't') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 663:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(780);
+      if (lookahead == 'n') ADVANCE(281);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 664:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(521);
+      if (lookahead == 'n') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 665:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(783);
+      if (lookahead == 'n') ADVANCE(142);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 666:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(520);
+      if (lookahead == 'n') ADVANCE(263);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 667:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(422);
+      if (lookahead == 'n') ADVANCE(224);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 668:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(424);
+      if (lookahead == 'n') ADVANCE(284);
+      if (lookahead == 's') ADVANCE(711);
+      if (lookahead == 't') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 669:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(710);
+      if (lookahead == 'n') ADVANCE(396);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 670:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(348);
+      if (lookahead == 'n') ADVANCE(423);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 671:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(865);
+      if (lookahead == 'n') ADVANCE(792);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 672:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(316);
+      if (lookahead == 'n') ADVANCE(527);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 673:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(397);
+      if (lookahead == 'n') ADVANCE(795);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 674:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(787);
+      if (lookahead == 'n') ADVANCE(526);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 675:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(386);
+      if (lookahead == 'n') ADVANCE(425);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 676:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(484);
+      if (lookahead == 'n') ADVANCE(427);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 677:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(387);
+      if (lookahead == 'n') ADVANCE(718);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 678:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(801);
+      if (lookahead == 'n') ADVANCE(349);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 679:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(819);
+      if (lookahead == 'n') ADVANCE(879);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 680:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(828);
+      if (lookahead == 'n') ADVANCE(316);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 681:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(800);
+      if (lookahead == 'n') ADVANCE(399);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 682:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(504);
+      if (lookahead == 'n') ADVANCE(799);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 683:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(429);
-      if (lookahead == 'p') ADVANCE(475);
+      if (lookahead == 'n') ADVANCE(388);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 684:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(475);
+      if (lookahead == 'n') ADVANCE(488);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 685:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(437);
+      if (lookahead == 'n') ADVANCE(389);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 686:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(511);
-      if (lookahead == 't') ADVANCE(574);
+      if (lookahead == 'n') ADVANCE(814);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 687:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(552);
+      if (lookahead == 'n') ADVANCE(832);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 688:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(401);
+      if (lookahead == 'n') ADVANCE(841);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 689:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(576);
-      if (lookahead == 'p') ADVANCE(782);
-      if (lookahead == 't') ADVANCE(560);
+      if (lookahead == 'n') ADVANCE(813);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 690:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(695);
+      if (lookahead == 'n') ADVANCE(510);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 691:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(473);
+      if (lookahead == 'n') ADVANCE(432);
+      if (lookahead == 'p') ADVANCE(479);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 692:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(350);
+      if (lookahead == 'n') ADVANCE(479);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 693:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(590);
+      if (lookahead == 'n') ADVANCE(441);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 694:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(494);
+      if (lookahead == 'n') ADVANCE(517);
+      if (lookahead == 't') ADVANCE(581);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 695:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(508);
+      if (lookahead == 'n') ADVANCE(559);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 696:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(270);
+      if (lookahead == 'n') ADVANCE(403);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 697:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(406);
+      if (lookahead == 'n') ADVANCE(583);
+      if (lookahead == 'p') ADVANCE(794);
+      if (lookahead == 't') ADVANCE(567);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 698:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(262);
+      if (lookahead == 'n') ADVANCE(703);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 699:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(618);
+      if (lookahead == 'n') ADVANCE(351);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 700:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(617);
+      if (lookahead == 'n') ADVANCE(482);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 701:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(876);
+      if (lookahead == 'n') ADVANCE(597);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 702:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(656);
+      if (lookahead == 'n') ADVANCE(498);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 703:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(626);
+      if (lookahead == 'n') ADVANCE(514);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 704:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(872);
+      if (lookahead == 'o') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 705:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(424);
+      if (lookahead == 'o') ADVANCE(408);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 706:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(862);
+      if (lookahead == 'o') ADVANCE(262);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 707:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(669);
+      if (lookahead == 'o') ADVANCE(626);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 708:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(415);
+      if (lookahead == 'o') ADVANCE(625);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 709:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(747);
+      if (lookahead == 'o') ADVANCE(889);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 710:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(632);
+      if (lookahead == 'o') ADVANCE(664);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 711:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(856);
+      if (lookahead == 'o') ADVANCE(634);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 712:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(690);
+      if (lookahead == 'o') ADVANCE(885);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 713:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(744);
+      if (lookahead == 'o') ADVANCE(427);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 714:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(670);
+      if (lookahead == 'o') ADVANCE(876);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 715:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(849);
+      if (lookahead == 'o') ADVANCE(677);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 716:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(663);
+      if (lookahead == 'o') ADVANCE(418);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 717:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(658);
+      if (lookahead == 'o') ADVANCE(757);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 718:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(773);
+      if (lookahead == 'o') ADVANCE(640);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 719:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(743);
+      if (lookahead == 'o') ADVANCE(439);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 720:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(393);
+      if (lookahead == 'o') ADVANCE(870);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 721:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(628);
+      if (lookahead == 'o') ADVANCE(698);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 722:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(859);
+      if (lookahead == 'o') ADVANCE(754);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 723:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(794);
+      if (lookahead == 'o') ADVANCE(678);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 724:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(719);
+      if (lookahead == 'o') ADVANCE(863);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 725:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(353);
+      if (lookahead == 'o') ADVANCE(671);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 726:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(278);
+      if (lookahead == 'o') ADVANCE(344);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 727:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(270);
-      if (lookahead == 's') ADVANCE(413);
-      if (lookahead == 'v') ADVANCE(469);
+      if (lookahead == 'o') ADVANCE(666);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 728:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(270);
+      if (lookahead == 'o') ADVANCE(785);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 729:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(267);
+      if (lookahead == 'o') ADVANCE(753);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 730:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(896);
+      if (lookahead == 'o') ADVANCE(395);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 731:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(447);
+      if (lookahead == 'o') ADVANCE(636);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 732:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(359);
+      if (lookahead == 'o') ADVANCE(873);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 733:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(739);
+      if (lookahead == 'o') ADVANCE(806);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 734:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(445);
+      if (lookahead == 'o') ADVANCE(729);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 735:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(827);
+      if (lookahead == 'o') ADVANCE(354);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 736:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(472);
+      if (lookahead == 'p') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 737:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(718);
+      if (lookahead == 'p') ADVANCE(270);
+      if (lookahead == 's') ADVANCE(416);
+      if (lookahead == 'v') ADVANCE(477);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 738:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(647);
+      if (lookahead == 'p') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 739:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'p') ADVANCE(621);
+      if (lookahead == 'p') ADVANCE(267);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 740:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'q') ADVANCE(866);
+      if (lookahead == 'p') ADVANCE(909);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 741:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'q') ADVANCE(857);
+      if (lookahead == 'p') ADVANCE(452);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 742:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'q') ADVANCE(858);
+      if (lookahead == 'p') ADVANCE(360);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 743:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(278);
+      if (lookahead == 'p') ADVANCE(749);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 744:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(270);
+      if (lookahead == 'p') ADVANCE(449);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 745:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(142);
+      if (lookahead == 'p') ADVANCE(840);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 746:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(771);
+      if (lookahead == 'p') ADVANCE(476);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 747:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(263);
+      if (lookahead == 'p') ADVANCE(728);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 748:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(262);
+      if (lookahead == 'p') ADVANCE(655);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 749:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(266);
+      if (lookahead == 'p') ADVANCE(629);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 750:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(224);
+      if (lookahead == 'q') ADVANCE(880);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 751:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(880);
+      if (lookahead == 'q') ADVANCE(871);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 752:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(470);
+      if (lookahead == 'q') ADVANCE(872);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 753:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(425);
+      if (lookahead == 'r') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 754:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(706);
+      if (lookahead == 'r') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 755:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(645);
-      if (lookahead == 't') ADVANCE(894);
+      if (lookahead == 'r') ADVANCE(142);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 756:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(878);
+      if (lookahead == 'r') ADVANCE(782);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 757:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(534);
+      if (lookahead == 'r') ADVANCE(263);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 758:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(798);
+      if (lookahead == 'r') ADVANCE(262);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 759:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(461);
+      if (lookahead == 'r') ADVANCE(266);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 760:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(814);
+      if (lookahead == 'r') ADVANCE(224);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 761:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(348);
+      if (lookahead == 'r') ADVANCE(893);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 762:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(572);
+      if (lookahead == 'r') ADVANCE(474);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 763:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(613);
+      if (lookahead == 'r') ADVANCE(428);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 764:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(343);
+      if (lookahead == 'r') ADVANCE(714);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 765:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(722);
+      if (lookahead == 'r') ADVANCE(653);
+      if (lookahead == 't') ADVANCE(907);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 766:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(441);
+      if (lookahead == 'r') ADVANCE(891);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 767:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(869);
+      if (lookahead == 'r') ADVANCE(540);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 768:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(585);
-      if (lookahead == 's') ADVANCE(269);
+      if (lookahead == 'r') ADVANCE(811);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 769:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(530);
+      if (lookahead == 'r') ADVANCE(465);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 770:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(349);
+      if (lookahead == 'r') ADVANCE(827);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 771:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(499);
-      if (lookahead == 'v') ADVANCE(445);
+      if (lookahead == 'r') ADVANCE(349);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 772:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(533);
+      if (lookahead == 'r') ADVANCE(620);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 773:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(352);
+      if (lookahead == 'r') ADVANCE(580);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 774:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(358);
+      if (lookahead == 'r') ADVANCE(343);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 775:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(365);
+      if (lookahead == 'r') ADVANCE(622);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 776:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(650);
+      if (lookahead == 'r') ADVANCE(732);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 777:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(369);
+      if (lookahead == 'r') ADVANCE(445);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 778:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'r') ADVANCE(838);
+      if (lookahead == 'r') ADVANCE(882);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 779:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(278);
+      if (lookahead == 'r') ADVANCE(592);
+      if (lookahead == 's') ADVANCE(269);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 780:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(270);
+      if (lookahead == 'r') ADVANCE(536);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 781:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(142);
+      if (lookahead == 'r') ADVANCE(350);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 782:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(263);
+      if (lookahead == 'r') ADVANCE(504);
+      if (lookahead == 'v') ADVANCE(449);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 783:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(517);
+      if (lookahead == 'r') ADVANCE(719);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 784:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(224);
+      if (lookahead == 'r') ADVANCE(539);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 785:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(271);
+      if (lookahead == 'r') ADVANCE(353);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 786:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(864);
+      if (lookahead == 'r') ADVANCE(359);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 787:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(556);
+      if (lookahead == 'r') ADVANCE(366);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 788:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(555);
-      if (lookahead == 't') ADVANCE(837);
+      if (lookahead == 'r') ADVANCE(658);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 789:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(821);
+      if (lookahead == 'r') ADVANCE(371);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 790:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(535);
+      if (lookahead == 'r') ADVANCE(852);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 791:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(779);
+      if (lookahead == 's') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 792:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(445);
+      if (lookahead == 's') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 793:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(831);
+      if (lookahead == 's') ADVANCE(142);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 794:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(801);
+      if (lookahead == 's') ADVANCE(263);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 795:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(444);
+      if (lookahead == 's') ADVANCE(523);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 796:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(826);
+      if (lookahead == 's') ADVANCE(224);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 797:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(832);
+      if (lookahead == 's') ADVANCE(271);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 798:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(550);
+      if (lookahead == 's') ADVANCE(878);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 799:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(594);
+      if (lookahead == 's') ADVANCE(563);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 800:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(278);
+      if (lookahead == 's') ADVANCE(562);
+      if (lookahead == 't') ADVANCE(851);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 801:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(270);
+      if (lookahead == 's') ADVANCE(834);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 802:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(142);
+      if (lookahead == 's') ADVANCE(541);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 803:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(263);
+      if (lookahead == 's') ADVANCE(791);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 804:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(262);
+      if (lookahead == 's') ADVANCE(449);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 805:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(158);
+      if (lookahead == 's') ADVANCE(844);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 806:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(879);
+      if (lookahead == 's') ADVANCE(814);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 807:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(536);
+      if (lookahead == 's') ADVANCE(448);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 808:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(707);
+      if (lookahead == 's') ADVANCE(839);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 809:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(880);
+      if (lookahead == 's') ADVANCE(489);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 810:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(709);
+      if (lookahead == 's') ADVANCE(845);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 811:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(540);
+      if (lookahead == 's') ADVANCE(557);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 812:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(470);
+      if (lookahead == 's') ADVANCE(601);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 813:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(272);
+      if (lookahead == 't') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 814:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(546);
+      if (lookahead == 't') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 815:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(780);
+      if (lookahead == 't') ADVANCE(142);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 816:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(433);
+      if (lookahead == 't') ADVANCE(263);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 817:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(562);
+      if (lookahead == 't') ADVANCE(262);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 818:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(547);
+      if (lookahead == 't') ADVANCE(158);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 819:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(904);
+      if (lookahead == 't') ADVANCE(892);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 820:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(366);
+      if (lookahead == 't') ADVANCE(542);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 821:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(584);
+      if (lookahead == 't') ADVANCE(715);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 822:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(346);
+      if (lookahead == 't') ADVANCE(893);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 823:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(764);
+      if (lookahead == 't') ADVANCE(717);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 824:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(362);
+      if (lookahead == 't') ADVANCE(546);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 825:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(586);
+      if (lookahead == 't') ADVANCE(474);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 826:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(367);
+      if (lookahead == 't') ADVANCE(272);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 827:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(370);
+      if (lookahead == 't') ADVANCE(553);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 828:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(368);
+      if (lookahead == 't') ADVANCE(792);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 829:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(441);
+      if (lookahead == 't') ADVANCE(436);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 830:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(761);
+      if (lookahead == 't') ADVANCE(569);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 831:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(483);
+      if (lookahead == 't') ADVANCE(554);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 832:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(713);
+      if (lookahead == 't') ADVANCE(917);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 833:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(398);
+      if (lookahead == 't') ADVANCE(368);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 834:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(399);
+      if (lookahead == 't') ADVANCE(591);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 835:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(351);
+      if (lookahead == 't') ADVANCE(347);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 836:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(719);
+      if (lookahead == 't') ADVANCE(774);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 837:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(487);
+      if (lookahead == 't') ADVANCE(363);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 838:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(482);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 839:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(489);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 840:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(839);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 841:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(592);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 842:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(503);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 843:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 't') ADVANCE(593);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 839:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(369);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 840:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(372);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 841:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(370);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 842:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(445);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 843:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 't') ADVANCE(771);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 844:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 't') ADVANCE(594);
+      if (lookahead == 't') ADVANCE(487);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 845:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(142);
+      if (lookahead == 't') ADVANCE(722);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 846:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(378);
+      if (lookahead == 't') ADVANCE(400);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 847:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(683);
+      if (lookahead == 't') ADVANCE(783);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 848:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(640);
+      if (lookahead == 't') ADVANCE(401);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 849:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(780);
+      if (lookahead == 't') ADVANCE(352);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 850:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(728);
+      if (lookahead == 't') ADVANCE(729);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 851:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(529);
+      if (lookahead == 't') ADVANCE(492);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 852:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(348);
+      if (lookahead == 't') ADVANCE(486);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 853:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(428);
+      if (lookahead == 't') ADVANCE(494);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 854:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(687);
+      if (lookahead == 't') ADVANCE(853);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 855:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(823);
-      if (lookahead == 'w') ADVANCE(278);
+      if (lookahead == 't') ADVANCE(599);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 856:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(779);
+      if (lookahead == 't') ADVANCE(509);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 857:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(565);
+      if (lookahead == 't') ADVANCE(600);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 858:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(589);
+      if (lookahead == 't') ADVANCE(601);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 859:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(667);
+      if (lookahead == 'u') ADVANCE(142);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 860:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(830);
+      if (lookahead == 'u') ADVANCE(380);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 861:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(662);
+      if (lookahead == 'u') ADVANCE(691);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 862:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(528);
+      if (lookahead == 'u') ADVANCE(648);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 863:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(766);
+      if (lookahead == 'u') ADVANCE(792);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 864:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(644);
+      if (lookahead == 'u') ADVANCE(738);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 865:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(711);
+      if (lookahead == 'u') ADVANCE(535);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 866:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(506);
+      if (lookahead == 'u') ADVANCE(349);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 867:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'v') ADVANCE(270);
+      if (lookahead == 'u') ADVANCE(431);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 868:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'v') ADVANCE(373);
+      if (lookahead == 'u') ADVANCE(695);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 869:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'v') ADVANCE(445);
+      if (lookahead == 'u') ADVANCE(836);
+      if (lookahead == 'w') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 870:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'v') ADVANCE(446);
+      if (lookahead == 'u') ADVANCE(791);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 871:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'v') ADVANCE(441);
+      if (lookahead == 'u') ADVANCE(572);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 872:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'w') ADVANCE(278);
+      if (lookahead == 'u') ADVANCE(596);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 873:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'w') ADVANCE(286);
+      if (lookahead == 'u') ADVANCE(675);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 874:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'w') ADVANCE(780);
+      if (lookahead == 'u') ADVANCE(843);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 875:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'w') ADVANCE(903);
+      if (lookahead == 'u') ADVANCE(670);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 876:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'w') ADVANCE(584);
+      if (lookahead == 'u') ADVANCE(534);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 877:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'w') ADVANCE(337);
+      if (lookahead == 'u') ADVANCE(777);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 878:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'y') ADVANCE(278);
+      if (lookahead == 'u') ADVANCE(652);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 879:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'y') ADVANCE(270);
+      if (lookahead == 'u') ADVANCE(720);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 880:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'y') ADVANCE(263);
+      if (lookahead == 'u') ADVANCE(512);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 881:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'y') ADVANCE(262);
+      if (lookahead == 'v') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 882:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'y') ADVANCE(414);
+      if (lookahead == 'v') ADVANCE(449);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 883:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'y') ADVANCE(907);
+      if (lookahead == 'v') ADVANCE(451);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 884:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'y') ADVANCE(901);
+      if (lookahead == 'v') ADVANCE(445);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 885:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'y') ADVANCE(905);
+      if (lookahead == 'w') ADVANCE(278);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 886:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
-      if (lookahead == 'y') ADVANCE(734);
+      if (lookahead == 'w') ADVANCE(286);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 887:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'w') ADVANCE(792);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 888:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'w') ADVANCE(916);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 889:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'w') ADVANCE(591);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 890:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'w') ADVANCE(337);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 891:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(278);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 892:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(270);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 893:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(263);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 894:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(262);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 895:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(417);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 896:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(920);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 897:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(914);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 898:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(918);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 899:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'y') ADVANCE(744);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 900:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'C' ||
           lookahead == 'F') ADVANCE(136);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 888:
+    case 901:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'C' ||
           lookahead == 'F') ADVANCE(214);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 889:
+    case 902:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 890:
+    case 903:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 891:
+    case 904:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(72);
-      if (lookahead == 'a') ADVANCE(404);
-      if (lookahead == 'c') ADVANCE(426);
-      if (lookahead == 'e') ADVANCE(363);
-      if (lookahead == 'i') ADVANCE(792);
+      if (lookahead == 'a') ADVANCE(406);
+      if (lookahead == 'c') ADVANCE(429);
+      if (lookahead == 'e') ADVANCE(364);
+      if (lookahead == 'i') ADVANCE(804);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 892:
+    case 905:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(87);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(61);
       if (lookahead == '0' ||
           lookahead == '2') ADVANCE(270);
       if (('1' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 893:
+    case 906:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(68);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 894:
+    case 907:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-') ADVANCE(71);
-      if (lookahead == '.') ADVANCE(999);
+      if (lookahead == '.') ADVANCE(1012);
       if (lookahead == '/') ADVANCE(89);
       if (lookahead == 'e') ADVANCE(270);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 895:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(44);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 896:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(22);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 897:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(59);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 898:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(64);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 899:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(29);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 900:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(54);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 901:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(55);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 902:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(31);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 903:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(70);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 904:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(43);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 905:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(56);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 906:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(42);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 907:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-') ADVANCE(63);
-      if (lookahead == '.') ADVANCE(999);
-      if (lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          (0xc0 <= lookahead && lookahead <= 0xd6) ||
-          (0xd8 <= lookahead && lookahead <= 0xf6) ||
-          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
-          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
-          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 908:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '.') ADVANCE(956);
-      if (lookahead == 0xb7) ADVANCE(956);
-      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if (lookahead == '-') ADVANCE(44);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 909:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '.') ADVANCE(990);
-      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
-      if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (lookahead == '-') ADVANCE(22);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 910:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '.') ADVANCE(990);
-      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
-      if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+      if (lookahead == '-') ADVANCE(59);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 911:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '.') ADVANCE(990);
-      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (lookahead == '-') ADVANCE(64);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 912:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '.') ADVANCE(964);
-      if (lookahead == 0xb7) ADVANCE(964);
-      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if (lookahead == '-') ADVANCE(29);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 913:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == '/') ADVANCE(111);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if (lookahead == '-') ADVANCE(54);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 914:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(55);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 915:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(31);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 916:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(70);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 917:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(43);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 918:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(56);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 919:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(42);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 920:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(63);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 921:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '.') ADVANCE(969);
+      if (lookahead == 0xb7) ADVANCE(969);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 922:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '.') ADVANCE(1003);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 923:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '.') ADVANCE(1003);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      if (lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 924:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '.') ADVANCE(1003);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 925:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '.') ADVANCE(977);
+      if (lookahead == 0xb7) ADVANCE(977);
+      if (('-' <= lookahead && lookahead <= '/')) ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 926:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '/') ADVANCE(111);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 927:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '2') ADVANCE(131);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 915:
+    case 928:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '4') ADVANCE(131);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 916:
+    case 929:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '6') ADVANCE(131);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 917:
+    case 930:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '=') ADVANCE(260);
       END_STATE();
-    case 918:
+    case 931:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '>') ADVANCE(260);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(125);
-      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 919:
+    case 932:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'A') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 920:
+    case 933:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'A') ADVANCE(206);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 921:
+    case 934:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'L') ADVANCE(76);
       if (lookahead == '\t' ||
@@ -15415,568 +15642,568 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('A' <= lookahead && lookahead <= 'C') ||
           lookahead == 'N') ADVANCE(12);
       END_STATE();
-    case 922:
+    case 935:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'V') ADVANCE(156);
       if (lookahead == 'W') ADVANCE(147);
-      if (lookahead == 'v') ADVANCE(931);
+      if (lookahead == 'v') ADVANCE(944);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (lookahead == 'A' ||
           lookahead == 'm') ADVANCE(154);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 923:
+    case 936:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'V') ADVANCE(919);
+      if (lookahead == 'V') ADVANCE(932);
       if (lookahead == 'W') ADVANCE(147);
-      if (lookahead == 'v') ADVANCE(931);
+      if (lookahead == 'v') ADVANCE(944);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (lookahead == 'A' ||
           lookahead == 'm') ADVANCE(154);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 924:
+    case 937:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'V') ADVANCE(919);
+      if (lookahead == 'V') ADVANCE(932);
       if (lookahead == 'W') ADVANCE(147);
-      if (lookahead == 'v') ADVANCE(931);
+      if (lookahead == 'v') ADVANCE(944);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 925:
+    case 938:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'V') ADVANCE(202);
       if (lookahead == 'W') ADVANCE(203);
-      if (lookahead == 'v') ADVANCE(932);
+      if (lookahead == 'v') ADVANCE(945);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (lookahead == 'A' ||
           lookahead == 'm') ADVANCE(206);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 926:
+    case 939:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'V') ADVANCE(193);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 927:
+    case 940:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'V') ADVANCE(192);
       if (lookahead == 'W') ADVANCE(147);
-      if (lookahead == 'v') ADVANCE(931);
+      if (lookahead == 'v') ADVANCE(944);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (lookahead == 'A' ||
           lookahead == 'm') ADVANCE(154);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 928:
+    case 941:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'V') ADVANCE(182);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 929:
+    case 942:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'V') ADVANCE(180);
       if (lookahead == 'W') ADVANCE(147);
-      if (lookahead == 'v') ADVANCE(931);
+      if (lookahead == 'v') ADVANCE(944);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (lookahead == 'A' ||
           lookahead == 'm') ADVANCE(154);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 930:
+    case 943:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'V') ADVANCE(920);
+      if (lookahead == 'V') ADVANCE(933);
       if (lookahead == 'W') ADVANCE(203);
-      if (lookahead == 'v') ADVANCE(932);
+      if (lookahead == 'v') ADVANCE(945);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 931:
+    case 944:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'a') ADVANCE(969);
+      if (lookahead == 'a') ADVANCE(982);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 932:
+    case 945:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'a') ADVANCE(970);
+      if (lookahead == 'a') ADVANCE(983);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 933:
+    case 946:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'c') ADVANCE(953);
+      if (lookahead == 'c') ADVANCE(966);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 934:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'c') ADVANCE(946);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 935:
+    case 947:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'c') ADVANCE(959);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 936:
+    case 948:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'c') ADVANCE(954);
+      if (lookahead == 'c') ADVANCE(972);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 937:
+    case 949:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'e') ADVANCE(944);
+      if (lookahead == 'c') ADVANCE(967);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 938:
+    case 950:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'e') ADVANCE(971);
+      if (lookahead == 'e') ADVANCE(957);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 939:
+    case 951:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'e') ADVANCE(945);
+      if (lookahead == 'e') ADVANCE(984);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 940:
+    case 952:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'e') ADVANCE(972);
+      if (lookahead == 'e') ADVANCE(958);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 941:
+    case 953:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'f') ADVANCE(973);
+      if (lookahead == 'e') ADVANCE(985);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 954:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == 'f') ADVANCE(986);
       if (lookahead == 'm') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 942:
+    case 955:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'f') ADVANCE(974);
+      if (lookahead == 'f') ADVANCE(987);
       if (lookahead == 'm') ADVANCE(206);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 943:
+    case 956:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'f') ADVANCE(975);
+      if (lookahead == 'f') ADVANCE(988);
       if (lookahead == 'm') ADVANCE(227);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 944:
+    case 957:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'g') ADVANCE(983);
+      if (lookahead == 'g') ADVANCE(996);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 945:
+    case 958:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'g') ADVANCE(984);
+      if (lookahead == 'g') ADVANCE(997);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 946:
+    case 959:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'h') ADVANCE(162);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 947:
+    case 960:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'h') ADVANCE(955);
+      if (lookahead == 'h') ADVANCE(968);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 948:
+    case 961:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'h') ADVANCE(960);
+      if (lookahead == 'h') ADVANCE(973);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 949:
+    case 962:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'h') ADVANCE(957);
+      if (lookahead == 'h') ADVANCE(970);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 950:
+    case 963:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'h') ADVANCE(962);
+      if (lookahead == 'h') ADVANCE(975);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 951:
+    case 964:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'i') ADVANCE(952);
+      if (lookahead == 'i') ADVANCE(965);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 952:
+    case 965:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'l') ADVANCE(172);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 953:
+    case 966:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'l') ADVANCE(938);
+      if (lookahead == 'l') ADVANCE(951);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 954:
+    case 967:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'l') ADVANCE(940);
+      if (lookahead == 'l') ADVANCE(953);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 955:
+    case 968:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'm') ADVANCE(133);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 956:
+    case 969:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'm') ADVANCE(300);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 957:
+    case 970:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'm') ADVANCE(199);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 958:
+    case 971:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'm') ADVANCE(982);
+      if (lookahead == 'm') ADVANCE(995);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 959:
+    case 972:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'm') ADVANCE(951);
+      if (lookahead == 'm') ADVANCE(964);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 960:
+    case 973:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'm') ADVANCE(134);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 961:
+    case 974:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'm') ADVANCE(114);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 962:
+    case 975:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'm') ADVANCE(198);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 963:
+    case 976:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'm') ADVANCE(115);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 964:
+    case 977:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'm') ADVANCE(301);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 965:
+    case 978:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'm') ADVANCE(302);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 966:
+    case 979:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'n') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 967:
+    case 980:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'n') ADVANCE(206);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 968:
+    case 981:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'n') ADVANCE(934);
+      if (lookahead == 'n') ADVANCE(947);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 969:
+    case 982:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'r') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 970:
+    case 983:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'r') ADVANCE(206);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 971:
+    case 984:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 's') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 972:
+    case 985:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 's') ADVANCE(206);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 973:
+    case 986:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 't') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 974:
+    case 987:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 't') ADVANCE(206);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 975:
+    case 988:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 't') ADVANCE(227);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 976:
+    case 989:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'u') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 977:
+    case 990:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'u') ADVANCE(206);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 978:
+    case 991:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'y') ADVANCE(933);
+      if (lookahead == 'y') ADVANCE(946);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 979:
+    case 992:
       ACCEPT_TOKEN(sym__other);
-      if (lookahead == 'y') ADVANCE(936);
+      if (lookahead == 'y') ADVANCE(949);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 980:
+    case 993:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'z') ADVANCE(154);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 981:
+    case 994:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == 'z') ADVANCE(206);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 982:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (lookahead == '2' ||
-          lookahead == 0xb2) ADVANCE(172);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 983:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(154);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 984:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(206);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 985:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(227);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 986:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(167);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 987:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(169);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 988:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 989:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(127);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 990:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 991:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(191);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 992:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 993:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
-      END_STATE();
-    case 994:
-      ACCEPT_TOKEN(sym__other);
-      if (lookahead == '-' ||
-          lookahead == '/') ADVANCE(89);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     case 995:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
+      if (lookahead == '2' ||
+          lookahead == 0xb2) ADVANCE(172);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 996:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(154);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 997:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(206);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 998:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(227);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 999:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(167);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1000:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(169);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1001:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1002:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(127);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1003:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1004:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(191);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1005:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1006:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1007:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1008:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-' ||
+          lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(195);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 996:
+    case 1009:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
@@ -15989,51 +16216,51 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 997:
+    case 1010:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(173);
       if (lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 998:
+    case 1011:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (('a' <= lookahead && lookahead <= 'z')) ADVANCE(113);
       if (set_contains(sym_port_character_set_3, 9, lookahead)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 999:
+    case 1012:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if (('0' <= lookahead && lookahead <= '9') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(890);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           (0xc0 <= lookahead && lookahead <= 0xd6) ||
           (0xd8 <= lookahead && lookahead <= 0xf6) ||
           (0xf8 <= lookahead && lookahead <= 0x1fff) ||
           (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
           (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
-    case 1000:
+    case 1013:
       ACCEPT_TOKEN(sym__other);
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
-      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1000);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
       END_STATE();
     default:
       return false;
