@@ -36,6 +36,7 @@ class Sizes:
     primary_device_a: float | None = None
     fuse: bool = False
     main_to_add_a: float | None = None
+    electrode: str = ""
     notes: list[str] = field(default_factory=list)
     unresolved: int = 0
 
@@ -69,9 +70,10 @@ def sizes_for(view: View, stage: Stage, target: Equipment, device_a: float | Non
     if main is None and target.kind not in LOAD_KINDS and device_a is None:
         _main_to_add(tables, sizes, kva * 1000.0 / (volts * root), target)
     first = next((d for d in (main, sizes.main_to_add_a, device_a) if d is not None), None)
-    earthing = earthing_of(view, first, target) if first is not None else ""
-    if earthing:
-        sizes.notes.append(earthing)
+    earthing = earthing_of(view, first, target) if first is not None and stage.new_source else None
+    if earthing is not None:
+        sizes.electrode = earthing.electrode
+        sizes.notes.append(earthing.text)
     return sizes
 
 

@@ -155,6 +155,8 @@ def _statement(link: Link, stage: Stage, tag: str, sizes: Sizes) -> str:
     parts = [sizes.power_text] if sizes.power_text else []
     if stage.connection is not None:
         parts.append(f"connection {stage.connection}")
+    if sizes.electrode:
+        parts.append(f"electrode {sizes.electrode}")
     missing = ["its rating"] if not sizes.power_text else []
     missing += ["z and x/r from its nameplate"] if stage.kind == "transformer" else ["its data from the maker"]
     sides = f"{stage.primary.text} -> {secondary_text(link, stage)}"

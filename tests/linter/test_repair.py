@@ -245,6 +245,16 @@ def test_iec_practice_gets_a_vector_group_and_no_us_wires() -> None:
     assert "claim" not in after
 
 
+def test_iec_wires_take_the_method_of_the_boards_other_lines_as_an_assumption() -> None:
+    """63 A: 10 mm2 carry 71 A, 6 mm2 only 52 A (IEC 60364-5-52 Table B.52.5, method C, copper, XLPE; from memory)."""
+    text = BOARD.replace("us-2023", "iec").replace("60 Hz", "50 Hz").replace("480Y/277", "400Y/230")
+    text = text.replace("480 1ph", "400 1ph")
+    beside = "panel V-2 400Y/230  bus 100 A, incomer 63 A\nfeeder MSB -> V-2  63 A 3p  5G16mm2 Cu XLPE  20 m method C\n"
+    _, after = first(text + "panel V-1 208Y/120  bus 100 A, incomer 100 A\n" + beside, "MSB", "V-1")
+    line = next(row for row in after.splitlines() if row.startswith("feeder MSB") and "-> TX-1" in row)
+    assert "63 A 3p" in line and "4G10mm2 Cu XLPE assume method C" in line
+
+
 def test_quick_fixes_are_those_of_the_search_and_cheap() -> None:
     text = BOARD + "panel WET 120/240  bus 125 A, main 100 A\nfeeder MSB -> WET  100 A 2p\n"
     analysis = model(text)

@@ -7,10 +7,10 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Feeder, Place
 from wyeline_linter.conductor_sizes import area_mm2
-from wyeline_linter.conductors import thermal_k
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
-from wyeline_linter.protection.trip import Trip, curve_times, final_temperature_c, impedance_ohm, trip_of
+from wyeline_linter.protection.trip import Trip, curve_times, impedance_ohm, trip_of
+from wyeline_linter.protection.withstand import withstand_of
 from wyeline_linter.rules.line_findings import about, amps_text, line_text
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import NEUTRAL, Arrangement, System
@@ -94,6 +94,7 @@ THERMAL = rule(
     "feeder HV -> UV-1  63 A 3p pickup 500 A, delay 0.4 s  4x16mm2 + PE 16mm2 Cu XLPE  8 m method C\n",
     right=_TN + "panel UV-1 400Y/230  bus 63 A, incomer switch, rated 15 kA\n"
     "feeder HV -> UV-1  63 A 3p pickup 500 A, delay 0.02 s  4x16mm2 + PE 16mm2 Cu XLPE  8 m method C\n",
+    mends=True,
 )
 
 
@@ -306,31 +307,26 @@ _KINDS = {
 def thermal_limit(view: View) -> Iterator[Finding]:
     """Feeders whose device has a delay written: without one, only the maker's curve tells how long a fault lasts."""
     for line in _lines(view):
-        seconds = line.body.number("delay")
-        if seconds is None or line.feeder is None or len(line.wiring.temperatures_c) != 1:
+        asked = withstand_of(view, line)
+        if asked is None:
             continue
-        amps = _largest_at_start(view, line)
-        if amps is None:
+        have_mm2, least_mm2 = area_mm2(line.wiring.size), asked.least_mm2 / line.wiring.sets
+        if have_mm2 >= least_mm2 * 0.999:
             continue
-        wiring = line.wiring
-        k = thermal_k(wiring.metal, initial_c=wiring.temperatures_c[0], final_c=final_temperature_c(wiring.insulation))
-        least = amps * seconds**0.5 / k / wiring.sets
-        if area_mm2(wiring.size) >= least * 0.999:
-            continue
+        heat = f"{asked.amps / 1e3:.3g} kA for {asked.seconds:g} s"
         yield about(
             view, THERMAL, line,
-            f"{line.where}: {amps / 1e3:.3g} kA for {seconds:g} s asks for {least:.3g} mm2 in each wire, and it has "
-            f"{area_mm2(wiring.size):.3g} mm2",
-            found=f"{line_text(line)}, {amps / 1e3:.3g} kA for {seconds:g} s",
-            needed=f"{least:.3g} mm2 (S = I sqrt(t) / k, k = {k:.0f})",
+            f"{line.where}: {heat} asks for {least_mm2:.3g} mm2 in each wire, and it has {have_mm2:.3g} mm2",
+            found=f"{line_text(line)}, {heat}",
+            needed=f"{least_mm2:.3g} mm2 (S = I sqrt(t) / k, k = {asked.k:.0f})",
             change="Shorten the delay, or pull larger wires.",
+            fixes=_larger(view, line),
         )  # fmt: skip
 
 
-def _largest_at_start(view: View, line: Line) -> float | None:
-    best: float | None = None
-    for study in view.studies.stated():
-        for fault in study.largest.at(line.source.name).values():
-            if fault.amperes is not None and (best is None or fault.amperes > best):
-                best = fault.amperes
-    return best
+def _larger(view: View, line: Line) -> tuple[Fix, ...]:
+    from wyeline_linter.sizing.lines import Proposal, size_feeder
+
+    assert line.feeder is not None
+    made = size_feeder(view, line.feeder, withstand=True)
+    return (made.fix(),) if isinstance(made, Proposal) and made.changes else ()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
@@ -53,10 +53,27 @@ def sizings(analysis: Analysis, name: str | None = None) -> Iterator[Sizing]:
     """
     feeders, machines = _named(analysis, name)
     for feeder in feeders:
-        found = size_feeder(analysis.view, feeder)
+        found = size_feeder(analysis.view, feeder, withstand=True)
         yield _not_sized(found) if isinstance(found, NotSized) else _of_line(found)
     for machine in machines:
         yield _of_machine(_machine(analysis, machine))
+
+
+def written_together(found: Iterable[Sizing]) -> tuple[list[Sizing], list[Edit]]:
+    """Those of several sizings that can be written at once, with their edits: what two of them ask of one raceway is
+    written once, and of two that differ about the same words the first counts."""
+    taken: list[Edit] = []
+    chosen: list[Sizing] = []
+    for sizing in found:
+        new = [edit for edit in sizing.edits if edit not in taken]
+        if sizing.edits and not any(_clash(a, b) for a in new for b in taken):
+            chosen.append(sizing)
+            taken += new
+    return chosen, taken
+
+
+def _clash(a: Edit, b: Edit) -> bool:
+    return a.block is b.block and (a.line, a.start) < (b.end_line, b.end) and (b.line, b.start) < (a.end_line, a.end)
 
 
 def _named(analysis: Analysis, name: str | None) -> tuple[list[Feeder], list[str]]:

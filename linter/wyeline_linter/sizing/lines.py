@@ -15,6 +15,7 @@ from wyeline_linter.protection.currents import Current, current_of, laid_with, l
 from wyeline_linter.protection.lines import METAL_RACEWAYS, Guard, Line, feeder_line, first_device_a, planned_line
 from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of, required_a
 from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring, temperatures
+from wyeline_linter.protection.withstand import withstand_of
 from wyeline_linter.sizing.devices import Device, device_of
 from wyeline_linter.sizing.steps import (
     Demand,
@@ -75,8 +76,11 @@ class NotSized:
     reasons: tuple[str, ...]
 
 
-def size_feeder(view: View, feeder: Feeder) -> Proposal | NotSized:
-    """Sizes for a feeder as it stands: what is written is kept where it serves, and completed or enlarged where not."""
+def size_feeder(view: View, feeder: Feeder, *, withstand: bool = False) -> Proposal | NotSized:
+    """Sizes for a feeder as it stands: what is written is kept where it serves, and completed or enlarged where not.
+
+    ``withstand``: the largest fault counts too, which asks the fault study (not on every keystroke).
+    """
     tables = view.tables
     if tables is None:
         return NotSized(feeder.key, ("the project names no basis, so no table gives a size",))
@@ -105,12 +109,14 @@ def size_feeder(view: View, feeder: Feeder) -> Proposal | NotSized:
         return NotSized(feeder.key, why)
     if current.unknown:
         reasons.append(f"the load is not known, so the device alone decides: {'; '.join(current.unknown[:2])}")
-    chosen = choose(view, line, current, purpose)
+    fault = withstand_of(view, line) if withstand else None
+    fault_mm2 = fault.least_mm2 if fault is not None else None
+    chosen = choose(view, line, current, purpose, fault_mm2=fault_mm2)
     if isinstance(chosen, NotListed):
         return NotSized(feeder.key, (chosen.reason,))
     wiring, _, more = chosen
     reasons += more
-    fits = feeder.body.conductors is not None and as_written_serves(view, line, current, purpose, wiring)
+    fits = feeder.body.conductors is not None and as_written_serves(view, line, current, purpose, wiring, fault_mm2)
     return _proposal(feeder, line, device, wiring, reasons, fits=fits)
 
 
@@ -186,17 +192,25 @@ def _drop(view: View, line: Line, current: Current, wiring: Wiring) -> Callable[
 
 
 def choose(
-    view: View, line: Line, current: Current, purpose: Purpose, *, strict: bool = False, laid: Laid | None = None
+    view: View,
+    line: Line,
+    current: Current,
+    purpose: Purpose,
+    *,
+    strict: bool = False,
+    laid: Laid | None = None,
+    fault_mm2: float | None = None,
 ) -> tuple[Wiring, Sized, list[str]] | NotListed:
     """The wires of a line at their right size, with the reasons; keeps metal, insulation and what is pulled along.
 
-    ``strict``: without the next size up, which is what an enlargement is counted from.
+    ``strict``: without the next size up, which is what an enlargement is counted from. ``fault_mm2``: the least area of
+    all sets together that bears a fault.
     """
     wiring = line.wiring
     laid = laid if laid is not None else laid_with(line, current)
     assert laid is not None
     insulation_c = wiring.temperatures_c[0] if wiring.temperatures_c else 0.0
-    want = demand_of(view, line, current, purpose, wiring)
+    want = replace(demand_of(view, line, current, purpose, wiring), fault_mm2=fault_mm2)
     if strict:
         want = replace(want, next_size_up=False)
     if not insulation_c:
@@ -276,13 +290,15 @@ def _proposal(
     return Proposal(feeder.key, device_text, text, raceway, tuple(reasons), tuple(assumed), tuple(edits))
 
 
-def as_written_serves(view: View, line: Line, current: Current, purpose: Purpose, chosen: Wiring) -> bool:
+def as_written_serves(
+    view: View, line: Line, current: Current, purpose: Purpose, chosen: Wiring, fault_mm2: float | None = None
+) -> bool:
     """Whether the wires that are written meet every requirement, and bring neutral and ground of the size chosen."""
     have = line.wiring
     laid = laid_with(line, current)
     if laid is None or len(have.temperatures_c) != 1:
         return False
-    want = demand_of(view, line, current, purpose, have)
+    want = replace(demand_of(view, line, current, purpose, have), fault_mm2=fault_mm2)
     cable_60 = have.insulation in CABLES_AT_60
     if not serves(line.tables, have.metal, have.temperatures_c[0], laid, want, have.sets, have.size, cable_60=cable_60):
         return False

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import math
-from typing import TYPE_CHECKING
+from collections import Counter
+from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.connected_load import load_below
 from wyeline_linter.grounding_conductors import bonding_jumper, electrode_conductor
 from wyeline_linter.protection.ampacities import Laid
-from wyeline_linter.protection.lines import US_AMBIENT_C
+from wyeline_linter.protection.lines import IEC_AMBIENT_C, US_AMBIENT_C
 from wyeline_linter.protection.wiring import Wiring
 from wyeline_linter.sizing.steps import Demand, ground_for, sized
 from wyeline_linter.sizing.writing import size_text, wires_text
@@ -22,6 +23,7 @@ if TYPE_CHECKING:
 
 LEAST_DEVICE_A = {"us": 15.0, "iec": 6.0}
 """Smallest device of a power circuit (NEC 210.18, 240.6(A); IEC 60898-1 series)."""
+_PLAIN_METHODS = frozenset("A1 A2 B1 B2 C".split())
 RESERVE = 1.25
 """Share of a connected load that a device is chosen for where nothing tells what runs for hours (common practice)."""
 
@@ -69,17 +71,27 @@ def wires_for(view: View, device_a: float, legs: int, neutral: bool, board: Equi
     """Copper wires behind a device, as the language writes them; empty where no table of the project gives them.
 
     US practice: THWN-2, by the column of the terminals (marked at ``board``, else NEC 110.14(C)), the project's
-    ambient, and no other circuit in the raceway. IEC capacities hang on the method of installation, which is not known
-    here, so none are given.
+    ambient, and no other circuit in the raceway. IEC capacities hang on the method of installation: the one that the
+    lines of ``board`` have is written as an assumption; without one there are no wires.
     """
     tables, own = tables_for(view)
-    if not own or tables.practice != "us" or not 1 <= legs <= 3:
+    if not own or not 1 <= legs <= 3:
         return ""
-    marked = board.body.number("lug-temp") if board is not None else None
     ambient = view.model.project.number("ambient")
-    laid = Laid(
-        US_AMBIENT_C if ambient is None else ambient, max(legs, 2), None if marked is None else round(marked), device_a
-    )
+    us = tables.practice == "us"
+    method = "" if us else _method_at(view, board)
+    if us:
+        marked = board.body.number("lug-temp") if board is not None else None
+        laid = Laid(
+            US_AMBIENT_C if ambient is None else ambient, max(legs, 2), None if marked is None else round(marked),
+            device_a,
+        )  # fmt: skip
+    elif method:
+        arrangement = "wall" if method == "C" else "bunched"
+        laid = Laid(IEC_AMBIENT_C if ambient is None else ambient, 3 if legs == 3 else 2, None, 0.0, method, 1,
+                    arrangement)  # fmt: skip
+    else:
+        return ""
     found = sized(tables, "Cu", 90.0, laid, Demand(device_a, sizing_a=device_a))
     if isinstance(found, NotListed):
         return ""
@@ -87,29 +99,47 @@ def wires_for(view: View, device_a: float, legs: int, neutral: bool, board: Equi
     if isinstance(ground, NotListed):
         return ""
     wiring = Wiring(
-        found.sets, legs, found.size, found.size if neutral else None, ground.size, "G", "Cu", False, "THWN-2", (90.0,),
-        False,
+        found.sets, legs, found.size, found.size if neutral else None, ground.size, "G" if us else "PE", "Cu", False,
+        "THWN-2" if us else "XLPE", (90.0,), False,
     )  # fmt: skip
-    return wires_text(wiring, iec=False)
+    text = wires_text(wiring, iec=not us)
+    return text if us else f"{text}  assume method {method}"
 
 
-def earthing_of(view: View, device_a: float, board: Equipment | None) -> str:
+def _method_at(view: View, board: Equipment | None) -> str:
+    """The method of installation of most lines that leave a board; in the ground and on trays more has to be known."""
+    found: Counter[str] = Counter()
+    if board is not None:
+        bodies = [f.body for f in view.feeders_out_of(board.name)] + [p.circuit.body for p in board.circuits]
+        found.update(method for body in bodies if (method := body.text("method")) in _PLAIN_METHODS)
+    return found.most_common(1)[0][0] if found else ""
+
+
+class Earthing(NamedTuple):
+    """What earths a new system: the size of its electrode wire as written, and both sizes with their reason."""
+
+    electrode: str
+    text: str
+
+
+def earthing_of(view: View, device_a: float, board: Equipment | None) -> Earthing | None:
     """Bonding jumper and electrode conductor of a new separately derived system, for copper wires behind its first
-    device (NEC 250.30(A), 250.66, 250.102(C)(1)); empty where no table of the project gives them."""
+    device (NEC 250.30(A), 250.66, 250.102(C)(1)); None where no table of the project gives them."""
     tables, own = tables_for(view)
     if not own or tables.practice != "us":
-        return ""
+        return None
     marked = board.body.number("lug-temp") if board is not None else None
     laid = Laid(US_AMBIENT_C, 3, None if marked is None else round(marked), device_a)
     found = sized(tables, "Cu", 90.0, laid, Demand(device_a, sizing_a=device_a, next_size_up=False))
     if isinstance(found, NotListed):
-        return ""
+        return None
     jumper = bonding_jumper(tables, found.size, found.sets, "Cu", "Cu")
     electrode = electrode_conductor(tables, found.size, found.sets, "Cu", "Cu")
     if isinstance(jumper, NotListed) or isinstance(electrode, NotListed):
-        return ""
+        return None
     sets = f"{found.sets} sets of " if found.sets > 1 else ""
-    return (
+    return Earthing(
+        size_text(electrode.value),
         f"behind it, for a {device_a:g} A device: wires of {sets}{size_text(found.size)} Cu, system bonding jumper "
-        f"{size_text(jumper.value)}, electrode conductor {size_text(electrode.value)} ({electrode.table})"
+        f"{size_text(jumper.value)}, electrode conductor {size_text(electrode.value)} ({electrode.table})",
     )

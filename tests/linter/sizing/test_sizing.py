@@ -192,6 +192,26 @@ def test_a_new_system_comes_with_its_bonding_and_electrode_conductors() -> None:
 
     analysis = model(US + panel("250 A"))
     board = analysis.model.equipment["LP-1"]
-    text = earthing_of(analysis.view, 250.0, board)
-    assert "250kcmil" in text and "jumper #2," in text and "electrode conductor #2 " in text
-    assert earthing_of(model(IEC).view, 250.0, None) == ""
+    found = earthing_of(analysis.view, 250.0, board)
+    assert found is not None and found.electrode == "#2"
+    assert "250kcmil" in found.text and "jumper #2," in found.text and "electrode conductor #2 " in found.text
+    assert earthing_of(model(IEC).view, 250.0, None) is None
+
+
+def test_wires_grow_until_they_bear_the_fault_that_a_delay_lets_through() -> None:
+    """S = I sqrt(t) / k (IEC 60364-4-43 434.5.2): the rule's own example, 16 mm2 behind 63 A, with 0.4 s."""
+    from wyeline_linter.protection.lines import feeder_line
+    from wyeline_linter.protection.withstand import withstand_of
+    from wyeline_linter.rules.fault_times import THERMAL
+
+    analysis = model(THERMAL.wrong)
+    feeder = analysis.model.feeders["HV -> UV-1"]
+    line = feeder_line(analysis.view, feeder)
+    asked = withstand_of(analysis.view, line) if line is not None else None
+    assert asked is not None and asked.seconds == 0.4
+    assert asked.k == pytest.approx(143, abs=1)  # copper in XLPE (IEC 60364-4-43 Table 43A)
+    assert asked.least_mm2 == pytest.approx(asked.amps * 0.4**0.5 / asked.k)
+    found = size_feeder(analysis.view, feeder, withstand=True)
+    assert isinstance(found, Proposal) and any("fault withstand" in reason for reason in found.reasons)
+    least = min(size for size in (25, 35, 50, 70, 95) if size >= asked.least_mm2)
+    assert f"4x{least}mm2" in found.wires

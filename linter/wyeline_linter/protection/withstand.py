@@ -1,0 +1,44 @@
+"""What the largest fault asks of wires until the device that clears it has opened."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, NamedTuple
+
+from wyeline_linter.conductors import thermal_k
+from wyeline_linter.protection.lines import Line
+from wyeline_linter.protection.trip import final_temperature_c
+
+if TYPE_CHECKING:
+    from wyeline_linter.view import View
+
+
+class Withstand(NamedTuple):
+    """The least area of all sets together, and what it comes from (S = I sqrt(t) / k; IEC 60364-4-43 434.5.2)."""
+
+    least_mm2: float
+    amps: float
+    seconds: float
+    k: float
+
+
+def withstand_of(view: View, line: Line) -> Withstand | None:
+    """What a feeder whose device has a delay written must bear; None without one, since then only the maker's curve
+    tells how long a fault lasts, and where the fault current or the insulation is not known. Asks the fault study."""
+    seconds = line.body.number("delay")
+    if seconds is None or line.feeder is None or len(line.wiring.temperatures_c) != 1:
+        return None
+    amps = _largest_at_start(view, line)
+    if amps is None:
+        return None
+    wiring = line.wiring
+    k = thermal_k(wiring.metal, initial_c=wiring.temperatures_c[0], final_c=final_temperature_c(wiring.insulation))
+    return Withstand(amps * seconds**0.5 / k, amps, seconds, k)
+
+
+def _largest_at_start(view: View, line: Line) -> float | None:
+    best: float | None = None
+    for study in view.studies.stated():
+        for fault in study.largest.at(line.source.name).values():
+            if fault.amperes is not None and (best is None or fault.amperes > best):
+                best = fault.amperes
+    return best
