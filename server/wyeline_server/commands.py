@@ -3,9 +3,7 @@
 from __future__ import annotations
 
 import asyncio
-import re
-import tempfile
-from pathlib import Path
+import inspect
 from typing import Any
 
 from wyeline_linter.analysis import Analysis
@@ -13,17 +11,20 @@ from wyeline_linter.checklist import Item
 from wyeline_linter.loads.sheets import FIGURES, load_figure
 from wyeline_linter.outputs.text import CAUTION
 from wyeline_linter.repair import Diagnosis, Solution, diagnose, solve
+from wyeline_linter.sizing.asked import sizings, written_together
 from wyeline_linter.working import render
-from wyeline_server.documents import uri_of_path
 from wyeline_server.edits import workspace_edit
 from wyeline_server.positions import Json
 from wyeline_server.protocol import REQUEST_FAILED, BadParametersError, RequestError
 from wyeline_server.server import WyelineServer
+from wyeline_server.showing import Showing
 
 
 def register(server: WyelineServer) -> None:
+    server.showing = Showing(server)
     server.on("workspace/executeCommand", execute)
     server.on_command("wyeline.connect", connect)
+    server.on_command("wyeline.size", size)
     server.on_command("wyeline.workingSheet", working_sheet)
 
 
@@ -39,7 +40,8 @@ async def execute(server: WyelineServer, params: Any) -> Any:
     with server.long_work(params.get("workDoneToken"), name, 1) as progress:
         progress.step(" ".join(str(a) for a in arguments if isinstance(a, str | int)))
         await asyncio.sleep(0)
-        return handler(server, arguments)
+        answer = handler(server, arguments)
+        return await answer if inspect.isawaitable(answer) else answer
 
 
 def connect(server: WyelineServer, arguments: list[Any]) -> Json:
@@ -50,9 +52,7 @@ def connect(server: WyelineServer, arguments: list[Any]) -> Json:
     if len(arguments) not in (3, 4) or not all(isinstance(a, str) for a in arguments[:3]):
         raise BadParametersError("wyeline.connect takes a document, what feeds, what is fed, and perhaps a number")
     uri, source, target = arguments[:3]
-    analysis = server.analysis_at(server.session.path_of(uri))
-    if analysis is None:
-        raise RequestError(REQUEST_FAILED, f"no model can be made of {uri}")
+    analysis = _model(server, uri)
     bare, port = _named(analysis, target)
     source, _ = _named(analysis, source)
     if source == bare:
@@ -71,6 +71,47 @@ def connect(server: WyelineServer, arguments: list[Any]) -> Json:
     return answer
 
 
+def size(server: WyelineServer, arguments: list[Any]) -> Json:
+    """``wyeline.size`` [uri, NAME, true?]: the sizes of a feeder, or of equipment and the feeders at it, with what
+    governed each; true has the client write them.
+
+    Returns ``{name, text, sizings, edit, applied}``; ``edit`` is null where there is nothing to write. What is only
+    asked for is shown as a file, or to a client that can show none as a message.
+    """
+    uri, name, write, *more = [*arguments, None, None, None][: max(3, len(arguments))]
+    if more or not isinstance(uri, str) or not isinstance(name, str) or not isinstance(write, bool | None):
+        raise BadParametersError("wyeline.size takes a document, a name, and perhaps true, to write the sizes")
+    analysis, name = _model(server, uri), name.strip()
+    if name not in analysis.model.feeders:
+        name, _ = _named(analysis, name)
+    found = list(sizings(analysis, name))
+    _, edits = written_together(found)
+    edit = workspace_edit(server, edits) if edits else None
+    applied = bool(write and edit)
+    text = "\n".join([*(sizing.text for sizing in found), CAUTION, ""])
+    if applied:
+        server.protocol.ask("workspace/applyEdit", {"label": f"Sizes at {name}", "edit": edit})
+    elif not write:
+        server.showing.text(f"{name}-sizes.txt", text)
+    return {
+        "name": name,
+        "text": text,
+        "sizings": [
+            {
+                "subject": sizing.subject,
+                "sized": sizing.sized,
+                "title": sizing.title,
+                "reasons": list(sizing.reasons),
+                "assumed": list(sizing.assumed),
+                "edit": workspace_edit(server, sizing.edits) if sizing.edits else None,
+            }
+            for sizing in found
+        ],
+        "edit": edit,
+        "applied": applied,
+    }
+
+
 def working_sheet(server: WyelineServer, arguments: list[Any]) -> Json:
     """``wyeline.workingSheet`` [uri, NAME, figure?]: the calculation sheets of a piece of equipment, and shows them.
 
@@ -79,9 +120,7 @@ def working_sheet(server: WyelineServer, arguments: list[Any]) -> Json:
     if len(arguments) not in (2, 3) or not all(isinstance(a, str) for a in arguments):
         raise BadParametersError("wyeline.workingSheet takes a document, a name, and perhaps a figure")
     uri, name = arguments[:2]
-    analysis = server.analysis_at(server.session.path_of(uri))
-    if analysis is None:
-        raise RequestError(REQUEST_FAILED, f"no model can be made of {uri}")
+    analysis = _model(server, uri)
     bare, _ = _named(analysis, name)
     wanted = arguments[2:] or list(FIGURES)
     try:
@@ -91,18 +130,15 @@ def working_sheet(server: WyelineServer, arguments: list[Any]) -> Json:
     except KeyError:
         raise RequestError(REQUEST_FAILED, f"`{bare}` carries no load that a sheet could show") from None
     text = f"{text}\n{CAUTION}\n"
-    _show(server, bare, text)
+    server.showing.text(f"{bare}.txt", text)
     return {"name": bare, "text": text}
 
 
-def _show(server: WyelineServer, name: str, text: str) -> None:
-    if not server.client_can("window.showDocument.support", False):
-        server.protocol.notify("window/showMessage", {"type": 3, "message": text})
-        return
-    folder = Path(tempfile.mkdtemp(prefix="wyeline-"))
-    path = folder / f"{re.sub(r'[^A-Za-z0-9_.-]+', '-', name)}.txt"
-    path.write_text(text, encoding="utf-8")
-    server.protocol.ask("window/showDocument", {"uri": uri_of_path(str(path)), "takeFocus": True})
+def _model(server: WyelineServer, uri: str) -> Analysis:
+    analysis = server.analysis_at(server.session.path_of(uri))
+    if analysis is None:
+        raise RequestError(REQUEST_FAILED, f"no model can be made of {uri}")
+    return analysis
 
 
 def _named(analysis: Analysis, text: str) -> tuple[str, str | None]:

@@ -38,6 +38,7 @@ from wyeline_server.session import Session
 
 if TYPE_CHECKING:
     from wyeline_server.diagnostics import Diagnostics
+    from wyeline_server.showing import Showing
 
 logger = logging.getLogger(__name__)
 
@@ -51,6 +52,7 @@ FEATURES = (
     "signature",
     "actions",
     "commands",
+    "drawings",
     "navigation",
     "rename",
     "symbols",
@@ -82,6 +84,7 @@ class WyelineServer(LanguageServer):
 
     protocol: WyelineProtocol
     diagnostics: Diagnostics
+    showing: Showing
 
     def __init__(self, version: str) -> None:
         self.inbox = Inbox()
@@ -90,6 +93,7 @@ class WyelineServer(LanguageServer):
         self.settings: Json = {}
         self.state = "new"
         self.resting: list[Callable[[], None]] = []
+        self.at_end: list[Callable[[], None]] = []
         self.once_initialized: list[Callable[[], None]] = []
         self.command_handlers: dict[str, Handler] = {}
         self._reported: set[str] = set()
@@ -267,7 +271,18 @@ class WyelineServer(LanguageServer):
                     await self.inbox.arrival()
         except BrokenPipeError:
             logger.warning("the client has gone")
+        finally:
+            self.end()
         return 0 if self.protocol._shutdown else 1
+
+    def end(self) -> None:
+        """Stop and clear away what was started for the client; done once, at shutdown or when the client is gone."""
+        while self.at_end:
+            work = self.at_end.pop()
+            try:
+                work()
+            except Exception as error:
+                logger.error("clearing away failed", exc_info=error)
 
     def _rest(self) -> None:
         for work in self.resting:
@@ -345,6 +360,7 @@ def _initialized(server: WyelineServer, _: Any) -> None:
 
 def _shutdown(server: WyelineServer, _: Any) -> None:
     server.state = "shut down"
+    server.end()
     server.protocol._shutdown = True
 
 

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
+from pathlib import Path
 from typing import Any
 
 import pytest
 from editing import DIFFICULT, Editor
 from lsprotocol import types
 from pygls.exceptions import JsonRpcException
+
+from wyeline_server.documents import path_of_uri
 
 SITE = f"""project "{DIFFICULT}" basis us-2023
 utility GRID 480Y/277 fault 14 kA, x/r 4
@@ -55,6 +60,42 @@ async def test_a_working_sheet_shows_the_numbers_and_the_formula(editor: Editor)
     assert shown is not None and "connected" in str(shown.contents)
 
 
+SMALL = f"""project "{DIFFICULT}" basis us-2023
+utility     GRID  480Y/277  fault 14 kA, x/r 4
+switchboard MSB   480Y/277  bus 400 A, main 400 A
+panel       LP-1  480Y/277  bus 125 A "{DIFFICULT}"
+  1,3,5   60 A 3p  40 kVA heating  "Oven"
+feeder GRID        -> MSB
+feeder MSB         -> LP-1    60 A 3p  40 m  in EMT
+"""
+
+
+async def test_sizes_are_shown_with_their_reasons_and_written_on_request(editor: Editor) -> None:
+    editor.open(SMALL)
+    uri = editor.uri("site.wye")
+    editor.client.edits.clear()
+    editor.client.shown_documents.clear()
+    found = await command(editor, "wyeline.size", uri, "LP-1")
+    assert not found["applied"] and not editor.client.edits
+    (sizing,) = found["sizings"]
+    assert sizing["sized"] and sizing["subject"] == "MSB -> LP-1" and "310.16" in " ".join(sizing["reasons"])
+    assert sizing["title"] in found["text"] and "design aid" in found["text"].lower()
+    await editor.client.until(lambda: editor.client.shown_documents)
+    shown = path_of_uri(editor.client.shown_documents[0].uri)
+    assert shown is not None and Path(shown).read_text("utf-8") == found["text"]
+    again = await command(editor, "wyeline.size", uri, "MSB -> LP-1", True)
+    assert again["applied"]
+    await editor.client.until(lambda: editor.client.edits)
+    editor.apply(editor.client.edits[0].edit)
+    printed = subprocess.run(
+        [sys.executable, "-m", "wyeline_linter.cli", "size", str(editor.folder / "site.wye"), "LP-1", "--apply"],
+        capture_output=True,
+        check=True,
+    )
+    assert printed.returncode == 0
+    assert editor.text() == (editor.folder / "site.wye").read_text("utf-8"), "what the command line writes"
+
+
 @pytest.mark.parametrize(
     ("name", "arguments", "says"),
     [
@@ -65,6 +106,9 @@ async def test_a_working_sheet_shows_the_numbers_and_the_formula(editor: Editor)
         ("wyeline.connect", ["URI", "MSB", "WET-1", 99], "number 99 is none of them"),
         ("wyeline.connect", ["file:///nowhere/at/all.wye", "MSB", "WET-1"], "no model can be made"),
         ("wyeline.workingSheet", ["URI", "MSB", "colour"], "no load figure is called colour"),
+        ("wyeline.size", ["URI"], "takes a document, a name, and perhaps true"),
+        ("wyeline.size", ["URI", "MSB", "yes"], "takes a document, a name, and perhaps true"),
+        ("wyeline.size", ["URI", "WET-9"], "is called `WET-9`; the nearest: WET-1"),
         ("wyeline.applyEdit", [3], "takes a workspace edit"),
     ],
 )

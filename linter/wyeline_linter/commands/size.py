@@ -12,7 +12,7 @@ from wyeline_linter.configuration import load_for
 from wyeline_linter.findings import Edit
 from wyeline_linter.fixing import apply_edits, write_atomically
 from wyeline_linter.outputs.text import caution, shown_path
-from wyeline_linter.sizing.asked import Sizing, sizings
+from wyeline_linter.sizing.asked import Sizing, sizings, written_together
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -67,13 +67,11 @@ def _worth_saying(sizing: Sizing) -> bool:
 
 
 def _apply(found: Iterable[Sizing]) -> int:
+    chosen, together = written_together(found)
+    titles = [sizing.written for sizing in chosen]
     edits: dict[str, list[Edit]] = {}
-    titles = []
-    for sizing in found:
-        if sizing.edits:
-            titles.append(sizing.written)
-            for edit in sizing.edits:
-                edits.setdefault(edit.block.file, []).append(edit)
+    for edit in together:
+        edits.setdefault(edit.block.file, []).append(edit)
     if not edits:
         print("There is nothing to write: what can be sized is large enough.")
         return 0

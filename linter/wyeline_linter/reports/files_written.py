@@ -33,7 +33,7 @@ def report_files(packages: Sequence[Package], formats: Sequence[str]) -> Iterato
             yield "md/working-sheets.md", _working(first)
     if "svg" in formats and first.wants(DIAGRAM):
         for sheet in first.diagram.sheets:
-            yield f"svg/one-line-{sheet.number}.svg", _standing_alone(sheet.svg)
+            yield f"svg/one-line-{sheet.number}.svg", standing_alone(sheet.svg)
 
 
 def _working(package: Package) -> str:
@@ -48,7 +48,7 @@ _ROW_LINK = re.compile(r'<a href="#row[^>]*>(.*?)</a>', re.DOTALL)
 _SHEET_LINK = re.compile(r'href="#oneline-sheet-(\d+)"')
 
 
-def _standing_alone(svg: str) -> str:
+def standing_alone(svg: str) -> str:
     """A sheet outside the page: its links lead to the other sheets' files, those into tables are left out."""
     return _SHEET_LINK.sub(r'href="one-line-\1.svg"', _ROW_LINK.sub(r"\1", svg))
 

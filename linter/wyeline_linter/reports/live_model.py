@@ -31,6 +31,12 @@ class LiveModel:
         self._guard, self._drawing = Lock(), Lock()
         self._seen = {root: _stamp(root, texts)}
 
+    @property
+    def files(self) -> frozenset[str]:
+        """The paths that the model was read from, and those that it names in vain."""
+        with self._guard:
+            return frozenset(self._seen)
+
     def look(self, texts: Mapping[str, str] = NO_TEXTS) -> bool:
         """Whether a file of the model is another one than at the last look.
 
