@@ -26,6 +26,16 @@ def name_use(token: Token, row: int) -> m.NameUse:
     return m.NameUse(unquoted(token), m.Span(row, token.start, token.end))
 
 
+def place_of(token: Token, row: int) -> m.PositionRef:
+    """The place in a board that a token names: ``7``, ``2,4``, or a label."""
+    span = m.Span(row, token.start, token.end)
+    if token.kind == "NUMBER":
+        return m.PositionRef((int(float(token.text)),), None, span)
+    if token.kind == "LIST":
+        return m.PositionRef(tuple(int(part) for part in token.text.split(",")), None, span)
+    return m.PositionRef((), unquoted(token), span)
+
+
 class BodyBuilder:
     """Collects phrases of one statement or circuit; what does not fit goes to ``problems``."""
 

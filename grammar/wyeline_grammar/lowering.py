@@ -9,11 +9,13 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from wyeline_grammar import model as m
-from wyeline_grammar.bodies import BodyBuilder, name_use, unquoted
+from wyeline_grammar.bodies import BodyBuilder, name_use, place_of, unquoted
+from wyeline_grammar.circuit_rows import read_row
 from wyeline_grammar.notation import NotationError, parse_legs, parse_voltage
-from wyeline_grammar.parser import parse_block
+from wyeline_grammar.parser import ELSEWHERE, read_block
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.remembering import Remembered
+from wyeline_grammar.senses import sense_of
 from wyeline_grammar.syntax import BlockSyntax, Line, Token
 from wyeline_grammar.vocabulary import BOARDS
 
@@ -49,7 +51,16 @@ def lower_block(lines: tuple[str, ...]) -> m.Statement:
     """The statement that a block's lines make, with every problem of its text. Never raises on any text."""
     found = _STATEMENTS.get(lines)
     if found is None:
-        found = _lower(parse_block(lines))
+        rows: dict[int, m.Circuit] = {}
+
+        def elsewhere(text: str, row: int) -> bool:
+            circuit = read_row(text, row)
+            if circuit is None:
+                return False
+            rows[row] = circuit
+            return True
+
+        found = _lower(read_block(lines, elsewhere), rows)
         _STATEMENTS.put(lines, found)
     return found
 
@@ -59,19 +70,22 @@ def expect_blocks(count: int) -> None:
     _STATEMENTS.expect(count)
 
 
-def _lower(syntax: BlockSyntax) -> m.Statement:
+def _lower(syntax: BlockSyntax, rows: dict[int, m.Circuit]) -> m.Statement:
     problems = [p for line in syntax.lines for p in line.problems]
     doc = "\n".join((line.comment or "").removeprefix("///").strip() for line in syntax.lines if line.form == "doc")
     if syntax.head is None:
         return m.Unreadable(m.Span(0, 0, 0), len(syntax.lines) - 1, doc, tuple(problems), bool(problems))
-    return _StatementReader(syntax, syntax.head, doc, problems).read()
+    return _StatementReader(syntax, syntax.head, doc, problems, rows).read()
 
 
 class _StatementReader:
-    """Reads one block; ``problems`` grows while it does."""
+    """Reads one block; ``problems`` grows while it does. ``rows`` are the circuits that were read already."""
 
-    def __init__(self, syntax: BlockSyntax, head: int, doc: str, problems: list[Problem]) -> None:
+    def __init__(
+        self, syntax: BlockSyntax, head: int, doc: str, problems: list[Problem], rows: dict[int, m.Circuit]
+    ) -> None:
         self.syntax = syntax
+        self.rows = rows
         self.row = head
         self.line = syntax.lines[head]
         self.doc = doc
@@ -107,6 +121,9 @@ class _StatementReader:
             if line.form in ("blank", "comment", "doc", "broken"):
                 continue
             self.last = row
+            if line is ELSEWHERE:
+                self.circuits.append(self.rows[row])
+                continue
             if line.form not in _DETAIL_WORDS:
                 continue
             if line.form not in suits:
@@ -333,28 +350,22 @@ class _StatementReader:
 
     # details
 
-    def _place(self, token: Token, row: int) -> m.PositionRef:
-        span = self._span(token, row)
-        if token.kind == "NUMBER":
-            return m.PositionRef((int(float(token.text)),), None, span)
-        if token.kind == "LIST":
-            return m.PositionRef(tuple(int(part) for part in token.text.split(",")), None, span)
-        return m.PositionRef((), unquoted(token), span)
-
     def _circuit(self, row: int, line: Line) -> None:
         if not line.head:
             return
         place, *more = line.head
         legs_token = next((t for t in more if t.kind == "LEGS"), None) if more else None
-        body = BodyBuilder("circuit", self.problems)
-        body.add(row, line.phrases)
+        builder = BodyBuilder("circuit", self.problems)
+        builder.add(row, line.phrases)
+        body = builder.build()
         self.circuits.append(
             m.Circuit(
-                self._place(place, row),
+                place_of(place, row),
                 parse_legs(legs_token.text) if legs_token else None,
                 self._span(legs_token, row) if legs_token else None,
-                body.build(),
+                body,
                 m.Span(row, place.start, line.end),
+                sense_of(body),
             )
         )
 
@@ -374,7 +385,7 @@ class _StatementReader:
         if not head:
             return
         rule, rest = head[0], head[1:]
-        place = self._place(rest[1], row) if len(rest) > 1 and rest[0].kind == "AT" else None
+        place = place_of(rest[1], row) if len(rest) > 1 and rest[0].kind == "AT" else None
         reason = rest[-1] if rest and rest[-1].kind == "TEXT" and (place is None or len(rest) > 2) else None
         if reason is None:
             return
@@ -386,7 +397,7 @@ class _StatementReader:
         if not head:
             return
         name, rest = head[0], head[1:]
-        place = self._place(rest[1], row) if len(rest) > 1 and rest[0].kind == "AT" else None
+        place = place_of(rest[1], row) if len(rest) > 1 and rest[0].kind == "AT" else None
         text = rest[-1] if rest and rest[-1].kind == "TEXT" and (place is None or len(rest) > 2) else None
         span = m.Span(row, line.head[0].start, line.head[-1].end)
         self.claims.append(m.Claim(name.text, place, unquoted(text) if text else None, span))

@@ -127,6 +127,16 @@ class Body(NamedTuple):
 EMPTY_BODY = Body()
 
 
+class Sense:
+    """What a body says, whatever its length and description, and wherever it stands: bodies that say the same have one
+    sense between them (``senses.py``), so what follows from it alone is worked out once. Compares by identity."""
+
+    __slots__ = ("content",)
+
+    def __init__(self, content: tuple[object, ...]) -> None:
+        self.content = content
+
+
 class PositionRef(NamedTuple):
     """A place in a board: positions (``2,4``), or a label (``F1``)."""
 
@@ -164,13 +174,14 @@ class Claim(NamedTuple):
 
 
 class Circuit(NamedTuple):
-    """A load without a name on positions of a board; ``legs`` as written behind a label."""
+    """A load without a name on positions of a board; ``legs`` as written behind a label; ``sense`` is its body's."""
 
     place: PositionRef
     legs: tuple[str, ...] | None
     legs_span: Span | None
     body: Body
     span: Span
+    sense: Sense
 
 
 class End(NamedTuple):

@@ -7,10 +7,13 @@ to say about a line that cannot be read (``recovery.py``).
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from wyeline_grammar import memo
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.syntax import BlockSyntax, Line
 from wyeline_grammar.tokens import BLANKS, cut, is_statement
+from wyeline_grammar.vocabulary import BOARDS
 
 DETAIL_ALONE = "detail-without-statement"
 
@@ -29,7 +32,7 @@ def parse_line(text: str, indented: bool) -> Line:
     lines = _known_lines[indented]
     line = lines.get(text)
     if line is None:
-        line = _parse_line(text, indented)
+        line = read_line(text, indented)
         if len(text) <= _LONGEST_LINE:
             if len(lines) >= _MOST_LINES:
                 lines.clear()
@@ -37,7 +40,8 @@ def parse_line(text: str, indented: bool) -> Line:
     return line
 
 
-def _parse_line(text: str, indented: bool) -> Line:
+def read_line(text: str, indented: bool) -> Line:
+    """What `parse_line` gives, worked out anew and not remembered."""
     kinds, tokens, comment = cut(text)
     if not kinds:
         if comment is None:
@@ -49,14 +53,14 @@ def _parse_line(text: str, indented: bool) -> Line:
 
         return recover(text, tokens, kinds, comment, not indented, found)
     line = memo.build(tokens, found, comment)
-    if _may_be_slip(line, kinds, tokens[0].text):
+    if may_be_slip(line, kinds, tokens[0].text):
         from wyeline_grammar.recovery import recover_sound
 
         return recover_sound(text, line)
     return line
 
 
-def _may_be_slip(line: Line, kinds: memo.Kinds, first: str) -> bool:
+def may_be_slip(line: Line, kinds: memo.Kinds, first: str) -> bool:
     """Whether a line that parses may be one of the slips that read as something else (see ``slips.py``)."""
     form = line.form
     if form == "equipment":
@@ -74,7 +78,7 @@ def parse_block(lines: tuple[str, ...]) -> BlockSyntax:
     """
     block = _known_blocks.get(lines)
     if block is None:
-        block = _parse_block(lines)
+        block = _parse_block(lines, parse_line, None)
         if len(_known_blocks) >= _MOST_BLOCKS:
             _known_blocks.clear()
         if len(lines) <= _LONGEST_LINE:
@@ -82,17 +86,33 @@ def parse_block(lines: tuple[str, ...]) -> BlockSyntax:
     return block
 
 
-def _parse_block(lines: tuple[str, ...]) -> BlockSyntax:
+ELSEWHERE = Line("circuit", (), (), ())
+"""Stands in `read_block` for a circuit that is read elsewhere."""
+
+
+def read_block(lines: tuple[str, ...], elsewhere: Callable[[str, int], bool]) -> BlockSyntax:
+    """What `parse_block` gives, not remembered; circuits that ``elsewhere(text, row)`` takes are `ELSEWHERE`."""
+    return _known_blocks.get(lines) or _parse_block(lines, read_line, elsewhere)
+
+
+def _parse_block(
+    lines: tuple[str, ...], parse: Callable[[str, bool], Line], elsewhere: Callable[[str, int], bool] | None
+) -> BlockSyntax:
     parsed: list[Line] = []
     head: int | None = None
-    owned = False
+    owned = board = False
     for row, text in enumerate(lines):
         statement = is_statement(text)
-        line = parse_line(text, not statement)
+        if board and owned and not statement and elsewhere is not None and elsewhere(text, row):
+            parsed.append(ELSEWHERE)
+            continue
+        line = parse(text, not statement)
         if line.form not in _NOT_HEADS:
             if statement:
                 owned = True
-                head = row if head is None else head
+                if head is None:
+                    head = row
+                    board = any(token.kind == "KIND" and token.text in BOARDS for token in line.head[:2])
             elif not owned and not _stands_alone_already(line):
                 line = line._replace(problems=(_detail_alone(text, line),))
         elif statement and line.form != "blank":

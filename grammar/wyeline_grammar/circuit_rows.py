@@ -1,0 +1,156 @@
+"""Circuits of boards, read by halves: what stands before a description, and what stands behind it.
+
+The rows of panels repeat: the same device, class and wires under ever new descriptions. A row that is two known halves
+around one quoted description is put together from what the halves say. A half is known when the parser has read it
+without a word of complaint beside a description of its own; everything else goes to the parser as it stands.
+"""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from wyeline_grammar import model as m
+from wyeline_grammar.bodies import BodyBuilder, place_of
+from wyeline_grammar.parser import may_be_slip, read_line
+from wyeline_grammar.remembering import Remembered
+from wyeline_grammar.senses import joined, sense_of
+from wyeline_grammar.syntax import Line, Phrase
+
+_MOST = 5_000
+_LONGEST = 300
+"""Characters of a row that is looked at: no longer one repeats."""
+
+
+class _Left(NamedTuple):
+    """What stands before the description, on one row of its block."""
+
+    place: m.PositionRef
+    start: int
+    body: m.Body
+    sense: m.Sense
+
+
+class _Right(NamedTuple):
+    """What stands behind the description, on one row and from one column on."""
+
+    end: int
+    body: m.Body
+    sense: m.Sense
+
+
+_lefts: Remembered[str, dict[int, _Left] | bool] = Remembered()
+_rights: Remembered[str, dict[tuple[int, int], _Right] | bool] = Remembered()
+_lefts.expect(_MOST)
+_rights.expect(_MOST)
+
+
+def read_row(text: str, row: int) -> m.Circuit | None:
+    """The circuit that an indented line of a board makes, or None where the parser has to read it."""
+    first = text.find('"')
+    if first < 0 or len(text) > _LONGEST:
+        return None
+    last = text.find('"', first + 1)
+    if last < 0:
+        return None
+    before, behind = text[:first], text[last + 1 :]
+    left = _left(before, row)
+    if left is None:
+        return None
+    right = _right(behind, row, last + 1)
+    if right is None:
+        return None
+    ours, theirs = left.body, right.body
+    if not (ours.facts.keys().isdisjoint(theirs.facts) and ours.flags.keys().isdisjoint(theirs.flags)):
+        return None  # said twice: the parser tells where
+    span = m.Span(row, first, last + 1)
+    body = m.Body(
+        {**ours.facts, **theirs.facts} if theirs.facts else ours.facts,
+        ours.flags if not theirs.flags else {**ours.flags, **theirs.flags},
+        ours.poles,
+        ours.poles_span,
+        theirs.conductors,
+        theirs.raceway,
+        (),
+        text[first + 1 : last],
+        span,
+    )
+    return m.Circuit(left.place, None, None, body, m.Span(row, left.start, right.end), joined(left.sense, right.sense))
+
+
+def _left(before: str, row: int) -> _Left | None:
+    rows = _lefts.get(before)
+    if rows is None:
+        rows = {} if _plain(before) and before[-1:] in (" ", "\t") else False
+        _lefts.put(before, rows)
+    if isinstance(rows, bool):
+        return None
+    found = rows.get(row)
+    if found is None:
+        made = _made_left(before, row)
+        if made is None:
+            _lefts.put(before, False)
+            return None
+        found = rows[row] = made
+    return found
+
+
+def _right(behind: str, row: int, column: int) -> _Right | None:
+    rows = _rights.get(behind)
+    if rows is None:
+        rows = {} if _plain(behind) and '"' not in behind and behind[:1] in ("", " ", "\t") else False
+        _rights.put(behind, rows)
+    if isinstance(rows, bool):
+        return None
+    found = rows.get((row, column))
+    if found is None:
+        made = _made_right(behind, row, column)
+        if made is None:
+            _rights.put(behind, False)
+            return None
+        found = rows[row, column] = made
+    return found
+
+
+def _plain(half: str) -> bool:
+    return half.isascii() and "//" not in half
+
+
+def _made_left(before: str, row: int) -> _Left | None:
+    line = read_line(before + '"x"', indented=True)
+    if not _sound(line) or not line.phrases or line.phrases[-1].form != "text":
+        return None
+    body = _body(line.phrases[:-1], row)
+    if body is None or body.conductors is not None or body.raceway is not None:
+        return None
+    return _Left(place_of(line.head[0], row), line.start, body, sense_of(body))
+
+
+def _made_right(behind: str, row: int, column: int) -> _Right | None:
+    lead = '1 "x"'.rjust(column)
+    if len(lead) > column:
+        return None
+    line = read_line(lead + behind, indented=True)
+    if not _sound(line) or not line.phrases or line.phrases[0].form != "text":
+        return None
+    body = _body(line.phrases[1:], row)
+    if body is None or body.poles is not None:
+        return None
+    return _Right(line.end, body, sense_of(body))
+
+
+def _sound(line: Line) -> bool:
+    """Whether a line is a circuit that reads as what it is, whatever its description."""
+    if line.form != "circuit" or line.problems or len(line.head) != 1:
+        return False
+    place = line.head[0]
+    return not may_be_slip(line, (place.kind,), place.text)
+
+
+def _body(phrases: tuple[Phrase, ...], row: int) -> m.Body | None:
+    """What some phrases say, or None where something is wrong with them, or they hold what cannot be put together."""
+    builder = BodyBuilder("circuit", [])
+    builder.add(row, phrases)
+    body = builder.build()
+    if builder.problems or body.leg_loads or body.description_span is not None:
+        return None
+    return body
