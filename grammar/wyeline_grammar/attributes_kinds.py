@@ -30,7 +30,8 @@ _BATTERY = (
 ALL_KINDS = (
     Kind(
         "utility",
-        "The supply from the utility: a source with a fault level that only its owner can give.",
+        "The supply from the utility, at the voltage it delivers: a source with a fault level that only its owner can "
+        "give. A transformer that the utility owns is part of it.",
         "one",
         (),
         "utility ${1:UTIL} ${2:480Y/277}  fault ${3:28 kA}, fault-min ${4:19 kA}, x/r ${5:7.5}",

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import os
 import stat
-from collections.abc import Callable, Iterable
 
-from wyeline_grammar.blocks import Block, TextFile
+TYPE_CHECKING = False
+if TYPE_CHECKING:  # a check that is answered from what was kept gets by without `typing`, and cuts no file into blocks
+    from collections.abc import Callable, Iterable
+
+    from wyeline_grammar.blocks import Block, TextFile
 
 MAX_FILE_BYTES = 64 * 1024 * 1024
 """A larger file is refused: a model of 100,000 pieces of equipment has about 10 MB."""
@@ -67,6 +70,7 @@ def absolute(path: str | os.PathLike[str]) -> str:
 
 
 _MARKS = ("wyeline.toml", ".git")
+_SKIPPED = frozenset({"node_modules", "__pycache__"})
 
 
 def workspace_of(path: str) -> str:
@@ -81,6 +85,15 @@ def workspace_of(path: str) -> str:
         if parent == current:
             return folder
         current = parent
+
+
+def wye_files(folder: str) -> list[str]:
+    """Every ``.wye`` file below a folder, hidden folders left out, in a stable order."""
+    found: list[str] = []
+    for base, folders, names in os.walk(folder):
+        folders[:] = sorted(f for f in folders if not f.startswith(".") and f not in _SKIPPED)
+        found += [os.path.join(base, name) for name in sorted(names) if name.endswith(".wye")]
+    return found
 
 
 def resolve_include(base: str, target: str, workspace: str) -> str:
@@ -122,6 +135,8 @@ class Files:
         """The file's blocks. Raises SourceError."""
         found = self._files.get(path)
         if found is None:
+            from wyeline_grammar.blocks import TextFile
+
             try:
                 found = TextFile(path, self._reader(path))
             except SourceError as error:
@@ -134,15 +149,17 @@ class Files:
     @property
     def blocks_at_hand(self) -> int:
         """How many blocks the files read so far have."""
-        return sum(len(f.blocks) for f in self._files.values() if isinstance(f, TextFile))
+        return sum(len(f.blocks) for f in self._files.values() if not isinstance(f, SourceError))
 
     def known(self, path: str) -> TextFile | None:
         """The file if it was read without error."""
         found = self._files.get(path)
-        return found if isinstance(found, TextFile) else None
+        return None if isinstance(found, SourceError) else found
 
     def open_buffer(self, path: str, text: str) -> TextFile:
         """Lay an editor's text over the file. A BOM in front is dropped."""
+        from wyeline_grammar.blocks import TextFile
+
         file = self._files.get(path)
         text = text.removeprefix("\ufeff")
         if isinstance(file, TextFile):
@@ -164,7 +181,7 @@ class Files:
         """
         self._buffers.discard(path)
         file = self._files.pop(path, None)
-        if not isinstance(file, TextFile):
+        if file is None or isinstance(file, SourceError):
             return None
         try:
             changed = file.replace_text(self._reader(path))

@@ -129,7 +129,11 @@ def _of_new_system(unit: Equipment, made: Transformed) -> list[Item]:
                 else "where is its one neutral-to-earth bond: at the unit, or "
                 "at the first device? (NEC 250.30; IEC 60364-5-54)",
             ),
-            Item(False, "size of the bonding jumper and of the wire to the earth electrode (NEC 250.66, 250.102)"),
+            _item(
+                unit.body.facts.get("electrode"),
+                "wire to the earth electrode on record; the bonding jumper goes with it (NEC 250.102)",
+                "size of the bonding jumper and of the wire to the earth electrode (NEC 250.66, 250.102)",
+            ),
         ]
     return items
 
