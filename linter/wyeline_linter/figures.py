@@ -17,7 +17,7 @@ from wyeline_linter.systems import Known, SystemState
 from wyeline_linter.verdicts import Feeds, Refusal
 from wyeline_linter.windings import Transformed
 
-VERSION = 1
+VERSION = 2
 
 
 def model_figures(view: View, only: str | None = None) -> dict[str, Any]:

@@ -60,14 +60,30 @@ def equipment_text(name: str, entry: dict[str, Any]) -> str:
         lines.append(wrapped(entry["system"]["in_words"], f"  {word:<8}  "))
         pairs = entry["system"]["pairs"]
         lines.append(wrapped("  ".join(f"{'-'.join(p['between'])} {p['volts']:g} V" for p in pairs), " " * 12))
-    for figure, reasons in entry["unknown"].items():
-        lines.append(wrapped("; ".join(reasons), f"  {figure:<8}  unknown: "))
+    lines += unknown_lines(entry)
     if entry.get("load"):
         lines += load_lines(entry["load"])
     lines += study_lines(entry)
     if entry["path"]:
         lines.append(wrapped("  |  ".join(entry["path"]), "  path      "))
     return "\n".join(lines) + "\n"
+
+
+def unknown_lines(entry: dict[str, Any]) -> list[str]:
+    """What is not known, each figure by its words, with the reasons."""
+    return [
+        wrapped("; ".join(reasons), f"  {WORDS.get(figure, figure.replace('_', ' ')):<8}  unknown: ")
+        for figure, reasons in entry["unknown"].items()
+    ]
+
+
+WORDS = {
+    "voltage_under_load": "voltage under load",
+    "fault_at_end": "fault at its end",
+    "length_m": "length",
+    "carried": "carries",
+}
+"""What programs call a figure, as people read it."""
 
 
 def feeder_text(key: str, entry: dict[str, Any], units: Literal["si", "us"] = "si") -> str:
@@ -85,6 +101,5 @@ def feeder_text(key: str, entry: dict[str, Any], units: Literal["si", "us"] = "s
     if entry["length_m"] is not None:
         lines.append(f"  length    {format_quantity(entry['length_m'], 'length', units)}")
     lines += study_lines(entry)
-    for figure, reasons in entry["unknown"].items():
-        lines.append(wrapped("; ".join(reasons), f"  {figure:<8}  unknown: "))
+    lines += unknown_lines(entry)
     return "\n".join(lines) + "\n"

@@ -7,9 +7,9 @@ from typing import TYPE_CHECKING, NamedTuple
 from wyeline_grammar.model import Body
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.loads.as_given import CONSTANT_POWER, Shares, has_no_load
-from wyeline_linter.loads.buckets import VA, Key
+from wyeline_linter.loads.buckets import VA
 from wyeline_linter.loads.conductors_of_loads import INDEX, spread
-from wyeline_linter.loads.demand import factors_of
+from wyeline_linter.loads.demand_shares import DemandShares
 from wyeline_linter.loads.of_equipment import is_converter
 from wyeline_linter.loads.rollup import LoadBook
 from wyeline_linter.network import SwitchState
@@ -52,26 +52,28 @@ def leaf_loads(view: View, scenario: SwitchState | None = None) -> tuple[list[Le
     smaller of loads that exclude each other, judged at the source, do not run. Capacitors are among them.
     """
     book = view.loads if scenario is None else view.loads_in(scenario)
+    return leaves_of(book, DemandShares(book))
+
+
+def leaves_of(book: LoadBook, demand: DemandShares) -> tuple[list[LeafLoad], tuple[str, ...]]:
+    """The same of a book of loads whose demand shares are at hand."""
     found: list[LeafLoad] = []
     unknown: dict[str, None] = {}
-    idle: dict[str, frozenset[str]] = {}
-    factors: dict[str, dict[Key, float]] = {}
     scales = _scales(book)
     for name in book.network.order:
         node = book.nodes.get(name)
         share = scales.get(name, 0.0)
         if node is None or share == 0.0:
             continue
-        root = book.network.root[name]
-        if root not in idle:
-            idle[root] = book.left_out(root)
-            factors[root] = factors_of(book.rows(root)[0], book.basis)
         for leaf in node.leaves:
             unknown.update(dict.fromkeys(leaf.unknown))
-            if leaf.given is None or not leaf.parts or (not leaf.place and leaf.owner in idle[root]):
+            if leaf.given is None or not leaf.parts:
+                continue
+            if not leaf.place and leaf.owner in demand.left_out(demand.top(name, leaf.key)[0]):
                 continue
             body = _body(book, leaf.owner, leaf.place)
             start = _locked_rotor_a(body, book.basis, leaf.given.motor, _volts_per_ampere(book, name, leaf.legs))
+            counts = demand.at_source(name, leaf.key)
             for i, j, va in leaf.parts:
                 found.append(
                     LeafLoad(
@@ -80,13 +82,13 @@ def leaf_loads(view: View, scenario: SwitchState | None = None) -> tuple[list[Le
                         _pair(book, name, i, j),
                         va * share,
                         leaf.given.shares,
-                        _share_of(factors[root], leaf.key),
+                        counts,
                         leaf.given.category,
                         leaf.given.motor,
                         start,
                     )
                 )
-        found += _converters(book, name)
+        found += _converters(book, demand, name)
     return found, tuple(unknown)
 
 
@@ -106,7 +108,7 @@ def _scales(book: LoadBook) -> dict[str, float]:
     return shares
 
 
-def _converters(book: LoadBook, name: str) -> list[LeafLoad]:
+def _converters(book: LoadBook, demand: DemandShares, name: str) -> list[LeafLoad]:
     equipment = book.model.equipment[name]
     if not is_converter(equipment, bool(book.children.get(name))):
         return []
@@ -116,10 +118,12 @@ def _converters(book: LoadBook, name: str) -> list[LeafLoad]:
         return []
     system = state.arriving.system
     made = []
+    above = book.network.supplier.get(name)
     for key, row in rows.items():
+        counts = demand.at_source(above, key) if above is not None else 1.0
         for i, j, va in spread(system, system.legs, row[VA]) or ():
             names = _DC if "+" in system.conductors else _AC
-            made.append(LeafLoad(name, "", (names[i], names[j]), va, CONSTANT_POWER, 1.0, key.category, False, None))
+            made.append(LeafLoad(name, "", (names[i], names[j]), va, CONSTANT_POWER, counts, key.category, False, None))
     return made
 
 
@@ -130,14 +134,6 @@ def _pair(book: LoadBook, name: str, i: int, j: int) -> tuple[str, str]:
     conductors = system.conductors if system is not None else _AC
     names = {INDEX[c]: c for c in conductors}
     return names[i], names[j]
-
-
-def _share_of(factors: dict[Key, float], key: Key) -> float:
-    """The factor of a kind at the source; a factor stated on the way has changed the key there."""
-    if key in factors:
-        return factors[key]
-    same = [f for k, f in factors.items() if (k.category, k.continuous, k.nameplate) == (key[0], key[1], key[3])]
-    return min(same, default=1.0)
 
 
 def _body(book: LoadBook, owner: str, place: str) -> Body:

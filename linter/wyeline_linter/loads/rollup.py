@@ -39,7 +39,8 @@ class Node(NamedTuple):
     """The loads at one piece of equipment.
 
     ``leaves`` are its own loads; ``below`` is what it carries on its bus or output; ``up`` what it draws from its
-    supply; ``twice`` names stated factors below a place that states one too.
+    supply; ``twice`` names stated factors below a place that states one too. ``factor`` is the one stated here, and
+    ``limited`` the share that a limit leaves of vehicle chargers; both are in ``below`` already.
     """
 
     name: str
@@ -47,6 +48,8 @@ class Node(NamedTuple):
     below: Sum
     up: Sum
     twice: tuple[str, ...]
+    factor: float | None = None
+    limited: float = 1.0
 
 
 EMPTY = Sum()
@@ -212,6 +215,7 @@ class LoadBook:
                 if node is not None:
                     below.add(node.up)
         twice: tuple[str, ...] = ()
+        factor, limited = None, 1.0
         if not leaves or equipment.circuits:
             factor, source = _factor(equipment, feeder)
             if factor is not None:
@@ -219,13 +223,13 @@ class LoadBook:
                 below = below.with_factor(factor, source)
             limit = self._limit(equipment, feeder, state)
             if limit is not None:
-                below = _limited(below, limit, source or name)
+                below, limited = _limited(below, limit, source or name)
         up = self._up(equipment, state, below, has_children=bool(children))
         if self._is_gone(equipment, feeder):
             apart, up = up.apart_va + _total_va(up), Sum()
             up.apart_va = apart
         self._forget_counted(name)
-        return Node(name, leaves, below, up, twice)
+        return Node(name, leaves, below, up, twice, factor, limited)
 
     def _own_sum(
         self, equipment: Equipment, state: EquipmentState | None, children: Iterable[str]
@@ -368,8 +372,7 @@ class LoadBook:
         kept = self._counted_above.get(name)
         if kept is not None and kept[0] is node:
             return kept[1]
-        up = node.up
-        rows, largest = up.counting(left_out({n: h.va for n, h in up.held.items()}, self.relations, self.running))
+        rows, largest = self.rows_above(name)
         counted = count(rows, largest, self.basis)
         self._counted_above[name] = (node, counted)
         return counted
@@ -377,6 +380,11 @@ class LoadBook:
     def rows(self, name: str) -> tuple[Rows, Largest | None]:
         """The loads by class that count at a place, and the largest motor among them."""
         return self.nodes[name].below.counting(self.left_out(name))
+
+    def rows_above(self, name: str) -> tuple[Rows, Largest | None]:
+        """The same on the side of its supply."""
+        up = self.nodes[name].up
+        return up.counting(left_out({n: h.va for n, h in up.held.items()}, self.relations, self.running))
 
     def left_out(self, name: str) -> frozenset[str]:
         """Loads below a place that do not count there, because others run in their place."""
@@ -467,19 +475,19 @@ def _factor(equipment: Equipment, feeder: Feeder | None) -> tuple[float | None, 
     return value, feeder.key if feeder is not None and value is not None else ""
 
 
-def _limited(below: Sum, limit: float, name: str) -> Sum:
-    """Vehicle chargers held to a limit: a stated factor on them, for each place above as well."""
+def _limited(below: Sum, limit: float, name: str) -> tuple[Sum, float]:
+    """Vehicle chargers held to a limit, and the share left of them: a stated factor, for each place above as well."""
     chargers = [key for key in below.rows if key.category == "ev"]
     drawn = abs(sum((below.rows[key][VA] * (key.factor or 1.0) for key in chargers), 0j))
     if not chargers or drawn <= limit:
-        return below
+        return below, 1.0
     made = below.copy()
     made.rows = {}
     for key, row in below.rows.items():
         factor = (key.factor or 1.0) * limit / drawn if key.category == "ev" else key.factor
         add_row(made.rows, key._replace(factor=factor), row)
     made.factored = merge_reasons(below.factored, (f"limit of {name}",))
-    return made
+    return made, limit / drawn
 
 
 def _total_va(up: Sum) -> float:

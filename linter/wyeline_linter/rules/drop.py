@@ -85,7 +85,7 @@ def branch_drop_high(view: View) -> Iterator[Finding]:
             continue
         feeder = study.connectivity.supply.get(name)
         if equipment.kind in LOAD_KINDS and feeder is not None and feeder.target.name == name:
-            drop = study.flow.drop(feeder.key)
+            drop = study.judged.drop(feeder)
             if drop is not None and drop.part > limit:
                 fixes = (
                     _thicker(view, feeder.body, Place(feeder.block, feeder.body.conductors.span), drop.part / limit)
@@ -250,10 +250,10 @@ def load_voltage_off(view: View) -> Iterator[Finding]:
             if equipment is None or equipment.kind not in LOAD_KINDS or name in told:
                 continue
             plate = study.derivation.stated(equipment.primary)
-            for pair in study.flow.volts(name, entering=True):
-                if plate is None:
-                    break
-                to_neutral = "N" in pair.between and len(study.flow.volts(name, entering=True)) > 1
+            pairs = study.judged.volts(name, entering=True) if plate is not None else ()
+            for pair in pairs:
+                assert plate is not None
+                to_neutral = "N" in pair.between and len(pairs) > 1
                 low = plate.neutral_v if to_neutral else plate.line_v
                 high = None if to_neutral else plate.high_v
                 if low is None or judge(pair.nominal_v, low, high).fit is Fit.WRONG:
@@ -382,7 +382,7 @@ def strict_drop_limit(view: View) -> Iterator[Finding]:
         if equipment is None or "fire-pump" not in equipment.body.flags:
             continue
         plate = study.derivation.stated(equipment.primary)
-        lowest = study.flow.lowest(name)
+        lowest = study.judged.lowest(name)
         if plate is not None and lowest is not None and lowest.volts < (1 - FIRE_PUMP_RUN) * plate.line_v:
             part = 1 - lowest.volts / plate.line_v
             yield _strict(equipment, "runs", part, FIRE_PUMP_RUN)

@@ -27,9 +27,42 @@ class Result(NamedTuple):
 
 
 class Answer(NamedTuple):
+    """A measured figure: its value in the SI unit (None: unknown, with ``reasons``), and how it is shown: the number
+    that is printed is ``scale`` times the value, in a format of so many digits, with words behind it."""
+
     value: float | None
-    text: str
+    scale: float = 1.0
+    digits: int = 0
+    kind: str = "f"
+    words: str = ""
     reasons: tuple[str, ...] = ()
+
+    @property
+    def text(self) -> str:
+        return self._text(self.digits)
+
+    def _number(self, value: float, digits: int) -> str:
+        return f"{self.scale * value:.{digits}{self.kind}}"
+
+    def _text(self, digits: int) -> str:
+        return "" if self.value is None else f"{self._number(self.value, digits)} {self.words}"
+
+    def against(self, limit: float | None) -> str:
+        """The text with as many digits as it takes to differ from a limit."""
+        if self.value is None or limit is None or self.value == limit:
+            return self.text
+        for digits in range(self.digits, self.digits + MOST_DIGITS):
+            if float(self._number(self.value, digits)) != float(self._number(limit, digits)):
+                return self._text(digits)
+        return self._text(self.digits + MOST_DIGITS)
+
+
+MOST_DIGITS = 7
+"""Further digits that are tried, until a figure differs from its limit."""
+
+
+def _unknown(*reasons: str) -> Answer:
+    return Answer(None, reasons=reasons)
 
 
 def measure(view: View, statement: ExpectStatement) -> Iterator[Result]:
@@ -39,6 +72,8 @@ def measure(view: View, statement: ExpectStatement) -> Iterator[Result]:
         return
     study = view.studies.in_state(state)
     of_equipment, of_feeder = MEASURES[statement.measure or ""]
+    data = statement.value.data if statement.value is not None else None
+    limit = float(data) if isinstance(data, float | int) else None
     least = statement.relation == ">="
     for subject in _subjects(view, statement):
         name = subject.key if isinstance(subject, Feeder) else subject.name
@@ -51,7 +86,7 @@ def measure(view: View, statement: ExpectStatement) -> Iterator[Result]:
                 continue
             answer = of_equipment(study, subject, least)
         if answer is not None:
-            yield Result(name, answer.value, answer.text, when(state), answer.reasons)
+            yield Result(name, answer.value, answer.against(limit), when(state), answer.reasons)
 
 
 def _state(view: View, statement: ExpectStatement) -> SwitchState | None:
@@ -82,45 +117,45 @@ def _fault(study: StateStudy, equipment: Equipment, least: bool) -> Answer:
     faults = study.smallest if least else study.largest
     worst = faults.worst(equipment.name)
     if worst is None or worst.amperes is None:
-        return Answer(None, "", faults.reasons(equipment.name) or ("no fault current flows there",))
-    return Answer(worst.amperes, f"{worst.amperes / 1000:.3g} kA ({worst.kind})")
+        return _unknown(*faults.reasons(equipment.name) or ("no fault current flows there",))
+    return Answer(worst.amperes, 1e-3, 3, "g", f"kA ({worst.kind})")
 
 
 def _fault_of_feeder(study: StateStudy, feeder: Feeder, least: bool) -> Answer:
     faults = study.smallest if least else study.largest
     ends = faults.built.ends.get(feeder.key)
     if ends is None:
-        return Answer(None, "", (f"`{feeder.key}` is open",))
+        return _unknown(f"`{feeder.key}` is open")
     worst = faults.worst_at(ends[1])
     if worst is None or worst.amperes is None:
-        return Answer(None, "", faults.bus_reasons(ends[1]) or ("no fault current flows there",))
-    return Answer(worst.amperes, f"{worst.amperes / 1000:.3g} kA ({worst.kind})")
+        return _unknown(*faults.bus_reasons(ends[1]) or ("no fault current flows there",))
+    return Answer(worst.amperes, 1e-3, 3, "g", f"kA ({worst.kind})")
 
 
 def _drop(study: StateStudy, equipment: Equipment, _least: bool) -> Answer:
     whole, _, reasons = study.path_drop(equipment.name)
-    return Answer(None, "", reasons) if whole is None else Answer(whole, f"{100 * whole:.2f} % from the source")
+    return _unknown(*reasons) if whole is None else Answer(whole, 100.0, 2, "f", "% in the wires from the source")
 
 
 def _drop_of_feeder(study: StateStudy, feeder: Feeder, _least: bool) -> Answer:
-    drop = study.flow.drop(feeder.key)
+    drop = study.judged.drop(feeder)
     if drop is None:
-        return Answer(None, "", study.flow.feeder_reasons(feeder.key))
-    return Answer(drop.part, f"{100 * drop.part:.2f} %, {drop.volts:.2f} V")
+        return _unknown(*study.flow.feeder_reasons(feeder.key))
+    return Answer(drop.part, 100.0, 2, "f", f"%, {drop.volts:.2f} V")
 
 
 def _voltage(study: StateStudy, equipment: Equipment, least: bool) -> Answer:
-    pair = study.flow.lowest(equipment.name) if least else study.flow.highest(equipment.name)
+    pair = study.judged.lowest(equipment.name) if least else study.flow.highest(equipment.name)
     if pair is None:
-        return Answer(None, "", study.flow.reasons(equipment.name))
-    return Answer(pair.per_unit, f"{100 * pair.per_unit:.1f} % of nominal ({pair.volts:.1f} V between {pair.name})")
+        return _unknown(*study.flow.reasons(equipment.name))
+    return Answer(pair.per_unit, 100.0, 1, "f", f"% of nominal ({pair.volts:.1f} V between {pair.name})")
 
 
 def _unbalance(study: StateStudy, equipment: Equipment, _least: bool) -> Answer:
     found = study.flow.unbalance(equipment.name)
     if found is None:
-        return Answer(None, "", study.flow.reasons(equipment.name) or ("it has no three legs",))
-    return Answer(found.deviation, f"{100 * found.deviation:.2f} %")
+        return _unknown(*study.flow.reasons(equipment.name) or ("it has no three legs",))
+    return Answer(found.deviation, 100.0, 2, "f", "%")
 
 
 def _loading(study: StateStudy, equipment: Equipment, _least: bool) -> Answer:
@@ -128,9 +163,9 @@ def _loading(study: StateStudy, equipment: Equipment, _least: bool) -> Answer:
     book, name, body = study.book, equipment.name, equipment.body
     node = book.nodes.get(name)
     if node is None:
-        return Answer(None, "", (f"nothing feeds `{name}`",))
+        return _unknown(f"nothing feeds `{name}`")
     if node.below.unknown:
-        return Answer(None, "", tuple(node.below.unknown))
+        return _unknown(*node.below.unknown)
     counted = book.counted(name)
     per_ampere = volt_amperes_per_ampere(book.system(name))
     amps = max((abs(i) for i in counted.demand.amps[:3]), default=0.0)
@@ -138,37 +173,37 @@ def _loading(study: StateStudy, equipment: Equipment, _least: bool) -> Answer:
     if power is not None and isinstance(power.value.data, float | int):
         if power.value.dimension == "power":
             share = counted.demand.va.real / power.number
-            return Answer(share, f"{100 * share:.0f} % of {power.value.text}")
+            return Answer(share, 100.0, 0, "f", f"% of {power.value.text}")
         if per_ampere:
             share = amps / (power.number / per_ampere)
-            return Answer(share, f"{100 * share:.0f} % of {power.value.text} on its fullest leg")
+            return Answer(share, 100.0, 0, "f", f"% of {power.value.text} on its fullest leg")
     for key in ("main", "incomer", "bus", "service", "rating"):
         rated = body.number(key)
         if rated:
-            return Answer(amps / rated, f"{100 * amps / rated:.0f} % of {rated:g} A on its fullest leg")
-    return Answer(None, "", (f"`{name}` states no rating to load",))
+            return Answer(amps / rated, 100.0, 0, "f", f"% of {rated:g} A on its fullest leg")
+    return _unknown(f"`{name}` states no rating to load")
 
 
 def _loading_of_feeder(study: StateStudy, feeder: Feeder, _least: bool) -> Answer:
-    currents, rated = study.flow.currents(feeder.key), feeder.body.number("rating")
+    currents, rated = study.judged.currents(feeder), feeder.body.number("rating")
     if currents is None:
-        return Answer(None, "", study.flow.feeder_reasons(feeder.key))
+        return _unknown(*study.flow.feeder_reasons(feeder.key))
     if rated is None:
-        return Answer(None, "", (f"`{feeder.key}` states no device",))
+        return _unknown(f"`{feeder.key}` states no device")
     amps = max(abs(i) for i in currents.values())
-    return Answer(amps / rated, f"{100 * amps / rated:.0f} % of {rated:g} A")
+    return Answer(amps / rated, 100.0, 0, "f", f"% of {rated:g} A")
 
 
 def _current_of_feeder(study: StateStudy, feeder: Feeder, _least: bool) -> Answer:
-    currents = study.flow.currents(feeder.key)
+    currents = study.judged.currents(feeder)
     if currents is None:
-        return Answer(None, "", study.flow.feeder_reasons(feeder.key))
+        return _unknown(*study.flow.feeder_reasons(feeder.key))
     amps = max(abs(i) for i in currents.values())
-    return Answer(amps, f"{amps:.1f} A")
+    return Answer(amps, 1.0, 1, "f", "A")
 
 
 def _none(_study: StateStudy, _subject: Equipment | Feeder, _least: bool) -> Answer:
-    return Answer(None, "", ("it has no such figure",))
+    return _unknown("it has no such figure")
 
 
 OfEquipment = Callable[["StateStudy", Equipment, bool], Answer]

@@ -1,7 +1,8 @@
 """Loads, inverters and motors on the nodes of the circuit.
 
-Loads count at their connected value, everything that may run together runs, and no demand factor is applied: a drop or
-a voltage is then that of the worst hour.
+In the load flow every load counts by the part that its source counts of it (demand factors, over all that hangs on the
+source): one state in which currents add up. ``judged`` adds what a single feeder has to carry beyond that. Motors feed
+a fault with all that is connected.
 """
 
 from __future__ import annotations
@@ -57,7 +58,7 @@ def _place_loads(made: Built, loads: Iterable[LeafLoad]) -> None:
     sums: dict[tuple[str, tuple[str, str], tuple[float, float, float]], complex] = {}
     for load in loads:
         key = (load.element, load.pair, load.shares)
-        sums[key] = sums.get(key, 0j) + load.va
+        sums[key] = sums.get(key, 0j) + load.va * load.demand_share
     for (name, pair, shares), va in sums.items():
         bus = made.input_bus.get(name) or made.bus.get(name)
         if bus is None or not va or pair[0] not in bus.conductors or pair[1] not in bus.conductors:

@@ -9,12 +9,14 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
-from wyeline_linter.loads.leaf_loads import LeafLoad, leaf_loads
+from wyeline_linter.loads.demand_shares import DemandShares
+from wyeline_linter.loads.leaf_loads import LeafLoad, leaves_of
 from wyeline_linter.network import NORMAL_STATE, SwitchState
 from wyeline_linter.studies.build import Built, build, raceway_stuff
 from wyeline_linter.studies.case import Assumption, Case, Missing
 from wyeline_linter.studies.fault import FaultView
 from wyeline_linter.studies.flow import Drop, FlowView
+from wyeline_linter.studies.judged import Judged
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -80,6 +82,11 @@ class Studies:
             self._once[what] = work()
         return self._once[what]  # type: ignore[no-any-return]
 
+    def let_go(self) -> None:
+        """These studies are over. What refers to its own study goes first, so that nothing waits for the collector."""
+        for state in self._states.values():
+            vars(state).pop("judged", None)
+
     def stated(self) -> list[StateStudy]:
         """The judged state and every scenario that the model states."""
         first = self.view.network.state
@@ -114,7 +121,17 @@ class StateStudy:
     @cached_property
     def loads(self) -> list[LeafLoad]:
         """Every load that runs in this state, on its conductors."""
-        return leaf_loads(self.view, self.state)[0]
+        return leaves_of(self.book, self.demand)[0]
+
+    @cached_property
+    def demand(self) -> DemandShares:
+        """Which part of each load counts where."""
+        return DemandShares(self.book)
+
+    @cached_property
+    def judged(self) -> Judged:
+        """Drops, currents and voltages at the load that each is judged with."""
+        return Judged(self)
 
     @cached_property
     def loads_at(self) -> dict[str, dict[str, list[LeafLoad]]]:
@@ -206,10 +223,13 @@ class StateStudy:
     # figures of several parts
 
     def path_drop(self, name: str) -> tuple[float | None, tuple[tuple[Feeder, Drop], ...], tuple[str, ...]]:
-        """The sum of the drops along the way from the source, as a part of nominal, its parts, and why not."""
+        """The sum of the drops along the way from the source, as a part of nominal, its parts, and why not.
+
+        Only wires count: what the transformers in the way lose shows in the voltage under load.
+        """
         parts: list[tuple[Feeder, Drop]] = []
         for feeder in self.connectivity.path(name):
-            drop = self.flow.drop(feeder.key)
+            drop = self.judged.drop(feeder)
             if drop is None:
                 return None, (), self.flow.feeder_reasons(feeder.key)
             parts.append((feeder, drop))

@@ -40,9 +40,13 @@ def equipment_studies(view: View, equipment: Equipment) -> tuple[dict[str, Any],
     volts = study.flow.volts(name)
     put("voltage_under_load", _volts(study, name) if volts else None, study.flow.reasons(name))
     whole, parts, reasons = study.path_drop(name)
-    drop = None
+    transformers, drop = study.flow.built.transformers, None
     if whole is not None:
-        drop = {"part": rounded(whole), "feeders": [{"feeder": f.key, "volts": rounded(d.volts)} for f, d in parts]}
+        drop = {
+            "part": rounded(whole),
+            "feeders": [{"feeder": f.key, "volts": rounded(d.volts)} for f, d in parts],
+            "transformers": [n for n in (*reversed([*study.connectivity.above(name)]), name) if n in transformers],
+        }
     put("drop", drop, reasons)
     largest, smallest = study.largest, study.smallest
     put("fault", _faults(largest, smallest, largest.bus(name), smallest.bus(name)), largest.reasons(name))
@@ -57,14 +61,15 @@ def feeder_studies(view: View, feeder: Feeder) -> tuple[dict[str, Any], dict[str
     if key not in study.flow.built.ends:
         return figures, unknown
     why = list(study.flow.feeder_reasons(key))
-    currents, drop, loss = study.flow.currents(key), study.flow.drop(key), study.flow.loss_w(key)
+    currents, drop, loss = study.judged.currents(feeder), study.judged.drop(feeder), study.flow.loss_w(key)
     figures["current"] = figures["drop"] = None
     if currents is not None:
         figures["current"] = {
             "amps": {c: rounded(abs(i)) for c, i in currents.items()},
             "largest_a": rounded(max(abs(i) for c, i in currents.items() if c != "N")),
-            "neutral_a": rounded(study.flow.neutral_a(key)),
+            "neutral_a": rounded(abs(currents["N"]) if "N" in currents else None),
             "loss_w": rounded(loss),
+            "load": _judged_load(study, feeder),
         }
     if drop is not None:
         figures["drop"] = {"between": list(drop.between), "volts": rounded(drop.volts), "part": rounded(drop.part)}
@@ -84,8 +89,20 @@ def feeder_studies(view: View, feeder: Feeder) -> tuple[dict[str, Any], dict[str
     return figures, unknown
 
 
+def _judged_load(study: StateStudy, feeder: Feeder) -> dict[str, Any] | None:
+    """The load that the current and the drop of a feeder are for."""
+    beyond = study.judged.beyond(feeder)
+    if beyond is None:
+        return None
+    return {
+        "is": beyond.words.removeprefix("the "),
+        "va": rounded(abs(beyond.judged_va)),
+        "connected_va": rounded(abs(beyond.connected_va)),
+    }
+
+
 def _volts(study: StateStudy, name: str) -> dict[str, Any]:
-    pairs = study.flow.volts(name)
+    pairs = study.judged.volts(name)
     lowest = min(pairs, key=lambda p: round(p.per_unit, 9))
     highest = max(pairs, key=lambda p: round(p.per_unit, 9))
     unbalance = study.flow.unbalance(name)
@@ -152,14 +169,19 @@ def study_lines(entry: dict[str, Any]) -> list[str]:
             text += f"; unbalance {100 * volts['unbalance']['deviation_part']:.2f} %"
         lines.append(f"  loaded    {text}")
     if drop is not None:
-        between = (
-            f" ({drop['volts']:.2f} V between {'-'.join(drop['between'])})" if "volts" in drop else " from the source"
-        )
-        lines.append(f"  drop      {100 * drop['part']:.2f} %{between}")
+        if "volts" in drop:
+            where = f" ({drop['volts']:.2f} V between {'-'.join(drop['between'])})"
+        else:
+            where = " in the wires from the source"
+            if drop["transformers"]:
+                where += f", without what {' and '.join(drop['transformers'])} loses (see loaded)"
+        lines.append(f"  drop      {100 * drop['part']:.2f} %{where}")
     current = entry.get("current")
     if current is not None:
         amps = "  ".join(f"{c} {a:.1f} A" for c, a in current["amps"].items())
-        lines.append(f"  current   {amps}")
+        load = current["load"]
+        words = f"  for the {load['is']}, {load['va'] / 1e3:.2f} kVA" if load is not None else ""
+        lines.append(f"  current   {amps}{words}")
     for word, found in (("fault", fault), ("at end", entry.get("fault_at_end"))):
         if found is None:
             continue

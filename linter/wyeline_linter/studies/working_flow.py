@@ -23,13 +23,15 @@ _SOURCE = {
 
 def feeder_drop_figure(study: StateStudy, feeder: Feeder) -> Figure:
     """The drop of a feeder: what the network gives, with the hand formula on the currents that flow."""
-    drop, currents = study.flow.drop(feeder.key), study.flow.currents(feeder.key)
+    drop, currents = study.judged.drop(feeder), study.judged.currents(feeder)
     source = _SOURCE.get(study.practice or "", "unbalanced load flow")
     if drop is None or currents is None:
         why = study.flow.feeder_reasons(feeder.key)
         return Figure("voltage drop", feeder.key, "dU", None, "V", source=source, unknown=why)
     data = study.flow.built.lines[feeder.key]
     near, far = study.flow.built.ends[feeder.key]
+    if study.judged.backwards(feeder):
+        near, far, currents = far, near, {c: -i for c, i in currents.items()}
     system = study.flow.built.system_at[far.name]
     first, second = drop.between
     nominal = system.distance(first, second)
@@ -40,7 +42,7 @@ def feeder_drop_figure(study: StateStudy, feeder: Feeder) -> Figure:
     # Power factor of the leg's current against the voltage that drives it.
     reference = across if second == NEUTRAL or len(system.legs) < 3 else _to_star(study, near, first, system.legs)
     angle = math.atan2((reference / current).imag, (reference / current).real) if abs(current) else 0.0
-    inputs = _line_inputs(data, feeder)
+    inputs = [*_line_inputs(data, feeder), *_load_inputs(study, feeder)]
     inputs.append(derived("I", f"current on leg {first}, solved", abs(current), "A"))
     inputs.append(derived("cosphi", "its power factor", math.cos(angle)))
     inputs.append(derived("sinphi", "its reactive factor", math.sin(angle)))
@@ -85,7 +87,7 @@ def branch_drop_figure(study: StateStudy, board: str, drop: BranchDrop) -> Figur
     assert data.leg is not None
     inputs = _line_inputs(data, None)
     inputs += [
-        derived("I", "current at nominal voltage", drop.amperes, "A"),
+        derived("I", "current of the connected load at nominal voltage", drop.amperes, "A"),
         derived("cosphi", "power factor", drop.power_factor),
         derived("sinphi", "reactive factor", math.sin(angle)),
     ]
@@ -112,20 +114,32 @@ def path_drop_figure(study: StateStudy, name: str) -> Figure:
         for k, (f, d) in enumerate(parts, 1)
     )
     formula = " + ".join(f"u{k}" for k in range(1, len(parts) + 1)) or "0"
-    note = ("what the transformers in the way lose shows in the voltage under load, not here",)
-    return Figure("voltage drop from the source", name, "u", whole, "", formula, inputs, (), source, note)
+    steps = []
+    lowest = study.judged.lowest(name)
+    if lowest is not None:
+        text = f"beside it: the voltage under load between {lowest.name}, as a part of nominal"
+        steps.append(Step("", text, "", lowest.per_unit))
+    note = (
+        "only wires count here; what the transformers in the way lose shows in the voltage under load",
+        "each feeder at its own demand, the feeder of a single load at what is connected",
+    )
+    return Figure("voltage drop from the source", name, "u", whole, "", formula, inputs, tuple(steps), source, note)
 
 
 def voltage_figure(study: StateStudy, name: str) -> Figure:
     """The voltages at a piece of equipment under load, the lowest against its nominal."""
-    source = "unbalanced load flow, modified nodal analysis in phase coordinates; loads at their connected value"
-    pairs = study.flow.volts(name)
+    source = "unbalanced load flow, modified nodal analysis in phase coordinates; loads at the demand of their source"
+    pairs = study.judged.volts(name)
     if not pairs:
         return Figure("voltage under load", name, "U", None, "V", source=source, unknown=study.flow.reasons(name))
     lowest = min(pairs, key=lambda p: round(p.per_unit, 9))
     inputs = [derived("", f"{p.name}: {100 * p.per_unit:.2f} % of {p.nominal_v:.6g} V", p.volts, "V") for p in pairs]
     inputs.append(derived("Un", f"nominal, {lowest.name}", lowest.nominal_v, "V"))
     steps = [Step("p", "the lowest as a part of nominal", "U / Un", lowest.per_unit)]
+    beyond = study.judged.lost_beyond(name)
+    if beyond:
+        text = "taken off: what its own way loses at its own demand beyond the solved state, as a part of nominal"
+        steps.insert(0, Step("", text, "", beyond))
     unbalance = study.flow.unbalance(name)
     if unbalance is not None:
         steps.append(Step("", "unbalance: largest deviation over mean", "", unbalance.deviation, "", "NEMA MG 1"))
@@ -134,6 +148,20 @@ def voltage_figure(study: StateStudy, name: str) -> Figure:
     if solved is not None:
         steps.append(Step("", "check: power balance of the solution", "", solved.selftest.power_balance))
     return Figure("voltage under load", name, "U", lowest.volts, "V", "", tuple(inputs), tuple(steps), source)
+
+
+def _load_inputs(study: StateStudy, feeder: Feeder) -> list[Input]:
+    """The load that a feeder is judged with, and what is connected."""
+    beyond = study.judged.beyond(feeder)
+    if beyond is None:
+        return []
+    inputs = [derived("S", f"{beyond.words} behind the feeder, which is judged here", abs(beyond.judged_va), "VA")]
+    if abs(beyond.connected_va - beyond.judged_va) > 1e-6 * abs(beyond.connected_va):
+        inputs.append(derived("", "connected behind it", abs(beyond.connected_va), "VA"))
+    if abs(beyond.va) > 1e-6 * abs(beyond.judged_va):
+        text = "of it beyond the part that counts at the source, put on the wires at nominal voltage"
+        inputs.append(derived("", text, abs(beyond.va), "VA"))
+    return inputs
 
 
 def _effective(z: complex, angle: float) -> float:
