@@ -101,12 +101,7 @@ def write(net: Network, *, faulted: bool, drawn: Sequence[complex] = ()) -> Deck
                 deck.impedance(node(start[0]), node(end[0]), matrix[0])
             else:
                 deck.coupled([node(n) for n in start], [node(n) for n in end], matrix)
-    links = set(net.link_at.values())
-    ends: dict[int, list[int]] = {branch: [] for branch in links}
-    for branch, number, _ in net.branches.incidence:
-        if branch in links:
-            ends[branch].append(number)
-    for a, b in ends.values():
+    for a, b in net.links.values():
         deck.add("V", f"{node(a)} {node(b)} dc 0")
     for a, b, y in net.admittances:
         deck.impedance(node(a), node(b), 1 / y)

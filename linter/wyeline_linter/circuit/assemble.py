@@ -1,11 +1,11 @@
-"""From the network to one sparse matrix (modified nodal analysis) and its factors.
+"""From the network to one sparse matrix (modified nodal analysis).
 
-Unknowns are the node voltages (earth left out) followed by the branch currents:
+Unknowns are the node voltages (earth left out, nodes joined by links taken as one) followed by the branch currents:
 
     [ Y   A ] [V]   [ I ]
     [ A^T -Z] [i] = [-E ]
 
-Y holds lines and shunts, A the incidence of switches, windings and sources, Z their impedances.
+Y holds lines and shunts, A the incidence of windings and sources, Z their impedances.
 """
 
 from __future__ import annotations
@@ -14,21 +14,11 @@ from dataclasses import dataclass
 from typing import Any, Literal
 
 import numpy as np
-from numpy.typing import NDArray
-from scipy.sparse import coo_array, csc_array
-from scipy.sparse.csgraph import connected_components
-from scipy.sparse.linalg import splu
 
-from .elements import EARTH, Network, phase_matrix
+from .elements import LINK_OHM, Network, phase_matrix
+from .layout import Complex, Floats, Ints, Layout, Topology, layout_of, shares_sources
 
-Complex = NDArray[np.complex128]
-Ints = NDArray[np.int64]
-Floats = NDArray[np.float64]
 Study = Literal["flow", "fault"]
-
-FLOATING_S = 1e-6
-"""Total leakage to earth given to each part of the network that has no path to earth (common practice, no source): it
-makes the matrix solvable and stands for an insulation resistance of 1 megohm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,34 +31,38 @@ class LineBatch:
 
 
 @dataclass(frozen=True, slots=True)
-class Topology:
-    """What hangs together: `part` numbers the galvanic parts node by node, `live` says whether a source reaches it."""
-
-    part: Ints
-    floating: NDArray[np.bool_]
-    """Per node: no conducting path to earth, so its voltage to earth is not defined."""
-    live: NDArray[np.bool_]
-
-
-@dataclass(frozen=True, slots=True)
 class Assembled:
     """Entries of the matrix and everything needed to interpret a solution."""
 
     network: Network
     study: Study
-    size: int
-    """Number of unknowns."""
-    node_count: int
+    layout: Layout
     rows: Ints
     cols: Ints
     values: Complex
     lines: dict[int, LineBatch]
-    topology: Topology
-    leakage_s: Floats
-    """Per node, the leakage added because its part of the network floats."""
+    with_motors: bool
+    """Whether motors are in the matrix."""
+    sharing_ohm: float
+    """What every source was given in its own way, so that ideal ones in parallel share."""
 
-    def matrix(self) -> Any:
-        """The matrix in compressed columns."""
+    @property
+    def size(self) -> int:
+        """Number of unknowns."""
+        return self.layout.size
+
+    @property
+    def node_count(self) -> int:
+        return self.layout.node_count
+
+    @property
+    def topology(self) -> Topology:
+        return self.layout.topology
+
+    def sparse(self) -> Any:
+        """The matrix in compressed columns, for what scipy solves."""
+        from scipy.sparse import coo_array, csc_array
+
         return csc_array(coo_array((self.values, (self.rows, self.cols)), shape=(self.size, self.size)))
 
     def excitation(self) -> Complex:
@@ -76,107 +70,73 @@ class Assembled:
         rhs = np.zeros(self.size, dtype=np.complex128)
         emf = self.network.branches.emf
         if emf:
-            where = np.fromiter(emf, dtype=np.int64, count=len(emf)) + self.node_count - 1
+            where = np.fromiter(emf, dtype=np.int64, count=len(emf)) + self.layout.first_branch
             rhs[where] = -np.fromiter(emf.values(), dtype=np.complex128, count=len(emf))
+        return rhs
+
+    def injected(self, nodes: Ints, currents: Complex) -> Complex:
+        """Right-hand side of currents brought into nodes."""
+        rhs = np.zeros(self.size, dtype=np.complex128)
+        at = self.layout.unknown[nodes]
+        inside = at >= 0
+        np.add.at(rhs, at[inside], currents[inside])
         return rhs
 
     def node_voltages(self, solution: Complex) -> Complex:
         """Voltages by node number (earth first, zero) out of a solution; a trailing axis is kept."""
-        volts = np.zeros((self.node_count, *solution.shape[1:]), dtype=np.complex128)
-        volts[1:] = solution[: self.node_count - 1]
-        return volts
+        volts = np.zeros((self.layout.first_branch + 1, *solution.shape[1:]), dtype=np.complex128)
+        volts[:-1] = solution[: self.layout.first_branch]
+        return np.asarray(volts[self.layout.unknown], dtype=np.complex128)
 
-
-MOST_AT_A_NODE = 3000
-"""Pivoting on zero-ohm links fills the factors of a bus with more feeders than any real one has."""
+    def branch_currents(self, solution: Complex) -> Complex:
+        """Currents of windings and sources in the order of the network's branches."""
+        return solution[self.layout.first_branch :]
 
 
 class SingularNetwork(Exception):  # noqa: N818 - a state of the network, not a mistake of the program
     """The network has no single solution; the text says why as far as it can be told."""
 
 
-class Factors:
-    """Sparse LU factors of one matrix with a refined solve.  Raises SingularNetwork on construction."""
-
-    def __init__(self, matrix: Any) -> None:
-        self.matrix = matrix
-        crowded = int(np.diff(matrix.indptr).max(initial=0))
-        if crowded > MOST_AT_A_NODE:
-            raise SingularNetwork(
-                f"{crowded} branches meet at one conductor, and the solver is made for {MOST_AT_A_NODE}: "
-                "the time would grow with the square"
-            )
-        try:
-            self._lu: Any = splu(
-                matrix,
-                permc_spec="MMD_AT_PLUS_A",
-                diag_pivot_thresh=0.01,
-                options={"SymmetricMode": True},
-            )
-        except RuntimeError:
-            raise SingularNetwork(
-                "the equations have no single solution: two sources without impedance feed the same conductors, "
-                "or windings without impedance are in parallel"
-            ) from None
-
-    def solve(self, rhs: Complex) -> Complex:
-        """Solve for one or many right-hand sides, refined once."""
-        x: Complex = self._lu.solve(rhs)
-        return np.asarray(x + self._lu.solve(rhs - self.matrix @ x), dtype=np.complex128)
-
-    def solve_once(self, rhs: Complex) -> Complex:
-        """Solve without refinement."""
-        solved: Complex = self._lu.solve(rhs)
-        return solved
-
-    def solve_transposed(self, rhs: Complex) -> Complex:
-        """Solve with the transposed matrix (rows of the inverse)."""
-        solved: Complex = self._lu.solve(rhs, trans="T")
-        return solved
-
-
 def assemble(network: Network, study: Study, *, with_motors: bool = True) -> Assembled:
     """Stamp the network.  The load flow sees constant-impedance loads, the fault study sees motors and full Z1."""
-    entries = _Entries()
-    lines = _stamp_lines(network, entries)
-    topology = _topology(network, lines)
-    leakage = _leakage(topology)
-    nodes = np.flatnonzero(leakage)
-    entries.add(nodes, nodes, leakage[nodes].astype(np.complex128))
-    shunts = list(network.admittances)
+    layout = layout_of(network)
+    entries = _Entries(layout.unknown)
+    lines = _stamp_lines(network, layout, entries)
+    leaking = np.flatnonzero(layout.leakage_s)
+    entries.add(leaking, leaking, layout.leakage_s[leaking].astype(np.complex128))
+    shunts = network.admittances
     if study == "flow":
-        shunts.extend(_impedance_loads(network))
+        shunts = [*shunts, *_impedance_loads(network)]
     elif with_motors:
         _stamp_motors(network, entries)
     if shunts:
-        a, b, y = (np.array(column) for column in zip(*shunts, strict=True))
-        entries.pair(a, b, y)
+        a = np.array([shunt[0] for shunt in shunts], dtype=np.int64)
+        b = np.array([shunt[1] for shunt in shunts], dtype=np.int64)
+        entries.pair(a, b, np.array([shunt[2] for shunt in shunts], dtype=np.complex128))
+    sharing = LINK_OHM if shares_sources(network, layout, flow=study == "flow") else 0.0
     rows, cols, values = entries.joined()
-    inside = (rows != EARTH) & (cols != EARTH)
-    rows, cols, values = rows[inside] - 1, cols[inside] - 1, values[inside]
-    branch_rows, branch_cols, branch_values = _branch_entries(network, study)
-    node_count = network.node_count
+    branch_rows, branch_cols, branch_values = _branch_entries(network, layout, study, sharing)
     return Assembled(
         network=network,
         study=study,
-        size=node_count - 1 + len(network.branches),
-        node_count=node_count,
+        layout=layout,
         rows=np.concatenate((rows, branch_rows)),
         cols=np.concatenate((cols, branch_cols)),
         values=np.concatenate((values, branch_values)),
         lines=lines,
-        topology=topology,
-        leakage_s=leakage,
+        with_motors=study == "fault" and with_motors,
+        sharing_ohm=sharing,
     )
 
 
 class _Entries:
-    """Matrix entries by node number, collected in chunks."""
+    """Matrix entries by node number, collected in chunks, and given out by unknown."""
 
-    def __init__(self) -> None:
-        self.rows: list[Ints] = []
-        self.cols: list[Ints] = []
-        self.values: list[Complex] = []
+    def __init__(self, unknown: Ints) -> None:
+        self.unknown = unknown
+        self.rows: list[Ints] = [np.zeros(0, dtype=np.int64)]
+        self.cols: list[Ints] = [np.zeros(0, dtype=np.int64)]
+        self.values: list[Complex] = [np.zeros(0, dtype=np.complex128)]
 
     def add(self, rows: Ints, cols: Ints, values: Complex) -> None:
         self.rows.append(rows.ravel())
@@ -190,26 +150,27 @@ class _Entries:
         self.add(b, a, -y)
 
     def block(self, row_nodes: Ints, col_nodes: Ints, y: Complex) -> None:
-        """Add blocks y (m, k, k) at rows (m, k) and columns (m, k)."""
-        shape = y.shape
-        self.add(
-            np.broadcast_to(row_nodes[:, :, None], shape),
-            np.broadcast_to(col_nodes[:, None, :], shape),
-            y,
-        )
+        """Add blocks y (m, k, k) at rows (m, k) and columns (m, k), leaving out what is zero in all of them."""
+        k = y.shape[1]
+        there = y.any(axis=0)
+        row, col = np.nonzero(there)
+        if len(row) == k * k:
+            self.add(
+                np.broadcast_to(row_nodes[:, :, None], y.shape), np.broadcast_to(col_nodes[:, None, :], y.shape), y
+            )
+        else:
+            self.add(row_nodes[:, row], col_nodes[:, col], y[:, row, col])
 
     def joined(self) -> tuple[Ints, Ints, Complex]:
-        if not self.rows:
-            none = np.zeros(0, dtype=np.int64)
-            return none, none, np.zeros(0, dtype=np.complex128)
-        return np.concatenate(self.rows), np.concatenate(self.cols), np.concatenate(self.values)
+        rows, cols = self.unknown[np.concatenate(self.rows)], self.unknown[np.concatenate(self.cols)]
+        inside = (rows >= 0) & (cols >= 0)
+        return rows[inside], cols[inside], np.concatenate(self.values)[inside]
 
 
-def _stamp_lines(network: Network, entries: _Entries) -> dict[int, LineBatch]:
+def _stamp_lines(network: Network, layout: Layout, entries: _Entries) -> dict[int, LineBatch]:
     batches = {}
     for k, group in network.lines.items():
-        from_nodes = np.array(group.from_nodes, dtype=np.int64)
-        to_nodes = np.array(group.to_nodes, dtype=np.int64)
+        from_nodes, to_nodes = layout.line_nodes[k]
         z = np.array(group.z_ohm, dtype=np.complex128).reshape(-1, k, k)
         try:
             y: Complex = np.linalg.inv(z).astype(np.complex128)
@@ -238,101 +199,44 @@ def _impedance_loads(network: Network) -> list[tuple[int, int, complex]]:
 
 def motor_admittance(z1_ohm: complex, z2_ohm: complex, legs: int) -> Complex:
     """Admittance of a motor between its nodes, (legs, legs); the zero sequence is open."""
+    return np.array(_motor_values(z1_ohm, z2_ohm, legs)).reshape(legs, legs)
+
+
+def _motor_values(z1_ohm: complex, z2_ohm: complex, legs: int) -> tuple[complex, ...]:
     if legs == 2:
         y = 1 / z1_ohm
-        return np.array([[y, -y], [-y, y]])
-    return np.array(phase_matrix(0j, 1 / z1_ohm, 1 / z2_ohm)).reshape(3, 3)
+        return y, -y, -y, y
+    return phase_matrix(0j, 1 / z1_ohm, 1 / z2_ohm)
 
 
 def _stamp_motors(network: Network, entries: _Entries) -> None:
-    for motor in network.motors:
-        nodes = np.array([motor.nodes], dtype=np.int64)
-        entries.block(nodes, nodes, motor_admittance(motor.z1_ohm, motor.z2_ohm, len(motor.nodes))[None])
+    for legs in (2, 3):
+        alike = [motor for motor in network.motors if len(motor.nodes) == legs]
+        if alike:
+            nodes = np.array([motor.nodes for motor in alike], dtype=np.int64)
+            values = [_motor_values(motor.z1_ohm, motor.z2_ohm, legs) for motor in alike]
+            entries.block(nodes, nodes, np.array(values, dtype=np.complex128).reshape(-1, legs, legs))
 
 
-def _branch_entries(network: Network, study: Study) -> tuple[Ints, Ints, Complex]:
-    branches = network.branches
-    offset = network.node_count - 1
-    impedance = list(branches.impedance)
+def _branch_entries(network: Network, layout: Layout, study: Study, sharing: float) -> tuple[Ints, Ints, Complex]:
+    impedance = list(network.branches.impedance)
     for source in network.sources.values():
         k = len(source.plus)
         z = source.z_flow_ohm if study == "flow" else source.z_ohm
         first = source.first_branch
         impedance.extend((first + i, first + j, z[i * k + j]) for i in range(k) for j in range(k) if z[i * k + j])
-    incidence = [entry for entry in branches.incidence if entry[1] != EARTH]
-    branch = np.array([entry[0] for entry in incidence], dtype=np.int64) + offset
-    node = np.array([entry[1] for entry in incidence], dtype=np.int64) - 1
-    coefficient = np.array([entry[2] for entry in incidence], dtype=np.complex128)
-    z_row = np.array([entry[0] for entry in impedance], dtype=np.int64) + offset
-    z_col = np.array([entry[1] for entry in impedance], dtype=np.int64) + offset
+        if sharing:
+            impedance.extend((first + i, first + i, complex(sharing)) for i in range(k))
+    branch = layout.branch + layout.first_branch
+    coefficient = layout.coefficient.astype(np.complex128)
+    z_row = np.array([entry[0] for entry in impedance], dtype=np.int64) + layout.first_branch
+    z_col = np.array([entry[1] for entry in impedance], dtype=np.int64) + layout.first_branch
     z_value = np.array([entry[2] for entry in impedance], dtype=np.complex128)
     return (
-        np.concatenate((node, branch, z_row)),
-        np.concatenate((branch, node, z_col)),
+        np.concatenate((layout.branch_node, branch, z_row)),
+        np.concatenate((branch, layout.branch_node, z_col)),
         np.concatenate((coefficient, coefficient, -z_value)),
     )
 
 
-def _topology(network: Network, lines: dict[int, LineBatch]) -> Topology:
-    """Galvanic parts (conductors, windings, sources) and which of them a source reaches through the cores."""
-    count = network.node_count
-    heads: list[Ints] = []
-    tails: list[Ints] = []
-    for batch in lines.values():
-        heads.append(batch.from_nodes.ravel())
-        tails.append(batch.to_nodes.ravel())
-    pairs: list[tuple[int, int]] = [(a, b) for a, b, _ in network.admittances]
-    links = set(network.link_at.values())
-    ends: dict[int, list[int]] = {branch: [] for branch in links}
-    for branch, node, _ in network.branches.incidence:
-        if branch in links:
-            ends[branch].append(node)
-    pairs.extend((a, b) for a, b in ends.values())
-    magnetic: list[tuple[int, int]] = []
-    for core in network.cores.values():
-        pairs.append(core.primary)
-        pairs.extend(core.secondaries)
-        magnetic.extend((core.primary[0], secondary[0]) for secondary in core.secondaries)
-    for source in network.sources.values():
-        pairs.extend(zip(source.plus, source.minus, strict=True))
-        pairs.extend((source.plus[0], leg) for leg in source.plus[1:])
-    charged = [
-        (node, EARTH)
-        for group in network.lines.values()
-        for position in group.charging_s
-        for node in group.from_nodes[position]
-    ]
-    pairs.extend(charged)
-    if pairs:
-        both = np.array(pairs, dtype=np.int64)
-        heads.append(both[:, 0])
-        tails.append(both[:, 1])
-    part = _components(count, heads, tails)
-    if magnetic:
-        both = np.array(magnetic, dtype=np.int64)
-        heads.append(both[:, 0])
-        tails.append(both[:, 1])
-    # Earth joins parts without bringing supply, so liveness is judged with earth's edges left out.
-    reach = _components(count, heads, tails, without=EARTH)
-    live = np.zeros(count, dtype=np.bool_)
-    fed = {reach[node] for source in network.sources.values() for node in (*source.plus, *source.minus) if node}
-    live[np.isin(reach, list(fed))] = True
-    live[EARTH] = False
-    return Topology(part=part, floating=part != part[EARTH], live=live)
-
-
-def _components(count: int, heads: list[Ints], tails: list[Ints], without: int | None = None) -> Ints:
-    if not heads:
-        return np.arange(count, dtype=np.int64)
-    a, b = np.concatenate(heads), np.concatenate(tails)
-    if without is not None:
-        kept = (a != without) & (b != without)
-        a, b = a[kept], b[kept]
-    graph = coo_array((np.ones(len(a)), (a, b)), shape=(count, count))
-    _, labels = connected_components(graph, directed=False)
-    return np.asarray(labels, dtype=np.int64)
-
-
-def _leakage(topology: Topology) -> Floats:
-    sizes = np.bincount(topology.part)
-    return np.where(topology.floating, FLOATING_S / sizes[topology.part], 0.0)
+__all__ = ["Assembled", "Complex", "Floats", "Ints", "LineBatch", "SingularNetwork", "assemble", "motor_admittance"]

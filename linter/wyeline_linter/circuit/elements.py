@@ -14,8 +14,7 @@ EARTH = 0
 """Node number of earth, the reference of every voltage."""
 
 LINK_OHM = 1e-9
-"""Resistance of a closed switch or a bond.  Not zero, so that switches in parallel share instead of being undetermined;
-at 50 kA it drops 0.05 mV."""
+"""Resistance by which sources without impedance share that links put in parallel; at 50 kA it drops 0.05 mV."""
 
 Pair = tuple[int, int]
 """Two nodes; the first is the positive (or dotted) end."""
@@ -80,8 +79,8 @@ class LineGroup:
 class Branches:
     """Unknown branch currents and the law of each: sum(coefficient * V) - sum(Z * i) = -E.
 
-    A branch leaves node n with `coefficient` times its current.  Closed switches, transformer windings and sources are
-    all of this form, which keeps zero impedances exact.
+    A branch leaves node n with `coefficient` times its current.  Transformer windings and sources are of this form,
+    which keeps zero impedances exact.
     """
 
     element: list[int] = field(default_factory=list)
@@ -170,12 +169,15 @@ class Network:
         self.admittances: list[tuple[int, int, complex]] = []
         self.branches = Branches()
         self.element_names: list[str] = []
-        self.link_at: dict[str, int] = {}
+        self.links: dict[str, Pair] = {}
+        """Nodes that are one for the equations; what flows between them follows from Kirchhoff (:mod:`.links`)."""
         self.cores: dict[str, Core] = {}
         self.sources: dict[str, Source] = {}
         self.loads = Loads()
         self.motors: list[Motor] = []
         self.fault_current_sources: list[FaultCurrentSource] = []
+        self.layout: object = None
+        """What :mod:`.layout` keeps of the wiring."""
 
     # -- nodes
 
@@ -253,15 +255,9 @@ class Network:
 
     def link(self, name: str, a: int, b: int) -> None:
         """Add a closed switch, a bond or a zero-length connection; its current counts from a to b."""
-        if name in self.link_at:
+        if name in self.links:
             raise ValueError(f"link {name} exists already")
-        branches = self.branches
-        branch = len(branches)
-        self.link_at[name] = branch
-        branches.element.append(self._element(name))
-        branches.incidence.append((branch, a, 1.0))
-        branches.incidence.append((branch, b, -1.0))
-        branches.impedance.append((branch, branch, complex(LINK_OHM)))
+        self.links[name] = (a, b)
 
     def core(
         self,

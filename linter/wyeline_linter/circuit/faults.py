@@ -9,18 +9,23 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 
 import numpy as np
 
-from .assemble import Assembled, Complex, Factors, SingularNetwork, assemble, motor_admittance
+from .assemble import Assembled, Complex, Ints, SingularNetwork, assemble, motor_admittance
 from .elements import A1, A2, Bus, Network
+from .factors import Factors
 from .flowresult import Solved, line_currents
-from .thevenin import bus_impedances
+from .links import leaving_nodes, link_currents
+from .thevenin import Impedances, bus_impedances
 
 NO_IMPEDANCE_OHM = 1e-8
 """A fault loop below this has no limit: the source was stated without impedance."""
 
 
+R_ROUNDING = 1e-9
+"""What elimination leaves of a resistance that is none, as a part of the reactance."""
 UNBALANCE_LIMIT = 0.1
 """Three tied conductors whose prefault voltages differ more than this are not a three-phase fault."""
 
@@ -42,10 +47,11 @@ class Fault:
 
     @property
     def x_over_r(self) -> float | None:
-        """X/R of the equivalent impedance; infinite when R is zero."""
+        """X/R of the equivalent impedance; infinite when R is zero but for rounding."""
         if self.loop_ohm is None:
             return None
-        return self.loop_ohm.imag / self.loop_ohm.real if self.loop_ohm.real > 0 else float("inf")
+        r, x = self.loop_ohm.real, self.loop_ohm.imag
+        return x / r if r > R_ROUNDING * abs(x) else float("inf")
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,8 +73,8 @@ class FaultStudy:
     factors: Factors
     prefault_v: Complex
     """Voltage before the fault by node number (what fixed fault currents of converters add is included)."""
-    impedance: dict[int, Complex]
-    """By bus number: open-circuit impedance matrix of its conductors, in ohm."""
+    impedance: Impedances
+    """Open-circuit impedance matrices of the conductors of the buses, in ohm."""
     source_rows: dict[str, Complex] = field(default_factory=dict, repr=False)
 
     def bus(self, bus: Bus, tied: Sequence[str], z_fault_ohm: complex = 0j) -> Fault:
@@ -111,19 +117,17 @@ class FaultStudy:
         """What each source adds to a fault: change of its currents, one a driven conductor, in A."""
         if not self.source_rows:
             self._find_source_rows()
-        nodes = np.array(bus.pick(fault.tied), dtype=np.int64)
+        at = self.assembled.layout.unknown[list(bus.pick(fault.tied))]
         drawn = np.array(fault.conductor_a)
-        inside = nodes > 0
-        return {name: -(rows[nodes[inside] - 1].T @ drawn[inside]) for name, rows in self.source_rows.items()}
+        inside = at >= 0
+        return {name: -(rows[at[inside]].T @ drawn[inside]) for name, rows in self.source_rows.items()}
 
     def during(self, bus: Bus, fault: Fault) -> DuringFault:
         """Voltages and currents of the whole network during one fault (one solve of the existing factors)."""
-        rhs = np.zeros(self.assembled.size, dtype=np.complex128)
-        for node, current in zip(bus.pick(fault.tied), fault.conductor_a, strict=True):
-            if node:
-                rhs[node - 1] -= current
-        change = self.factors.solve(rhs)
-        return DuringFault(self, change, self.prefault_v + self.assembled.node_voltages(change))
+        nodes = np.array(bus.pick(fault.tied), dtype=np.int64)
+        drawn = np.array(fault.conductor_a, dtype=np.complex128)
+        change = self.factors.solve(-self.assembled.injected(nodes, drawn))
+        return DuringFault(self, change, self.prefault_v + self.assembled.node_voltages(change), nodes, drawn)
 
     def _alike(self, buses: list[Bus], tied: tuple[str, ...], z_fault_ohm: complex) -> list[Fault]:
         """Buses with the same conductors, solved together."""
@@ -137,7 +141,7 @@ class FaultStudy:
                 loops[place, column] += 1
             if last >= 0:
                 loops[last, column] -= 1
-        z = np.stack([self.impedance[bus.index] for bus in buses])
+        z = self.impedance.at([bus.index for bus in buses])
         all_nodes = np.array([bus.nodes for bus in buses], dtype=np.int64)
         v = self.prefault_v[all_nodes]
         loop_z = loops.T @ z @ loops
@@ -171,7 +175,7 @@ class FaultStudy:
         ]
 
     def _find_source_rows(self) -> None:
-        first = self.assembled.node_count - 1
+        first = self.assembled.layout.first_branch
         for name, source in self.network.sources.items():
             k = len(source.plus)
             rhs = np.zeros((self.assembled.size, k), dtype=np.complex128)
@@ -223,19 +227,22 @@ class DuringFault:
     """Change of every unknown against the state before."""
     v: Complex
     """Voltage to earth by node number."""
+    nodes: Ints
+    """Where the fault is,"""
+    drawn: Complex
+    """and what it takes there."""
 
     def line(self, name: str) -> tuple[Complex, Complex]:
         """Fault current through a line (change against the prefault state): into its from end, out of its to end."""
         if name not in self.study.network.line_at:
             raise KeyError(name)
         k, position = self.study.network.line_at[name]
-        volts = self.study.assembled.node_voltages(self.change)
-        entering, leaving = line_currents(self.study.assembled, volts)[k]
+        entering, leaving = self._lines[k]
         return entering[position], leaving[position]
 
     def link(self, name: str) -> complex:
         """Fault current through a closed switch or bond."""
-        return self._branch(self.study.network.link_at[name])
+        return self._link_currents[name]
 
     def core(self, name: str) -> tuple[complex, tuple[complex, ...]]:
         """Fault currents of a core: into its primary, out of each secondary."""
@@ -251,7 +258,19 @@ class DuringFault:
         return fed
 
     def _branch(self, branch: int) -> complex:
-        return complex(self.change[self.study.assembled.node_count - 1 + branch])
+        return complex(self.change[self.study.assembled.layout.first_branch + branch])
+
+    @cached_property
+    def _lines(self) -> dict[int, tuple[Complex, Complex]]:
+        return line_currents(self.study.assembled, self.study.assembled.node_voltages(self.change))
+
+    @cached_property
+    def _link_currents(self) -> dict[str, complex]:
+        assembled = self.study.assembled
+        volts, branch = assembled.node_voltages(self.change), assembled.branch_currents(self.change)
+        leaving = leaving_nodes(assembled, volts, branch, self._lines)
+        np.add.at(leaving, self.nodes, self.drawn)
+        return link_currents(assembled, leaving)
 
 
 def study_faults(
@@ -270,42 +289,36 @@ def study_faults(
     """
     motors = with_motors and bool(network.motors)
     assembled = assemble(network, "fault", with_motors=motors)
-    factors = Factors(assembled.matrix())
+    factors = Factors(assembled)
     if prefault is not None:
         before = prefault.v.copy()
     else:
-        bare = Factors(assemble(network, "fault", with_motors=False).matrix()) if motors else factors
+        bare = Factors(assemble(network, "fault", with_motors=False)) if motors else factors
         before = assembled.node_voltages(bare.solve(c_factor * assembled.excitation()))
     if network.fault_current_sources:
         before = before + assembled.node_voltages(factors.solve(_converter_currents(network, assembled, before)))
     if not np.all(np.isfinite(before)):
         raise SingularNetwork("the equations have no single solution")
     places = np.array([bus.index for bus in (network.buses if buses is None else buses)], dtype=np.int64)
-    matrices = bus_impedances(assembled, factors, places)
-    return FaultStudy(
-        network,
-        assembled,
-        factors,
-        before,
-        dict(zip(places.tolist(), matrices, strict=True)),
-    )
+    return FaultStudy(network, assembled, factors, before, bus_impedances(assembled, factors, places))
 
 
 def _converter_currents(network: Network, assembled: Assembled, before: Complex) -> Complex:
     """Fixed reactive currents of converters, lagging their prefault voltage by 90 degrees so that they add up."""
-    rhs = np.zeros(assembled.size + 1, dtype=np.complex128)
+    nodes: list[int] = []
+    currents: list[complex] = []
     for source in network.fault_current_sources:
         volts = before[list(source.legs)]
         if len(volts) == 2:
             across = volts[0] - volts[1]
             if abs(across) > 0:
                 current = -1j * source.current_a * across / abs(across)
-                rhs[source.legs[0] - 1] += current
-                rhs[source.legs[1] - 1] -= current
+                nodes += source.legs
+                currents += (current, -current)
             continue
         positive = complex((volts[0] + A1 * volts[1] + A2 * volts[2]) / 3)
         if abs(positive) > 0:
             current = -1j * source.current_a * positive / abs(positive)
-            for leg, turn in zip(source.legs, (1, A2, A1), strict=True):
-                rhs[leg - 1] += current * turn
-    return rhs[:-1]
+            nodes += source.legs
+            currents += (current, current * A2, current * A1)
+    return assembled.injected(np.array(nodes, dtype=np.int64), np.array(currents, dtype=np.complex128))

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from functools import cached_property
 
 import numpy as np
 
 from .assemble import Assembled, Complex
 from .elements import EARTH, Bus, Network, sequence_parts
+from .layout import columns
+from .links import leaving_nodes, link_currents
 from .selftest import SelfTest, check_solution
 
 
@@ -118,7 +121,16 @@ class Solved:
 
     def link(self, name: str) -> complex:
         """Current of a closed switch or bond, from its first node to its second."""
-        return self._branch(self.network.link_at[name])
+        return self._link_currents[name]
+
+    @cached_property
+    def _link_currents(self) -> dict[str, complex]:
+        branch = self.assembled.branch_currents(self.x)
+        leaving = leaving_nodes(self.assembled, self.v, branch, self.line_current)
+        loads = columns(self.network.loads.pairs, 2)
+        np.add.at(leaving, loads[:, 0], self.load_current)
+        np.subtract.at(leaving, loads[:, 1], self.load_current)
+        return link_currents(self.assembled, leaving)
 
     def core(self, name: str) -> tuple[complex, tuple[complex, ...]]:
         """Currents of a core: into the first node of its primary, and out of the first node of each secondary."""
@@ -147,7 +159,7 @@ class Solved:
     def source(self, name: str) -> Complex:
         """Currents a source delivers into its plus nodes."""
         source = self.network.sources[name]
-        first = self.assembled.node_count - 1 + source.first_branch
+        first = self.assembled.layout.first_branch + source.first_branch
         currents: Complex = self.x[first : first + len(source.plus)]
         return currents
 
@@ -166,7 +178,7 @@ class Solved:
         return max(abs(value - mean) for value in between) / mean, abs(negative) / abs(positive)
 
     def _branch(self, branch: int) -> complex:
-        return complex(self.x[self.assembled.node_count - 1 + branch])
+        return complex(self.x[self.assembled.layout.first_branch + branch])
 
 
 def line_currents(assembled: Assembled, v: Complex) -> dict[int, tuple[Complex, Complex]]:

@@ -10,11 +10,10 @@ from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
-from scipy.sparse import block_array, coo_array, csc_array
-from scipy.sparse.linalg import splu
 
-from .assemble import Assembled, Complex, Factors, Floats, Ints, SingularNetwork, assemble
+from .assemble import Assembled, Complex, Floats, Ints, SingularNetwork, assemble
 from .elements import Network
+from .factors import Factors
 from .flowresult import Solved
 
 COLLAPSE_PU = 0.75
@@ -133,7 +132,7 @@ class FlowFactors:
             and np.array_equal(old.cols, assembled.cols)
         )
         if not self.reused or factors is None:
-            factors = Factors(assembled.matrix())
+            factors = Factors(assembled)
             self._assembled, self._factors = assembled, factors
         return factors
 
@@ -148,7 +147,7 @@ def solve_flow(
     """
     try:
         assembled = assemble(network, "flow")
-        factors = Factors(assembled.matrix()) if kept is None else kept.of(assembled)
+        factors = Factors(assembled) if kept is None else kept.of(assembled)
     except SingularNetwork as trouble:
         return NotSolved(str(trouble))
     law = LoadLaw.of(network, collapse_pu)
@@ -161,6 +160,7 @@ def solve_flow(
     x, iterations, moved = _fixed_point(assembled, factors, law, source, x)
     method = "fixed point"
     if moved is not None:
+        # Seldom asked for, and so is the sparse solver that it loads.
         x, more, moved = _newton(assembled, law, source, x)
         iterations += more
         method = "Newton"
@@ -189,12 +189,7 @@ def solve_flow(
 
 def _injection(assembled: Assembled, law: LoadLaw, source: Complex, volts: Complex) -> Complex:
     current = law.current(volts)
-    drawn = np.zeros(assembled.node_count, dtype=np.complex128)
-    np.subtract.at(drawn, law.plus, current)
-    np.add.at(drawn, law.minus, current)
-    rhs = source.copy()
-    rhs[: assembled.node_count - 1] += drawn[1:]
-    return rhs
+    return source - assembled.injected(law.plus, current) + assembled.injected(law.minus, current)
 
 
 def _fixed_point(
@@ -225,7 +220,9 @@ def _fixed_point(
 
 def _newton(assembled: Assembled, law: LoadLaw, source: Complex, x: Complex) -> tuple[Complex, int, Floats | None]:
     """Newton's method in real and imaginary parts with step halving; returns as :func:`_fixed_point`."""
-    matrix = assembled.matrix()
+    from scipy.sparse.linalg import splu
+
+    matrix = assembled.sparse()
     size = assembled.size
     moved: Floats = np.full(len(law.plus), np.inf)
 
@@ -261,16 +258,20 @@ def _newton(assembled: Assembled, law: LoadLaw, source: Complex, x: Complex) -> 
 
 
 def _stamp(assembled: Assembled, law: LoadLaw, y: Complex) -> Any:
-    a, b = law.plus, law.minus
+    from scipy.sparse import coo_array, csc_array
+
+    a, b = assembled.layout.unknown[law.plus], assembled.layout.unknown[law.minus]
     rows = np.concatenate((a, b, a, b))
     cols = np.concatenate((a, b, b, a))
     values = np.concatenate((y, y, -y, -y))
-    inside = (rows > 0) & (cols > 0)
+    inside = (rows >= 0) & (cols >= 0)
     shape = (assembled.size, assembled.size)
-    return csc_array(coo_array((values[inside], (rows[inside] - 1, cols[inside] - 1)), shape=shape))
+    return csc_array(coo_array((values[inside], (rows[inside], cols[inside])), shape=shape))
 
 
 def _real_form(matrix: Any, by_v: Any, by_conj: Any) -> Any:
+    from scipy.sparse import block_array
+
     straight = matrix + by_v
     return block_array(
         [

@@ -9,7 +9,18 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from wyeline_linter.circuit import EARTH, Bus, Network, Rating, Solved, solve_flow, study_faults, thevenin, three_phase
+from wyeline_linter.circuit import (
+    EARTH,
+    Bus,
+    Network,
+    Rating,
+    Solved,
+    blocks,
+    solve_flow,
+    study_faults,
+    thevenin,
+    three_phase,
+)
 
 
 def campus(parents: list[int], loops: list[tuple[int, int]], *, switched: bool) -> tuple[Network, list[Bus]]:
@@ -51,26 +62,24 @@ def test_block_elimination_equals_plain_solves(
     parents: list[int], loops: list[tuple[int, int]], switched: bool, block_limit: int
 ) -> None:
     net, buses = campus(parents, loops, switched=switched)
-    kept = thevenin.BLOCK_LIMIT
-    thevenin.BLOCK_LIMIT = block_limit  # small: loops go through the low-rank change
+    kept = blocks.BLOCK_LIMIT
+    blocks.BLOCK_LIMIT = block_limit  # small: loops go through the low-rank change
     try:
         study = study_faults(net)
-        quick = thevenin._by_tree(
-            study.assembled, study.factors, [np.array(bus.nodes, dtype=np.int64) - 1 for bus in net.buses]
-        )
     finally:
-        thevenin.BLOCK_LIMIT = kept
-    plain = thevenin._by_solving(
-        study.assembled, study.factors, [np.array(bus.nodes, dtype=np.int64) - 1 for bus in net.buses]
-    )
-    if block_limit:
-        assert quick is not None
-        for a, b in zip(quick, plain, strict=True):
-            # The grid side of the unit is earthed through the source, so every entry is comparable.
-            assert np.allclose(a, b, rtol=1e-6, atol=1e-9)
-    for bus in (buses[0], buses[-1]):
-        z = study.impedance[bus.index]
-        assert np.allclose(z, plain[bus.index], rtol=1e-6, atol=1e-9)
+        blocks.BLOCK_LIMIT = kept
+    assert study.factors.forest is not None
+    whole = np.linalg.inv(study.assembled.sparse().toarray())
+    solved = thevenin.by_solving(study.factors, study.assembled.layout.unknown[[buses[-1].nodes]], len(whole))
+    for bus in net.buses:
+        at = study.assembled.layout.unknown[list(bus.nodes)]
+        there = np.outer(at >= 0, at >= 0)
+        plain = np.where(there, whole[np.ix_(at, at)], 0)
+        # The grid side of the unit is earthed through the source, so every entry is comparable.
+        assert np.allclose(study.impedance[bus.index], plain, rtol=1e-6, atol=1e-9)
+    assert np.allclose(study.impedance[buses[-1].index], solved[0], rtol=1e-6, atol=1e-9)
+    right = np.cos(np.arange(len(whole))) + 0j
+    assert np.allclose(study.factors.solve_transposed(right), whole.T @ right, rtol=1e-6, atol=1e-6)
 
 
 def test_network_during_a_fault_is_consistent() -> None:
