@@ -265,6 +265,6 @@ def same_wiring(one: Network, other: Network) -> bool:
         and one.motors == other.motors
         and one.fault_current_sources == other.fault_current_sources
         and one.sources == other.sources
-        and one.link_at == other.link_at
+        and one.links == other.links
         and one.element_names == other.element_names
     )
