@@ -117,6 +117,14 @@ class Derivation:
             if feeder.key not in self.feeders:
                 self._judge(feeder)
 
+    def fed(self) -> None:
+        """Derive what the network lists in its order and the feeders that arrive there, and nothing else."""
+        for name in self.network.order:
+            self._derive(name)
+        for name in self.network.order:
+            for feeder in self.network.others.get(name, ()):
+                self._judge(feeder)
+
     def update(self, names: Iterable[str], feeders: Iterable[str]) -> tuple[set[str], set[str]]:
         """Derive these again and what hangs on them, while results differ.
 

@@ -239,6 +239,8 @@ def _spread_from(model: Model, network: Network, queue: deque[str], state: Switc
                 continue
             if makes_system(target) or arrives_at_inactive_port(target, feeder, state):
                 continue
+            if target.name in state.off and follows_grid(target):
+                continue
             root[target.name] = root[name]
             depth[target.name] = depth[name] + 1
             supply[target.name] = feeder

@@ -56,9 +56,12 @@ EMPTY = Sum()
 
 
 class LoadBook:
-    """Every load of a model in one switch state; ``update`` works out anew only what hangs on a change."""
+    """Every load of a model in one switch state; ``update`` works out anew only what hangs on a change.
 
-    def __init__(self, model: Model, network: Network, derivation: Derivation) -> None:
+    ``fed_only``: of what the network lists in its order, and of nothing else.
+    """
+
+    def __init__(self, model: Model, network: Network, derivation: Derivation, *, fed_only: bool = False) -> None:
         self.model = model
         self.derivation = derivation
         self.nodes: dict[str, Node] = {}
@@ -71,6 +74,7 @@ class LoadBook:
         self.mentions: dict[str, dict[str, str]] = {}
         """By board: tags that the descriptions of its loaded circuits mention, with the circuit's key."""
         self._take(network)
+        self.fed_only = fed_only
         self.all()
 
     # building
@@ -101,7 +105,7 @@ class LoadBook:
         for name in reversed(self.network.order):
             if name in self.model.equipment:
                 self.nodes[name] = self._node(name)
-        for name in self.model.equipment:
+        for name in () if self.fed_only else self.model.equipment:
             if name not in self.nodes:
                 self.nodes[name] = self._node(name)
 

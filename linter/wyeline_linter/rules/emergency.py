@@ -177,7 +177,7 @@ CAPACITY = rule(
 
 @CAPACITY.check
 def standby_capacity_low(view: View) -> Iterator[Finding]:
-    from wyeline_linter.studies.scenarios import losses
+    from wyeline_linter.studies.scenarios import losses, when
 
     machines = [e for e in view.model.equipment.values() if e.kind == "generator"]
     if not machines:
@@ -201,7 +201,7 @@ def standby_capacity_low(view: View) -> Iterator[Finding]:
             told.add(name)
             yield CAPACITY.finding(
                 machine.place_of("power"),
-                f'`{name}` has to carry {size / 1000:.0f} {unit} in "{state.name}", and is made for '
+                f"`{name}` has to carry {size / 1000:.0f} {unit}{when(state)}, and is made for "
                 f"{power.number / 1000:g} {unit}",
                 found=f"{size / 1000:.1f} {unit} of demand",
                 needed=f"{power.number / 1000:g} {unit} at the most",
@@ -282,7 +282,9 @@ DIFFERS = rule(
 
 @DIFFERS.check
 def system_differs_between_states(view: View) -> Iterator[Finding]:
-    first, *others = view.studies.stated()
+    from wyeline_linter.studies.scenarios import when
+
+    first, *others = view.studies.every()
     told: set[str] = set()
     for study in others:
         for name in study.connectivity.order:
@@ -300,7 +302,7 @@ def system_differs_between_states(view: View) -> Iterator[Finding]:
                 continue
             yield DIFFERS.finding(
                 equipment.place,
-                f'`{name}` sees another system in "{study.name}" than as normal: {why}',
+                f"`{name}` sees another system{when(study.state)} than as normal: {why}",
                 found=why,
                 needed="the same conductors, voltages, rotation and earthing in every state",
                 change="Make the sources alike, or put a transformer between the odd one and this board.",

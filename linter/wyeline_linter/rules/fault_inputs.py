@@ -85,7 +85,7 @@ def _facts_missing(view: View) -> Iterator[Finding]:
     from wyeline_linter.studies.case import Lack, Missing
 
     found: dict[tuple[str, str], Missing] = {}
-    for study in view.studies.stated():
+    for study in view.studies.for_faults():
         for missing in study.missing():
             found.setdefault((missing.subject, missing.text), missing)
     chosen = {Lack.LENGTH: LENGTH, Lack.IMPEDANCE: IMPEDANCE}

@@ -191,11 +191,13 @@ def disconnection(view: View) -> Iterator[Finding]:
 
 
 def _least(view: View, line: Line) -> tuple[float, str] | None:
+    from wyeline_linter.studies.scenarios import when
+
     best: tuple[float, str] | None = None
-    for study in view.studies.stated():
+    for study in view.studies.for_faults():
         amps = _end_earth_a(study, line)
         if amps is not None and amps > 0 and (best is None or amps < best[0]):
-            best = amps, "" if study.state.name == "normal" else f' in "{study.name}"'
+            best = amps, when(study.state)
     return best
 
 
@@ -264,7 +266,9 @@ def _loop_to_source(view: View, study: StateStudy, line: Line) -> complex | None
 @UNSEEN.check
 def smallest_fault(view: View) -> Iterator[Finding]:
     """Feeders whose device has a setting; earth faults of IEC practice have a rule of their own."""
-    studies = view.studies.stated()
+    from wyeline_linter.studies.scenarios import when
+
+    studies = view.studies.for_faults()
     for line in _lines(view):
         if line.feeder is None or line.target is None:
             continue
@@ -280,7 +284,7 @@ def smallest_fault(view: View) -> Iterator[Finding]:
                 if fault.amperes is None or fault.amperes <= 0 or (kind == "line-ground" and not earth):
                     continue
                 if worst is None or fault.amperes < worst[0]:
-                    worst = fault.amperes, _KINDS[kind], "" if study.name == "normal" else f' in "{study.name}"'
+                    worst = fault.amperes, _KINDS[kind], when(study.state)
         if worst is None or worst[0] >= trip.amps * 0.9995:
             continue
         amps, kind_words, state = worst

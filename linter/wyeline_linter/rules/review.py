@@ -35,7 +35,7 @@ ASSUMED = rule(
 @ASSUMED.check
 def assumption_behind_verdict(view: View) -> Iterator[Finding]:
     found: dict[tuple[str, str], Assumption] = {}
-    for study in view.studies.stated():
+    for study in view.studies.for_faults():
         for assumption in study.assumed():
             if assumption.written and assumption.place is not None:
                 found.setdefault((assumption.subject, assumption.text), assumption)

@@ -81,7 +81,7 @@ def _overloaded(view: View) -> list[Finding]:
 
 
 def _look_at_ratings(view: View) -> Iterator[Finding]:
-    studies = view.studies.stated()
+    studies = view.studies.for_faults()
     for equipment in _in_order(view):
         if equipment.kind in BOARDS or _is_fused(equipment):
             yield from _board(equipment, studies)
@@ -252,7 +252,7 @@ WITHSTAND = rule(
 def withstand_too_low(view: View) -> Iterator[Finding]:
     from wyeline_linter.studies.scenarios import worst_fault
 
-    studies = view.studies.stated()
+    studies = view.studies.for_faults()
     for equipment in _in_order(view):
         name, body = equipment.name, equipment.body
         keys = ["withstand", "peak"] if equipment.kind in BOARDS or equipment.kind in _CARRIERS else []
@@ -316,7 +316,7 @@ SERIES_MOTOR_SHARE = 0.01
 def series_rating_unproven(view: View) -> Iterator[Finding]:
     from wyeline_linter.studies.scenarios import worst_fault
 
-    studies = view.studies.stated()
+    studies = view.studies.for_faults()
     for equipment in _in_order(view):
         series, rated, name = equipment.body.number("series"), equipment.body.number("rated"), equipment.name
         if series is None or rated is None or equipment.kind not in BOARDS:

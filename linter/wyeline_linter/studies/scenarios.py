@@ -25,13 +25,13 @@ class WorstFault(NamedTuple):
 
     @property
     def when(self) -> str:
-        """`` in "Grid lost"``, or nothing as normal."""
+        """`` in "Grid lost"``, `` without `UTIL` ``, or nothing as normal."""
         return when(self.state)
 
 
 def when(state: SwitchState) -> str:
     """The words for a switch state behind a figure."""
-    return "" if state.name == NORMAL_STATE.name else f' in "{state.name}"'
+    return state.words or ("" if state.name == NORMAL_STATE.name else f' in "{state.name}"')
 
 
 def worst_fault(
@@ -59,22 +59,27 @@ def losses(view: View) -> list[SwitchState]:
     Named ``without NAME``. What the model states itself (scenarios) is not among them.
     """
     network = view.network_in(NORMAL_STATE) if view.network.state != NORMAL_STATE else view.network
+    inputs = {f.source.name for e in view.of_kind("transfer") for f in view.feeders_into(e.name)}
+    above = inputs.union(*(network.above(name) for name in inputs))
     states = []
     for name in sorted(network.root):
         equipment = view.model.equipment[name]
         feeder = network.supply.get(name)
+        label, words = f"without {name}", f" without `{name}`"
         if makes_system(equipment) and equipment.kind != "battery":
-            states.append(transferred(view, replace(NORMAL_STATE, name=f"without {name}", off=frozenset({name}))))
+            state = SwitchState(label, off=frozenset({name}), words=words)
         elif equipment.kind == "transformer" and feeder is not None:
-            opened = frozenset({feeder.key})
-            states.append(transferred(view, replace(NORMAL_STATE, name=f"without {name}", open_feeders=opened)))
+            state = SwitchState(label, open_feeders=frozenset({feeder.key}), words=words)
+        else:
+            continue
+        states.append(transferred(view, state) if name in above else state)
     return states
 
 
 def transferred(view: View, state: SwitchState) -> SwitchState:
     """The same state with every transfer switch on its alternate input where only that one is live."""
-    switches = [e.name for e in view.model.equipment.values() if e.kind == "transfer"]
-    for _ in range(len(switches) + 1):
+    switches = [e.name for e in view.of_kind("transfer")]
+    for _ in switches:
         network = build(view.model, state)
         moved = dict(state.transfer)
         for name in switches:

@@ -11,12 +11,13 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_linter.loads.demand_shares import DemandShares
 from wyeline_linter.loads.leaf_loads import LeafLoad, leaves_of
-from wyeline_linter.network import NORMAL_STATE, SwitchState
+from wyeline_linter.network import NORMAL_STATE, SwitchState, follows_grid
 from wyeline_linter.studies.build import Built, build, raceway_stuff
 from wyeline_linter.studies.case import Assumption, Case, Missing
 from wyeline_linter.studies.fault import FaultView
 from wyeline_linter.studies.flow import Drop, FlowView
 from wyeline_linter.studies.judged import Judged
+from wyeline_linter.studies.states import Found, found_states
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -87,6 +88,33 @@ class Studies:
         for state in self._states.values():
             vars(state).pop("judged", None)
 
+    def found(self) -> Found:
+        """The switch states that nobody writes down, found in the model, and what of them is left out."""
+        return self.once("found states", lambda: found_states(self.view))
+
+    def zones(self) -> list[StateStudy]:
+        """The studies of these states, each of what is fed otherwise than as normal."""
+
+        def work() -> list[StateStudy]:
+            return [StateStudy(self.view, z.state, self.cache, z.network) for z in self.found().zones]
+
+        return self.once("zones", work)
+
+    def every(self) -> list[StateStudy]:
+        """The judged state first, then every scenario that the model states, then the states that nobody writes down.
+
+        Where a scenario is judged, it and the stated ones only. The last kind knows nothing of what lies outside its
+        zone: there every figure is at the most as bad as normal.
+        """
+        if self.view.network.state != NORMAL_STATE:
+            return self.stated()
+        return [*self.stated(), *self.zones()]
+
+    def for_faults(self) -> list[StateStudy]:
+        """The same, but for states in which only inverters stop: no fault is worse there than as normal."""
+        followers = {e.name for e in self.model.equipment.values() if follows_grid(e)}
+        return [s for s in self.every() if s.zone is None or not s.state.off or not s.state.off <= followers]
+
     def stated(self) -> list[StateStudy]:
         """The judged state and every scenario that the model states."""
         first = self.view.network.state
@@ -95,11 +123,15 @@ class Studies:
 
 
 class StateStudy:
-    """Load flow and faults of one switch state, each solved when first asked for."""
+    """Load flow and faults of one switch state, each solved when first asked for.
 
-    def __init__(self, view: View, state: SwitchState, cache: StudyCache) -> None:
+    ``zone`` is its connectivity where only what that lists is worked out.
+    """
+
+    def __init__(self, view: View, state: SwitchState, cache: StudyCache, zone: Connectivity | None = None) -> None:
         self.view = view
         self.state = state
+        self.zone = zone
         self.cache = cache
         self._built: dict[Case, Built] = {}
         self.circuit_wires: dict[tuple[object, ...], LineData] = {}
@@ -110,13 +142,25 @@ class StateStudy:
         return self.state.name
 
     @property
+    def key(self) -> str:
+        """What solutions are kept under: a scenario may be called like a state that nobody wrote down."""
+        return self.state.name + self.state.words
+
+    @property
     def model(self) -> Model:
         return self.view.model
 
     @cached_property
     def book(self) -> LoadBook:
         """The loads of this state."""
-        return self.view.loads_in(self.state)
+        if self.zone is None:
+            return self.view.loads_in(self.state)
+        from wyeline_linter.derive import Derivation
+        from wyeline_linter.loads.rollup import LoadBook
+
+        derivation = Derivation(self.model, self.zone)
+        derivation.fed()
+        return LoadBook(self.model, self.zone, derivation, fed_only=True)
 
     @cached_property
     def loads(self) -> list[LeafLoad]:
@@ -173,13 +217,13 @@ class StateStudy:
         from wyeline_linter.circuit.loadflow import FlowFactors, solve_flow
 
         built = self.built(Case.FLOW)
-        kept = self.cache.solutions.get((self.name, Case.FLOW))
+        kept = self.cache.solutions.get((self.key, Case.FLOW))
         if kept is not None and same_wiring(kept.network, built.network) and kept.network.loads == built.network.loads:
             return FlowView(built, kept.answer)
-        factors = self.cache.factors.setdefault(self.name, FlowFactors())
+        factors = self.cache.factors.setdefault(self.key, FlowFactors())
         answer: Solved | NotSolved = solve_flow(built.network, kept=factors)
         self.cache.count("load flow, factors kept" if factors.reused else "load flow")
-        self.cache.solutions[self.name, Case.FLOW] = Kept(built.network, answer)
+        self.cache.solutions[self.key, Case.FLOW] = Kept(built.network, answer)
         return FlowView(built, answer)
 
     def _faults(self, case: Case) -> tuple[Built, FaultStudy | None, str | None]:
@@ -189,7 +233,7 @@ class StateStudy:
         built = self.built(case)
         if not built.network.sources:
             return built, None, "no source is part of the circuit"
-        kept = self.cache.solutions.get((self.name, case))
+        kept = self.cache.solutions.get((self.key, case))
         if kept is not None and same_wiring(kept.network, built.network):
             answer = kept.answer
         else:
@@ -198,7 +242,7 @@ class StateStudy:
                 answer = study_faults(built.network)
             except SingularNetwork as trouble:
                 answer = str(trouble)
-            self.cache.solutions[self.name, case] = Kept(built.network, answer)
+            self.cache.solutions[self.key, case] = Kept(built.network, answer)
         return (built, None, answer) if isinstance(answer, str) else (built, answer, None)
 
     @cached_property
