@@ -7,7 +7,20 @@ const { pathToFileURL } = require("url");
 const { browse } = require("./vscode_browser.js");
 
 const env = process.env;
-const seen = { console: [], requests: [], overlaps: [] };
+const seen = { console: [], requests: [], overlaps: [], barriers: {} };
+const axe = fs.readFileSync(env.AXE, "utf8");
+
+// What keeps people out of the page as it stands, by axe-core: rule, place and advice of each grave violation.
+// `where` keeps to parts of the page; `rules` to some of axe-core's rules, where the rest were asked before.
+async function barriers(page, name, where = ["body"], rules = undefined) {
+  await page.evaluate(axe);
+  const found = await page.evaluate(([include, values]) => axe.run({ include }, {
+    resultTypes: ["violations"], ...(values && { runOnly: { type: "rule", values } }),
+  }), [where, rules]);
+  if (!found.passes.length) throw new Error("axe-core judged nothing");
+  seen.barriers[name] = found.violations.filter((v) => v.impact === "serious" || v.impact === "critical")
+    .flatMap((v) => v.nodes.map((n) => `${v.id}: ${n.target.join(" ")}: ${n.failureSummary}`));
+}
 
 // Pairs of texts of one drawing whose boxes overlap by more than a hair (0.3 mm of the sheet).
 const overlaps = () => {
@@ -27,6 +40,8 @@ async function report(page) {
   await page.goto(pathToFileURL(env.PAGE).href);
   seen.overlaps = await page.evaluate(overlaps);
   seen.texts = await page.locator("#edition .viewer text").count();
+  await page.emulateMedia({ colorScheme: "light" });
+  await barriers(page, "light", ["html"]);
 
   // Find by tag, with the keyboard alone.
   await page.keyboard.press("/");
@@ -39,6 +54,7 @@ async function report(page) {
   seen.picked = await page.locator(".oneline g.node.picked").count();
   await page.locator("#details summary", { hasText: "connected load" }).click();
   seen.working = await page.locator("#details details[open] pre").textContent();
+  await barriers(page, "light, one element", ["#details", ".top"]);
   await page.keyboard.press("Escape");
   seen.closed = await page.locator("#details").isHidden();
   seen.focus = await page.evaluate(() => document.activeElement.id);
@@ -78,6 +94,12 @@ async function report(page) {
   seen.light = await colours();
   await page.emulateMedia({ colorScheme: "dark" });
   seen.dark = await colours();
+  await barriers(page, "dark", ["html"], ["color-contrast"]);
+  await page.locator("table.load-summary tbody tr").first().locator("td").nth(1).click();
+  await page.locator("#find").fill(env.TAG.slice(0, 2));
+  await barriers(page, "dark, one element and the words found", ["#details", ".top", "table.load-summary"]);
+  await page.locator("#find").fill("");
+  await page.locator("#details .close").click();
   await page.locator("#theme").click();
   seen.chosen = await colours();
 
@@ -89,6 +111,7 @@ async function preview(page) {
   await page.goto(env.ADDRESS);
   await page.locator(".oneline g.node text", { hasText: env.TAG }).first().waitFor();
   await page.waitForTimeout(300); // until the page listens
+  await barriers(page, "preview", ["html"]);
   const text = fs.readFileSync(env.MODEL, "utf8");
   const begun = Date.now();
   fs.writeFileSync(env.MODEL, text.replaceAll(env.TAG, env.NEW_TAG));
@@ -100,6 +123,7 @@ async function preview(page) {
   fs.renameSync(env.MODEL, `${env.MODEL}.away`);
   await page.locator("#notice").waitFor();
   seen.notice = await page.locator("#notice").textContent();
+  await barriers(page, "preview with a notice", ["#notice", ".top"]);
 }
 
 async function main() {

@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from locate import TOP, node_modules, program
+from locate import TOP, missing, node_modules, program
 
 pytestmark = pytest.mark.browser
 EXAMPLES = TOP / "grammar" / "examples"
@@ -24,6 +24,9 @@ MM_PER_POINT = 25.4 / 72
 def seen_by_browser(folder: Path, **more: str) -> dict[str, Any]:
     """What the browser saw."""
     report = folder / "seen.json"
+    axe = node_modules("vscode") / "axe-core" / "axe.min.js"
+    if not axe.exists():
+        missing(str(axe), "vscode")
     environment = (
         os.environ
         | more
@@ -31,6 +34,7 @@ def seen_by_browser(folder: Path, **more: str) -> dict[str, Any]:
             "STORY_MODULES": str(node_modules("vscode")),
             "STORY_CHROMIUM": program("chromium", "vscode"),
             "STORY_REPORT": str(report),
+            "AXE": str(axe),
         }
     )
     command = [program("node", "vscode"), str(Path(__file__).with_name("report_browser.js"))]
@@ -92,6 +96,12 @@ def test_switch_states_show_their_own_figures(read: tuple[str, str, dict[str, An
     assert read[2]["viewers"] == read[2]["sheets"] > 0
 
 
+def test_nothing_keeps_people_out(read: tuple[str, str, dict[str, Any]]) -> None:
+    """axe-core finds nothing serious or critical: in light and dark, with one element open, with words found."""
+    assert len(read[2]["barriers"]) == 4
+    assert not any(read[2]["barriers"].values()), read[2]["barriers"]
+
+
 def test_light_dark_and_paper(read: tuple[str, str, dict[str, Any]]) -> None:
     root, _, seen = read
     assert seen["light"] != seen["dark"] and seen["chosen"] == seen["light"]
@@ -123,7 +133,9 @@ def test_a_preview_follows_the_file_and_tells_what_is_selected(tmp_path: Path) -
         assert preview.stdout is not None
         preview.stdout.readline()
         selected = preview.stdout.readline()
-    assert seen["console"] == []
+    assert len(seen["barriers"]) == 2 and not any(seen["barriers"].values()), seen["barriers"]
+    # The browser itself notes that the lost file's edition was answered with a status of its own.
+    assert [text for text in seen["console"] if "503" not in text] == []
     busy = (os.cpu_count() or 1) < os.getloadavg()[0]
     assert seen["renewed_ms"] < (5000 if busy or os.environ.get("CI") else 1000)
     line = next(
