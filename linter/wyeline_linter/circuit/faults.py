@@ -19,15 +19,7 @@ from .factors import Factors
 from .flowresult import Solved, line_currents
 from .links import leaving_nodes, link_currents
 from .thevenin import Impedances, bus_impedances
-
-NO_IMPEDANCE_OHM = 1e-8
-"""A fault loop below this has no limit: the source was stated without impedance."""
-
-
-R_ROUNDING = 1e-9
-"""What elimination leaves of a resistance that is none, as a part of the reactance."""
-UNBALANCE_LIMIT = 0.1
-"""Three tied conductors whose prefault voltages differ more than this are not a three-phase fault."""
+from .tied import R_ROUNDING, Places
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,8 +75,6 @@ class FaultStudy:
 
     def buses(self, buses: Sequence[Bus], tied: Sequence[str], z_fault_ohm: complex = 0j) -> list[Fault]:
         """The same fault at many buses, which must all have the conductors named."""
-        if len(tied) < 2 or len(set(tied)) != len(tied):
-            raise ValueError("a fault ties at least two different conductors")
         found: dict[int, Fault] = {}
         by_shape: dict[tuple[str, ...], list[Bus]] = {}
         for bus in buses:
@@ -129,49 +119,27 @@ class FaultStudy:
         change = self.factors.solve(-self.assembled.injected(nodes, drawn))
         return DuringFault(self, change, self.prefault_v + self.assembled.node_voltages(change), nodes, drawn)
 
+    def places(self, buses: Sequence[Bus]) -> Places:
+        """Buses that all have the same conductors, to be asked for faults in columns."""
+        return Places(self.assembled, self.impedance, self.prefault_v, buses)
+
     def _alike(self, buses: list[Bus], tied: tuple[str, ...], z_fault_ohm: complex) -> list[Fault]:
         """Buses with the same conductors, solved together."""
-        conductors = buses[0].conductors
-        k = len(conductors)
-        places = [-1 if buses[0][name] == 0 else conductors.index(name) for name in tied]
-        last = places[-1]
-        loops = np.zeros((k, len(tied) - 1))
-        for column, place in enumerate(places[:-1]):
-            if place >= 0:
-                loops[place, column] += 1
-            if last >= 0:
-                loops[last, column] -= 1
-        z = self.impedance.at([bus.index for bus in buses])
-        all_nodes = np.array([bus.nodes for bus in buses], dtype=np.int64)
-        v = self.prefault_v[all_nodes]
-        loop_z = loops.T @ z @ loops
-        branch = z_fault_ohm * (np.eye(len(tied) - 1) + (np.ones_like(loop_z[0]) if len(tied) > 2 else 0))
-        loop_z = loop_z + branch
-        loop_v = v @ loops
-        scale = np.abs(loop_z).max(axis=(1, 2))
-        bounded = scale > NO_IMPEDANCE_OHM
-        currents = np.zeros_like(loop_v)
-        if bounded.any():
-            # A loop may be redundant (two legs on one node behind a bond), hence least squares where needed.
-            try:
-                currents[bounded] = np.linalg.solve(loop_z[bounded], loop_v[bounded][..., None])[..., 0]
-            except np.linalg.LinAlgError:
-                currents[bounded] = (np.linalg.pinv(loop_z[bounded]) @ loop_v[bounded][..., None])[..., 0]
-        full = np.concatenate((currents, -currents.sum(axis=1, keepdims=True)), axis=1)
-        nodes = all_nodes[:, places]
-        nodes[:, [place < 0 for place in places]] = 0
-        topology = self.assembled.topology
-        live = np.logical_or.reduce(topology.live[nodes], axis=1).tolist()
-        part = topology.part[nodes]
-        joined = (part[:, 0] == part[:, 1]).tolist() if len(tied) == 2 else [True] * len(buses)
-        largest = np.abs(full).max(axis=1).tolist()
-        found = zip(buses, live, joined, bounded.tolist(), largest, full.tolist(), _loops(loop_v, full), strict=True)
+        columns = self.places(buses).tied(tied, z_fault_ohm)
+        flowing = columns.fed & columns.closed & columns.limited
+        loops = columns.loop_ohm
+        found = zip(
+            buses,
+            *(columns.fed.tolist(), flowing.tolist(), columns.amperes.tolist()),
+            *(columns.drawn.tolist(), loops.tolist(), np.isnan(loops).tolist()),
+            strict=True,
+        )
         nothing = (0j,) * len(tied)
         return [
-            Fault(bus.name, tied, most, tuple(drawn), loop)
-            if fed and closed and limited
-            else _without_current(bus, tied, nothing, fed, closed)
-            for bus, fed, closed, limited, most, drawn, loop in found
+            Fault(bus.name, tied, most, tuple(drawn), None if no_loop else loop)
+            if flows
+            else Fault(bus.name, tied, None if fed else 0.0, nothing, None, columns.why_nothing(row, tied))
+            for row, (bus, fed, flows, most, drawn, loop, no_loop) in enumerate(found)
         ]
 
     def _find_source_rows(self) -> None:
@@ -181,41 +149,6 @@ class FaultStudy:
             rhs = np.zeros((self.assembled.size, k), dtype=np.complex128)
             rhs[first + source.first_branch + np.arange(k), np.arange(k)] = 1
             self.source_rows[name] = self.factors.solve_transposed(rhs)
-
-
-def _without_current(bus: Bus, tied: tuple[str, ...], nothing: tuple[complex, ...], fed: bool, closed: bool) -> Fault:
-    """A fault through which nothing flows, or whose current nothing limits."""
-    if not fed:
-        return Fault(bus.name, tied, 0.0, nothing, None, "no source reaches this bus")
-    if not closed:
-        why = (
-            f"no conducting path joins {tied[0]} and {tied[1]}: this part has no connection to earth, "
-            "so the first fault carries only leakage"
-        )
-        return Fault(bus.name, tied, None, nothing, None, why)
-    return Fault(bus.name, tied, None, nothing, None, "the source was stated without impedance: no limit")
-
-
-def _loops(loop_v: Complex, drawn: Complex) -> list[complex | None]:
-    """Impedance of each equivalent loop: for two tied conductors the whole loop, for three legs that of one phase.
-
-    None for three conductors that are not a balanced star (two legs to earth), where no single loop exists, and where
-    nothing flows.
-    """
-    first = drawn[:, 0]
-    known = first != 0
-    if drawn.shape[1] == 2:
-        volts = loop_v[:, 0]
-    elif drawn.shape[1] == 3:
-        one, two = loop_v[:, 0], loop_v[:, 1]
-        star = np.stack([2 * one - two, 2 * two - one, -one - two], axis=1) / 3
-        size = np.abs(star)
-        known &= size.max(axis=1) - size.min(axis=1) <= UNBALANCE_LIMIT * size.max(axis=1)
-        volts = star[:, 0]
-    else:
-        return [None] * len(drawn)
-    loops = np.divide(volts, first, out=np.zeros_like(volts), where=known)
-    return [value if sure else None for value, sure in zip(loops.tolist(), known.tolist(), strict=True)]
 
 
 @dataclass(frozen=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import combinations
 from typing import TYPE_CHECKING
@@ -14,7 +15,8 @@ from wyeline_linter.studies.place_sources import PROTECTIVE
 from wyeline_linter.systems import NEUTRAL, System
 
 if TYPE_CHECKING:
-    from wyeline_linter.circuit import Fault, FaultStudy
+    from wyeline_linter.circuit import FaultStudy
+    from wyeline_linter.circuit.tied import TiedColumns
 
 KINDS = ("three-phase", "line-line", "line-ground", "line-neutral")
 WORDS = {
@@ -37,6 +39,47 @@ class FaultCurrent:
     note: str = ""
 
 
+class WorstColumns:
+    """One kind of fault at many buses, each on the conductors where it is worst.
+
+    ``ties`` are the conductors that may be joined, each with its columns; ``factors`` the voltage factor of each bus.
+    """
+
+    def __init__(
+        self, kind: str, ties: list[tuple[tuple[str, ...], TiedColumns]], factors: list[float], *, largest: bool
+    ) -> None:
+        import numpy as np
+
+        self.kind = kind
+        self._ties = ties
+        c = np.array(factors)
+        most = ties[0][1].amperes * c
+        worst = np.zeros(len(c), dtype=np.int64)
+        for k, (_, columns) in enumerate(ties[1:], start=1):
+            amperes = columns.amperes * c
+            # Legs that are alike differ in the last digits only: the first of them is named.
+            near = 1e-8 * most
+            beyond = amperes > most + near if largest else (amperes < most - near) & (amperes != 0.0)
+            beyond |= np.isnan(most) & ~np.isnan(amperes)
+            most = np.where(beyond, amperes, most)
+            worst[beyond] = k
+        self._amperes: list[float] = most.tolist()
+        self._worst: list[int] = worst.tolist()
+        ratios = np.array([columns.x_over_r for _, columns in ties])
+        self._x_over_r: list[float] = ratios[worst, np.arange(len(c))].tolist()
+
+    def at(self, row: int) -> FaultCurrent:
+        """The fault at one bus."""
+        tied, columns = self._ties[self._worst[row]]
+        amperes, ratio = self._amperes[row], self._x_over_r[row]
+        note = ""
+        if amperes != amperes or amperes == 0.0:
+            note = columns.why_nothing(row, tied)
+        return FaultCurrent(
+            self.kind, None if amperes != amperes else amperes, tied, None if ratio != ratio else ratio, note
+        )
+
+
 class FaultView:
     """The faults of one case by the names of the model."""
 
@@ -45,7 +88,9 @@ class FaultView:
         self.study = study
         self.trouble = trouble
         self.practice = practice
-        self._found: dict[str, dict[str, FaultCurrent]] | None = None
+        self._found: dict[str, dict[str, FaultCurrent]] = {}
+        self._columns: dict[str, tuple[int, Sequence[WorstColumns]]] = {}
+        """By bus name: its row in the columns of each kind."""
 
     @property
     def largest(self) -> bool:
@@ -87,9 +132,15 @@ class FaultView:
         """The same by bus."""
         if self.study is None:
             return {}
-        if self._found is None:
-            self._found = self._all()
-        return {k: f for k, f in self._found.get(bus.name, {}).items() if not self.bus_reasons(bus, k)}
+        found = self._found.get(bus.name)
+        if found is None:
+            if not self._columns:
+                self._all()
+            row, worst = self._columns.get(bus.name, (0, ()))
+            found = self._found[bus.name] = {
+                columns.kind: columns.at(row) for columns in worst if not self.bus_reasons(bus, columns.kind)
+            }
+        return found
 
     def worst(self, name: str, *, entering: bool = False) -> FaultCurrent | None:
         """The fault that decides: the largest of all kinds, or the smallest; None where that is unknown."""
@@ -105,36 +156,24 @@ class FaultView:
         # Legs that are alike differ in the last digits only: the first of them is named.
         return pick(flowing, key=lambda f: float(f"{f.amperes or 0.0:.9g}"))
 
-    def _all(self) -> dict[str, dict[str, FaultCurrent]]:
-        """Every kind at every bus, buses with the same conductors solved together."""
+    def _all(self) -> None:
+        """Every kind at every bus, buses with the same conductors solved together; each bus is read when asked for."""
         assert self.study is not None
         groups: dict[tuple[tuple[str, ...], tuple[str, ...]], list[Bus]] = {}
         for bus in self.built.network.buses:
             system = self.built.system_at.get(bus.name)
             if system is not None and bus.name not in self.built.unknown:
                 groups.setdefault((bus.conductors, system.legs), []).append(bus)
-        found: dict[str, dict[str, FaultCurrent]] = {}
+        self._columns = {}
         for (conductors, legs), buses in groups.items():
-            for kind, ties in _ties(conductors, legs):
-                for tied in ties:
-                    for bus, fault in zip(buses, self.study.buses(buses, tied), strict=True):
-                        self._keep(found.setdefault(bus.name, {}), kind, bus, fault)
-        return found
-
-    def _keep(self, kept: dict[str, FaultCurrent], kind: str, bus: Bus, fault: Fault) -> None:
-        old = kept.get(kind)
-        amperes = fault.current_a
-        if amperes is not None:
-            amperes *= self._c_factor(self.built.system_at[bus.name])
-            if old is not None and old.amperes is not None:
-                # Legs that are alike differ in the last digits only: the first of them is named.
-                near = 1e-8 * old.amperes
-                less, more = amperes <= old.amperes + near, amperes >= old.amperes - near or amperes == 0.0
-                if less if self.largest else more:
-                    return
-        elif old is not None:
-            return
-        kept[kind] = FaultCurrent(kind, amperes, fault.tied, fault.x_over_r, fault.note)
+            places = self.study.places(buses)
+            factors = [self._c_factor(self.built.system_at[bus.name]) for bus in buses]
+            worst = [
+                WorstColumns(kind, [(tied, places.tied(tied)) for tied in ties], factors, largest=self.largest)
+                for kind, ties in _ties(conductors, legs)
+            ]
+            for row, bus in enumerate(buses):
+                self._columns[bus.name] = row, worst
 
     def _c_factor(self, system: System) -> float:
         """Voltage factor of IEC 60909-0 at the place of the fault; 1 in other practice."""
