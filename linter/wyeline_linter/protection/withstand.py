@@ -37,7 +37,7 @@ def withstand_of(view: View, line: Line) -> Withstand | None:
 
 def _largest_at_start(view: View, line: Line) -> float | None:
     best: float | None = None
-    for study in view.studies.stated():
+    for study in view.studies.for_faults():
         for fault in study.largest.at(line.source.name).values():
             if fault.amperes is not None and (best is None or fault.amperes > best):
                 best = fault.amperes
