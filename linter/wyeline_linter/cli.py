@@ -6,28 +6,23 @@ Exit codes: 0 nothing at or above the threshold, 1 findings, 2 usage or unreadab
 
 from __future__ import annotations
 
-import argparse
-import contextlib
 import errno
-import importlib
 import os
 import sys
-from collections.abc import Sequence
 
 from wyeline_linter.commands import COMMANDS
+
+TYPE_CHECKING = False  # `typing` alone would cost `--version` a third
+if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Callable, Sequence
 
 EXIT_OK, EXIT_FINDINGS, EXIT_USAGE, EXIT_FAULT, EXIT_INTERRUPTED = 0, 1, 2, 3, 130
 _MODULES = {"format": "format_files"}
 
 
-class _Help(argparse.HelpFormatter):
-    """Help as wide as the terminal; argparse's own asks for its width by a library that costs a warm check a tenth."""
-
-    def __init__(self, prog: str) -> None:
-        super().__init__(prog, width=_columns() - 2)
-
-
 def _columns() -> int:
+    """How wide the terminal is; argparse's own way to ask loads a library that costs a check a tenth."""
     stated = os.environ.get("COLUMNS", "")
     if stated.isdigit() and int(stated) > 0:
         return int(stated)
@@ -39,9 +34,14 @@ def _columns() -> int:
 
 def _parser(chosen: str, *, alone: bool) -> argparse.ArgumentParser:
     """The parser with the arguments of the chosen command; ``alone``: without the other commands' names."""
+    import argparse  # not before it is needed: `--version` and a check that is answered from what was kept do without
+
+    def helped(prog: str) -> argparse.HelpFormatter:
+        return argparse.HelpFormatter(prog, width=_columns() - 2)
+
     parser = argparse.ArgumentParser(
         prog="wyeline",
-        formatter_class=_Help,
+        formatter_class=helped,
         description="Power distribution as plain text: derived voltages, reasons why a connection cannot be made, and "
         "the smallest change that makes it. A design aid: local codes and a licensed engineer decide.",
     )
@@ -51,13 +51,15 @@ def _parser(chosen: str, *, alone: bool) -> argparse.ArgumentParser:
         if alone and name != chosen:
             continue
         described = text[0].upper() + text[1:] + "."
-        sub = commands.add_parser(name, help=text, description=described, formatter_class=_Help)
+        sub = commands.add_parser(name, help=text, description=described, formatter_class=helped)
         if name == chosen:
             _module(name).add_arguments(sub)
     return parser
 
 
 def _module(name: str):  # type: ignore[no-untyped-def]  # a module of the package ``commands``
+    import importlib
+
     return importlib.import_module(f"wyeline_linter.commands.{_MODULES.get(name, name)}")
 
 
@@ -85,6 +87,18 @@ def _leave(code: int) -> None:
 
 
 def _main(words: list[str]) -> int:
+    if words == ["--version"]:
+        return _version()
+    question = None
+    if words[:1] == ["check"]:
+        from wyeline_linter.printed_answers import answered, question_of
+
+        question = question_of(words)
+        if question is not None:
+            asked = question
+            code = _guarded(lambda: answered(asked))
+            if code is not None:
+                return code
     chosen = next((w for w in words if not w.startswith("-")), None)
     parser = _parser(chosen or "", alone=chosen in COMMANDS and words[0] == chosen)
     try:
@@ -92,31 +106,37 @@ def _main(words: list[str]) -> int:
     except SystemExit as stop:
         return EXIT_OK if stop.code in (0, None) else EXIT_USAGE
     if parsed.version:
-        from wyeline_grammar import __version__
-
-        print(f"wyeline {__version__}")
-        return EXIT_OK
+        return _version()
     if parsed.command is None:
         parser.print_help()
         return EXIT_USAGE
-    return _guarded(parsed)
+    parsed.question = question
+    return _guarded(lambda: int(_module(parsed.command).run(parsed))) or EXIT_OK
 
 
-def _guarded(parsed: argparse.Namespace) -> int:
-    from wyeline_grammar.sources import SourceError
+def _version() -> int:
+    from wyeline_grammar import __version__
 
+    print(f"wyeline {__version__}")
+    return EXIT_OK
+
+
+def _guarded(work: Callable[[], int | None]) -> int | None:
+    """What the work returns, or the exit code for what it raised, told in a line."""
     try:
-        code = int(_module(parsed.command).run(parsed))
+        code = work()
         sys.stdout.flush()
         return code
-    except SourceError as error:
-        print(f"wyeline: {error}", file=sys.stderr)
-        return EXIT_USAGE
     except BrokenPipeError:
         # The reader went away (`| head`): no fault, and nothing more to say.
         _drop_output()
         return EXIT_OK
     except Exception as fault:
+        from wyeline_grammar.sources import SourceError
+
+        if isinstance(fault, SourceError):
+            print(f"wyeline: {fault}", file=sys.stderr)
+            return EXIT_USAGE
         outside = _outside_trouble(fault)
         if outside is not None:
             _drop_output()
@@ -135,8 +155,10 @@ def _guarded(parsed: argparse.Namespace) -> int:
 
 def _drop_output() -> None:
     """What is still to be written goes nowhere: the interpreter must not stumble over it at the end."""
-    with contextlib.suppress(OSError, ValueError):
+    try:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    except (OSError, ValueError):
+        return
 
 
 def _outside_trouble(fault: Exception) -> str | None:

@@ -7,15 +7,17 @@ from typing import NamedTuple
 
 from wyeline_grammar.sources import Files, SourceError, decode, read_bytes, workspace_of
 from wyeline_linter import configuration as configurations
+from wyeline_linter.cache_folder import digest
 from wyeline_linter.configuration import Configuration
 from wyeline_linter.expectations import Expectation
 from wyeline_linter.findings import Finding
-from wyeline_linter.result_cache import ResultCache, digest
+from wyeline_linter.result_cache import ResultCache
 
 
 class Judged(NamedTuple):
     """One model: its root, findings in their order, files, how its expectations fared, the share by which the
-    figures of accepted findings may move, and the rules that its configuration switches off."""
+    figures of accepted findings may move, the rules that its configuration switches off, and every file that was looked
+    at with its bytes, None where it is not there."""
 
     root: str
     findings: list[Finding]
@@ -23,6 +25,7 @@ class Judged(NamedTuple):
     expectations: list[Expectation]
     may_move: float
     off: list[str]
+    read: Mapping[str, bytes | None]
 
 
 class ConfigurationOf:
@@ -31,6 +34,8 @@ class ConfigurationOf:
     def __init__(self, root: str) -> None:
         self.path = configurations.find(root)
         self._data = read_bytes(self.path) if self.path is not None else b""
+        self.read: dict[str, bytes | None] = {self.path: self._data} if self.path is not None else {}
+        """The file that was read, with its bytes."""
         self._read: Configuration | None = None
 
     @property
@@ -68,7 +73,7 @@ def judge(
 
     kept = cache.load(asked, read) if not laid_over else None
     if kept is not None:
-        return Judged(root, kept.findings(), kept.files, kept.expectations(), kept.may_move, kept.off)
+        return Judged(root, kept.findings(), kept.files, kept.expectations(), kept.may_move, kept.off, seen)
 
     from wyeline_linter.analysis import Analysis
     from wyeline_linter.expectations import expectations_of
@@ -93,4 +98,4 @@ def judge(
     may_move, off = analysis.configuration.settings.allowance_change, analysis.configuration.off()
     if not laid_over:
         cache.store(asked, seen, analysis.model.files, findings, expectations, may_move, off)
-    return Judged(root, findings, analysis.model.files, expectations, may_move, off)
+    return Judged(root, findings, analysis.model.files, expectations, may_move, off, seen)

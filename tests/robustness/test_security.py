@@ -10,7 +10,6 @@ import os
 import re
 import sys
 import time
-from hashlib import sha256
 from pathlib import Path
 from typing import Any
 
@@ -20,6 +19,7 @@ from command_line import environment, write, wyeline
 from wyeline_grammar.formatter import format_text
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.tokens import tokenize
+from wyeline_linter.cache_folder import digest
 
 HOUSE = Path(__file__).parents[2]
 SOURCES = [p for wing in ("grammar", "linter", "server") for p in (HOUSE / wing).rglob("*.py")]
@@ -140,13 +140,16 @@ def test_no_pattern_backtracks_without_end() -> None:
 # the cache
 
 
-def cached(tmp_path: Path) -> tuple[dict[str, str], Path, str]:
+def cached(tmp_path: Path, kind: str) -> tuple[dict[str, str], Path, str]:
+    """A folder that holds an entry of one kind; the other kind is taken away, so that this one is asked."""
     write(tmp_path, site=SITE)
     cache = tmp_path / "cache"
     env = {"WYELINE_CACHE": str(cache)}
     told = wyeline("check", "site.wye", cwd=tmp_path, env=env).out
     assert "known-slip" in told
-    entry = next(cache.glob("*.json"))
+    (entry,) = cache.glob("*" + kind)
+    for other in set(cache.iterdir()) - {entry}:
+        other.unlink()
     assert entry.stat().st_mode & 0o777 == 0o600
     return env, entry, told
 
@@ -154,11 +157,14 @@ def cached(tmp_path: Path) -> tuple[dict[str, str], Path, str]:
 def lie(entry: Path) -> bytes:
     """An entry that says that all is well, complete but for its own mark."""
     mark, _, body = entry.read_bytes().partition(b"\n")
+    if entry.suffix == ".told":
+        return mark + b"\n" + body.replace(b"1", b"0", 1)
     changed = json.loads(body)
     changed["findings"] = []
     return mark + b"\n" + json.dumps(changed).encode()
 
 
+@pytest.mark.parametrize("kind", [".json", ".told"])
 @pytest.mark.parametrize(
     "content",
     [
@@ -174,18 +180,19 @@ def lie(entry: Path) -> bytes:
     ],
     ids=["empty", "pickle", "deep", "object", "other", "binary", "lie", "torn", "flipped"],
 )
-def test_a_planted_or_corrupt_entry_is_never_believed(tmp_path: Path, content: Any) -> None:
-    env, entry, told = cached(tmp_path)
+def test_a_planted_or_corrupt_entry_is_never_believed(tmp_path: Path, content: Any, kind: str) -> None:
+    env, entry, told = cached(tmp_path, kind)
     entry.write_bytes(content(entry) if callable(content) else content)
     assert wyeline("check", "site.wye", cwd=tmp_path, env=env).out == told
     assert not (tmp_path / "pwned").exists()
 
 
 @pytest.mark.skipif(os.name == "nt", reason="permissions of POSIX systems")
-def test_a_cache_that_others_may_write_is_not_read(tmp_path: Path) -> None:
-    env, entry, told = cached(tmp_path)
+@pytest.mark.parametrize("kind", [".json", ".told"])
+def test_a_cache_that_others_may_write_is_not_read(tmp_path: Path, kind: str) -> None:
+    env, entry, told = cached(tmp_path, kind)
     _, _, body = lie(entry).partition(b"\n")
-    forged = sha256(body).hexdigest().encode() + b"\n" + body
+    forged = digest(body).encode() + b"\n" + body
     for opened in (entry, entry.parent):
         entry.write_bytes(forged)
         entry.chmod(0o600)

@@ -9,12 +9,13 @@ import os
 import sys
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.sources import Files, SourceError, absolute, read_text, workspace_of
-from wyeline_linter.commands.roots import roots_of, wye_files
+from wyeline_grammar.sources import Files, SourceError, absolute, read_text, workspace_of, wye_files
+from wyeline_linter.commands.roots import roots_of
 from wyeline_linter.configuration import BASELINE_NAME, FILE_NAME, ConfigurationError
 from wyeline_linter.findings import Finding, Safety, Severity
 from wyeline_linter.judging import ConfigurationOf, Judged, judge
 from wyeline_linter.outputs import FORMATS, Results, summary, text
+from wyeline_linter.printed_answers import Grounds, keep, show
 from wyeline_linter.result_cache import ResultCache
 
 if TYPE_CHECKING:
@@ -86,12 +87,18 @@ def _refuse_contradictions(arguments: argparse.Namespace) -> None:
 
 def _once(arguments: argparse.Namespace) -> int:
     buffers: dict[str, bytes] = {}
+    grounds = Grounds()
     if arguments.paths == [STDIN]:
         name = absolute(arguments.stdin_filename or "<stdin>")
         buffers[name] = sys.stdin.buffer.read()
         roots = [name]
     else:
+        for path in map(absolute, arguments.paths):
+            if os.path.isdir(path):
+                grounds.add_folder(path)
         roots = roots_of(arguments.paths, Files())
+        for root in roots:
+            grounds.add_model(root, (FILE_NAME, BASELINE_NAME))
     unread: dict[str, SourceError] = {}
     configurations = {root: ConfigurationOf(root) for root in roots}
     if arguments.fix or arguments.diff:
@@ -114,8 +121,13 @@ def _once(arguments: argparse.Namespace) -> int:
         if arguments.update_baseline:
             return 0
     results = _results(judged, configurations, arguments, unread)
-    if judged or arguments.format != "text":
-        _write(results, arguments)
+    printed = _write(results, arguments) if judged or arguments.format != "text" else None
+    asked = getattr(arguments, "question", None)
+    if printed is not None and asked is not None and not unread:
+        for model in judged:
+            grounds.add_read(model.read)
+            grounds.add_read(configurations[model.root].read)
+        keep(asked, grounds, int(results.failed), printed, exact=arguments.format != "text")
     return _told(unread) or int(results.failed)
 
 
@@ -249,34 +261,22 @@ def _watch(arguments: argparse.Namespace) -> int:
 # writing
 
 
-def _write(results: Results, arguments: argparse.Namespace) -> None:
+def _write(results: Results, arguments: argparse.Namespace) -> str | None:
+    """Write what was found; what went to stdout, None where it went to a file."""
     if arguments.format == "text":
         made = _text(results, arguments)
     else:
         name = {"json": "json_output"}.get(arguments.format, arguments.format)
         made = importlib.import_module(f"wyeline_linter.outputs.{name}").render(results)
     if arguments.output is None:
-        _print(made, exact=arguments.format != "text")
-        return
+        show(made, exact=arguments.format != "text")
+        return made
     from wyeline_linter.fixing import write_atomically
 
     write_atomically(arguments.output, made)
     if not arguments.quiet:
         print(summary.line(results))
-
-
-def _print(made: str, *, exact: bool) -> None:
-    """Write to stdout: for programs in UTF-8 whatever the terminal's encoding, for people with what it can show."""
-    if exact:
-        sys.stdout.flush()
-        sys.stdout.buffer.write(made.encode())
-        sys.stdout.buffer.flush()
-        return
-    try:
-        sys.stdout.write(made)
-    except UnicodeEncodeError:
-        sys.stdout.write(made.encode(sys.stdout.encoding, "replace").decode(sys.stdout.encoding))
-    sys.stdout.flush()
+    return None
 
 
 def _text(results: Results, arguments: argparse.Namespace) -> str:

@@ -8,8 +8,7 @@ import os
 import sys
 
 from wyeline_grammar.formatter import format_text
-from wyeline_grammar.sources import SourceError, absolute, read_text
-from wyeline_linter.commands.roots import wye_files
+from wyeline_grammar.sources import SourceError, absolute, read_text, wye_files
 from wyeline_linter.outputs.text import shown_path
 
 

@@ -5,10 +5,8 @@ from __future__ import annotations
 import os
 from collections.abc import Iterable
 
-from wyeline_grammar.sources import Files, SourceError, absolute, resolve_include, workspace_of
+from wyeline_grammar.sources import Files, SourceError, absolute, resolve_include, workspace_of, wye_files
 from wyeline_linter.outputs.text import shown_path
-
-_SKIPPED = frozenset({"node_modules", "__pycache__"})
 
 
 def roots_of(paths: Iterable[str], files: Files) -> list[str]:
@@ -34,15 +32,6 @@ def one_root(path: str, files: Files) -> str:
     if len(roots) > 1:
         raise SourceError(path, f"this folder holds {len(roots)} models; name one: {', '.join(map(shown_path, roots))}")
     return roots[0]
-
-
-def wye_files(folder: str) -> list[str]:
-    """Every ``.wye`` file below a folder, hidden folders left out, in a stable order."""
-    found: list[str] = []
-    for base, folders, names in os.walk(folder):
-        folders[:] = sorted(f for f in folders if not f.startswith(".") and f not in _SKIPPED)
-        found += [os.path.join(base, name) for name in sorted(names) if name.endswith(".wye")]
-    return found
 
 
 def _roots_in(folder: str, files: Files) -> list[str]:
