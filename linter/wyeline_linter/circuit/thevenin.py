@@ -15,7 +15,7 @@ from .assemble import Assembled
 from .factors import Factors
 from .layout import Complex, Ints
 
-SAMPLE = 6
+SAMPLE = 3
 AGREEMENT = 1e-6
 ROUNDING = 1e-10
 """What the common voltage of a floating part leaves of the digits of a difference."""
@@ -103,7 +103,7 @@ def _agrees(assembled: Assembled, factors: Factors, found: dict[int, tuple[Ints,
         if out >= 0:
             rhs[unknown[nodes[out]], len(loops)] -= 1
         loops.append((nodes[same], z[same], into, out))
-    solved = assembled.node_voltages(factors.solve(rhs))
+    solved = assembled.node_voltages(factors.solve_once(rhs))
     for column, (nodes, z, into, out) in enumerate(loops):
         here, there = z[:, into] - (z[:, out] if out >= 0 else 0), solved[nodes, column]
         rounding = 0.0

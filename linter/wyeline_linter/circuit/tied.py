@@ -84,7 +84,7 @@ class Places:
         closed: Bools = np.ones(len(nodes), dtype=np.bool_)
         if len(tied) == 2:
             closed = np.asarray(part[:, 0] == part[:, 1])
-        return TiedColumns(drawn, _loops(loop_v, drawn), live.any(axis=1), closed, bounded)
+        return TiedColumns(drawn, _loops(loop_v, drawn), np.asarray(live.any(axis=1)), closed, bounded)
 
     def _two(self, places: list[int], z_fault_ohm: complex) -> tuple[Complex, Complex, Bools]:
         p, q = places
