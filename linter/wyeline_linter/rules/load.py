@@ -8,11 +8,12 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.attributes import place_phrase
 from wyeline_grammar.linking import Equipment, Place, PlacedCircuit
 from wyeline_grammar.vocabulary import BOARDS
-from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, replace
+from wyeline_linter.findings import Finding, Fix, Safety, Severity
 from wyeline_linter.loads.balance import Swaps, swaps, unbalance
 from wyeline_linter.loads.buckets import AMPS, CODE_AMPS
 from wyeline_linter.loads.conductors_of_loads import INDEX
 from wyeline_linter.loads.demand import MOTORS, Amount, sizing_factors
+from wyeline_linter.loads.moved_circuits import edits_of
 from wyeline_linter.loads.rollup import volt_amperes_per_ampere
 from wyeline_linter.network import follows_grid
 from wyeline_linter.rules.registry import rule
@@ -54,7 +55,7 @@ OVERLOADED = rule(
 
 @OVERLOADED.check
 def board_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
-    limits = list(_limits(equipment))
+    limits = list(limits_of(equipment))
     if not limits:
         return
     counted = view.loads.counted(equipment.name)
@@ -71,7 +72,8 @@ def board_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
         yield _over(equipment, key, limit, counts, amps)
 
 
-def _limits(equipment: Equipment) -> Iterator[tuple[str, float]]:
+def limits_of(equipment: Equipment) -> Iterator[tuple[str, float]]:
+    """What a board, busway or switch is made for: the key it is written under, and A."""
     if equipment.kind in BOARDS:
         names = ["bus", "main", "incomer"]
     elif equipment.kind in ("busway", "transfer", "disconnect", "junction"):
@@ -163,7 +165,7 @@ _FROM = 0.5
 def legs_unbalanced(view: View, equipment: Equipment) -> Iterator[Finding]:
     book = view.loads
     system = book.system(equipment.name)
-    limit = min((value for _, value in _limits(equipment)), default=None)
+    limit = min((value for _, value in limits_of(equipment)), default=None)
     if equipment.kind not in BOARDS or limit is None or system is None or len(system.legs) < 2:
         return
     if not set(system.legs) <= {"A", "B", "C"}:
@@ -184,7 +186,7 @@ def legs_unbalanced(view: View, equipment: Equipment) -> Iterator[Finding]:
         after = ", ".join(f"{value:.1f} A" for value in proposal.after_a)
         words = "; ".join(move.in_words() for move in proposal.moves)
         moves = f"{words[0].upper()}{words[1:]}: the legs then carry {after}."
-        fixes = (Fix(f"Even out the legs: {words}", _moves(proposal), Safety.LOOK),)
+        fixes = (Fix(f"Even out the legs: {words}", edits_of(equipment, proposal), Safety.LOOK),)
     yield UNBALANCED.finding(
         equipment.place,
         f"{legs[worst]:.1f} A on leg {worst} of `{equipment.name}`, {100 * off:.0f} % above the mean of its legs",
@@ -200,18 +202,6 @@ def _proposal(view: View, equipment: Equipment) -> Swaps | None:
     from wyeline_linter.board_positions import positions_of
 
     return swaps(view.loads, equipment, positions_of(view, equipment))
-
-
-def _moves(proposal: Swaps) -> tuple[Edit, ...]:
-    edits: list[Edit] = []
-    for move in proposal.moves:
-        places = [(move.circuit, move.to)]
-        if move.other is not None:
-            places.append((move.other, move.positions))
-        edits += [
-            replace(Place(placed.block, placed.circuit.place.span), ",".join(map(str, to))) for placed, to in places
-        ]
-    return tuple(edits)
 
 
 NEUTRAL = rule(
@@ -235,7 +225,7 @@ _NEUTRAL_FROM = 0.25
 def high_neutral_current(view: View, equipment: Equipment) -> Iterator[Finding]:
     book = view.loads
     system = book.system(equipment.name)
-    limit = min((value for _, value in _limits(equipment)), default=None)
+    limit = min((value for _, value in limits_of(equipment)), default=None)
     if equipment.kind not in BOARDS or limit is None or system is None or "double-neutral" in equipment.body.flags:
         return
     if system.shape not in (Shape.WYE4, Shape.SPLIT3, Shape.HIGH_LEG4):

@@ -18,6 +18,7 @@ from wyeline_linter.windings import Transformed
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
+    from wyeline_linter.loads.rollup import LoadBook
 
 _US = 'project "Annex"\n  basis us-2023\n'
 _UTIL = "utility UTIL 480Y/277  fault 20 kA, x/r 6\n"
@@ -43,32 +44,10 @@ SOURCE = rule(
 def source_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
     if equipment.kind not in ("utility", "generator", "ups", "inverter"):
         return
-    book = view.loads
-    counted = book.counted(equipment.name)
-    per_ampere = volt_amperes_per_ampere(book.system(equipment.name))
-    body = equipment.body
-    leg, amps = worst_leg(counted.demand)
-    rated_w: float | None = None
-    if equipment.kind == "utility":
-        key, rated_a = "service", body.number("service")
-    else:
-        key, power = "power", body.facts.get("power")
-        rated_a = None
-        if power is not None and per_ampere:
-            pf = body.number("pf")
-            if power.value.dimension == "power":
-                rated_w = power.number
-            else:
-                rated_a = power.number / per_ampere
-                rated_w = power.number * pf if pf is not None else None
-    shares = []
-    if rated_a:
-        shares.append((amps / rated_a, f"{amps:.1f} A on leg {leg}", f"{rated_a:.1f} A"))
-    if rated_w:
-        watts = counted.demand.va.real
-        shares.append((watts / rated_w, f"{watts / 1e3:.1f} kW in total", f"{rated_w / 1e3:.1f} kW"))
+    shares = source_shares(view.loads, equipment)
     if not shares:
         return
+    key = "service" if equipment.kind == "utility" else "power"
     share, load, limit = max(shares)
     nearly = view.settings.loading
     if share <= nearly:
@@ -83,6 +62,34 @@ def source_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
         change="Move load to another source or another leg, shed some, or choose a larger source.",
         subject=equipment.name,
     )
+
+
+def source_shares(book: LoadBook, equipment: Equipment) -> list[tuple[float, str, str]]:
+    """Demand over rating of a source, on its fullest leg and in total, each with its load and its limit in words."""
+    counted = book.counted(equipment.name)
+    per_ampere = volt_amperes_per_ampere(book.system(equipment.name))
+    body = equipment.body
+    leg, amps = worst_leg(counted.demand)
+    rated_w: float | None = None
+    if equipment.kind == "utility":
+        rated_a = body.number("service")
+    else:
+        power = body.facts.get("power")
+        rated_a = None
+        if power is not None and per_ampere:
+            pf = body.number("pf")
+            if power.value.dimension == "power":
+                rated_w = power.number
+            else:
+                rated_a = power.number / per_ampere
+                rated_w = power.number * pf if pf is not None else None
+    shares: list[tuple[float, str, str]] = []
+    if rated_a:
+        shares.append((amps / rated_a, f"{amps:.1f} A on leg {leg}", f"{rated_a:.1f} A"))
+    if rated_w:
+        watts = counted.demand.va.real
+        shares.append((watts / rated_w, f"{watts / 1e3:.1f} kW in total", f"{rated_w / 1e3:.1f} kW"))
+    return shares
 
 
 OVERLOAD = rule(
@@ -140,17 +147,15 @@ def transformer_overload(view: View, equipment: Equipment) -> Iterator[Finding]:
     if rating is None:
         return
     total = abs(view.loads.counted(equipment.name).demand.va)
-    worst = worst_winding(view.loads, equipment.name)
-    share = worst.share if worst is not None else total / rating
+    share, load, of = transformer_share(view.loads, equipment.name, rating)
     nearly = view.settings.loading
     if share <= nearly:
         return
     over = share > _FULL
-    load = _winding_text(worst) if worst is not None else f"{total / 1e3:.1f} kVA of {rating / 1e3:g} kVA"
     all_of_it = f"{total / 1e3:.1f} kVA of {rating / 1e3:g} kVA in total"
     yield OVERLOAD.finding(
         equipment.place_of("power"),
-        f"{load} in `{equipment.name}`: {100 * share:.0f} % of {'its share' if worst is not None else 'it'}",
+        f"{load} in `{equipment.name}`: {100 * share:.0f} % of {of}",
         severity=Severity.ERROR if over else Severity.WARNING,
         found=f"{load}; {all_of_it}",
         needed="100 % at the most" if over else f"{100 * nearly:.0f} % at the most, so that there is a reserve",
@@ -177,6 +182,15 @@ def two_unit_bank_overload(view: View, equipment: Equipment) -> Iterator[Finding
         subject=equipment.name,
         fixes=_next_size(view, equipment, rating * worst.share),
     )
+
+
+def transformer_share(book: LoadBook, name: str, rating: float) -> tuple[float, str, str]:
+    """Demand over rating of a transformer, by its fullest winding where known; the load and of what, in words."""
+    worst = worst_winding(book, name)
+    if worst is not None:
+        return worst.share, _winding_text(worst), "its share"
+    total = abs(book.counted(name).demand.va)
+    return total / rating, f"{total / 1e3:.1f} kVA of {rating / 1e3:g} kVA", "it"
 
 
 def _winding_text(worst: WindingLoad) -> str:
