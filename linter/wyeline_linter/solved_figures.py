@@ -38,7 +38,8 @@ class FaultFigure(NamedTuple):
 
 
 class VoltsFigure(NamedTuple):
-    """The lowest voltage under load as normal: its volts, between which conductors, and as a share of nominal."""
+    """The lowest voltage at a place under the load that it is judged with, as normal: between which conductors, and as
+    a share of nominal."""
 
     volts: float
     between: tuple[str, str]
@@ -46,8 +47,10 @@ class VoltsFigure(NamedTuple):
 
 
 class DropFigure(NamedTuple):
-    """What a feeder loses under load as normal on the pair that loses most; ``path_share`` is the sum of the shares
-    from the source to its far end, None where one of them is unknown."""
+    """What a feeder loses under the load that it is judged with, as normal, on the pair that loses most.
+
+    ``path_share`` is the sum of the shares from the source to its far end, None where one of them is unknown.
+    """
 
     volts: float
     between: tuple[str, str]
@@ -109,14 +112,15 @@ def _limit(equipment: Equipment) -> tuple[float | None, str]:
 
 def _volts(view: View, normal: StateStudy) -> Iterator[tuple[str, VoltsFigure]]:
     for name in view.model.equipment:
-        lowest = normal.flow.lowest(name)
+        lowest = normal.judged.lowest(name)
         if lowest is not None:
             yield name, VoltsFigure(lowest.volts, lowest.between, lowest.per_unit)
 
 
 def _drops(normal: StateStudy) -> Iterator[tuple[str, DropFigure]]:
     for key in normal.flow.built.ends:
-        drop = normal.flow.drop(key)
+        feeder = normal.model.feeders[key]
+        drop = normal.judged.drop(feeder)
         if drop is not None:
-            whole = normal.path_drop(normal.model.feeders[key].target.name)[0]
+            whole = normal.path_drop(feeder.target.name)[0]
             yield key, DropFigure(drop.volts, drop.between, drop.part, whole)

@@ -180,6 +180,8 @@ class View:
 
     def forget_studies(self) -> None:
         """The model changed: circuits are built anew when next asked for, and solved only where they differ."""
+        if self._studies is not None:
+            self._studies.let_go()
         self._studies = None
 
     def states_of_switches(self) -> list[SwitchState]:

@@ -1,5 +1,8 @@
 """Findings as diagnostics: pushed, or pulled by clients that say they pull; of one document or of the workspace.
 
+Two speeds: what the text, the voltages and the loads say follows every edit; what the studies found last stands beside
+it until its statement changes, and is replaced when typing rests and they are solved anew.
+
 A file of several models shows what they agree on once, and what only some of them find under their names. Nothing is
 published for a text that is older than the client's.
 """
@@ -10,6 +13,7 @@ import asyncio
 import bisect
 import os
 import sys
+from collections.abc import Iterable
 from typing import Any
 
 from lsprotocol import types
@@ -51,6 +55,7 @@ class Diagnostics:
         self._told: dict[str, tuple[int | None, list[Json]]] = {}
         self._files_of_root: dict[str, set[str]] = {}
         self._results: dict[str, tuple[str, list[Json]]] = {}
+        self._studied: set[str] = set()
         self._count = 0
 
     @property
@@ -77,13 +82,14 @@ class Diagnostics:
             for _, (finding, roots) in sorted(counts.items())
         ]
 
-    @staticmethod
-    def _of(analysis: Analysis, path: str, rows: tuple[int, int] | None) -> list[Finding]:
-        findings = analysis.findings()  # in one order: file, then line
+    def _of(self, analysis: Analysis, path: str, rows: tuple[int, int] | None) -> list[Finding]:
         first, last = rows if rows is not None else (0, sys.maxsize)
-        start = bisect.bisect_left(findings, (path, first), key=_line)
-        end = bisect.bisect_right(findings, (path, last), key=_line)
-        return [finding for finding in findings[start:end] if finding.allowed is None]
+        found = _between(analysis.findings(), path, first, last)
+        study = self.server.study_of(analysis)
+        solved = _between(study.findings(path), path, first, last) if study is not None else None
+        if solved:
+            found = sorted((*found, *solved), key=lambda f: f.sort_key)
+        return [finding for finding in found if finding.allowed is None]
 
     def diagnostics(self, path: str) -> list[Json]:
         """A file's diagnostics, the worst where there are too many to show."""
@@ -217,6 +223,7 @@ class Diagnostics:
                         done.add(path)
                         items.append(self._workspace_report(path, previous.get(path)))
                 await asyncio.sleep(0)
+        server.rest()
         items += [
             {"uri": server.session.uri_of(path), "version": None, "kind": "full", "items": []}
             for path in sorted(previous.keys() - done)
@@ -228,18 +235,36 @@ class Diagnostics:
         return {"uri": self.session.uri_of(path), "version": self.session.version(path), **report}
 
     def refresh(self) -> None:
-        """Ask a client that pulls to pull again where an edit changed the findings of other open documents."""
-        roots = self.session.take_touched()
+        """Ask a client that pulls to pull again where the findings of other files changed: by an edit, by a study."""
+        roots, studied = self.session.take_touched(), self._studied
+        self._studied = set()
         self._publish_configuration()
         if not roots or not self.server.client_can("workspace.diagnostics.refreshSupport", False):
             return
-        others = 0
-        for path in self.session.documents:
-            told = self._results.get(path)
-            if told is not None and told[1] != self.diagnostics(path):
-                others += 1
-        if others > 1:
+        others = sum(self._outdated(path) for path in self.session.documents)
+        if others > 1 or (studied and (others or any(map(self._outdated, self._files_of(studied))))):
             self.server.protocol.ask("workspace/diagnostic/refresh", None)
+
+    def _outdated(self, path: str) -> bool:
+        """Whether the client was told something else about a file; False for one it never asked about."""
+        told = self._results.get(path)
+        return told is not None and told[1] != self.diagnostics(path)
+
+    def _files_of(self, roots: Iterable[str]) -> set[str]:
+        analyses = [self.session.analysis(root) for root in roots]
+        return {path for analysis in analyses if analysis is not None for path in analysis.model.files}
+
+    def studied(self, roots: set[str]) -> None:
+        """The studies of these models are done: the client is told of what they found."""
+        self._studied |= roots
+        self.session.touch(roots)
+
+
+def _between(findings: list[Finding], path: str, first: int, last: int) -> list[Finding]:
+    """Those of a list in its one order (file, then line) that begin between two lines of a file, both included."""
+    start = bisect.bisect_left(findings, (path, first), key=_line)
+    end = bisect.bisect_right(findings, (path, last), key=_line)
+    return findings[start:end]
 
 
 def _line(finding: Finding) -> tuple[str, int]:

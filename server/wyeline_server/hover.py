@@ -23,6 +23,8 @@ from wyeline_linter.systems import Known, volts_text
 from wyeline_server import cards
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer
+from wyeline_server.solved_words import equipment_lines, feeder_lines
+from wyeline_server.studies import Study
 
 
 def register(server: WyelineServer) -> None:
@@ -34,9 +36,8 @@ def answer(server: WyelineServer, params: Any) -> Json | None:
     if spot is None:
         return None
     analysis = server.analysis_at(spot.path)
-    found = hover(
-        analysis.view if analysis is not None else None, spot.file.block_at(spot.line), spot.line, spot.column
-    )
+    view, study = (analysis.view, server.study_of(analysis)) if analysis is not None else (None, None)
+    found = hover(view, spot.file.block_at(spot.line), spot.line, spot.column, study)
     if found is None:
         return None
     text, token = found
@@ -60,7 +61,9 @@ def content(server: WyelineServer, text: str, capability: str) -> Json:
     return {"kind": "plaintext", "value": plain}
 
 
-def hover(view: View | None, block: Block, line: int, column: int) -> tuple[str, Token] | None:
+def hover(
+    view: View | None, block: Block, line: int, column: int, study: Study | None = None
+) -> tuple[str, Token] | None:
     """The text for a place of a block, and the word that it is about; None where nothing is to be said."""
     syntax = parse_block(block.lines)
     row = line - block.first_line
@@ -70,7 +73,7 @@ def hover(view: View | None, block: Block, line: int, column: int) -> tuple[str,
     token, phrase = token_at(parsed, column)
     if token is None:
         return None
-    asked = _Asked(view, block, lower_block(block.lines), parsed, row, token, phrase)
+    asked = _Asked(view, study, block, lower_block(block.lines), parsed, row, token, phrase)
     text = asked.text()
     return (text, token) if text else None
 
@@ -93,6 +96,7 @@ class _Asked:
     def __init__(
         self,
         view: View | None,
+        study: Study | None,
         block: Block,
         statement: Statement,
         line: Line,
@@ -101,6 +105,7 @@ class _Asked:
         phrase: Phrase | None,
     ) -> None:
         self.view = view
+        self.study = study
         self.block = block
         self.statement = statement
         self.line = line
@@ -183,13 +188,13 @@ class _Asked:
         own = isinstance(self.statement, EquipmentStatement) and self.statement.is_type
         equipment = view.equipment(name)
         if equipment is not None and not own:
-            return cards.equipment_card(view, equipment)
+            return "\n\n".join((cards.equipment_card(view, equipment), *equipment_lines(self.study, equipment)))
         declared = view.model.lookup(name)
         if declared is None:
             return ""
         if declared.sort == "feeder":
             feeder = view.model.feeders.get(name)
-            return cards.feeder_card(view, feeder) if feeder is not None else ""
+            return self._feeder_card(view, feeder) if feeder is not None else ""
         return cards.declared_card(declared)
 
     def _voltage(self) -> str:
@@ -210,7 +215,10 @@ class _Asked:
 
     def _feeder(self) -> str:
         feeder = self._feeder_here()
-        return cards.feeder_card(self.view, feeder) if feeder is not None and self.view is not None else ""
+        return self._feeder_card(self.view, feeder) if feeder is not None and self.view is not None else ""
+
+    def _feeder_card(self, view: View, feeder: Feeder) -> str:
+        return "\n\n".join((cards.feeder_card(view, feeder), *feeder_lines(self.study, feeder)))
 
     def _feeder_here(self) -> Feeder | None:
         if self.view is None or not isinstance(self.statement, FeederStatement) or self.statement.source is None:

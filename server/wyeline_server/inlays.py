@@ -1,7 +1,8 @@
 """Inlay hints: what follows from the text and is not written in it.
 
-The voltage of equipment and of what a feeder brings, the legs that a feeder or a circuit takes, and the amperes that
-flow. Each kind is switched by a setting (``SETTINGS``); what is unknown shows nothing.
+The voltage of equipment and of what a feeder brings, the legs that a feeder or a circuit takes, the amperes that flow,
+and, once they are solved, the voltage drops. Each kind is switched by a setting (``SETTINGS``); what is unknown shows
+nothing.
 """
 
 from __future__ import annotations
@@ -21,11 +22,14 @@ from wyeline_linter.systems import Known, SystemState
 from wyeline_linter.verdicts import Feeds
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer
+from wyeline_server.solved_words import drop_in_brief, drop_in_full, drop_of, mark
+from wyeline_server.studies import Study
 
 SETTINGS = {
     "inlayHints.voltages": "Show the voltage of equipment that has none written, and what each feeder brings.",
     "inlayHints.legs": "Show the legs of feeders and circuits where they are not written.",
     "inlayHints.amperes": "Show the amperes of feeders (demand) and circuits, on the fullest leg.",
+    "inlayHints.drops": "Show the voltage drop of feeders in per cent of nominal, once it is solved.",
 }
 """The settings that switch kinds of hints, all on unless set to false, with what each does."""
 
@@ -56,12 +60,13 @@ def hints(server: WyelineServer, path: str, file: TextFile, first: int, last: in
     if analysis is None or not shown:
         return
     feeders = _feeders_by_block(analysis)
+    study = server.study_of(analysis) if "drops" in shown else None
     for block in file.blocks:
         if block.first_line > last:
             return
         if block.end_line <= first:
             continue
-        for hint in _of_block(analysis, block, feeders, shown):
+        for hint in _of_block(analysis, block, feeders, shown, study):
             if first <= block.first_line + hint.row <= last:
                 yield block, hint
 
@@ -70,7 +75,9 @@ def _feeders_by_block(analysis: Analysis) -> dict[Block, Feeder]:
     return {feeder.block: feeder for feeder in analysis.model.feeders.values()}
 
 
-def _of_block(analysis: Analysis, block: Block, feeders: dict[Block, Feeder], shown: frozenset[str]) -> Iterator[Hint]:
+def _of_block(
+    analysis: Analysis, block: Block, feeders: dict[Block, Feeder], shown: frozenset[str], study: Study | None
+) -> Iterator[Hint]:
     statement = lower_block(block.lines)
     if isinstance(statement, m.EquipmentStatement):
         if statement.name is None or statement.is_type:
@@ -82,6 +89,7 @@ def _of_block(analysis: Analysis, block: Block, feeders: dict[Block, Feeder], sh
         feeder = feeders.get(block)
         if feeder is not None:
             yield from _of_feeder(analysis.view, feeder, shown)
+            yield from _drop(feeder, study)
 
 
 def _of_equipment(view: View, equipment: Equipment, shown: frozenset[str]) -> Iterator[Hint]:
@@ -150,6 +158,12 @@ def _of_feeder(view: View, feeder: Feeder, shown: frozenset[str]) -> Iterator[Hi
         yield Hint(rating.span.line, rating.span.end, _amperes(drawn), "demand on its fullest leg, at nominal voltage")
     elif drawn is not None:
         yield Hint(end.line, end.end, _amperes(drawn), "demand on its fullest leg, at nominal voltage")
+
+
+def _drop(feeder: Feeder, study: Study | None) -> Iterator[Hint]:
+    drop, length = drop_of(study, feeder), feeder.body.facts.get("length")
+    if study is not None and drop is not None and length is not None:
+        yield Hint(length.span.line, length.span.end, drop_in_brief(drop) + mark(study), drop_in_full(drop))
 
 
 def _amperes(amps: float) -> str:

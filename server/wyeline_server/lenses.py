@@ -1,4 +1,5 @@
-"""Code lenses above equipment: what it carries beside its rating, and the way to the working of its figures.
+"""Code lenses above equipment: what it carries and what a fault may be beside its ratings, and the way to the working
+of its figures.
 
 What is unknown shows nothing. Each kind is switched by a setting (``SETTINGS``).
 """
@@ -12,13 +13,16 @@ from wyeline_grammar.blocks import TextFile
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.quantities import format_quantity
 from wyeline_grammar.references import names_of
+from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.loading import Loading, loading_of
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer
+from wyeline_server.solved_words import fault_beside_rating, fault_of, mark
 
 SETTINGS = {
     "codeLens.loads": "Show above equipment what it carries beside its rating.",
+    "codeLens.faults": "Show above equipment the largest fault current beside what it is rated for, once it is solved.",
     "codeLens.working": "Show above equipment the way to the working of its figures.",
 }
 """The settings that switch lenses, all on unless set to false, with what each does."""
@@ -39,20 +43,24 @@ def lenses(server: WyelineServer, path: str, file: TextFile) -> list[Json]:
     shown = {name for name in SETTINGS if server.setting(name, True)}
     if WORKING_SHEET not in server.command_handlers:
         shown.discard("codeLens.working")
+    study = server.study_of(analysis) if "codeLens.faults" in shown else None
     made: list[Json] = []
     for count, equipment in enumerate(equipment_in(analysis, file) if shown else ()):
         if count % 256 == 0:
             server.stop_if_cancelled()
+        commands: list[Json] = []
         loading = loading_of(analysis.view, equipment.name)
-        if loading is None:
-            continue
-        range_ = server.session.positions.span(equipment.block, equipment.statement.head)
-        if "codeLens.loads" in shown:
-            made.append({"range": range_, "command": {"title": in_words(loading), "command": ""}})
-        if "codeLens.working" in shown:
+        if loading is not None and "codeLens.loads" in shown:
+            commands.append({"title": in_words(loading), "command": ""})
+        fault = fault_of(study, equipment)
+        if study is not None and fault is not None and (fault.limit_a is not None or equipment.kind in BOARDS):
+            commands.append({"title": fault_beside_rating(fault) + mark(study), "command": ""})
+        if loading is not None and "codeLens.working" in shown:
             arguments = [server.session.uri_of(path), equipment.name]
-            command = {"title": "show working", "command": WORKING_SHEET, "arguments": arguments}
-            made.append({"range": range_, "command": command})
+            commands.append({"title": "show working", "command": WORKING_SHEET, "arguments": arguments})
+        if commands:
+            range_ = server.session.positions.span(equipment.block, equipment.statement.head)
+            made += [{"range": range_, "command": command} for command in commands]
     return made
 
 

@@ -22,20 +22,35 @@ class Progress:
         self.done = 0
 
     def __enter__(self) -> Progress:
-        self._send({"kind": "begin", "title": self.title, "cancellable": True, "percentage": 0})
+        self.begin()
         return self
 
     def __exit__(self, kind: type[BaseException] | None, _: BaseException | None, __: TracebackType | None) -> None:
-        self._send({"kind": "end", "message": "stopped" if kind is not None else "done"})
-        if self.token is not None:
-            self.server.inbox.stopped_work.discard(self.token)
+        self.end("stopped" if kind is not None else "done")
+
+    @property
+    def stopped(self) -> bool:
+        """Whether its user has stopped it."""
+        return self.token is not None and self.token in self.server.inbox.stopped_work
+
+    def begin(self) -> None:
+        self._send({"kind": "begin", "title": self.title, "cancellable": True, "percentage": 0})
 
     def step(self, message: str) -> None:
         self.server.stop_if_cancelled()
-        if self.token is not None and self.token in self.server.inbox.stopped_work:
+        if self.stopped:
             raise RequestCancelledError
-        self._send({"kind": "report", "message": message, "percentage": 100 * self.done // self.total})
+        self.report(message)
         self.done += 1
+
+    def report(self, message: str) -> None:
+        """Show what is being done, and the share that is done."""
+        self._send({"kind": "report", "message": message, "percentage": min(100, 100 * self.done // self.total)})
+
+    def end(self, message: str) -> None:
+        self._send({"kind": "end", "message": message})
+        if self.token is not None:
+            self.server.inbox.stopped_work.discard(self.token)
 
     def _send(self, value: dict[str, Any]) -> None:
         if self.token is not None:

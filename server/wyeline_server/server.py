@@ -39,6 +39,7 @@ from wyeline_server.session import Session
 if TYPE_CHECKING:
     from wyeline_server.diagnostics import Diagnostics
     from wyeline_server.showing import Showing
+    from wyeline_server.studies import Study
 
 logger = logging.getLogger(__name__)
 
@@ -47,6 +48,7 @@ FEATURES = (
     "configuration",
     "watching",
     "diagnostics",
+    "studying",
     "hover",
     "completion",
     "signature",
@@ -229,6 +231,10 @@ class WyelineServer(LanguageServer):
         """The model that answers about a file are given from: that of its first root."""
         return self.session.analysis_of(path)
 
+    def study_of(self, analysis: Analysis) -> Study | None:
+        """What the studies of a model found last; None where the client's user wants none."""
+        return self.session.study(analysis.model.root) if self.setting("studies.atRest", True) else None
+
     def stop_if_cancelled(self) -> None:
         """In the midst of long work: raise RequestCancelledError where the client has taken the request back."""
         msg_id = self.protocol.msg_id
@@ -262,7 +268,7 @@ class WyelineServer(LanguageServer):
                 while self.inbox.waiting and self.state != "gone":
                     self.protocol.take(self.inbox.waiting.popleft())
                     if not self.inbox.text_waits():
-                        self._rest()
+                        self.rest()
                     if self.protocol._request_futures:
                         await asyncio.sleep(0)
                 if self.inbox.closed and not self.inbox.waiting:
@@ -284,7 +290,8 @@ class WyelineServer(LanguageServer):
             except Exception as error:
                 logger.error("clearing away failed", exc_info=error)
 
-    def _rest(self) -> None:
+    def rest(self) -> None:
+        """Do what waits for rest: see ``on_rest``."""
         for work in self.resting:
             try:
                 work()

@@ -9,16 +9,18 @@ from __future__ import annotations
 import gc
 import logging
 import os
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field
 
 from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import DEFAULT, Configuration, ConfigurationError, Problem, find, load_for
+from wyeline_linter.rules.registry import SCOPES
 from wyeline_server.documents import DocumentNames, path_of_uri
 from wyeline_server.include_graph import IncludeGraph, is_inside
 from wyeline_server.positions import Json, Positions
+from wyeline_server.studies import SCOPE, PendingEdit, Study
 
 logger = logging.getLogger(__name__)
 
@@ -34,27 +36,20 @@ class Document:
 
 @dataclass(slots=True)
 class _Kept:
-    """An analysis with the edits that it has not taken in yet."""
+    """An analysis with the edits that it has not taken in yet, and its studies."""
 
     analysis: Analysis
-    went: list[Block] = field(default_factory=list)
-    came: list[Block] = field(default_factory=list)
+    study: Study
+    pending: PendingEdit = field(default_factory=PendingEdit)
 
     @property
     def files(self) -> list[str]:
         return self.analysis.model.files
 
     def add(self, went: Iterable[Block], came: Iterable[Block]) -> None:
-        fresh = {id(b) for b in self.came}
-        gone = set()
-        for block in went:
-            if id(block) in fresh:
-                gone.add(id(block))
-            else:
-                self.went.append(block)
-        if gone:
-            self.came = [b for b in self.came if id(b) not in gone]
-        self.came += came
+        went, came = list(went), list(came)
+        self.pending.add(went, came)
+        self.study.edited(went, came)
 
 
 class Session:
@@ -72,10 +67,12 @@ class Session:
         self.folders: list[str] = []
         self.documents: dict[str, Document] = {}
         self._kept: dict[str, _Kept] = {}
+        self._earlier: dict[str, Study] = {}
+        """Studies of models that are to be built anew."""
         self._touched: set[str] = set()
         self._let_go = False
-        self.configuration_problems: dict[str, tuple[Problem, ...]] = {}
-        """What is wrong with each `wyeline.toml` that was read."""
+        self._problems: dict[str, dict[str, tuple[Problem, ...]]] = {}
+        """By `wyeline.toml` that was read and by root file, what is wrong."""
 
     # workspace folders and files on disk
 
@@ -219,16 +216,17 @@ class Session:
         kept = self._kept.get(root)
         if kept is None:
             try:
-                kept = _Kept(self._built(root))
+                analysis = self._built(root)
             except SourceError as error:
                 logger.info("no model: %s", error)
                 return None
-            self._kept[root] = kept
-        elif kept.went or kept.came:
-            went, came = kept.went, kept.came
-            kept.went, kept.came = [], []
+            earlier = self._earlier.pop(root, None)
+            study = Study.after(earlier, self.files) if earlier is not None else Study()
+            kept = self._kept[root] = _Kept(analysis, study)
+        elif kept.pending:
+            before = kept.analysis.configuration_error
             try:
-                kept.analysis.edited(went, came)
+                kept.analysis.edited(*kept.pending.take())
             except SourceError as error:
                 logger.info("no model any more: %s", error)
                 del self._kept[root]
@@ -236,9 +234,19 @@ class Session:
             except Exception:
                 del self._kept[root]
                 raise
+            if kept.analysis.configuration_error is not before:
+                self._keep_problems(root, kept.analysis.configuration_error)
         return kept.analysis
 
     def _built(self, root: str) -> Analysis:
+        analysis = self._without_collector(self.files, root, self._configuration(root), SCOPES)
+        if analysis.configuration_error is not None:
+            self._keep_problems(root, analysis.configuration_error)
+        return analysis
+
+    def _without_collector(
+        self, files: Files, root: str, configuration: Configuration, scopes: Collection[str]
+    ) -> Analysis:
         """A new analysis. The collector stays out of what lives on: walking a large model would stall a keystroke."""
         if self._let_go:
             gc.unfreeze()
@@ -246,12 +254,10 @@ class Session:
             self._let_go = False
         gc.disable()
         try:
-            analysis = Analysis(root, self.files, workspace_of(root), configuration=self._configuration(root))
+            return Analysis(root, files, workspace_of(root), configuration=configuration, scopes=scopes)
         finally:
             gc.enable()
             gc.freeze()
-        self._keep_problems(root, analysis.configuration_error)
-        return analysis
 
     def _configuration(self, root: str) -> Configuration:
         """What `wyeline.toml` says for a model; as shipped where it cannot be read, which is told then."""
@@ -264,12 +270,43 @@ class Session:
 
     def _keep_problems(self, root: str, error: SourceError | None) -> None:
         path = find(root)
+        for problems in self._problems.values():
+            problems.pop(root, None)
         if isinstance(error, ConfigurationError):
-            self.configuration_problems[error.path] = error.problems
+            self._problems.setdefault(error.path, {})[root] = error.problems
         elif error is not None:
-            self.configuration_problems[error.path] = (Problem(0, 0, 0, error.reason),)
+            self._problems.setdefault(error.path, {})[root] = (Problem(0, 0, 0, error.reason),)
         elif path is not None:
-            self.configuration_problems.setdefault(path, ())
+            self._problems.setdefault(path, {})
+
+    @property
+    def configuration_problems(self) -> dict[str, tuple[Problem, ...]]:
+        """What is wrong with each `wyeline.toml` that was read: for all of its models together, each problem once."""
+        return {
+            path: tuple(sorted({problem for problems in by_root.values() for problem in problems}))
+            for path, by_root in self._problems.items()
+        }
+
+    # studies
+
+    def study(self, root: str) -> Study | None:
+        """The studies of a model in memory."""
+        kept = self._kept.get(root)
+        return kept.study if kept is not None else None
+
+    def studies_due(self) -> list[str]:
+        """The root files of the models in memory whose studies are to be made; those with open documents first."""
+        opened = {root for path in self.documents for root in self.roots_of(path)}
+        due = [root for root, kept in self._kept.items() if kept.study.due]
+        return sorted(due, key=lambda root: root not in opened)
+
+    def to_solve(self, root: str) -> Analysis:
+        """A copy of the model that a thread may work on, until this is called again for it. Raises SourceError."""
+        kept = self._kept[root]
+        configuration = kept.analysis.configuration
+        return kept.study.prepared(
+            self.files, lambda files: self._without_collector(files, root, configuration, (SCOPE,))
+        )
 
     def analyses_of(self, path: str) -> list[Analysis]:
         """The analyses of every model that a file belongs to, in the order of their root files."""
@@ -288,6 +325,7 @@ class Session:
         """Let go of models without an open document. Returns their root files."""
         used = {root for path in self.documents for root in self.roots_of(path)}
         gone = [root for root in self._kept if root not in used]
+        self._earlier = {root: study for root, study in self._earlier.items() if root in used}
         for root in gone:
             del self._kept[root]
             self._let_go = True
@@ -303,7 +341,7 @@ class Session:
 
     def forget_models(self) -> None:
         """Build every model anew when next asked for: what decides their limits has changed."""
-        self.configuration_problems = dict.fromkeys(self.configuration_problems, ())
+        self._problems = {path: {} for path in self._problems}
         for root in list(self._kept):
             self._drop(root)
         for path in self.documents:
@@ -317,7 +355,11 @@ class Session:
                 self._drop(root)
 
     def _drop(self, root: str) -> None:
-        self._let_go |= self._kept.pop(root, None) is not None
+        kept = self._kept.pop(root, None)
+        if kept is not None:
+            self._let_go = True
+            kept.study.release()
+            self._earlier[root] = kept.study
         self._touched.add(root)
 
 

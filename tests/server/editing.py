@@ -18,6 +18,8 @@ from pygls.protocol import default_converter
 from pytest_lsp import client as lsp_client
 
 from wyeline_grammar.lines import from_units, to_units
+from wyeline_linter.solved_figures import solved_figures
+from wyeline_server.server import WyelineServer
 
 SERVER = [sys.executable, "-m", "wyeline_server.start"]
 _NUMBERS = itertools.count()
@@ -36,11 +38,12 @@ class Client(pytest_lsp.LanguageClient):
         features[types.CLIENT_REGISTER_CAPABILITY] = _registered
         features[types.CLIENT_UNREGISTER_CAPABILITY] = lambda *_: None
         features[types.WORKSPACE_APPLY_EDIT] = _applied
-        for refreshed in ("inlayHint", "codeLens", "semanticTokens"):
-            features[f"workspace/{refreshed}/refresh"] = lambda *_: None
+        for refreshed in ("inlayHint", "codeLens", "semanticTokens", "diagnostic"):
+            features[f"workspace/{refreshed}/refresh"] = _refreshing(f"workspace/{refreshed}/refresh")
         lsp_client.register_lsp_features(self, features)
         self.published: dict[str, types.PublishDiagnosticsParams] = {}
         self.history: list[types.PublishDiagnosticsParams] = []
+        self.refreshed: set[str] = set()
         self.registrations: list[types.Registration] = []
         self.edits: list[types.ApplyWorkspaceEditParams] = []
         self.news = asyncio.Event()
@@ -83,6 +86,14 @@ def _publish(client: Client, params: types.PublishDiagnosticsParams) -> None:
     client.news.set()
 
 
+def _refreshing(method: str) -> Callable[..., None]:
+    def asked(client: Client, *_: Any) -> None:
+        client.refreshed.add(method)
+        client.news.set()
+
+    return asked
+
+
 def _registered(client: Client, params: types.RegistrationParams) -> None:
     client.registrations += params.registrations
 
@@ -101,6 +112,9 @@ def capabilities(encoding: str, *, pull: bool = False) -> types.ClientCapabiliti
     assert found.workspace is not None
     found.workspace.did_change_watched_files = types.DidChangeWatchedFilesClientCapabilities(dynamic_registration=True)
     found.workspace.did_change_configuration = types.DidChangeConfigurationClientCapabilities(dynamic_registration=True)
+    found.workspace.code_lens = types.CodeLensWorkspaceClientCapabilities(refresh_support=True)
+    found.workspace.inlay_hint = types.InlayHintWorkspaceClientCapabilities(refresh_support=True)
+    found.workspace.diagnostics = types.DiagnosticWorkspaceClientCapabilities(refresh_support=True)
     found.text_document.diagnostic = types.DiagnosticClientCapabilities() if pull else None
     return found
 
@@ -259,3 +273,12 @@ class Editor:
         params = types.CodeActionParams(self.identifier(), range_, context)
         found = await self.client.text_document_code_action_async(params) or []
         return [a for a in found if isinstance(a, types.CodeAction)]
+
+
+def solve_now(server: WyelineServer, path: str) -> None:
+    """Make the studies of a file's model without waiting for rest."""
+    analysis = server.analysis_at(path)
+    assert analysis is not None
+    study, model = server.study_of(analysis), server.session.to_solve(analysis.model.root)
+    assert study is not None
+    study.found(model.study_findings(), solved_figures(model.view))

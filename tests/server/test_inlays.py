@@ -5,8 +5,9 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from editing import DIFFICULT, Editor
+from editing import DIFFICULT, Editor, solve_now
 from lsprotocol import types
+from test_studies import SITE as SOLVABLE
 
 from wyeline_server.inlays import SETTINGS, hints
 from wyeline_server.server import WyelineServer
@@ -84,8 +85,9 @@ async def test_a_leg_can_be_written_down_for_good(editor: Editor) -> None:
 @pytest.mark.parametrize("name", SETTINGS)
 async def test_each_kind_is_switched_by_its_setting(tmp_path: Path, name: str) -> None:
     server = WyelineServer("test")
-    path = server.session.open((tmp_path / "a.wye").as_uri(), 1, SITE)
+    path = server.session.open((tmp_path / "a.wye").as_uri(), 1, SITE + SOLVABLE)
     file = server.session.text(path)
+    solve_now(server, path)
 
     def texts() -> list[str]:
         return [hint.text for _, hint in hints(server, path, file, 0, 99)]

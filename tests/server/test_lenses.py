@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from editing import DIFFICULT, Editor
+from editing import DIFFICULT, Editor, solve_now
 from lsprotocol import types
+from test_studies import SITE as SOLVABLE
 
 from wyeline_server.lenses import SETTINGS, WORKING_SHEET, lenses
 from wyeline_server.server import WyelineServer
@@ -42,13 +43,20 @@ async def test_an_edit_is_in_the_next_answer(editor: Editor) -> None:
 
 async def test_each_kind_is_switched_by_its_setting(tmp_path: Path) -> None:
     server = WyelineServer("test")
-    path = server.session.open((tmp_path / "a.wye").as_uri(), 1, SITE)
+    path = server.session.open((tmp_path / "a.wye").as_uri(), 1, SOLVABLE)
     file = server.session.text(path)
+    solve_now(server, path)
     server.command_handlers[WORKING_SHEET] = lambda *_: None
-    assert [lens["command"]["title"].split()[0] for lens in lenses(server, path, file)] == ["load", "show"]
-    assert lenses(server, path, file)[1]["command"]["arguments"] == [server.session.uri_of(path), f"{D} P1"]
-    for name, left in zip(SETTINGS, (["show"], ["load"]), strict=True):
+
+    def kinds() -> list[str]:
+        return [lens["command"]["title"].split()[0] for lens in lenses(server, path, file)]
+
+    assert kinds() == ["load", "fault", "show"]
+    assert lenses(server, path, file)[2]["command"]["arguments"] == [server.session.uri_of(path), "DP"]
+    for name, left in zip(SETTINGS, (["fault", "show"], ["load", "show"], ["load", "fault"]), strict=True):
         server.settings = {"codeLens": {name.rpartition(".")[2]: False}}
-        assert [lens["command"]["title"].split()[0] for lens in lenses(server, path, file)] == left
-    server.settings = {"codeLens": {"loads": False, "working": False}}
-    assert lenses(server, path, file) == []
+        assert kinds() == left
+    server.settings = {"codeLens": dict.fromkeys(("loads", "faults", "working"), False)}
+    assert kinds() == []
+    server.settings = {"studies": {"atRest": False}}
+    assert kinds() == ["load", "show"]

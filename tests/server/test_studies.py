@@ -1,0 +1,250 @@
+"""Solved figures at rest: what studies find stays, moves, goes and comes back, is never stale, and equals a check."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import AsyncIterator
+
+import pytest_asyncio
+from editing import DIFFICULT, Editor
+from lsprotocol import types
+from test_diagnostics import pull, puller, pulling  # noqa: F401
+
+from wyeline_grammar.sources import Files
+from wyeline_linter.analysis import Analysis
+from wyeline_server.studying import REST_S
+
+D = DIFFICULT
+# 22 kA at the source, 6 m away a board that is made for 14 kA (NEC 110.9).
+SITE = f"""\
+project "Kiln hall {D}"
+  basis us-2023
+  frequency 60 Hz, revision "A"
+utility UTIL 480Y/277  fault 22 kA, fault-min 15 kA, x/r 4
+feeder UTIL -> DP  400 A 3p  3x500kcmil + N 500kcmil + G #3 Cu THWN-2  6 m  in 4 inch PVC-40
+panel DP 480Y/277  /* {D} */ bus 400 A, rated 14 kA
+  1,3,5  60 A 3p  30 kW heating  "Kiln"
+""".replace(f"/* {D} */ ", "")
+WEAK = "interrupting-too-low"
+RESTED_S = REST_S + 0.5
+"""Rest, and the study of a small model."""
+
+
+async def solved(editor: Editor, rule: str = WEAK) -> types.Diagnostic:
+    """Wait until a finding is shown of the text as it stands."""
+    await editor.client.until(lambda: shown_now(editor, rule))
+    return shown_now(editor, rule)[0]
+
+
+async def gone(editor: Editor, rule: str = WEAK) -> None:
+    """Wait until a finding is not shown of the text as it stands, and see that it stays away at rest."""
+    await editor.diagnostics()
+    await editor.client.until(lambda: not shown_now(editor, rule))
+    await asyncio.sleep(RESTED_S)
+    assert not shown_now(editor, rule)
+
+
+def shown_now(editor: Editor, rule: str) -> list[types.Diagnostic]:
+    name = editor.fixture.first
+    told = editor.client.published.get(editor.uri(name))
+    current = told is not None and told.version == editor.versions[name]
+    return [d for d in told.diagnostics if d.code == rule] if told is not None and current else []
+
+
+def publishes(editor: Editor, name: str = "site.wye") -> list[types.PublishDiagnosticsParams]:
+    return [p for p in editor.client.history if p.uri == editor.uri(name)]
+
+
+def rules_of(params: types.PublishDiagnosticsParams) -> list[str]:
+    return [str(d.code) for d in params.diagnostics]
+
+
+async def test_a_solved_finding_comes_at_rest_with_its_fix(editor: Editor) -> None:
+    editor.client.history.clear()
+    editor.open(SITE)
+    found = await solved(editor)
+    assert editor.words(found.range) == "rated 14 kA" and "\nneeded: " in found.message
+    first, *_, last = publishes(editor)
+    assert WEAK not in rules_of(first), "what the text says does not wait for it"
+    assert first.version == last.version == 1
+    (fix,) = [a for a in await editor.actions(found.range, "quickfix") if "rated" in a.title]
+    assert fix.edit is not None
+    editor.apply(fix.edit)
+    await gone(editor)
+
+
+async def test_at_rest_the_editor_says_what_a_check_says(editor: Editor) -> None:
+    editor.open(SITE)
+    await solved(editor)
+    for old, new in (("6 m", "60 m"), ("x/r 4", "x/r 9"), ("30 kW", "45 kW"), ("rated 14 kA", "rated 6 kA")):
+        editor.type(old, new)
+        await editor.diagnostics()
+    found = await solved(editor)
+    fresh = Analysis("site.wye", Files(lambda _: editor.text()), str(editor.folder))
+    expected = [(f.rule, f.message, f.place.row) for f in fresh.all_findings()]
+    assert WEAK in [rule for rule, *_ in expected]
+    shown = [(str(d.code), d.message.split("\n")[0], d.range.start.line) for d in await editor.diagnostics()]
+    assert shown == expected and found.message.split("\n")[0] in [message for _, message, _ in expected]
+
+
+async def test_a_solved_finding_moves_with_its_statement_and_never_flickers_in_a_burst(editor: Editor) -> None:
+    editor.open(SITE)
+    before = await solved(editor)
+    editor.client.history.clear()
+    for count, letter in enumerate("\n// the kilns\n"):
+        editor.replace("site.wye", editor.place_at("", 0), editor.place_at("", 0), letter)
+        if count % 3 == 0:
+            await editor.diagnostics()
+    found = await solved(editor)
+    assert found.range.start.line == before.range.start.line + 2
+    await asyncio.sleep(RESTED_S)
+    sent = publishes(editor)
+    assert all(WEAK in rules_of(p) for p in sent), "shown all the time"
+    versions = [p.version or 0 for p in sent]
+    assert versions == sorted(versions) and versions[-1] == editor.versions["site.wye"]
+    told = [[d.range.start.line for d in p.diagnostics if d.code == WEAK] for p in sent]
+    assert told == sorted(told), "down with each line, never back"
+
+
+async def test_a_solved_finding_goes_with_its_statement_and_is_found_anew(editor: Editor) -> None:
+    editor.open(SITE)
+    await solved(editor)
+    editor.client.history.clear()
+    editor.type("rated 14 kA", "rated 13 kA")
+    assert WEAK not in await editor.rules(), "its own element was edited"
+    found = await solved(editor)
+    assert "rated 13 kA" in found.message
+    assert [WEAK in rules_of(p) for p in publishes(editor)] == [False, True]
+
+
+async def test_of_several_models_each_is_solved_and_shown_once(editor: Editor) -> None:
+    supply, panel = SITE[: SITE.index("panel")], SITE[SITE.index("panel") :]
+    weaker = supply.replace("22 kA", "9 kA").replace("15 kA", "8 kA")
+    files = f'//-- one.wye\ninclude "site.wye"\n{supply}//-- two.wye\ninclude "site.wye"\n{weaker}'
+    editor.open(panel + files)
+    found = await solved(editor)
+    assert found.message.split("\n")[0].endswith("(in one.wye)"), "the other supply is weak enough"
+    assert len([d for d in await editor.diagnostics() if d.code == WEAK]) == 1
+    (editor.folder / "two.wye").write_text(f'include "site.wye"\n{supply}')
+    event = types.FileEvent(editor.uri("two.wye"), types.FileChangeType.Changed)
+    editor.client.workspace_did_change_watched_files(types.DidChangeWatchedFilesParams([event]))
+    async with asyncio.timeout(20):
+        while "(in " in (await solved(editor)).message:
+            editor.client.news.clear()
+            await editor.client.news.wait()
+
+
+async def test_no_more_than_a_thousand_are_shown_the_solved_ones_counted(editor: Editor) -> None:
+    editor.open(SITE + "".join(f"panel P-{i} 208Y/120 zz\n" for i in range(1100)))
+    await solved(editor)
+    *shown, last = await editor.diagnostics()
+    assert len(shown) == 1000
+    fresh = Analysis("site.wye", Files(lambda _: editor.text()), str(editor.folder))
+    assert last.message.startswith(f"{len(fresh.all_findings()) - 1000} more findings")
+
+
+@pytest_asyncio.fixture(loop_scope="session")
+async def settings(editor: Editor) -> AsyncIterator[Editor]:
+    """An editor whose user changes settings, and changes them back."""
+    yield editor
+    configure(editor)
+
+
+def configure(editor: Editor, **studies: object) -> None:
+    editor.client.set_configuration({"wyeline": {"studies": studies}} if studies else {})
+    editor.client.workspace_did_change_configuration(types.DidChangeConfigurationParams(settings={}))
+
+
+async def test_studies_can_be_switched_off_and_on(settings: Editor) -> None:
+    editor = settings
+    editor.open(SITE)
+    await solved(editor)
+    configure(editor, atRest=False)
+    await gone(editor)
+    editor.type("6 m", "7 m")
+    await asyncio.sleep(RESTED_S)
+    assert WEAK not in await editor.rules()
+    configure(editor, restSeconds=0)
+    await solved(editor)
+
+
+async def test_severities_of_the_office_hold_for_solved_findings(editor: Editor) -> None:
+    (editor.folder / "wyeline.toml").write_text(f'[rules]\n{WEAK} = "warning"\n')
+    editor.open(SITE)
+    found = await solved(editor)
+    assert found.severity == types.DiagnosticSeverity.Warning
+    (editor.folder / "wyeline.toml").write_text(f'[rules]\n{WEAK} = "off"\n')
+    event = types.FileEvent((editor.folder / "wyeline.toml").as_uri(), types.FileChangeType.Changed)
+    editor.client.workspace_did_change_watched_files(types.DidChangeWatchedFilesParams([event]))
+    await gone(editor)
+
+
+async def lens_titles(editor: Editor) -> list[str]:
+    found = await editor.client.text_document_code_lens_async(types.CodeLensParams(editor.identifier()))
+    return [lens.command.title for lens in found or () if lens.command]
+
+
+async def hint_labels(editor: Editor) -> list[str]:
+    span = types.Range(types.Position(0, 0), types.Position(99, 0))
+    found = await editor.client.text_document_inlay_hint_async(types.InlayHintParams(editor.identifier(), span))
+    return [str(hint.label) for hint in found or ()]
+
+
+async def hover_text(editor: Editor, word: str) -> str:
+    text = editor.text()
+    position = editor.position(editor.place_at(text, text.index(word)))
+    found = await editor.client.text_document_hover_async(types.HoverParams(editor.identifier(), position))
+    assert found is not None and isinstance(found.contents, types.MarkupContent)
+    return found.contents.value
+
+
+async def test_figures_are_shown_once_solved_and_say_when_they_are_solved_anew(editor: Editor) -> None:
+    editor.open(SITE)
+    assert not [t for t in await lens_titles(editor) if t.startswith("fault")], "nothing is solved for a lens"
+    assert "**Fault**" not in await hover_text(editor, "DP 480Y")
+    await solved(editor)
+    (fault,) = [t for t in await lens_titles(editor) if t.startswith("fault")]
+    (drop,) = [label for label in await hint_labels(editor) if label.endswith("%")]
+    hover = await hover_text(editor, "DP 480Y")
+    # A check's own figures: the finding names the same fault.
+    message = next(d.message for d in await editor.diagnostics() if d.code == WEAK)
+    amount = fault.split()[1]
+    assert f"{amount} kA may flow" in message and fault == f"fault {amount} of 14 kA ({fault[-6:-3].strip('( ')} %)"
+    assert "**Fault**" in hover and "**Under load**" in hover and "…" not in hover
+    assert f"**Drop** {drop}" in await hover_text(editor, "->")
+    refreshed = editor.client.refreshed
+    refreshed.clear()
+
+    editor.type("x/r 4", "x/r 5")  # another element
+    assert fault + " …" in await lens_titles(editor)
+    assert drop + " …" in await hint_labels(editor)
+    assert "…" in await hover_text(editor, "DP 480Y")
+    await editor.client.until(lambda: {"workspace/codeLens/refresh", "workspace/inlayHint/refresh"} <= refreshed)
+    assert not [t for t in (*await lens_titles(editor), *await hint_labels(editor)) if "…" in t]
+
+    editor.type("rated 14 kA", "rated 22 kA")  # its own
+    assert not [t for t in await lens_titles(editor) if t.startswith("fault")]
+
+
+async def test_who_pulls_is_asked_to_pull_again_and_told_when_nothing_changed(puller: Editor) -> None:  # noqa: F811
+    puller.open(SITE)
+    first = await pull(puller)
+    assert isinstance(first, types.RelatedFullDocumentDiagnosticReport)
+    assert WEAK not in [d.code for d in first.items]
+    await puller.client.until(lambda: "workspace/diagnostic/refresh" in puller.client.refreshed)
+    second = await pull(puller, previous=first.result_id)
+    assert isinstance(second, types.RelatedFullDocumentDiagnosticReport)
+    assert WEAK in [d.code for d in second.items]
+    puller.client.refreshed.clear()
+    puller.type("x/r 4", "x/r 4.0")  # solved anew, and found the same
+    same = await pull(puller, previous=second.result_id)
+    assert isinstance(same, types.RelatedUnchangedDocumentDiagnosticReport)
+    await asyncio.sleep(RESTED_S)
+    assert isinstance(await pull(puller, previous=second.result_id), types.RelatedUnchangedDocumentDiagnosticReport)
+    assert not puller.client.refreshed & {"workspace/diagnostic/refresh"}, "there was nothing new"
+    puller.type('"Kiln"', '"Kilns"')
+    moved = await pull(puller, previous=second.result_id)
+    assert isinstance(moved, types.RelatedFullDocumentDiagnosticReport), "its own statement was edited"
+    await puller.client.until(lambda: "workspace/diagnostic/refresh" in puller.client.refreshed)
+    again = await pull(puller, previous=moved.result_id)
+    assert isinstance(again, types.RelatedFullDocumentDiagnosticReport) and WEAK in [d.code for d in again.items]
