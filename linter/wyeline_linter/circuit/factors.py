@@ -102,7 +102,7 @@ class _Sparse:
 def _times(assembled: Assembled, values: Complex, x: Complex) -> Complex:
     rows, cols, size = assembled.rows, assembled.cols, assembled.size
     found = np.empty(x.shape, dtype=np.complex128)
-    flat, into = x.reshape(len(x), -1), found.reshape(len(x), -1)
+    flat, into = (x[:, None], found[:, None]) if x.ndim == 1 else (x, found)
     for column in range(flat.shape[1]):
         terms = values * flat[cols, column]
         into.real[:, column] = np.bincount(rows, terms.real, size)

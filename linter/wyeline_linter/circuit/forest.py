@@ -70,7 +70,7 @@ class Forest:
         to_parent = _sums((side[row_block] + row_place * width + col_place)[up], values[up], side[-1])
         from_parent = _sums((side[col_block] + row_place * width + col_place)[down], values[down], side[-1])
         self._steps: list[_Step] = []
-        for members in reversed(blocks.levels):
+        for members in filter(len, reversed(blocks.levels)):  # a circuit without a bus has one empty level
             self._steps.append(self._eliminate(members, diagonal, to_parent, from_parent, side, parent_size))
         self._diagonal: Complex | None = None
         self._columns: Complex | None = None
@@ -122,7 +122,7 @@ class Forest:
 
     def solve(self, rhs: Complex, *, transposed: bool = False) -> Complex:
         """Solve for one right-hand side (n,) or many (n, k)."""
-        work = rhs.reshape(len(rhs), -1).astype(np.complex128)
+        work = (rhs[:, None] if rhs.ndim == 1 else rhs).astype(np.complex128)
         for step in self._steps:
             if len(step.first):
                 lift = step.right.transpose(0, 2, 1) if transposed else step.left
@@ -144,7 +144,10 @@ class Forest:
         if self._diagonal is None:
             self._diagonal = self._selected()
         blocks, there = self._blocks, unknowns >= 0
-        at = np.where(there, unknowns, 0)
+        if not there.any():
+            return np.zeros((*unknowns.shape, unknowns.shape[1]), dtype=np.complex128)
+        # In the place of earth stands another of the set, so that all lie in one block.
+        at = np.where(there, unknowns, np.maximum(unknowns.max(axis=1, keepdims=True), 0))
         block = blocks.block[at]
         line = self._offset[block] + blocks.place[at] * blocks.size[block]
         found: Complex = self._diagonal[line[:, :, None] + blocks.place[at][:, None, :]]

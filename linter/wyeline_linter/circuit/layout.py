@@ -96,7 +96,7 @@ def _lay_out(network: Network, shape: tuple[int, ...]) -> Layout:
     unknown = number[merged]
     bus = np.array(network.node_bus, dtype=np.int64)
     joined = np.flatnonzero((unknown >= 0) & (merged != np.arange(count)))
-    node_group = components(len(network.buses), bus[joined], bus[merged[joined]])[bus]
+    node_group = components(max(1, len(network.buses)), bus[joined], bus[merged[joined]])[bus]
     line_nodes = {k: (columns(group.from_nodes, k), columns(group.to_nodes, k)) for k, group in network.lines.items()}
     incidence = network.branches.incidence
     branch = np.array([entry[0] for entry in incidence], dtype=np.int64)

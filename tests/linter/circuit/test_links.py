@@ -116,3 +116,18 @@ def test_ideal_sources_on_the_same_conductors_have_no_solution() -> None:
     flow = solve_flow(net)
     assert isinstance(flow, NotSolved)
     assert "two sources without impedance" in flow.reason
+
+
+def test_a_circuit_without_a_bus_or_without_a_source() -> None:
+    net = Network()
+    assert isinstance(solve_flow(net), Solved)
+    bus = net.bus("B", "ABC")
+    net.link("electrode", bus["A"], EARTH)
+    flow = solve_flow(net)
+    assert isinstance(flow, Solved)
+    assert flow.voltage(bus, "A") == 0
+    assert study_faults(net).bus(bus, "ABC").note == "no source reaches this bus"
+    for conductor in "BC":
+        net.link(f"also {conductor}", bus[conductor], EARTH)
+    assert isinstance(solve_flow(net), Solved)
+    assert study_faults(net).bus(bus, "AB").current_a == 0.0
