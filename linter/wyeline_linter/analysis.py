@@ -36,6 +36,7 @@ from wyeline_linter.network import (
     scenario_state,
     structure_key,
 )
+from wyeline_linter.protection.lines import circuit_lines, circuit_marks
 from wyeline_linter.rules.registry import SCOPES, Check, Rule, all_rules, applies, rules_for
 from wyeline_linter.text_findings import finding_of as finding_of
 from wyeline_linter.view import View as View
@@ -133,6 +134,8 @@ class Analysis:
             scope: [c for rule in rules_for(scope, basis) for c in rule.checks[scope]] if scope in self.scopes else []
             for scope in SCOPES
         }
+        self._quiet: list[tuple[Check, set[int]]] = [(check, set()) for check in self._checks["line"]]
+        """For each check of lines the marks of circuits about which it has nothing to say."""
 
     def edited(self, went: Iterable[Block], came: Iterable[Block]) -> Delta:
         """Take an edit of one of the model's files into account: the blocks that went and that came."""
@@ -322,7 +325,25 @@ class Analysis:
             for check in checks:
                 for circuit in equipment.circuits:
                     found.extend(check(view, equipment, circuit))
+            found.extend(self._check_lines(equipment))
         return found
+
+    def _check_lines(self, board: Equipment) -> Iterator[Finding]:
+        view = self.view
+        marks = circuit_marks(view, board)
+        different = set(marks.values())
+        for check, quiet in self._quiet:
+            if different <= quiet:
+                continue
+            self.ran["rule"] += 1
+            for line in circuit_lines(view, board):
+                mark = marks[line.position]
+                if mark in quiet:
+                    continue
+                found = list(check(view, line))
+                yield from found
+                if not found and mark >= 0:
+                    quiet.add(mark)
 
     def _check_feeder(self, feeder: Feeder) -> list[Finding]:
         found: list[Finding] = []

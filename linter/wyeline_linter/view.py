@@ -40,6 +40,8 @@ class View:
         "currents",
         "derivation",
         "lines",
+        "marks",
+        "marks_given",
         "model",
         "network",
         "overrides",
@@ -60,6 +62,9 @@ class View:
         self.lines: dict[str, tuple[tuple[object, ...], Line]] = {}
         self.circuit_lines: dict[str, tuple[tuple[object, ...], tuple[Line, ...]]] = {}
         """Lines of `protection.lines`, by feeder and by board, with what they were built from."""
+        self.marks: dict[tuple[object, ...], dict[tuple[object, ...], int]] = {}
+        self.marks_given = 0
+        """Marks of `protection.lines.circuit_marks`, by what is around the circuits and by what each says."""
         self.currents: dict[tuple[str, str], tuple[tuple[object, ...], Current]] = {}
         """Currents of `protection.currents`, by target or by board and circuit, with what they were worked out from."""
         self.settled: dict[str, tuple[Feeder, Line | None]] = {}

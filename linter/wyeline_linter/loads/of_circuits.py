@@ -6,7 +6,8 @@ import math
 from dataclasses import replace
 
 from wyeline_grammar.linking import Equipment
-from wyeline_grammar.model import Body, Circuit
+from wyeline_grammar.model import Body, Circuit, Sense
+from wyeline_grammar.remembering import Remembered
 from wyeline_linter.board_positions import Numbering, numbering_of
 from wyeline_linter.loads.as_given import (
     CONSTANT_POWER,
@@ -26,15 +27,38 @@ from wyeline_linter.tables.basis import Basis
 def circuit_leaves(
     board: Equipment, system: System | None, reasons: tuple[str, ...], basis: Basis | None, practice: str | None
 ) -> list[Leaf]:
-    """One leaf for every circuit that has, or should have, a load; ``reasons`` say why the system is unknown."""
+    """One leaf for every circuit that has, or should have, a load; ``reasons`` say why the system is unknown.
+
+    A load that is known is worked out once for all circuits that say the same on the same positions of like boards.
+    """
     found = []
-    numbering = numbering_of(board)
+    numbering, name = numbering_of(board), board.name
+    around = (numbering, system, basis, practice)
+    alike = _alike.get(around)
+    if alike is None:
+        alike = {}
+        _alike.put(around, alike)
     for placed in board.circuits:
-        body = placed.circuit.body
-        if has_no_load(body) or _gone(body):
+        circuit = placed.circuit
+        place = circuit.place
+        same = (circuit.sense, place.positions, circuit.legs)
+        known = alike.get(same)
+        if known is None:
+            body = circuit.body
+            if has_no_load(body) or _gone(body):
+                continue
+            made = _leaf(name, circuit, body, numbering, system, reasons, basis, practice)
+            found.append(made)
+            if not (made.unknown or made.unknown_code or made.largest is not None):  # what names its circuit
+                alike[same] = made
             continue
-        found.append(_leaf(board.name, placed.circuit, body, numbering, system, reasons, basis, practice))
+        found.append(_new(Leaf, (name, place.key, *known[2:])))
     return found
+
+
+_Same = tuple[Sense, tuple[int, ...], tuple[str, ...] | None]
+_alike: Remembered[tuple[object, ...], dict[_Same, Leaf]] = Remembered()
+_new = tuple.__new__
 
 
 def _gone(body: Body) -> bool:

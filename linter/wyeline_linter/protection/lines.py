@@ -5,15 +5,15 @@ A line is built once and kept while nothing that it was built from is replaced.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable
 from dataclasses import dataclass
 from operator import is_
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
-from wyeline_grammar.model import Body, RacewayStatement
-from wyeline_linter.board_positions import circuit_legs
+from wyeline_grammar.model import Body, Circuit, RacewayStatement
+from wyeline_linter.board_positions import numbering_of
 from wyeline_linter.conductors import neutral_counts
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.wiring import Wiring, wiring_of
@@ -25,6 +25,7 @@ from wyeline_linter.tables import Basis
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
+    from wyeline_linter.derive import EquipmentState
 
 MEDIUM_VOLTAGE_V = 1000.0
 """Above this the ampacity and fill tables that are held do not apply."""
@@ -213,41 +214,107 @@ def circuit_lines(view: View, board: Equipment) -> tuple[Line, ...]:
 
 
 def _kept_circuit_lines(view: View, board: Equipment) -> tuple[Line, ...]:
-    tables, state = view.tables, view.state(board.name)
-    if tables is None or state is None or not isinstance(state.system, Known):
+    bus = _bus_of(view, board)
+    if bus is None:
         return ()
     kept = view.circuit_lines.get(board.name)
     raceways = [_raceway(view, p.circuit.body) for p in board.circuits]
-    deps = (board, state, tables, *raceways)
+    deps = (board, bus.state, bus.tables, *raceways)
     if kept is not None and len(kept[0]) == len(deps) and all(map(is_, kept[0], deps)):
         return kept[1]
-    made = tuple(_circuits(view, board, tables, state.system.system, raceways))
+    found = (bus.line(view, p, raceway) for p, raceway in zip(board.circuits, raceways, strict=True))
+    made = tuple([line for line in found if line is not None])
     view.circuit_lines[board.name] = (deps, made)
     return made
 
 
-def _circuits(
-    view: View, board: Equipment, tables: Basis, system: System, raceways: Sequence[RacewayStatement | None]
-) -> Iterator[Line]:
-    state = view.state(board.name)
-    onward = state.onward if state is not None else None
-    sharing: dict[str, int] = {}
+def circuit_marks(view: View, board: Equipment) -> dict[str, int]:
+    """The circuits of a board that are lines, by position, each with its mark.
+
+    Circuits of one mark say the same and lie on like systems behind like devices: they differ in length, description,
+    place and board only. What lies in a named raceway, or on a board where two claim one position, has none (-1).
+    """
+    bus = _bus_of(view, board) if board.circuits else None
+    if bus is None:
+        return {}
+    maker = view.equipment(bus.maker)
+    around = (bus.system, maker.kind if maker is not None else "", bus.device_a)
+    known = view.marks.setdefault(around, {})
+    alone = len({p.key for p in board.circuits}) == len(board.circuits)
+    marks: dict[str, int] = {}
     for placed in board.circuits:
-        fact = placed.circuit.body.facts.get("with")
-        if fact is not None:
-            key = key_of_place(fact.value.data, fact.value.text)
-            sharing[key] = sharing.get(key, 0) + (placed.circuit.body.poles.count if placed.circuit.body.poles else 1)
-    claims: dict[str, set[str]] = {}
-    for claim in board.statement.claims:
-        claims.setdefault(claim.place.key if claim.place is not None else "", set()).add(claim.name)
-    for placed, raceway in zip(board.circuits, raceways, strict=True):
-        circuit, body = placed.circuit, placed.circuit.body
+        circuit = placed.circuit
+        body = circuit.body
         if body.conductors is None or "space" in body.flags:
             continue
-        legs = _legs_of(circuit.place.positions, circuit.legs, body, system, board)
+        key = placed.key
+        if not alone or (body.raceway is not None and body.raceway.named):
+            marks[key] = -1
+            continue
+        legs = bus.legs_of(circuit)
         if legs is None:
             continue
-        more = sharing.get(placed.key, 0)
+        alike = (circuit.sense, legs, bus.sharing.get(key, 0), bus.claims.get(key))
+        mark = known.get(alike)
+        if mark is None:
+            mark = known[alike] = view.marks_given = view.marks_given + 1
+        marks[key] = mark
+    return marks
+
+
+def _bus_of(view: View, board: Equipment) -> _Bus | None:
+    tables, state = view.tables, view.state(board.name)
+    if tables is None or state is None or not isinstance(state.system, Known):
+        return None
+    return _Bus(board, state, state.system.system, tables)
+
+
+class _Bus:
+    """What the circuits of a board have in common."""
+
+    def __init__(self, board: Equipment, state: EquipmentState, system: System, tables: Basis) -> None:
+        self.board, self.state, self.system, self.tables = board, state, system, tables
+        onward = state.onward
+        self.maker = onward.maker if onward is not None else board.name
+        self.device_a = onward.device_a if onward is not None else None
+        self.device_at = onward.device_at if onward is not None else ""
+        self.numbering = numbering_of(board)
+        self.sharing: dict[str, int] = {}
+        """Live wires that other circuits add to the run of one."""
+        for placed in board.circuits:
+            fact = placed.circuit.body.facts.get("with")
+            if fact is not None:
+                key, poles = key_of_place(fact.value.data, fact.value.text), placed.circuit.body.poles
+                self.sharing[key] = self.sharing.get(key, 0) + (poles.count if poles else 1)
+        claims: dict[str, set[str]] = {}
+        for claim in board.statement.claims:
+            claims.setdefault(claim.place.key if claim.place is not None else "", set()).add(claim.name)
+        self.claims = {key: frozenset(names) for key, names in claims.items()}
+
+    def legs_of(self, circuit: Circuit) -> tuple[str, ...] | None:
+        """The legs that a circuit takes, in order; None where they cannot be told."""
+        positions, stated, system = circuit.place.positions, circuit.legs, self.system
+        if positions:
+            legs = self.numbering.legs(positions, system.legs)
+            return legs if legs and len(set(legs)) == len(legs) else None
+        if stated is not None:
+            legs = tuple(leg for leg in stated if leg != "N")
+            return legs if set(legs) <= set(system.legs) else None
+        poles = circuit.body.poles
+        if len(system.legs) == 1 or (poles is not None and poles.count >= len(system.legs)):
+            return system.legs
+        return None
+
+    def line(self, view: View, placed: PlacedCircuit, raceway: RacewayStatement | None) -> Line | None:
+        """A circuit as a line; None where it has no wires, or its legs cannot be told."""
+        circuit, body, board = placed.circuit, placed.circuit.body, self.board
+        if body.conductors is None or "space" in body.flags:
+            return None
+        legs = self.legs_of(circuit)
+        if legs is None:
+            return None
+        system, tables = self.system, self.tables
+        more = self.sharing.get(placed.key, 0)
         names = tuple(dict.fromkeys(legs)) if not more else system.legs[: len(legs) + more]
         part = system.restrict((*names, "N") if system.has_neutral else names)
         live = len(legs) + more
@@ -255,33 +322,22 @@ def _circuits(
         guard = None
         if own is not None:
             guard = Guard(own, device_kind(body, own, tables), True, board.name)
-        elif onward is not None and onward.device_a is not None:
-            guard = Guard(onward.device_a, "breaker", False, onward.device_at)
+        elif self.device_a is not None:
+            guard = Guard(self.device_a, "breaker", False, self.device_at)
         wiring = wiring_of(body.conductors, live, tables, wet=is_wet(body))
         lug = body.number("lug-temp")
         marked = None if lug is None else round(lug)
         device = guard.amps if guard is not None else 0.0
         laid, lacks, assumed = _laid(view, tables, body, raceway, wiring, part, marked, device)
-        yield Line(
+        return Line(
             board.name, placed.key, f"circuit {placed.key} of `{board.name}`", placed.block, body,
-            Place(placed.block, circuit.span), wiring, tables, part, guard, onward.maker if onward else board.name,
-            board, None, None, placed, laid, lacks, _shared(body), frozenset(claims.get(placed.key, ())), assumed,
+            Place(placed.block, circuit.span), wiring, tables, part, guard, self.maker, board, None, None, placed,
+            laid, lacks, _shared(body), self.claims.get(placed.key, _NO_CLAIMS), assumed,
             () if lug is not None else ("what it feeds",),
         )  # fmt: skip
 
 
-def _legs_of(
-    positions: tuple[int, ...], stated: tuple[str, ...] | None, body: Body, system: System, board: Equipment
-) -> tuple[str, ...] | None:
-    if positions:
-        legs = circuit_legs(positions, system.legs, board)
-        return legs if legs and len(set(legs)) == len(legs) else None
-    if stated is not None:
-        legs = tuple(leg for leg in stated if leg != "N")
-        return legs if set(legs) <= set(system.legs) else None
-    if len(system.legs) == 1 or (body.poles is not None and body.poles.count >= len(system.legs)):
-        return system.legs
-    return None
+_NO_CLAIMS: frozenset[str] = frozenset()
 
 
 def device_kind(body: Body, amps: float, tables: Basis) -> DeviceKind:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_grammar.linking import Feeder
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.grounding_conductors import (
@@ -15,7 +15,7 @@ from wyeline_linter.grounding_conductors import (
     protective_conductor,
 )
 from wyeline_linter.protection.currents import current_of
-from wyeline_linter.protection.lines import METAL_RACEWAYS, Line, circuit_lines, feeder_line
+from wyeline_linter.protection.lines import METAL_RACEWAYS, Line, feeder_line
 from wyeline_linter.protection.purposes import Purpose, purpose_of
 from wyeline_linter.rules.line_findings import about, line_text
 from wyeline_linter.rules.overcurrent import US
@@ -102,11 +102,10 @@ def feeder_ground(view: View, feeder: Feeder) -> Iterator[Finding]:
     yield from _ground(view, line)
 
 
-@MISSING.also("equipment")
-def circuit_grounds(view: View, board: Equipment) -> Iterator[Finding]:
-    for line in circuit_lines(view, board):
-        if not line.medium:
-            yield from _ground(view, line)
+@MISSING.also("line")
+def circuit_ground(view: View, line: Line) -> Iterator[Finding]:
+    if not line.medium:
+        yield from _ground(view, line)
 
 
 def _no_ground_needed(view: View, line: Line) -> bool:

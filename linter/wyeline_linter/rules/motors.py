@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.linking import Equipment, Place
 from wyeline_grammar.model import Body, Span
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
-from wyeline_linter.protection.lines import circuit_lines, device_kind
+from wyeline_linter.protection.lines import Line, device_kind
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule
@@ -123,18 +123,17 @@ def motor_device(view: View, equipment: Equipment) -> Iterator[Finding]:
         yield found
 
 
-@MOTOR_DEVICE.also("equipment")
-def motor_circuits(view: View, board: Equipment) -> Iterator[Finding]:
-    for line in circuit_lines(view, board):
-        guard = line.guard
-        if guard is None or "motor" not in line.body.flags or not guard.own:
-            continue
-        found = _oversized(
-            view, line.body, line.system, guard.amps, line.body, line.where, line.place_of("rating"), line.subject,
-            line.position,
-        )  # fmt: skip
-        if found is not None:
-            yield found
+@MOTOR_DEVICE.also("line")
+def motor_circuit(view: View, line: Line) -> Iterator[Finding]:
+    guard = line.guard
+    if guard is None or "motor" not in line.body.flags or not guard.own:
+        return
+    found = _oversized(
+        view, line.body, line.system, guard.amps, line.body, line.where, line.place_of("rating"), line.subject,
+        line.position,
+    )  # fmt: skip
+    if found is not None:
+        yield found
 
 
 def _oversized(

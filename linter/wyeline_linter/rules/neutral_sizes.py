@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_grammar.linking import Feeder
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.grounding_conductors import bonding_jumper
 from wyeline_linter.protection.ampacities import bounds
 from wyeline_linter.protection.currents import current_of
-from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
+from wyeline_linter.protection.lines import Line, feeder_line
 from wyeline_linter.protection.purposes import Purpose, purpose_of
 from wyeline_linter.rules.line_findings import about, amps_text
 from wyeline_linter.rules.registry import rule
@@ -70,11 +70,10 @@ def feeder_neutral(view: View, feeder: Feeder) -> Iterator[Finding]:
         yield from _judge(view, line)
 
 
-@UNDERSIZED.also("equipment")
-def circuit_neutrals(view: View, board: Equipment) -> Iterator[Finding]:
-    for line in circuit_lines(view, board):
-        if line.wiring.neutral != line.wiring.size:
-            yield from _judge(view, line)
+@UNDERSIZED.also("line")
+def circuit_neutral(view: View, line: Line) -> Iterator[Finding]:
+    if line.wiring.neutral != line.wiring.size:
+        yield from _judge(view, line)
 
 
 def _judge(view: View, line: Line) -> Iterator[Finding]:

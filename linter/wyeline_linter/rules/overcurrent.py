@@ -10,7 +10,7 @@ from wyeline_grammar.model import Body
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.protection.ampacities import small_wire_limit_a
 from wyeline_linter.protection.currents import current_of
-from wyeline_linter.protection.lines import MEDIUM_VOLTAGE_V, Line, circuit_lines, device_kind, feeder_line
+from wyeline_linter.protection.lines import MEDIUM_VOLTAGE_V, Line, device_kind, feeder_line
 from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.line_findings import about, amps_text, device_words, line_text, rating_fix
@@ -129,7 +129,7 @@ SMALL = rule(
     name="small-wire-limit",
     since="0.1",
     severity=Severity.ERROR,
-    scope="equipment",
+    scope="feeder",
     basis="us",
     summary="A wire of 14, 12 or 10 AWG has a device larger than its fixed limit.",
     why="Small wires have a fixed device limit, below their ampacity: 15, 20 and 30 A for copper 14, 12 and 10 AWG.",
@@ -141,12 +141,6 @@ SMALL = rule(
 
 
 @SMALL.check
-def small_circuit_wires(view: View, board: Equipment) -> Iterator[Finding]:
-    for line in circuit_lines(view, board):
-        yield from _small(view, line)
-
-
-@SMALL.also("feeder")
 def small_feeder_wires(view: View, feeder: Feeder) -> Iterator[Finding]:
     line = feeder_line(view, feeder)
     if line is not None:
@@ -158,6 +152,7 @@ def small_limit_a(line: Line) -> float:
     return small_wire_limit_a(line.tables, line.wiring.size, line.wiring.metal, line.wiring.sets)
 
 
+@SMALL.also("line")
 def _small(view: View, line: Line) -> Iterator[Finding]:
     guard = line.guard
     limit = small_limit_a(line) if line.us else float("inf")
@@ -234,18 +229,17 @@ def _add_device(view: View, line: Line) -> tuple[Fix, ...]:
     return (made.fix(),) if isinstance(made, Proposal) and made.device and made.changes else ()
 
 
-@MISSING.also("equipment")
-def circuit_protection(view: View, board: Equipment) -> Iterator[Finding]:
-    for line in circuit_lines(view, board):
-        if line.guard is None and "with" not in line.body.facts and "spare" not in line.body.flags:
-            yield about(
-                view, MISSING, line,
-                f"{line.where} has no device, and none stands ahead of `{board.name}`",
-                found="wires without a device",
-                needed="a device where the wires start",
-                change="Write the rating and the poles of its device.",
-                place=line.place,
-            )  # fmt: skip
+@MISSING.also("line")
+def circuit_protection(view: View, line: Line) -> Iterator[Finding]:
+    if line.guard is None and "with" not in line.body.facts and "spare" not in line.body.flags:
+        yield about(
+            view, MISSING, line,
+            f"{line.where} has no device, and none stands ahead of `{line.source.name}`",
+            found="wires without a device",
+            needed="a device where the wires start",
+            change="Write the rating and the poles of its device.",
+            place=line.place,
+        )  # fmt: skip
 
 
 MARGIN = rule(

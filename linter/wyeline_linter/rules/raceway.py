@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Equipment, Feeder, Place
+from wyeline_grammar.linking import Feeder, Place
 from wyeline_grammar.model import RacewayStatement
 from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity
 from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
@@ -129,12 +129,7 @@ def feeder_fill(view: View, feeder: Feeder) -> Iterator[Finding]:
         yield from _own_fill(view, line)
 
 
-@FULL.also("equipment")
-def circuit_fill(view: View, board: Equipment) -> Iterator[Finding]:
-    for line in circuit_lines(view, board):
-        yield from _own_fill(view, line)
-
-
+@FULL.also("line")
 def _own_fill(view: View, line: Line) -> Iterator[Finding]:
     raceway = line.body.raceway
     if not line.us or raceway is None or raceway.named or raceway.trade_size is None or line.medium:

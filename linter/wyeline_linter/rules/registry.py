@@ -20,10 +20,14 @@ if TYPE_CHECKING:
 
 Check = Callable[..., Iterable[Finding]]
 
-SCOPES = ("text", "model", "equipment", "feeder", "circuit", "study")
+SCOPES = ("text", "model", "equipment", "feeder", "circuit", "line", "study")
 """``text``: found while reading a block (the grammar wing words it); ``model``: looks at the model as a whole;
 ``equipment``: check(view, equipment); ``feeder``: check(view, feeder); ``circuit``: check(view, board, placed circuit);
+``line``: check(view, line) of every circuit with wires, asked once for all circuits alike while it finds nothing;
 ``study``: check(view) with `view.studies` (load flow, faults, other switch states), run as a whole and only at rest.
+
+A check of a line may look at what the line holds, its current, its purpose, the tables and the project; of length,
+description, place and names it must not make depend whether it finds something (`protection.lines.circuit_marks`).
 
 A check of an equipment, feeder or circuit may look at its own element, the feeders at it, what stands at their other
 ends, and the figures of all these: that is what an edit re-checks. Of loads it looks at its own element's only, a

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_grammar.linking import Feeder
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.findings import Finding, Fix, Severity, append_phrase
 from wyeline_linter.protection.ampacities import Carries, Laid, bounds, failing_stage
 from wyeline_linter.protection.currents import Current, current_of, laid_with
-from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line, first_device_a
+from wyeline_linter.protection.lines import Line, feeder_line, first_device_a
 from wyeline_linter.protection.motor_groups import group_limit
 from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of, required_a
 from wyeline_linter.rules.line_findings import about, amps_text, device_words, line_text, rating_fix
@@ -174,12 +174,7 @@ def laid_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
         yield from _laid(view, line)
 
 
-@HOW_LAID.also("equipment")
-def laid_circuits(view: View, board: Equipment) -> Iterator[Finding]:
-    for line in circuit_lines(view, board):
-        yield from _laid(view, line)
-
-
+@HOW_LAID.also("line")
 def _laid(view: View, line: Line) -> Iterator[Finding]:
     if line.laid is not None or line.medium:
         return
@@ -200,11 +195,10 @@ def feeder_ampacity(view: View, feeder: Feeder) -> Iterator[Finding]:
         yield from judged(view, line)
 
 
-@SHORT.also("equipment")
-def circuit_ampacity(view: View, board: Equipment) -> Iterator[Finding]:
-    for line in circuit_lines(view, board):
-        if not line.shared:
-            yield from judged(view, line)
+@SHORT.also("line")
+def circuit_ampacity(view: View, line: Line) -> Iterator[Finding]:
+    if not line.shared:
+        yield from judged(view, line)
 
 
 def judged(view: View, line: Line, loaded: int | None = None) -> Iterator[Finding]:
