@@ -6,6 +6,7 @@ import enum
 import math
 import re
 from dataclasses import dataclass
+from decimal import Decimal
 from functools import lru_cache
 
 
@@ -80,7 +81,11 @@ _HIGHEST_V = 1_000_000.0
 
 
 def _number(value: float) -> str:
-    return f"{value:g}"
+    """A figure as people write it: every digit, no exponent."""
+    text = f"{value:g}"
+    if "e" not in text and float(text) == value:
+        return text
+    return f"{Decimal(repr(value)):f}"
 
 
 @lru_cache(maxsize=4096)

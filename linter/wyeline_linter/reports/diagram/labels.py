@@ -133,14 +133,20 @@ def broken(text: str, width_mm: float, size_mm: float = TEXT_MM, bold: bool = Fa
 def _words(text: str, width_mm: float, size_mm: float, bold: bool) -> list[str]:
     words: list[str] = []
     for word in _unbroken(text, width_mm, size_mm, bold):
-        while text_width_mm(word, size_mm, bold) > width_mm and len(word) > 1:
-            cut = len(word) - 1
-            while cut > 1 and text_width_mm(word[:cut], size_mm, bold) > width_mm:
-                cut -= 1
-            words.append(word[:cut])
-            word = word[cut:]
-        words.append(word)
+        words += _cut(word, width_mm, size_mm, bold)
     return words
+
+
+def _cut(word: str, width_mm: float, size_mm: float, bold: bool) -> list[str]:
+    """A word in parts that are no wider than a line; a part has at least one letter."""
+    parts, start, width = [], 0, 0.0
+    for at, letter in enumerate(word):
+        more = text_width_mm(letter, size_mm, bold)
+        if at > start and width + more > width_mm * (1 + 1e-9):
+            parts.append(word[start:at])
+            start, width = at, 0.0
+        width += more
+    return [*parts, word[start:]]
 
 
 def _unbroken(text: str, width_mm: float, size_mm: float, bold: bool) -> list[str]:
