@@ -297,11 +297,12 @@ class Analysis:
                 else:
                     self._feeder_structure[key] = structure
         if not changed:
-            # The network holds feeder objects; those replaced by an edit must not stay in it.
+            # Networks hold feeder objects; those replaced by an edit must stay in none, whatever its switch state.
             for key in keys:
                 feeder = self.model.feeders.get(key)
                 if feeder is not None:
-                    self.network.replace(feeder)
+                    for network in (self.network, *self.view.scenarios.values()):
+                        network.replace(feeder)
         return changed
 
     # checking
