@@ -118,7 +118,12 @@ class Analysis:
         for _, statement in self.model.scenarios:
             if statement.name is not None and statement.name.text == self.scenario:
                 return scenario_state(self.model, statement)
-        raise KeyError(self.scenario)
+        from wyeline_linter.studies.states import state_in
+
+        found = state_in(self.model, self.scenario)
+        if found is None:
+            raise KeyError(self.scenario)
+        return found
 
     def _overrides(self) -> tuple[Override, ...]:
         self.configuration_error = None

@@ -21,10 +21,11 @@ VERSION = 2
 
 
 def model_figures(view: View, only: str | None = None) -> dict[str, Any]:
-    """``{version, equipment, feeders}``, everything or one name (equipment, or a feeder's key)."""
+    """``{version, state, equipment, feeders}``, everything or one name (equipment, or a feeder's key)."""
     model = view.model
     return {
         "version": VERSION,
+        "state": view.network.state.name,
         "equipment": {
             name: equipment_figures(view, model.equipment[name]) for name in ordered_names(view) if only in (None, name)
         },
@@ -32,6 +33,30 @@ def model_figures(view: View, only: str | None = None) -> dict[str, Any]:
             feeder.key: feeder_figures(view, feeder) for feeder in ordered_feeders(view) if only in (None, feeder.key)
         },
     }
+
+
+def figures_in_states(view: View, only: str | None = None) -> dict[str, Any]:
+    """The same with every switch state beside the judged one: what each figure is there, and its worst.
+
+    ``states`` lists them with the words for each, ``left_out`` names those that are beyond the number worked out, and
+    ``unlocked_ties`` the feeders that stand open and are closed in none, because no interlock says whether they may be.
+    """
+    from wyeline_linter.studies.scenarios import when
+    from wyeline_linter.studies.states import unlocked_ties
+    from wyeline_linter.studies.worst import circuits_entry, equipment_states, feeder_states, states_entry
+
+    figures, studies, model = model_figures(view, only), view.studies, view.model
+    figures["states"] = [
+        {"state": study.name, "words": when(study.state).strip() or "as normal"} for study in studies.every()
+    ]
+    figures["left_out"] = list(studies.found().left_out)
+    figures["unlocked_ties"] = unlocked_ties(view)
+    for name, entry in figures["equipment"].items():
+        entry.update(states_entry(equipment_states(view, name)))
+        entry.update(circuits_entry(view, model.equipment[name]))
+    for key, entry in figures["feeders"].items():
+        entry.update(states_entry(feeder_states(view, model.feeders[key])))
+    return figures
 
 
 def ordered_names(view: View) -> list[str]:

@@ -25,7 +25,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--at", metavar="CIRCUIT", default="", help="a circuit of the board, such as 2,4 (FIGURE: drop)"
     )
-    parser.add_argument("--scenario", metavar="STATE", help="the figure in this scenario instead of as normal")
+    parser.add_argument(
+        "--scenario", metavar="STATE", help="the figure in this scenario or switch state instead of as normal"
+    )
 
 
 def run(arguments: argparse.Namespace) -> int:
@@ -44,26 +46,18 @@ def run(arguments: argparse.Namespace) -> int:
 
 def _figure(arguments: argparse.Namespace) -> int:
     """A figure as a calculation sheet. Raises SourceError for a model, a name or a figure that is not there."""
-    from wyeline_grammar.sources import Files, SourceError, workspace_of
-    from wyeline_linter.analysis import Analysis
-    from wyeline_linter.commands.roots import roots_of
-    from wyeline_linter.configuration import load_for
+    from wyeline_grammar.sources import SourceError
+    from wyeline_linter.commands.one_model import analysis_of
     from wyeline_linter.loads.sheets import FIGURES as LOAD_FIGURES
     from wyeline_linter.loads.sheets import load_figure
+    from wyeline_linter.network import NORMAL_STATE
     from wyeline_linter.outputs.text import caution, shown_path
     from wyeline_linter.studies.sheets import study_sheet
     from wyeline_linter.working import render
 
-    files = Files()
-    roots = roots_of([arguments.rule], files)
-    if len(roots) > 1:
-        raise SourceError(arguments.rule, f"this folder holds {len(roots)} models; name one")
+    analysis = analysis_of(arguments.rule, arguments.scenario)
+    view, root = analysis.view, analysis.model.root
     figure = arguments.figure or "fault"
-    try:
-        analysis = Analysis(roots[0], files, workspace_of(roots[0]), arguments.scenario, load_for(roots[0]))
-    except KeyError:
-        raise SourceError(shown_path(roots[0]), f"this model has no scenario `{arguments.scenario}`") from None
-    view = analysis.view
     try:
         if figure in LOAD_FIGURES and view.equipment(arguments.name) is not None:
             sheet = load_figure(view, arguments.name, figure)
@@ -73,9 +67,11 @@ def _figure(arguments: argparse.Namespace) -> int:
         near_by = view.near_names(arguments.name)
         hint = f"; the nearest: {', '.join(near_by)}" if near_by else ""
         wanted = f"{arguments.name} {arguments.at}".strip()
-        raise SourceError(shown_path(roots[0]), f"nothing in this model is called `{wanted}`{hint}") from None
+        raise SourceError(shown_path(root), f"nothing in this model is called `{wanted}`{hint}") from None
     except ValueError as trouble:
-        raise SourceError(shown_path(roots[0]), str(trouble)) from None
+        raise SourceError(shown_path(root), str(trouble)) from None
+    if view.network.state != NORMAL_STATE:
+        print(f"Switch state: {view.network.state.name}\n")
     print(render(sheet))
     print(caution())
     return 0

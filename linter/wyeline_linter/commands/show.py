@@ -5,52 +5,78 @@ from __future__ import annotations
 import argparse
 import json
 import sys
+from collections.abc import Sequence
 from typing import Any, Literal
 
 from wyeline_grammar.quantities import format_quantity
-from wyeline_grammar.sources import Files, SourceError, workspace_of
-from wyeline_linter.analysis import Analysis
-from wyeline_linter.commands.roots import roots_of
-from wyeline_linter.configuration import load_for
-from wyeline_linter.figures import model_figures
+from wyeline_grammar.sources import SourceError
+from wyeline_linter.commands.one_model import analysis_of
+from wyeline_linter.figures import figures_in_states
 from wyeline_linter.load_figures import load_lines
 from wyeline_linter.outputs.text import caution, shown_path, wrapped
 from wyeline_linter.studies.study_figures import study_lines
+from wyeline_linter.studies.worst import WORDS as FIGURES
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("path", metavar="PATH", help="a model's root file, or a folder with one model")
     parser.add_argument("name", nargs="?", metavar="NAME", help="one piece of equipment or one feeder")
     parser.add_argument("--json", action="store_true", help="figures in SI units for programs")
-    parser.add_argument("--scenario", metavar="NAME", help="figures in this scenario instead of as normal")
+    parser.add_argument(
+        "--scenario", metavar="NAME", help="figures in this scenario or switch state instead of as normal"
+    )
 
 
 def run(arguments: argparse.Namespace) -> int:
-    files = Files()
-    roots = roots_of([arguments.path], files)
-    if len(roots) > 1:
-        listed = ", ".join(shown_path(r) for r in roots)
-        raise SourceError(arguments.path, f"this folder holds {len(roots)} models; name one: {listed}")
-    configuration = load_for(roots[0])
-    analysis = Analysis(roots[0], files, workspace_of(roots[0]), arguments.scenario, configuration).trusted()
-    figures = model_figures(analysis.view, arguments.name)
+    analysis = analysis_of(arguments.path, arguments.scenario)
+    figures = figures_in_states(analysis.view, arguments.name)
     if arguments.name is not None and not figures["equipment"] and not figures["feeders"]:
         near = analysis.view.near_names(arguments.name)
         hint = f"; the nearest: {', '.join(near)}" if near else ""
-        raise SourceError(shown_path(roots[0]), f"nothing in this model is called `{arguments.name}`{hint}")
+        raise SourceError(shown_path(analysis.model.root), f"nothing in this model is called `{arguments.name}`{hint}")
     if arguments.json:
         json.dump(figures, sys.stdout, indent=2, ensure_ascii=False)
         print()
         return 0
+    words = {s["state"]: s["words"] for s in figures["states"]}
+    for line in states_text(figures):
+        print(line)
     for name, entry in figures["equipment"].items():
-        print(equipment_text(name, entry))
+        print(equipment_text(name, entry, worst_text(entry, figures["state"], words)))
     for key, entry in figures["feeders"].items():
-        print(feeder_text(key, entry, analysis.view.units))
+        print(feeder_text(key, entry, analysis.view.units, worst_text(entry, figures["state"], words)))
     print(caution())
     return 0
 
 
-def equipment_text(name: str, entry: dict[str, Any]) -> str:
+def states_text(figures: dict[str, Any]) -> list[str]:
+    """Which switch states the figures under ``worst`` come from, and which are not looked at; nothing for one state."""
+    others = [s["state"] for s in figures["states"] if s["state"] != figures["state"]]
+    lines = []
+    if others:
+        lines.append(wrapped("; ".join((figures["state"], *others)), "Switch states: "))
+    if figures["left_out"]:
+        lines.append(wrapped("; ".join(figures["left_out"]), "Not looked at: "))
+    if figures["unlocked_ties"]:
+        ties = ", ".join(figures["unlocked_ties"])
+        text = f"{ties}: no interlock names it, so that it closes only where one end is dead"
+        lines.append(wrapped(text, "Stand open: "))
+    return [*lines, ""] if lines else []
+
+
+def worst_text(entry: dict[str, Any], judged: str, words: dict[str, str]) -> list[str]:
+    """The figures that another switch state makes worse."""
+    parts = []
+    for figure, found in entry.get("worst", {}).items():
+        word, times, unit, digits = FIGURES[figure]
+        if found["state"] != judged:
+            parts.append(f"{word} {times * found['value']:.{digits}f} {unit} {words[found['state']]}")
+        if found["unknown_in"]:
+            parts.append(f"{word} not known {' or '.join(words[s] for s in found['unknown_in'][:3])}")
+    return [wrapped("; ".join(parts), "  worst     ")] if parts else []
+
+
+def equipment_text(name: str, entry: dict[str, Any], worst: Sequence[str] = ()) -> str:
     """One piece of equipment for people."""
     lines = [f"{name}  ({entry['kind']})" + (f'  "{entry["description"]}"' if entry["description"] else "")]
     if entry.get("arriving"):
@@ -63,7 +89,7 @@ def equipment_text(name: str, entry: dict[str, Any]) -> str:
     lines += unknown_lines(entry)
     if entry.get("load"):
         lines += load_lines(entry["load"])
-    lines += study_lines(entry)
+    lines += [*study_lines(entry), *worst]
     if entry["path"]:
         lines.append(wrapped("  |  ".join(entry["path"]), "  path      "))
     return "\n".join(lines) + "\n"
@@ -86,7 +112,7 @@ WORDS = {
 """What programs call a figure, as people read it."""
 
 
-def feeder_text(key: str, entry: dict[str, Any], units: Literal["si", "us"] = "si") -> str:
+def feeder_text(key: str, entry: dict[str, Any], units: Literal["si", "us"] = "si", worst: Sequence[str] = ()) -> str:
     """One feeder for people, lengths in the units asked for."""
     lines = [f"feeder {key}" + ("  (normally open)" if entry["normally_open"] else "")]
     if entry["refused"] is not None:
@@ -100,6 +126,6 @@ def feeder_text(key: str, entry: dict[str, Any], units: Literal["si", "us"] = "s
         lines.append(wrapped(f"{entry['carried']['in_words']}  on {' '.join(entry['legs'])}", "  carries   "))
     if entry["length_m"] is not None:
         lines.append(f"  length    {format_quantity(entry['length_m'], 'length', units)}")
-    lines += study_lines(entry)
+    lines += [*study_lines(entry), *worst]
     lines += unknown_lines(entry)
     return "\n".join(lines) + "\n"

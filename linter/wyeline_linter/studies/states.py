@@ -18,7 +18,7 @@ from itertools import combinations
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.attributes import listed
-from wyeline_grammar.linking import Feeder
+from wyeline_grammar.linking import Feeder, Model
 from wyeline_grammar.model import EquipmentStatement
 from wyeline_linter.near_names import names_in
 from wyeline_linter.network import (
@@ -27,6 +27,7 @@ from wyeline_linter.network import (
     Network,
     SwitchState,
     arrives_at_inactive_port,
+    build,
     feeders_named,
     follows_grid,
     makes_system,
@@ -96,6 +97,15 @@ def state_named(view: View, name: str) -> SwitchState | None:
         if candidate.state.name == name:
             return candidate.state
     return next((state for state in losses(view) if state.name == name), None)
+
+
+def state_in(model: Model, name: str) -> SwitchState | None:
+    """The same of a model that nothing is derived of yet."""
+    from wyeline_linter.derive import Derivation
+    from wyeline_linter.view import View
+
+    network = build(model)
+    return state_named(View(model, network, Derivation(model, network)), name)
 
 
 def state_names(view: View) -> list[str]:

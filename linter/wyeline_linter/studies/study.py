@@ -190,6 +190,14 @@ class StateStudy:
         """What each named raceway is made of."""
         return raceway_stuff(self.model)
 
+    @cached_property
+    def _listed(self) -> frozenset[str]:
+        return frozenset(self.connectivity.order)
+
+    def lists(self, name: str) -> bool:
+        """Whether a piece of equipment is fed in this state and its figures are worked out here."""
+        return name in self._listed
+
     @property
     def connectivity(self) -> Connectivity:
         return self.book.network
