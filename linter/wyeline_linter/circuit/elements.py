@@ -7,7 +7,7 @@ kept in columns, ready to be stamped in bulk by :mod:`.assemble`.  All values ar
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 EARTH = 0
@@ -176,8 +176,45 @@ class Network:
         self.loads = Loads()
         self.motors: list[Motor] = []
         self.fault_current_sources: list[FaultCurrentSource] = []
-        self.layout: object = None
-        """What :mod:`.layout` keeps of the wiring."""
+        self.wiring: dict[str, object] = {}
+        """What :mod:`.layout` keeps of the wiring, for all variants of it."""
+
+    def variant(self) -> Network:
+        """The same wiring with values of its own, and without loads, motors and converters.
+
+        Values change by :meth:`set_line`, :meth:`set_source` and :meth:`scale_windings`; nothing may be added but
+        loads, motors and converters, as buses and connections are shared.
+        """
+        made = Network()
+        made.buses, made.bus_by_name, made.node_bus = self.buses, self.bus_by_name, self.node_bus
+        made.line_at, made.element_names, made.links = self.line_at, self.element_names, self.links
+        made.admittances, made.wiring = self.admittances, self.wiring
+        made.lines = {k: replace(group, z_ohm=list(group.z_ohm)) for k, group in self.lines.items()}
+        made.branches = replace(self.branches, impedance=list(self.branches.impedance))
+        made.cores, made.sources = dict(self.cores), dict(self.sources)
+        return made
+
+    def set_line(self, name: str, z_ohm: Sequence[complex]) -> None:
+        """Give a line other impedances, as :meth:`line` takes them."""
+        k, position = self.line_at[name]
+        self.lines[k].z_ohm[position] = _full(name, k, z_ohm)
+
+    def set_source(self, name: str, z_ohm: tuple[complex, ...]) -> None:
+        """Give a source another impedance, k*k, in all studies."""
+        self.sources[name] = replace(self.sources[name], z_ohm=z_ohm, z_flow_ohm=z_ohm)
+
+    def scale_windings(self, entries: range, factor: float) -> None:
+        """Multiply impedances of cores, given by their places among those of the branches."""
+        impedance = self.branches.impedance
+        scaled = set()
+        for place in entries:
+            row, col, z = impedance[place]
+            impedance[place] = (row, col, factor * z)
+            scaled.add(self.element_names[self.branches.element[row]])
+        for name in scaled:
+            core = self.cores[name]
+            z_secondary = tuple(factor * z for z in core.z_secondary_ohm)
+            self.cores[name] = replace(core, z_primary_ohm=factor * core.z_primary_ohm, z_secondary_ohm=z_secondary)
 
     # -- nodes
 
@@ -223,17 +260,7 @@ class Network:
             raise ValueError(f"line {name}: {k} conductors at one end, {len(to_nodes)} at the other")
         if name in self.line_at:
             raise ValueError(f"line {name} exists already")
-        if len(z_ohm) == k and k > 1:
-            full = [0j] * (k * k)
-            for position, value in enumerate(z_ohm):
-                full[position * (k + 1)] = value
-            z = tuple(full)
-        elif len(z_ohm) == k * k:
-            z = tuple(z_ohm)
-        else:
-            raise ValueError(f"line {name}: {len(z_ohm)} impedances for {k} conductors; {k} or {k * k} are needed")
-        if any(z[position * (k + 1)] == 0 for position in range(k)):
-            raise ValueError(f"line {name}: a conductor without impedance; use a link")
+        z = _full(name, k, z_ohm)
         group = self.lines.setdefault(k, LineGroup())
         self.line_at[name] = (k, len(group.names))
         if charging_s is not None:
@@ -429,6 +456,21 @@ class Network:
             branches.emf[first + k] = e_volt[k]
         # The impedances are stamped by the study: a load flow and a fault study see different ones.
         self.sources[name] = Source(name, tuple(plus), tuple(minus), z_ohm, z_flow_ohm, first)
+
+
+def _full(name: str, k: int, z_ohm: Sequence[complex]) -> tuple[complex, ...]:
+    """The whole matrix of a line, row by row.  ValueError where it has none."""
+    if len(z_ohm) == k * k:
+        z = tuple(z_ohm)
+    elif len(z_ohm) == k:
+        full = [0j] * (k * k)
+        full[:: k + 1] = z_ohm
+        z = tuple(full)
+    else:
+        raise ValueError(f"line {name}: {len(z_ohm)} impedances for {k} conductors; {k} or {k * k} are needed")
+    if 0 in z[:: k + 1]:
+        raise ValueError(f"line {name}: a conductor without impedance; use a link")
+    return z
 
 
 A1 = complex(-0.5, 3**0.5 / 2)

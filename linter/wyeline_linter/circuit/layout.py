@@ -68,11 +68,11 @@ class Layout:
 
 def layout_of(network: Network) -> Layout:
     """The layout of a network, kept with it until something is added."""
-    kept = network.layout
+    kept = network.wiring.get("layout")
     shape = _shape(network)
     if isinstance(kept, Layout) and kept.shape == shape:
         return kept
-    made = network.layout = _lay_out(network, shape)
+    made = network.wiring["layout"] = _lay_out(network, shape)
     return made
 
 

@@ -19,17 +19,19 @@ from wyeline_linter.loads.leaf_loads import LeafLoad
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import follows_grid, makes_system, two_sided
 from wyeline_linter.studies.case import Assumption, Case, Lack, Missing
-from wyeline_linter.studies.line_impedance import METAL_RACEWAYS, LineData, conduit_of, line_data
+from wyeline_linter.studies.line_impedance import METAL_RACEWAYS, LineData
 from wyeline_linter.studies.place_loads import place_loads
 from wyeline_linter.studies.place_sources import (
     PROTECTIVE,
     earthing_ohm,
     is_tt,
+    place_converter,
     place_earthing,
     place_source,
 )
 from wyeline_linter.studies.place_transformers import place_transformer
-from wyeline_linter.studies.source_impedance import converter_limit_a, is_three_phase, source_data
+from wyeline_linter.studies.recipe import LineAt, Recipe, SourceAt, TransformerAt, line_of, wiring_of
+from wyeline_linter.studies.source_impedance import source_data
 from wyeline_linter.studies.transformer_impedance import TransformerData, transformer_data
 from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import Basis
@@ -64,6 +66,8 @@ class Built:
     assumed: list[Assumption] = field(default_factory=list)
     ceiling: dict[str, str] = field(default_factory=dict)
     """Bus name -> the unlimited source above it."""
+    recipe: Recipe = field(default_factory=Recipe)
+    """What was placed and of what, for the same circuit with other values (:mod:`.vary`)."""
 
     def reasons(self, bus: Bus) -> Reasons:
         return self.unknown.get(bus.name, ())
@@ -83,6 +87,7 @@ def build(
     """
     builder = _Builder(model, network, derivation, case, tables)
     builder.walk()
+    builder.made.recipe.notes = len(builder.made.missing), len(builder.made.assumed)
     place_loads(builder.made, model, network, loads, derivation.practice)
     return builder.made
 
@@ -118,17 +123,20 @@ class _Builder:
         self.made = Built(case)
         self.net = self.made.network
         self.cuts: dict[tuple[str, float], Bus] = {}
+        self.recipe = self.made.recipe
         self.turned = self._turned_machines()
-        self.stuff_of = raceway_stuff(model)
+        self.stuff_of = self.recipe.stuff_of = raceway_stuff(model)
 
     def walk(self) -> None:
         for name in self.connectivity.order:
             equipment = self.model.equipment.get(name)
             if equipment is not None:
+                self.recipe.pieces.append((equipment, self.derivation.states.get(name)))
                 self._place(equipment)
         for name, feeders in self.connectivity.others.items():
             for feeder in feeders:
                 self._join(name, feeder)
+        self.recipe.wiring = wiring_of(self.connectivity)
 
     # sources
 
@@ -160,6 +168,7 @@ class _Builder:
     def _source(self, equipment: Equipment, system: System, bus: Bus) -> None:
         data = source_data(equipment, system, self.case, self.practice)
         made = self.made
+        self.recipe.sources.append(SourceAt(equipment, system, *self._noted(), data))
         made.assumed += data.assumed
         made.missing += data.missing
         blank = tuple(m.text for m in data.missing if m.lack is not Lack.EARTH)
@@ -187,7 +196,10 @@ class _Builder:
         if side is None or side.name is None:
             return None
         found = self.model.system(side.name)
-        return _Declared(found[1].body) if found is not None else None  # type: ignore[return-value]
+        if found is None:
+            return None
+        self.recipe.declared[side.name] = found[1].body
+        return _Declared(found[1].body)  # type: ignore[return-value]
 
     # one piece of equipment
 
@@ -261,17 +273,18 @@ class _Builder:
             known = self.made.unknown_earth.get(bus.name, ())
             self.made.unknown_earth[bus.name] = tuple(dict.fromkeys((*known, *reasons)))
 
+    def _noted(self) -> tuple[int, int]:
+        """Where the next lacking facts and assumptions are listed."""
+        return len(self.made.missing), len(self.made.assumed)
+
     def _following(self, equipment: Equipment, system: System, bus: Bus) -> None:
+        self.recipe.followers.append((equipment, system, bus))
         if self.case is not Case.MAX:
             return
-        limit = converter_limit_a(equipment, system)
-        if limit is None:
+        if not place_converter(self.net, equipment, system, bus):
             text = f"`{equipment.name}` states no `limit`, so what it adds to a fault is not counted"
             needed = "`limit`, such as `limit 1.1 pu`"
             self.made.missing.append(Missing(Lack.SOURCE, equipment.name, text, equipment.place, needed))
-            return
-        legs = system.legs if is_three_phase(system) else (system.conductors[0], system.conductors[1])
-        self.net.fault_current_source(equipment.name, bus.pick(legs), limit)
 
     def _second_side(self, equipment: Equipment, state: EquipmentState, fed: Bus) -> None:
         name = equipment.name
@@ -288,6 +301,7 @@ class _Builder:
             return
         data = transformer_data(equipment, self.case, self.practice, system.nominal.line_v)
         self.made.transformers[name] = data
+        noted, first = self._noted(), len(self.net.branches.impedance)
         self.made.missing += data.missing
         self.made.assumed += data.assumed
         self._inherit(fed, made)
@@ -297,6 +311,8 @@ class _Builder:
             self.made.unknown_earth.pop(made.name, None)
         self._add_unknown(made, tuple(m.text for m in data.missing))
         star = place_transformer(self.net, name, fed, made, state.winding, data)
+        windings = range(first, len(self.net.branches.impedance))
+        self.recipe.transformers.append(TransformerAt(equipment, system.nominal.line_v, *noted, data, windings))
         if blocks:
             self._earthing(equipment, system, made, star)
             return
@@ -326,17 +342,10 @@ class _Builder:
         if self._owner(far) == feeder.source.name and self._owner(near) != feeder.source.name:
             from_bus, to_bus = far, near
         self.made.ends[feeder.key] = (from_bus, to_bus)
-        data = line_data(
-            feeder.body,
-            key=feeder.key,
-            place=feeder.place,
-            legs=len(system.legs),
-            neutral=system.has_neutral,
-            chosen=self.tables,
-            case=self.case,
-            conduit=conduit_of(feeder.body.raceway, self.stuff_of),
+        at = LineAt(feeder.key, feeder, system, None, *self._noted())
+        self._wire(
+            at, from_bus, to_bus, far, line_of(at, self.tables, self.case, self.stuff_of), self._is_metal(feeder)
         )
-        self._wire(feeder.key, from_bus, to_bus, far, data, self._is_metal(feeder))
 
     def _owner(self, bus: Bus) -> str:
         name = bus.name
@@ -351,11 +360,13 @@ class _Builder:
         stuff = self.stuff_of.get(raceway.stuff) if raceway.named else raceway.stuff
         return stuff in METAL_RACEWAYS
 
-    def _wire(self, key: str, from_bus: Bus, to_bus: Bus, far: Bus, data: LineData, metal: bool) -> None:
-        made, net = self.made, self.net
+    def _wire(self, at: LineAt, from_bus: Bus, to_bus: Bus, far: Bus, data: LineData, metal: bool) -> None:
+        made, net, key = self.made, self.net, at.key
         made.missing += data.missing
         made.assumed += data.assumed
         shared = [c for c in from_bus.conductors if c in to_bus.conductors and c != PROTECTIVE]
+        self.recipe.lines[key] = at
+        at.data = data
         if not data.leg:
             # Not known, or of no length.
             self._add_unknown(far, tuple(m.text for m in data.missing))
@@ -384,11 +395,13 @@ class _Builder:
                 self._add_earth(far, (text,))
         if carried:
             net.line(key, from_bus.pick(carried), to_bus.pick(carried), values)
+            at.carried = tuple(carried)
 
     def _tap(self, busway: Equipment, distance: float | None) -> Bus | None:
         length = busway.body.number("length")
         at = distance
         if at is None:
+            self.recipe.loose_taps = True
             # Where a tap is not placed, the end gives the largest drop and the start the largest fault.
             at = 0.0 if self.case is Case.MAX or length is None else length
         return self.cuts.get((busway.name, at)) or self.made.bus.get(busway.name)
@@ -405,17 +418,8 @@ class _Builder:
             far = self.net.bus(f"{name}@{at:g}", bus.conductors)
             self.made.system_at[far.name] = system
             self._inherit(near, far)
-            data = line_data(
-                busway.body,
-                key=name,
-                place=busway.place,
-                legs=len(system.legs),
-                neutral=system.has_neutral,
-                chosen=None,
-                case=self.case,
-                conduit="pvc",
-                length_m=at - last,
-            )
+            line = LineAt(far.name, busway, system, at - last, *self._noted())
+            data = line_of(line, self.tables, self.case, self.stuff_of)
             if data.missing:
                 text = f"`{name}` states no resistance and reactance"
                 needed = "`resistance` and `reactance` from its data sheet"
@@ -425,7 +429,7 @@ class _Builder:
                 for conductor in bus.conductors:
                     self.net.link(f"{far.name} {conductor}", near[conductor], far[conductor])
             else:
-                self._wire(far.name, near, far, far, data, metal=True)
+                self._wire(line, near, far, far, data, metal=True)
             self.cuts[name, at] = far
             near, last = far, at
 

@@ -8,8 +8,15 @@ import math
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.notation import VoltageForm
 from wyeline_linter.circuit import EARTH, Bus, Network
+from wyeline_linter.circuit.elements import phase_matrix
 from wyeline_linter.earthing import Arrangement, EarthingKind
-from wyeline_linter.studies.source_impedance import SourceData, drives_neutral, line_v
+from wyeline_linter.studies.source_impedance import (
+    SourceData,
+    converter_limit_a,
+    drives_neutral,
+    is_three_phase,
+    line_v,
+)
 from wyeline_linter.systems import NEUTRAL, System
 
 PROTECTIVE = "G"
@@ -33,15 +40,12 @@ def place_source(
         return _three_legs(net, name, bus, system, (z1, z2, z0), turn, high_leg=form is VoltageForm.HIGH_LEG4)
     if form is VoltageForm.SPLIT3 and system.has_neutral:
         half = [(system.potential(leg) - system.potential(NEUTRAL)) * turn for leg in system.legs]
-        # Half against half: z_own at one half alone; both in series give the whole loop.
-        own = data.z0 if data.z0 is not None else complex(1.5 * z1.real, 1.2 * z1.imag) / 4
-        shared = z1 / 2 - own
         net.coupled_source(
             name,
             (bus[system.legs[0]], bus[NEUTRAL]),
             (bus[NEUTRAL], bus[system.legs[1]]),
             (half[0], -half[1]),
-            (own, shared, shared, own),
+            _halves(z1, data.z0),
         )
         return None
     if len(system.legs) == 2 and system.has_neutral:
@@ -52,6 +56,28 @@ def place_source(
     first, last = system.legs[0], NEUTRAL if system.has_neutral else system.legs[-1]
     net.source(name, (bus[first], bus[last]), (system.potential(first) - system.potential(last)) * turn, z1)
     return None
+
+
+def source_ohm(name: str, system: System, data: SourceData) -> dict[str, tuple[complex, ...]]:
+    """The impedances that :func:`place_source` gives to the sources of a name, by the names of these."""
+    z1 = data.z1 or 0j
+    if len(system.legs) == 3:
+        z2 = z1 if data.z2 is None else data.z2
+        star = drives_neutral(system) and system.nominal.form is not VoltageForm.HIGH_LEG4
+        z0 = z1 if data.z0 is None or not star else data.z0
+        return {name: phase_matrix(z0, z1, z2)}
+    if system.nominal.form is VoltageForm.SPLIT3 and system.has_neutral:
+        return {name: _halves(z1, data.z0)}
+    if len(system.legs) == 2 and system.has_neutral:
+        return {f"{name} {leg}": (z1 / 2,) for leg in system.legs}
+    return {name: (z1,)}
+
+
+def _halves(z1: complex, own: complex | None) -> tuple[complex, ...]:
+    """Half against half of a centre-tapped supply: `own` at one half alone; both in series give the whole loop."""
+    own = complex(1.5 * z1.real, 1.2 * z1.imag) / 4 if own is None else own
+    shared = z1 / 2 - own
+    return own, shared, shared, own
 
 
 def _three_legs(
@@ -113,6 +139,16 @@ def earthing_ohm(equipment: Equipment, system: System, declared: Equipment | Non
             return unit * line_v(system) / math.sqrt(3.0) / fact.number
         return unit * fact.number
     return None
+
+
+def place_converter(net: Network, equipment: Equipment, system: System, bus: Bus) -> bool:
+    """Put the fixed fault current of an inverter that follows the grid on its bus; False where none is stated."""
+    limit = converter_limit_a(equipment, system)
+    if limit is None:
+        return False
+    legs = system.legs if is_three_phase(system) else (system.conductors[0], system.conductors[1])
+    net.fault_current_source(equipment.name, bus.pick(legs), limit)
+    return True
 
 
 def is_tt(system: System) -> bool:

@@ -12,12 +12,13 @@ from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_linter.loads.demand_shares import DemandShares
 from wyeline_linter.loads.leaf_loads import LeafLoad, leaves_of
 from wyeline_linter.network import NORMAL_STATE, SwitchState, follows_grid
-from wyeline_linter.studies.build import Built, build, raceway_stuff
+from wyeline_linter.studies.build import Built, raceway_stuff
 from wyeline_linter.studies.case import Assumption, Case, Missing
 from wyeline_linter.studies.fault import FaultView
 from wyeline_linter.studies.flow import Drop, FlowView
 from wyeline_linter.studies.judged import Judged
 from wyeline_linter.studies.states import Found, found_states
+from wyeline_linter.studies.vary import Circuits, Facts
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -43,6 +44,8 @@ class StudyCache:
     """Solutions of earlier versions of a model, by switch state and case; and how often each step ran."""
 
     solutions: dict[tuple[str, Case], Kept] = field(default_factory=dict)
+    circuits: dict[str, Circuits] = field(default_factory=dict)
+    """By switch state, the circuits of the version before."""
     factors: dict[str, Any] = field(default_factory=dict)
     """By switch state, what a load flow can take over from the one before."""
     solved: dict[str, int] = field(default_factory=dict)
@@ -214,10 +217,19 @@ class StateStudy:
         """The circuit for a case."""
         found = self._built.get(case)
         if found is None:
-            found = self._built[case] = build(
-                self.model, self.connectivity, self.derivation, self.loads, case, self.view.tables
-            )
+            built = self.circuits.built
+            found = self._built[case] = self.circuits.of(case)
+            if self.circuits.built > built:
+                self.cache.count("circuit built")
         return found
+
+    @cached_property
+    def circuits(self) -> Circuits:
+        """Its circuits, those of the version before taken over as far as they hold."""
+        facts = Facts(self.model, self.connectivity, self.derivation, self.loads, self.view.tables)
+        made = Circuits(facts, self.cache.circuits.get(self.key))
+        self.cache.circuits[self.key] = made
+        return made
 
     @cached_property
     def flow(self) -> FlowView:

@@ -1,0 +1,102 @@
+"""What a circuit was made of, element by element, so that the same circuit can be had with other values."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_linter.circuit import Bus
+from wyeline_linter.derive import EquipmentState
+from wyeline_linter.network import Network as Connectivity
+from wyeline_linter.studies.case import Case
+from wyeline_linter.studies.line_impedance import LineData, conduit_of, line_data
+from wyeline_linter.studies.source_impedance import SourceData
+from wyeline_linter.studies.transformer_impedance import TransformerData
+from wyeline_linter.systems import System
+from wyeline_linter.tables import Basis
+
+
+@dataclass(slots=True)
+class LineAt:
+    """A run of wires: of a feeder, or a stretch of a busway of ``length_m``; ``missing`` and ``assumed`` say where what
+    it lacks is listed, ``carried`` which conductors have an impedance (none: it is bridged)."""
+
+    key: str
+    piece: Feeder | Equipment
+    system: System
+    length_m: float | None
+    missing: int
+    assumed: int
+    data: LineData | None = None
+    carried: tuple[str, ...] = ()
+
+
+@dataclass(slots=True)
+class SourceAt:
+    """A source, where what it lacks is listed, and its data."""
+
+    equipment: Equipment
+    system: System
+    missing: int
+    assumed: int
+    data: SourceData
+
+
+@dataclass(slots=True)
+class TransformerAt:
+    """A transformer, where what it lacks is listed, its data, and where its impedances stand in the circuit."""
+
+    equipment: Equipment
+    secondary_v: float
+    missing: int
+    assumed: int
+    data: TransformerData
+    windings: range
+
+
+@dataclass(slots=True)
+class Recipe:
+    """All of one circuit, and the facts that its wiring hangs on."""
+
+    lines: dict[str, LineAt] = field(default_factory=dict)
+    sources: list[SourceAt] = field(default_factory=list)
+    transformers: list[TransformerAt] = field(default_factory=list)
+    followers: list[tuple[Equipment, System, Bus]] = field(default_factory=list)
+    """Inverters that follow the grid."""
+    pieces: list[tuple[Equipment, EquipmentState | None]] = field(default_factory=list)
+    wiring: tuple[object, ...] = ()
+    """What hangs on what, from :func:`wiring_of`."""
+    declared: dict[str, object] = field(default_factory=dict)
+    """The phrases of the declared systems that were looked at."""
+    stuff_of: Mapping[str, str | None] = field(default_factory=dict)
+    loose_taps: bool = False
+    """Whether something is plugged into a busway where nobody wrote, which stands elsewhere for the largest faults."""
+    notes: tuple[int, int] = (0, 0)
+    """How much was listed as missing and as assumed before the loads were placed."""
+
+
+def wiring_of(network: Connectivity) -> tuple[object, ...]:
+    """Which feeder supplies what and which others join it, in the order of the circuit."""
+    supply = network.supply
+    return (
+        [(name, feeder.key if (feeder := supply.get(name)) is not None else None) for name in network.order],
+        [(name, [feeder.key for feeder in feeders]) for name, feeders in network.others.items()],
+    )
+
+
+def line_of(at: LineAt, tables: Basis | None, case: Case, stuff_of: Mapping[str, str | None]) -> LineData:
+    """The impedances of a run for a case."""
+    piece, body = at.piece, at.piece.body
+    busway = isinstance(piece, Equipment)
+    return line_data(
+        body,
+        key=piece.name if isinstance(piece, Equipment) else piece.key,
+        place=piece.place,
+        legs=len(at.system.legs),
+        neutral=at.system.has_neutral,
+        chosen=None if busway else tables,
+        case=case,
+        conduit="pvc" if busway else conduit_of(body.raceway, stuff_of),
+        length_m=at.length_m,
+    )
