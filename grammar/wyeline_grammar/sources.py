@@ -140,10 +140,10 @@ class Files:
             try:
                 found = TextFile(path, self._reader(path))
             except SourceError as error:
-                found = error
+                found = _bare(error)
             self._files[path] = found
         if isinstance(found, SourceError):
-            raise found
+            raise _bare(found)
         return found
 
     @property
@@ -186,7 +186,7 @@ class Files:
         try:
             changed = file.replace_text(self._reader(path))
         except SourceError as error:
-            self._files[path] = error
+            self._files[path] = _bare(error)
             return None
         self._files[path] = file
         return changed
@@ -200,3 +200,8 @@ class Files:
 
     def is_buffer(self, path: str) -> bool:
         return path in self._buffers
+
+
+def _bare(error: SourceError) -> SourceError:
+    """The same without its traceback: one that is kept must not keep the models of all who were told it."""
+    return SourceError(error.path, error.reason)
