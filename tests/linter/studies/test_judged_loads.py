@@ -56,7 +56,7 @@ def test_each_feeder_drops_at_its_own_demand() -> None:
         assert abs(current["A"]) == pytest.approx(own / 208 / math.sqrt(3), rel=0.01)
         leg = study.flow.built.lines[key].leg
         assert leg is not None
-        # sqrt(3) I R at unity power factor (NEC Ch. 9 Table 9 note 2; informational drop formula); the wires upstream turn the current a little.
+        # sqrt(3) I R at unity power factor (NEC Ch. 9 Table 9 note 2); wires turn the current a little.
         assert drop.volts == pytest.approx(math.sqrt(3) * abs(current["A"]) * leg.real, rel=0.01)
 
 
