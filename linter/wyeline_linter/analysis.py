@@ -14,17 +14,13 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Delta, Equipment, Feeder, Model
 from wyeline_grammar.lowering import lower_block
-from wyeline_grammar.model import (
-    Allow,
-    EquipmentStatement,
-    FeederStatement,
-    ProjectStatement,
-    ScenarioStatement,
-    Statement,
-)
+from wyeline_grammar.model import Statement
 from wyeline_grammar.sources import Files
+from wyeline_linter.accepting import Allowances
 from wyeline_linter.configuration import DEFAULT, Configuration, ConfigurationError
 from wyeline_linter.derive import Derivation
+from wyeline_linter.file_findings import FileFindings
+from wyeline_linter.finding_store import FindingStore, Group
 from wyeline_linter.findings import Finding
 from wyeline_linter.near_names import PARTNER_KEYS, names_in
 from wyeline_linter.network import (
@@ -37,7 +33,7 @@ from wyeline_linter.network import (
     structure_key,
 )
 from wyeline_linter.protection.lines import circuit_lines, circuit_marks
-from wyeline_linter.rules.registry import SCOPES, Check, Rule, all_rules, applies, rules_for
+from wyeline_linter.rules.registry import SCOPES, Check, rules_for
 from wyeline_linter.text_findings import finding_of as finding_of
 from wyeline_linter.view import View as View
 
@@ -74,13 +70,7 @@ class Analysis:
         self.model.usual_basis = configuration.basis
         self.ran: Counter[str] = Counter()
         """What ran since the start, by step: tests prove with it what an edit did not touch."""
-        self._text: dict[Block, list[Finding]] = {}
-        self._equipment: dict[str, list[Finding]] = {}
-        self._feeders: dict[str, list[Finding]] = {}
-        """Findings where there are any: by block, by name, by feeder."""
-        self._model: list[Finding] = []
-        self._allows: dict[Block, Statement] = {}
-        """Statements with allowances."""
+        self._file_versions: Counter[str] = Counter()
         self._version = 0
         self._studied: tuple[int, list[Finding]] | None = None
         """What the last study found, and of which version of the model."""
@@ -100,17 +90,28 @@ class Analysis:
         self.view.overrides = self._overrides()
         self._structure = {name: structure_key(e) for name, e in model.equipment.items()}
         self._feeder_structure = {key: feeder_structure_key(f) for key, f in model.feeders.items()}
-        self._sorts = {name: entries[0].sort for name, entries in model.declared.items()}
-        self._text, self._equipment, self._feeders, self._allows = {}, {}, {}, {}
+        self._sorts = {name: tuple(d.sort for d in entries) for name, entries in model.declared.items()}
+        self._store = store = FindingStore()
+        self._allowances = Allowances(model)
+        for path in self._file_versions:
+            self._file_versions[path] += 1
+        self._by_file = FileFindings(
+            store,
+            self._allowances,
+            self.configuration,
+            self._file_versions,
+            whole=self.scenario is None,  # what a scenario leaves dead needs no allowance there
+        )
         for block, statement in model.statements():
             self._read(block, statement)
         self._load_rules()
-        for name, equipment in model.equipment.items():
-            _keep(self._equipment, name, self._check_equipment(equipment))
-        for key, feeder in model.feeders.items():
-            _keep(self._feeders, key, self._check_feeder(feeder))
-        self._model = self._check_model()
-        self._findings: list[Finding] | None = None
+        for name in model.equipment:
+            self._judge(("equipment", name))
+            self._judge(("equipment afar", name))
+        for key in model.feeders:
+            self._judge(("feeder", key))
+            self._judge(("feeder afar", key))
+        store.put(_MODEL, self._check_model())
 
     def _state(self) -> SwitchState:
         if self.scenario is None:
@@ -135,46 +136,54 @@ class Analysis:
 
     def _load_rules(self) -> None:
         basis = self.model.basis
-        self._checks: dict[str, list[Check]] = {
-            scope: [c for rule in rules_for(scope, basis) for c in rule.checks[scope]] if scope in self.scopes else []
-            for scope in SCOPES
-        }
+        self._checks: dict[str, list[Check]] = {}
+        """By scope; ``feeder afar`` and ``equipment afar`` are those of rules that look farther than their element."""
+        for scope in SCOPES:
+            rules = rules_for(scope, basis) if scope in self.scopes else []
+            afar = [r for r in rules if r.roams and scope in ("equipment", "feeder")]
+            self._checks[f"{scope} afar"] = [check for rule in afar for check in rule.checks[scope]]
+            self._checks[scope] = [check for rule in rules if rule not in afar for check in rule.checks[scope]]
         self._quiet: list[tuple[Check, set[int]]] = [(check, set()) for check in self._checks["line"]]
         """For each check of lines the marks of circuits about which it has nothing to say."""
 
     def edited(self, went: Iterable[Block], came: Iterable[Block]) -> Delta:
         """Take an edit of one of the model's files into account: the blocks that went and that came."""
         went, came = list(went), list(came)
-        self._findings = None
         if not went and not came:
             return Delta()
         self._version += 1
+        self.view.edits += 1
         self.view.forget_studies()
         delta = self.model.update(went, came)
         self.ran["parse"] += len(came)
         if delta.everything or delta.project or (delta.others and self.scenario is not None):
             self._all(self.view.study_cache)
             return delta
+        accepted = False
+        """Whether an allowance came or went."""
         for block in went:
-            self._text.pop(block, None)
-            self._allows.pop(block, None)
+            self._store.put(("text", block), [])
+            accepted |= self._allowances.forget(block)
         for block in came:
-            self._read(block, lower_block(block.lines))
+            accepted |= self._read(block, lower_block(block.lines))
         self.view.unsettle()
-        self._propagate(delta, set(went))
+        self._propagate(delta, went, accepted)
+        self._by_file.edited(block.file for block in (*went, *came))
         return delta
 
-    def _propagate(self, delta: Delta, went: set[Block]) -> None:
+    def _propagate(self, delta: Delta, went: list[Block], accepted: bool) -> None:
         model = self.model
         keys = delta.feeders
-        shifted = self._shifted(delta.names)
+        shifted, renamed = self._shifted(delta.names)
+        self.view.near.changed(renamed)
         names = self._with_users_of_systems(delta.equipment, shifted)
         touched = set(names)
         for key in keys:  # what a feeder that went, or now runs elsewhere, was connected to
             before = self._feeder_structure.get(key)
             if before is not None:
                 touched |= {before.source, before.target}
-        if self._structure_changed(names, keys):
+        restructured = self._structure_changed(names, keys)
+        if restructured:
             old = self.network
             self.network = self.derivation.network = self.view.network = build(model, self._state())
             self.ran["network"] += 1
@@ -200,30 +209,33 @@ class Analysis:
         # A changed load is looked at by its own rules and those of the feeder that brings it, never by its neighbours'.
         touched_feeders |= {f.key for name in loaded for f in model.feeders_to.get(name, ())}
         self._add_those_who_refer(shifted, around, touched_feeders)
-        self._add_those_who_show(went, around, touched_feeders)
-        for name in touched | around:
-            equipment = model.equipment.get(name)
-            _keep(self._equipment, name, self._check_equipment(equipment) if equipment is not None else [])
-        for key in touched_feeders:
-            feeder = model.feeders.get(key)
-            _keep(self._feeders, key, self._check_feeder(feeder) if feeder is not None else [])
-        self._model = self._check_model()
+        groups = self._store.showing(went)
+        for sort, items in (("equipment", touched | around), ("feeder", touched_feeders)):
+            groups |= {(sort, item) for item in items}
+            groups |= {(f"{sort} afar", item) for item in items}
+        if renamed or restructured:
+            groups |= self._store.of_sort("equipment afar") | self._store.of_sort("feeder afar")
+        for group in groups:
+            self._judge(group, accepted)
+        self._store.put(_MODEL, self._check_model(), accepted_anew=accepted)
 
-    def _shifted(self, names: Iterable[str]) -> dict[str, str]:
-        """The names that now stand for nothing, or for another sort of thing, with the sort they had."""
+    def _shifted(self, names: Iterable[str]) -> tuple[dict[str, str], set[str]]:
+        """The names that now stand for nothing, or first for another sort of thing, with the sort they had; and all
+        whose meaning changed at all."""
         shifted: dict[str, str] = {}
+        changed: set[str] = set()
         for name in names:
-            entries = self.model.declared.get(name)
-            old, new = self._sorts.get(name), entries[0].sort if entries else None
+            old, new = self._sorts.get(name, ()), tuple(d.sort for d in self.model.declared.get(name, ()))
             if old == new:
                 continue
-            if old is not None:
-                shifted[name] = old
-            if new is None:
-                del self._sorts[name]
-            else:
+            changed.add(name)
+            if old and old[:1] != new[:1]:
+                shifted[name] = old[0]
+            if new:
                 self._sorts[name] = new
-        return shifted
+            else:
+                del self._sorts[name]
+        return shifted, changed
 
     def _add_those_who_refer(self, shifted: dict[str, str], names: set[str], keys: set[str]) -> None:
         """What names something that went, other than as the end of a feeder, its type or its system."""
@@ -246,25 +258,6 @@ class Analysis:
                 raceway = placed.circuit.body.raceway
                 if raceway is not None and raceway.stuff in raceways:
                     names.add(equipment.name)
-
-    def _add_those_who_show(self, went: set[Block], names: set[str], keys: set[str]) -> None:
-        """What has a finding that offers names or repairs from the whole model, or that shows a place that went."""
-        rules = all_rules()
-
-        def shows(finding: Finding) -> bool:
-            rule = rules.get(finding.rule)
-            if rule is not None and rule.roams:
-                return True
-            if any(related.place.block in went for related in finding.related):
-                return True
-            return any(edit.block in went for fix in finding.fixes for edit in fix.edits)
-
-        for name, found in self._equipment.items():
-            if any(map(shows, found)):
-                names.add(name)
-        for key, found in self._feeders.items():
-            if any(map(shows, found)):
-                keys.add(key)
 
     def _with_users_of_systems(self, names: set[str], shifted: dict[str, str]) -> set[str]:
         """A declared system's users are derived anew with it."""
@@ -312,12 +305,27 @@ class Analysis:
 
     # checking
 
-    def _read(self, block: Block, statement: Statement) -> None:
-        """Keep what a block's text alone says: its problems, and that it has allowances."""
+    def _read(self, block: Block, statement: Statement) -> bool:
+        """Keep what a block's text alone says: its problems, and its allowances. Whether it has any of these."""
         if statement.problems:
-            self._text[block] = [finding_of(problem, block) for problem in statement.problems]
-        if getattr(statement, "allows", ()):
-            self._allows[block] = statement
+            self._store.put(("text", block), [finding_of(problem, block) for problem in statement.problems])
+        return self._allowances.read(block, statement)
+
+    def _judge(self, group: Group, accepted_anew: bool = False) -> None:
+        """Let the rules say anew what they say of a piece of equipment or of a feeder, or nothing if it is gone."""
+        sort, key = group
+        found: list[Finding] = []
+        if sort.startswith("equipment"):
+            equipment = self.model.equipment.get(str(key))
+            if equipment is not None:
+                found = self._check_equipment(equipment) if sort == "equipment" else self._check(sort, equipment)
+        elif sort.startswith("feeder"):
+            feeder = self.model.feeders.get(str(key))
+            if feeder is not None:
+                found = self._check(sort, feeder)
+        else:
+            return  # what the text says goes with its block, and the model is judged whole
+        self._store.put(group, found, accepted_anew=accepted_anew)
 
     def _check_equipment(self, equipment: Equipment) -> list[Finding]:
         found: list[Finding] = []
@@ -351,12 +359,12 @@ class Analysis:
                 if not found and mark >= 0:
                     quiet.add(mark)
 
-    def _check_feeder(self, feeder: Feeder) -> list[Finding]:
+    def _check(self, sort: str, element: Equipment | Feeder) -> list[Finding]:
         found: list[Finding] = []
-        view, checks = self.view, self._checks["feeder"]
+        view, checks = self.view, self._checks[sort]
         self.ran["rule"] += len(checks)
         for check in checks:
-            found.extend(check(view, feeder))
+            found.extend(check(view, element))
         return found
 
     def _check_model(self) -> list[Finding]:
@@ -377,11 +385,16 @@ class Analysis:
 
     def findings(self) -> list[Finding]:
         """Every finding in its one order: those accepted by an ``allow`` marked, allowances that silence none added."""
-        if self._findings is None:
-            raw = [f for group in self._groups() for f in group]
-            judged = self.configuration.applied(self._with_allowances(raw))
-            self._findings = sorted(judged, key=lambda f: f.sort_key)
-        return self._findings
+        return self._by_file.all()
+
+    def findings_of(self, path: str) -> list[Finding]:
+        """Those of :meth:`findings` that stand in a file."""
+        return self._by_file.of(path)
+
+    def version_of(self, path: str) -> int:
+        """A number that is another one after an edit that changed :meth:`findings_of` a file, moved its lines, or moved
+        lines that its findings show elsewhere. Whoever shows a file's findings need not look at others."""
+        return self._by_file.version(path)
 
     def study_findings(self) -> list[Finding]:
         """What the rules of the scope ``study`` find: those that need load flow, faults, or other switch states.
@@ -396,7 +409,10 @@ class Analysis:
             for check in checks:
                 self.between()
                 raw.extend(check(self.view))
-            judged = self.configuration.applied(self._with_allowances(raw, study=True))
+            found, used = self._allowances.applied(raw)
+            if self.scenario is None:
+                found += self._allowances.unused(used, study=True)
+            judged = self.configuration.applied(found)
             self._studied = self._version, sorted(judged, key=lambda f: f.sort_key)
         return self._studied[1]
 
@@ -421,78 +437,8 @@ class Analysis:
         there = {block for block, _ in self.model.statements()}
         return [_without_gone(f, there) for f in self._studied[1] if f.place.block in there]
 
-    def _groups(self) -> Iterator[list[Finding]]:
-        yield from self._text.values()
-        yield from self._equipment.values()
-        yield from self._feeders.values()
-        yield self._model
 
-    def _with_allowances(self, raw: list[Finding], *, study: bool = False) -> list[Finding]:
-        by_block, everywhere = self._allowances()
-        if not by_block and not everywhere:
-            return raw
-        used: set[int] = set()
-        result: list[Finding] = []
-        for finding in raw:
-            allow = self._allow_for(finding, by_block, everywhere)
-            if allow is not None and finding.rule not in _NEVER_ALLOWED:
-                used.add(id(allow))
-                finding = replace(finding, allowed=allow.reason)
-            result.append(finding)
-        if self.scenario is not None:
-            return result  # what a scenario leaves dead needs no allowance there
-        unused = all_rules()["allowance-unused"]
-        ran = {rule.name for rule in all_rules().values() if applies(rule, self.model.basis)}
-        rules = all_rules()
-        for block, allows in (*by_block.items(), *everywhere):
-            for allow in allows:
-                # Each pass speaks of the allowances for its own rules; those for no rule at all belong to the first.
-                of_study = allow.rule in rules and "study" in rules[allow.rule].checks
-                if id(allow) not in used and of_study == study:
-                    result.append(_unused(unused, block, allow, ran))
-        return result
-
-    def _allowances(self) -> tuple[dict[Block, tuple[Allow, ...]], list[tuple[Block, tuple[Allow, ...]]]]:
-        by_block: dict[Block, tuple[Allow, ...]] = {}
-        everywhere: list[tuple[Block, tuple[Allow, ...]]] = []
-        for block, statement in self._allows.items():
-            if isinstance(statement, ProjectStatement):
-                everywhere.append((block, statement.allows))
-            elif isinstance(statement, EquipmentStatement | FeederStatement | ScenarioStatement):
-                by_block[block] = statement.allows
-        everywhere.sort(key=lambda e: (e[0].file, e[0].first_line))
-        return by_block, everywhere
-
-    def _allow_for(
-        self,
-        finding: Finding,
-        by_block: dict[Block, tuple[Allow, ...]],
-        everywhere: list[tuple[Block, tuple[Allow, ...]]],
-    ) -> Allow | None:
-        blocks = [finding.place.block]
-        equipment = self.model.equipment.get(finding.subject)
-        if equipment is not None:
-            blocks += [block for block, _ in equipment.chain]
-        feeder = self.model.feeders.get(finding.subject)
-        if feeder is not None:
-            blocks.append(feeder.block)
-        for block in blocks:
-            for allow in by_block.get(block, ()):
-                if allow.rule == finding.rule and (allow.place is None or allow.place.key == finding.position):
-                    return allow
-        for _, allows in everywhere:
-            for allow in allows:
-                if allow.rule == finding.rule:
-                    return allow
-        return None
-
-
-def _keep(store: dict[str, list[Finding]], key: str, found: list[Finding]) -> None:
-    """Findings under their key, and nothing where there are none."""
-    if found:
-        store[key] = found
-    else:
-        store.pop(key, None)
+_MODEL: Group = ("model", "")
 
 
 def _without_gone(finding: Finding, there: set[Block]) -> Finding:
@@ -502,15 +448,6 @@ def _without_gone(finding: Finding, there: set[Block]) -> Finding:
     if len(related) == len(finding.related) and len(fixes) == len(finding.fixes):
         return finding
     return replace(finding, related=related, fixes=fixes)
-
-
-_NEVER_ALLOWED = frozenset({"allowance-unused", "allowance-stale", "baseline-excess"})
-
-
-def _unused(rule: Rule, block: Block, allow: Allow, ran: set[str]) -> Finding:
-    from wyeline_linter.rules.allowances import unused_allowance
-
-    return unused_allowance(rule, block, allow, allow.rule in ran, allow.rule in all_rules())
 
 
 def _differences(old: Network, new: Network) -> set[str]:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import enum
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from typing import NamedTuple
+from typing import NamedTuple, SupportsIndex, overload
 
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.places import Place, Span
@@ -102,6 +103,45 @@ class Fix(NamedTuple):
     safety: Safety = Safety.LOOK
 
 
+class Offered(Sequence[Fix]):
+    """Fixes that depend on the whole model: worked out when somebody looks, and again after the model has changed.
+
+    ``version`` counts the changes of the model. Most findings are never asked for their fixes between two keystrokes.
+    """
+
+    __slots__ = ("_made", "_version", "_work")
+
+    def __init__(self, work: Callable[[], tuple[Fix, ...]], version: Callable[[], int]) -> None:
+        self._work = work
+        self._version = version
+        self._made: tuple[int, tuple[Fix, ...]] | None = None
+
+    def _now(self) -> tuple[Fix, ...]:
+        version = self._version()
+        if self._made is None or self._made[0] != version:
+            self._made = version, self._work()
+        return self._made[1]
+
+    def __len__(self) -> int:
+        return len(self._now())
+
+    @overload
+    def __getitem__(self, at: SupportsIndex) -> Fix: ...
+    @overload
+    def __getitem__(self, at: slice) -> tuple[Fix, ...]: ...
+    def __getitem__(self, at: SupportsIndex | slice) -> Fix | tuple[Fix, ...]:
+        return self._now()[at]
+
+    def __iter__(self) -> Iterator[Fix]:
+        return iter(self._now())
+
+    def __eq__(self, other: object) -> bool:
+        return self is other or (isinstance(other, tuple | Offered) and self._now() == tuple(other))
+
+    def __hash__(self) -> int:
+        return hash(self._now())
+
+
 class Related(NamedTuple):
     """Another place that a finding speaks of."""
 
@@ -130,7 +170,7 @@ class Finding:
     subject: str = ""
     position: str = ""
     related: tuple[Related, ...] = ()
-    fixes: tuple[Fix, ...] = ()
+    fixes: Sequence[Fix] = ()
     allowed: str | None = None
 
     @property

@@ -24,6 +24,42 @@ def names_in(fact: Fact) -> tuple[str, ...]:
 _FEW_NAMES = 2000
 
 
+class NearNames:
+    """Near names of a model, looked up once a name and kept while no name comes or goes that could alter them."""
+
+    def __init__(self, model: Model) -> None:
+        self._model = model
+        self._found: dict[str, list[str]] = {}
+        self._few = True
+
+    def of(self, name: str) -> list[str]:
+        """The names that a slip of the pen may have meant, nearest first, three at the most."""
+        found = self._found.get(name)
+        if found is None:
+            found = self._found[name] = near_declared(name, self._model)
+        return found
+
+    def changed(self, names: Iterable[str]) -> None:
+        """These names came, went, or stand for another sort of thing."""
+        before, self._few = self._few, len(self._model.declared) <= _FEW_NAMES
+        if self._few or before:
+            self._found.clear()  # a small model is searched for names that are less near, too
+            return
+        for changed in names:
+            for name in [n for n in self._found if _may_be_near(n, changed)]:
+                del self._found[name]
+
+
+def _may_be_near(one: str, other: str) -> bool:
+    """Whether two names may be one slip apart, or differ in case or marks only: never False where they are."""
+    if abs(len(one) - len(other)) > 1:
+        return folded_name(one) == folded_name(other)
+    least = min(len(one), len(other))
+    head = next((i for i in range(least) if one[i] != other[i]), least)
+    tail = next((i for i in range(least - head) if one[-1 - i] != other[-1 - i]), least - head)
+    return max(len(one), len(other)) - head - tail <= 2 or folded_name(one) == folded_name(other)
+
+
 def near_declared(name: str, model: Model) -> list[str]:
     """Declared names that a slip of the pen may have meant, nearest first, three at the most.
 

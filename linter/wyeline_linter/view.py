@@ -9,7 +9,7 @@ from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_linter.board_positions import KeptPositions
 from wyeline_linter.configuration import DEFAULT, Settings
 from wyeline_linter.derive import Derivation, EquipmentState, FeederState
-from wyeline_linter.near_names import near_declared
+from wyeline_linter.near_names import NearNames
 from wyeline_linter.network import (
     NORMAL_STATE,
     Network,
@@ -39,10 +39,12 @@ class View:
         "configuration",
         "currents",
         "derivation",
+        "edits",
         "lines",
         "marks",
         "marks_given",
         "model",
+        "near",
         "network",
         "overrides",
         "positions",
@@ -56,6 +58,9 @@ class View:
         self.model = model
         self.network = network
         self.derivation = derivation
+        self.edits = 0
+        """How often the model was edited: what is kept of one version does not hold for the next."""
+        self.near = NearNames(model)
         self.scenarios: dict[str, Network] = {}
         self.positions: KeptPositions = {}
         """What `board_positions` keeps of each board."""
@@ -131,7 +136,7 @@ class View:
 
     def near_names(self, name: str) -> list[str]:
         """The names that a slip of the pen may have meant, nearest first, three at the most."""
-        return near_declared(name, self.model)
+        return self.near.of(name)
 
     def network_in(self, state: SwitchState) -> Network:
         """Connectivity in another switch state, built when first asked for."""

@@ -112,6 +112,7 @@ class Diagnostics:
             "code": finding.rule,
             "source": "wyeline",
             "message": message(finding, models),
+            "data": {"rule": finding.rule},
         }
         pages = server.setting("rules.pages", "")
         if pages and server.client_can("textDocument.publishDiagnostics.codeDescriptionSupport", True):
@@ -122,8 +123,6 @@ class Diagnostics:
             ]
         if finding.rule.endswith("-unused") or finding.rule.startswith("unused-"):
             made["tags"] = [_UNNECESSARY]
-        if finding.fixes:
-            made["data"] = {"rule": finding.rule, "fixes": [fix.title for fix in finding.fixes]}
         return made
 
     def location(self, place: Place) -> Json:

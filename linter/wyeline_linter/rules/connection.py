@@ -10,7 +10,7 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Span
 from wyeline_linter.derive import LOAD_KINDS
-from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, replace
+from wyeline_linter.findings import Edit, Finding, Fix, Offered, Related, Safety, Severity, replace
 from wyeline_linter.network import makes_system, two_sided
 from wyeline_linter.rules.registry import Rule, rule
 from wyeline_linter.verdicts import Cause, LegMap, Refusal
@@ -172,7 +172,7 @@ def _refused(view: View, feeder: Feeder, source: Equipment, target: Equipment, v
         change=_change(feeder, target, verdict),
         subject=feeder.key,
         related=set_by(view, source),
-        fixes=_repairs(view, feeder) or tuple(_small_fixes(view, feeder, verdict)),
+        fixes=Offered(lambda: _fixes(view, feeder.key), lambda: view.edits),
         clause=clause_of(view, found_rule),
     )
 
@@ -279,7 +279,11 @@ def poles_edit(block: Block, span: Span, poles: str) -> Edit:
     )
 
 
-def _repairs(view: View, feeder: Feeder) -> tuple[Fix, ...]:
+def _fixes(view: View, key: str) -> tuple[Fix, ...]:
+    """The repairs of a feeder that is refused, by the model as it stands now."""
     from wyeline_linter.repair import repairs_for
 
-    return repairs_for(view, feeder)
+    feeder, state = view.model.feeders.get(key), view.feeder_state(key)
+    if feeder is None or state is None or not isinstance(state.verdict, Refusal):
+        return ()
+    return repairs_for(view, feeder) or tuple(_small_fixes(view, feeder, state.verdict))

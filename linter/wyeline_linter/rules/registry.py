@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import importlib
 import pkgutil
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
@@ -31,8 +31,8 @@ description, place and names it must not make depend whether it finds something 
 
 A check of an equipment, feeder or circuit may look at its own element, the feeders at it, what stands at their other
 ends, and the figures of all these: that is what an edit re-checks. Of loads it looks at its own element's only, a
-feeder's check at its far end's: they change all the way up. What it says about places farther away is refreshed when
-the rule ``roams``."""
+feeder's check at its far end's: they change all the way up. What it says about names and places farther away is
+refreshed when the rule ``roams``; fixes that depend on figures farther away are given as `findings.Offered`."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -43,8 +43,8 @@ class Rule:
     ``clause`` maps ``us``/``iec`` to the clause that a reader should open; empty for physics and common practice.
     ``wrong`` must yield exactly this finding, ``right`` nothing; ``mends`` says that the first fix offered on
     ``wrong`` gives a clean model (asserted by a test). ``files`` are further files that the examples include, by path.
-    ``scope`` is that of the rule's first check; ``also`` adds checks of others. ``roams``: its findings offer names or
-    repairs from the whole model, so an edit anywhere judges the elements anew where such a finding stands.
+    ``scope`` is that of the rule's first check; ``also`` adds checks of others. ``roams``: its findings offer names, or
+    show places, from the whole model, so they are judged anew when any name comes or goes or the connections change.
     ``beside``: found by `wyeline check` in the baseline beside the model; its examples are such models without it.
     """
 
@@ -92,7 +92,7 @@ class Rule:
         position: str = "",
         severity: Severity | None = None,
         related: tuple[Related, ...] = (),
-        fixes: tuple[Fix, ...] = (),
+        fixes: Sequence[Fix] = (),
         clause: str = "",
     ) -> Finding:
         """A finding of this rule; the rule's own reason stands where no nearer one is given."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from heapq import nsmallest
 from typing import TYPE_CHECKING
 
@@ -11,7 +11,7 @@ from wyeline_grammar.linking import STATUS, Equipment, Feeder, Place
 from wyeline_grammar.model import Unreadable
 from wyeline_grammar.places import Span
 from wyeline_linter.feeding import feed
-from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase, insert_below, replace
+from wyeline_linter.findings import Finding, Fix, Offered, Safety, Severity, append_phrase, insert_below, replace
 from wyeline_linter.near_names import spelled
 from wyeline_linter.network import (
     can_feed,
@@ -77,14 +77,11 @@ def unfed_equipment(view: View) -> Iterator[Finding]:
     if not unfed:
         return
     told: set[str] = set()
-    boards: list[str] | None = None
+    boards = _Boards(view)
     for equipment in sorted(unfed, key=lambda e: e.name):
         if equipment.status in _LATER or "spare" in equipment.body.flags:
             continue
         if equipment.name not in told and _first_without_supply(view, equipment, fed, told):
-            if boards is None:
-                depth = view.network.depth
-                boards = nsmallest(_MOST_LOOKED_AT, fed, key=lambda name: (depth[name], name))
             yield _unfed(view, equipment, boards)
 
 
@@ -131,21 +128,38 @@ def _ring(view: View, name: str) -> tuple[str, ...]:
     return tuple(way[way.index(name) :]) if name == way[0] else ()
 
 
-def _unfed(view: View, equipment: Equipment, boards: list[str]) -> Finding:
+class _Boards:
+    """What is fed and nearest to the sources, in that order: sorted once a version of the model, when asked for."""
+
+    def __init__(self, view: View) -> None:
+        self._view = view
+        self._sorted: tuple[int, list[str]] | None = None
+
+    def names(self) -> list[str]:
+        view = self._view
+        if self._sorted is None or self._sorted[0] != view.edits:
+            depth = view.network.depth
+            nearest = nsmallest(_MOST_LOOKED_AT, view.network.root, key=lambda name: (depth[name], name))
+            self._sorted = view.edits, nearest
+        return self._sorted[1]
+
+
+def _unfed(view: View, equipment: Equipment, boards: _Boards) -> Finding:
     incoming = view.feeders_into(equipment.name)
+    fixes: Sequence[Fix] = ()
     if not incoming:
         message, found = f"nothing feeds `{equipment.name}`", "no feeder that ends here"
         change = f"Write the feeder that feeds it, as in `feeder BOARD -> {spelled(equipment.name)}`."
-        fixes = tuple(_parents(view, equipment, boards))
+        fixes = Offered(lambda: tuple(_parents(view, equipment.name, boards.names())), lambda: view.edits)
     elif any(view.network.fed(f.source.name) for f in incoming):
         ways = listed([f"`{f.key}`" for f in incoming], "and")
         stand = "stands" if len(incoming) == 1 else "stand"
         message = f"`{equipment.name}` has no supply in any switch state: {ways} {stand} open in all of them"
-        found, change, fixes = f"{ways}, never closed", "Close it, or write the scenario in which it is closed.", ()
+        found, change = f"{ways}, never closed", "Close it, or write the scenario in which it is closed."
     else:
         ring = listed([f"`{n}`" for n in _ring(view, equipment.name)], "and")
         message, found = f"{ring} feed each other, and no source feeds any of them", "a circle without a source"
-        change, fixes = "Feed one of them from a source.", ()
+        change = "Feed one of them from a source."
     return UNFED.finding(
         equipment.place,
         message,
@@ -160,8 +174,11 @@ def _unfed(view: View, equipment: Equipment, boards: list[str]) -> Finding:
 _MOST_PARENTS, _MOST_LOOKED_AT = 3, 200
 
 
-def _parents(view: View, equipment: Equipment, boards: list[str]) -> Iterator[Fix]:
+def _parents(view: View, tag: str, boards: list[str]) -> Iterator[Fix]:
     """Boards already fed that can feed it by wire; the device and the wires are the writer's."""
+    equipment = view.equipment(tag)
+    if equipment is None:
+        return
     wanted = view.derivation.stated(equipment.primary)
     if wanted is None:
         return
