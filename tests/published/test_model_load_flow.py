@@ -6,7 +6,7 @@ import pytest
 from studied_models import PURE_X, studied
 
 from wyeline_linter.studies.branch import branch_drops
-from wyeline_linter.studies.starting import start_of
+from wyeline_linter.studies.starting import starts_of
 
 US = 'project "P"\n  basis us-2023\n  frequency 60 Hz\n'
 
@@ -87,7 +87,7 @@ def test_motor_start_on_a_transformer() -> None:
     )
     motor = study.equipment("M1")
     assert motor is not None
-    start = start_of(study, motor, study.loads_at["M1"][""])
+    start = next(iter(starts_of(study, [(motor, study.loads_at["M1"][""])])), None)
     assert start is not None
     locked = 480 / 3**0.5 / 2118 * complex(0.3, (1 - 0.3**2) ** 0.5)
     behind = 1j * (0.0575 * 480**2 / 1e6 + 480**2 / 5e9)

@@ -72,8 +72,9 @@ class Places:
         self._z = impedance.at([bus.index for bus in buses])
         self._v = prefault_v[self._nodes]
 
-    def tied(self, tied: Sequence[str], z_fault_ohm: complex = 0j) -> TiedColumns:
-        """The fault that ties these conductors.  ValueError for fewer than two different ones."""
+    def tied(self, tied: Sequence[str], z_fault_ohm: complex | Complex = 0j) -> TiedColumns:
+        """The fault that ties these conductors through an impedance, which may differ from bus to bus.  ValueError for
+        fewer than two different ones."""
         if len(tied) < 2 or len(set(tied)) != len(tied):
             raise ValueError("a fault ties at least two different conductors")
         names = self._bus.conductors
@@ -86,9 +87,9 @@ class Places:
             closed = np.asarray(part[:, 0] == part[:, 1])
         return TiedColumns(drawn, _loops(loop_v, drawn), np.asarray(live.any(axis=1)), closed, bounded)
 
-    def _two(self, places: list[int], z_fault_ohm: complex) -> tuple[Complex, Complex, Bools]:
+    def _two(self, places: list[int], z_fault_ohm: complex | Complex) -> tuple[Complex, Complex, Bools]:
         p, q = places
-        z: Complex = np.full(len(self._z), z_fault_ohm, dtype=np.complex128)
+        z: Complex = np.zeros(len(self._z), dtype=np.complex128) + z_fault_ohm
         v: Complex = np.zeros(len(self._z), dtype=np.complex128)
         if p >= 0:
             z += self._z[:, p, p]
@@ -102,7 +103,7 @@ class Places:
         current = np.divide(v, z, out=np.zeros_like(v), where=bounded)
         return np.stack((current, -current), axis=1), v[:, None], bounded
 
-    def _more(self, places: list[int], z_fault_ohm: complex) -> tuple[Complex, Complex, Bools]:
+    def _more(self, places: list[int], z_fault_ohm: complex | Complex) -> tuple[Complex, Complex, Bools]:
         loops = np.zeros((self._z.shape[1], len(places) - 1))
         for column, place in enumerate(places[:-1]):
             if place >= 0:
@@ -110,7 +111,7 @@ class Places:
             if places[-1] >= 0:
                 loops[places[-1], column] -= 1
         # Each conductor has the fault's impedance in its own way to the common point.
-        branch = z_fault_ohm * (np.eye(len(places) - 1) + 1)
+        branch = np.reshape(z_fault_ohm, (-1, 1, 1)) * (np.eye(len(places) - 1) + 1)
         loop_z, loop_v = loops.T @ self._z @ loops + branch, self._v @ loops
         bounded = np.abs(loop_z).max(axis=(1, 2)) > NO_IMPEDANCE_OHM
         currents = np.zeros_like(loop_v)

@@ -13,6 +13,7 @@ from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
+    from wyeline_linter.loads.leaf_loads import LeafLoad
     from wyeline_linter.studies.starting import Start
     from wyeline_linter.studies.study import StateStudy
 
@@ -71,18 +72,17 @@ def start_dip_high(view: View) -> Iterator[Finding]:
 
 
 def _starts(view: View, study: StateStudy) -> list[tuple[Start, Equipment]]:
-    from wyeline_linter.studies.starting import start_of, starts_direct
+    from wyeline_linter.studies.starting import starts_direct, starts_of
 
     def work() -> list[tuple[Start, Equipment]]:
-        found = []
+        motors: dict[str, tuple[Equipment, list[LeafLoad]]] = {}
         for name, places in study.loads_at.items():
             equipment = view.equipment(name)
             parts = places.get("")
             if equipment is None or equipment.kind != "motor" or parts is None or not starts_direct(equipment.body):
                 continue
-            start = start_of(study, equipment, parts)
-            if start is not None:
-                found.append((start, equipment))
+            motors[name] = equipment, parts
+        found = [(start, motors[start.name][0]) for start in starts_of(study, motors.values())]
         return sorted(found, key=lambda f: (f[0].kept, f[0].name))
 
     return view.studies.once(f"starts {study.key}", work)

@@ -51,28 +51,10 @@ def branch_drops(study: StateStudy, board: Equipment) -> list[BranchDrop]:
 def _drop(
     study: StateStudy, board: Equipment, placed: PlacedCircuit, parts: list[LeafLoad], system: System
 ) -> BranchDrop | None:
-    body = placed.circuit.body
     legs = tuple(dict.fromkeys(c for load in parts for c in load.pair if c != NEUTRAL))
     neutral = any(NEUTRAL in load.pair for load in parts)
-    conduit = conduit_of(body.raceway, study.stuff_of)
-    wires = body.conductors
-    assert wires is not None
-    own = body.number("length"), body.number("resistance"), body.number("reactance")
-    # Circuits are many and alike: what their wires come to is worked out once.
-    alike = (wires.sets, wires.run, wires.extras, wires.marks, len(legs), neutral, conduit, own)
-    data = study.circuit_wires.get(alike)
-    if data is None:
-        data = study.circuit_wires[alike] = line_data(
-            body,
-            key=f"{board.name} {placed.key}",
-            place=Place(placed.block, placed.circuit.place.span),
-            legs=len(legs),
-            neutral=neutral,
-            chosen=study.view.tables,
-            case=Case.FLOW,
-            conduit=conduit,
-        )
-    if data.leg is None:
+    data = _wires(study, board, placed, len(legs), neutral=neutral)
+    if data is None or data.leg is None:
         return None
     worst = max(parts, key=lambda load: abs(load.va))
     pair = worst.pair
@@ -91,3 +73,35 @@ def _drop(
     sine = va.imag / abs(va) if va else 0.0
     volts = amperes * (ohm.real * pf + ohm.imag * sine)
     return BranchDrop(placed, volts, volts / nominal, amperes, pf, nominal, wiring, data)
+
+
+def _wires(study: StateStudy, board: Equipment, placed: PlacedCircuit, legs: int, *, neutral: bool) -> LineData | None:
+    """The impedances of a circuit's wires; None where their length is not written.
+
+    Circuits are many and alike but for their length: what a metre of their wires comes to is worked out once.
+    """
+    body = placed.circuit.body
+    length = body.facts.get("length")
+    if length is None:
+        return None
+
+    def looked_up(length_m: float) -> LineData:
+        return line_data(
+            body,
+            key=f"{board.name} {placed.key}",
+            place=Place(placed.block, placed.circuit.place.span),
+            legs=legs,
+            neutral=neutral,
+            chosen=study.view.tables,
+            case=Case.FLOW,
+            conduit=conduit_of(body.raceway, study.stuff_of),
+            length_m=length_m,
+        )
+
+    if length.assumed:
+        return looked_up(length.number)
+    alike = (placed.circuit.sense, legs, neutral)
+    metre = study.circuit_wires.get(alike)
+    if metre is None:
+        metre = study.circuit_wires[alike] = looked_up(1.0)
+    return metre if metre.leg is None else metre.of_length(length.number)

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_linter.circuit import Bus
 from wyeline_linter.studies.build import Built, Reasons
-from wyeline_linter.systems import NEUTRAL
+from wyeline_linter.systems import NEUTRAL, System
 
 if TYPE_CHECKING:
     from wyeline_linter.circuit import NotSolved, Solved
@@ -63,6 +63,9 @@ class FlowView:
             if not solved.selftest.passed:
                 self.trouble = "the solution fails its own check of power balance and currents"
                 self.solved = None
+        self.v: list[complex] = [] if self.solved is None else self.solved.v.tolist()
+        """Voltage to earth by node number, where the flow is solved."""
+        self._nominal: dict[int, list[tuple[str, str, float]]] = {}
         self._drops: dict[str, Drop | None] = {}
 
     # why not
@@ -109,12 +112,17 @@ class FlowView:
 
     def _pairs(self, bus: Bus) -> Iterator[PairVolts]:
         assert self.solved is not None
-        system = self.built.system_at[bus.name]
-        v = self.solved.v
-        for first, second in combinations(system.conductors, 2):
-            nominal = system.distance(first, second)
-            if nominal > 1e-6:
-                yield PairVolts((first, second), nominal, float(abs(v[bus[first]] - v[bus[second]])))
+        v = self.v
+        for first, second, nominal in self.nominal_pairs(self.built.system_at[bus.name]):
+            yield PairVolts((first, second), nominal, abs(v[bus[first]] - v[bus[second]]))
+
+    def nominal_pairs(self, system: System) -> list[tuple[str, str, float]]:
+        """Every pair of conductors of a system of this circuit between which there is a voltage, with the nominal."""
+        found = self._nominal.get(id(system))  # the circuit keeps its systems, so their identity holds
+        if found is None:
+            pairs = ((a, b, system.distance(a, b)) for a, b in combinations(system.conductors, 2))
+            found = self._nominal[id(system)] = [pair for pair in pairs if pair[2] > 1e-6]
+        return found
 
     def lowest(self, name: str, *, entering: bool = False) -> PairVolts | None:
         """The pair that stands lowest against its nominal."""
@@ -161,14 +169,12 @@ class FlowView:
         if ends is None or self.solved is None or self.feeder_reasons(key):
             return None
         near, far = ends
-        system = self.built.system_at[far.name]
-        v = self.solved.v
+        v = self.v
         best: Drop | None = None
-        for first, second in combinations([c for c in system.conductors if c in near.conductors], 2):
-            nominal = system.distance(first, second)
-            if nominal < 1e-6:
+        for first, second, nominal in self.nominal_pairs(self.built.system_at[far.name]):
+            if first not in near.conductors or second not in near.conductors:
                 continue
-            lost = float(abs(v[near[first]] - v[near[second]]) - abs(v[far[first]] - v[far[second]]))
+            lost = abs(v[near[first]] - v[near[second]]) - abs(v[far[first]] - v[far[second]])
             if best is None or lost / nominal > best.part + 1e-9:
                 best = Drop((first, second), lost, lost / nominal)
         return best

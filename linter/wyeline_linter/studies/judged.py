@@ -13,7 +13,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 from functools import cached_property
-from itertools import combinations
 from typing import TYPE_CHECKING
 
 from wyeline_linter.loads.demand_shares import Beyond, DemandShares
@@ -126,15 +125,12 @@ class Judged:
         if backwards:
             near, far = far, near
         system, data = self.flow.built.system_at[far.name], self.flow.built.lines[feeder.key]
-        assert self.flow.solved is not None
-        v = self.flow.solved.v
+        v = self.flow.v
         best: Drop | None = None
-        for first, second in combinations([c for c in system.conductors if c in near.conductors], 2):
-            nominal = system.distance(first, second)
-            if nominal < 1e-6:
+        for first, second, nominal in self.flow.nominal_pairs(system):
+            if first not in near.conductors or second not in near.conductors:
                 continue
-            at_start = complex(v[near[first]] - v[near[second]])
-            at_end = complex(v[far[first]] - v[far[second]])
+            at_start, at_end = v[near[first]] - v[near[second]], v[far[first]] - v[far[second]]
             for conductor, sign in ((first, -1.0), (second, 1.0)):
                 z = data.neutral if conductor == NEUTRAL else data.leg
                 at_end += sign * (z or 0j) * (added or {}).get(conductor, 0j)

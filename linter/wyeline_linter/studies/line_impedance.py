@@ -49,6 +49,15 @@ class LineData:
     missing: tuple[Missing, ...]
     assumed: tuple[Assumption, ...]
 
+    def of_length(self, metres: float) -> LineData:
+        """The same wires of so many metres, where these are those of one metre."""
+        return LineData(
+            self.leg and self.leg * metres,
+            self.neutral and self.neutral * metres,
+            self.protective and self.protective * metres,
+            *(self.pen, metres, self.sets, self.per_leg, self.missing, self.assumed),
+        )
+
 
 @dataclass(frozen=True, slots=True)
 class Wires:

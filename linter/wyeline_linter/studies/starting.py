@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -48,11 +49,51 @@ def starts_direct(body: Body) -> bool:
     return body.text("starter") not in SOFT
 
 
-def start_of(study: StateStudy, equipment: Equipment, parts: list[LeafLoad]) -> Start | None:
-    """The start of one motor (the largest unit of it), or None where that cannot be told."""
+def starts_of(study: StateStudy, motors: Iterable[tuple[Equipment, list[LeafLoad]]]) -> list[Start]:
+    """The start of each motor (the largest unit of it), those left out of which it cannot be told.
+
+    Motors that are joined alike are worked out together.
+    """
+    from numpy import array
+
+    faults = study.starting
+    if faults.study is None:
+        return []
+    alike: dict[tuple[tuple[str, ...], tuple[str, ...]], list[_Motor]] = {}
+    for equipment, parts in motors:
+        motor = _motor(study, equipment, parts)
+        if motor is not None:
+            alike.setdefault((motor.bus.conductors, motor.tied), []).append(motor)
+    found = []
+    for (_, tied), group in alike.items():
+        places = faults.study.places([motor.bus for motor in group])
+        drawn = places.tied(tied, array([motor.z_ohm for motor in group])).amperes.tolist()
+        found += [motor.start(amperes) for motor, amperes in zip(group, drawn, strict=True) if amperes == amperes]
+    return found
+
+
+@dataclass(frozen=True, slots=True)
+class _Motor:
+    """A motor at standstill: its bus, the conductors it lies across, and its impedance between them."""
+
+    name: str
+    bus: Bus
+    tied: tuple[str, ...]
+    locked_rotor_a: float
+    assumed: bool
+    z_ohm: complex
+    before_v: float
+    """Volts across the impedance before the start."""
+
+    def start(self, drawn_a: float) -> Start:
+        kept = drawn_a * abs(self.z_ohm) / self.before_v
+        return Start(self.name, self.locked_rotor_a, self.assumed, drawn_a, kept, self.bus, self.tied, self.z_ohm)
+
+
+def _motor(study: StateStudy, equipment: Equipment, parts: list[LeafLoad]) -> _Motor | None:
     faults = study.starting
     bus = faults.built.bus.get(equipment.name)
-    if bus is None or faults.study is None or faults.bus_reasons(bus) or not parts:
+    if bus is None or faults.bus_reasons(bus) or not parts:
         return None
     tied = tuple(dict.fromkeys(c for load in parts for c in load.pair))
     system = faults.built.system_at[bus.name]
@@ -66,11 +107,8 @@ def start_of(study: StateStudy, equipment: Equipment, parts: list[LeafLoad]) -> 
     if amperes <= 0:
         return None
     z = locked_rotor_z(volts, amperes, LOCKED_ROTOR_PF, phases)
-    fault = faults.study.buses([bus], tied, z)[0]
-    if fault.current_a is None:
-        return None
     before = volts / (3**0.5 if phases == 3 else 1.0)
-    return Start(equipment.name, amperes, lra is None, fault.current_a, fault.current_a * abs(z) / before, bus, tied, z)
+    return _Motor(equipment.name, bus, tied, amperes, lra is None, z, before)
 
 
 def kept_elsewhere(study: StateStudy, start: Start, names: list[str]) -> dict[str, float]:
