@@ -1,4 +1,5 @@
-"""Changes of a model that a drafter asks for and no finding does: a type taken out, a piece put into a line.
+"""Changes of a model that a drafter asks for and no finding does: a type taken out, a piece put into a line, circuits
+moved to even out a board.
 
 Each is a `Fix`, whole or not at all. What only an engineer knows (ratings, impedances, lengths) is left out, so that
 the model shows its gap.
@@ -94,6 +95,24 @@ def insert_transformer(view: View, feeder: Feeder) -> Fix | None:
     tag = new_tag(view.model, "transformer", feeder.target.name)
     lines = [f"transformer {tag} {primary} -> {nominal.text}", f"feeder {tag} -> {_end(feeder)}"]
     return _between(feeder, tag, lines, f"Insert a transformer into `{feeder.key}`")
+
+
+def balance_legs(view: View, board: Equipment) -> Fix | None:
+    """The fewest moves of circuits that even out a board's legs, with how far its fullest leg is above the mean before
+    and after them. None where positions decide no legs, the legs are even enough, or no move helps."""
+    from wyeline_linter.board_positions import positions_of
+    from wyeline_linter.loads.balance import swaps, unbalance
+    from wyeline_linter.loads.moved_circuits import edits_of
+
+    found = swaps(view.loads, board, positions_of(view, board))
+    if found is None:
+        return None
+    before, after = unbalance(found.before_a), unbalance(found.after_a)
+    if after >= before:
+        return None
+    words = "; ".join(move.in_words() for move in found.moves)
+    title = f"Balance the legs of `{board.name}`, {100 * before:.0f} % above the mean, to {100 * after:.0f} %: {words}"
+    return Fix(title, edits_of(board, found), Safety.LOOK)
 
 
 def _carried(view: View, feeder: Feeder) -> System | None:
