@@ -39,10 +39,7 @@ class PlacedCircuit(NamedTuple):
 
     circuit: m.Circuit
     block: Block
-
-    @property
-    def key(self) -> str:
-        return self.circuit.place.key
+    key: str
 
 
 @dataclass(slots=True, eq=False)
@@ -505,7 +502,7 @@ def merge(name: str, chain: tuple[tuple[Block, m.EquipmentStatement], ...]) -> E
     """
     block, statement = chain[0]
     if len(chain) == 1:
-        circuits = tuple(PlacedCircuit(c, block) for c in statement.circuits)
+        circuits = tuple(PlacedCircuit(c, block, c.place.key) for c in statement.circuits)
         body, primary, secondary, arrow = statement.body, statement.primary, statement.secondary, statement.arrow
         return Equipment(name, statement.kind, block, statement, body, primary, secondary, arrow, circuits, chain)
     facts: dict[str, m.Fact] = {}
@@ -522,7 +519,7 @@ def merge(name: str, chain: tuple[tuple[Block, m.EquipmentStatement], ...]) -> E
         for circuit in part.circuits:
             where: tuple[int | str, ...] = circuit.place.positions or (circuit.place.label or "",)
             if not taken.intersection(where):
-                placed.append(PlacedCircuit(circuit, origin))
+                placed.append(PlacedCircuit(circuit, origin, circuit.place.key))
         taken.update(p for c in part.circuits for p in (c.place.positions or (c.place.label or "",)))
     parts = [part for _, part in chain]
     bodies = [part.body for part in parts]

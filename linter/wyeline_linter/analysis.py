@@ -7,7 +7,7 @@ it touched, the voltages below them, and the rules of the elements whose own fac
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Collection, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -17,6 +17,7 @@ from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.model import Statement
 from wyeline_grammar.sources import Files
 from wyeline_linter.accepting import Allowances
+from wyeline_linter.asking import Asking
 from wyeline_linter.configuration import DEFAULT, Configuration, ConfigurationError
 from wyeline_linter.derive import Derivation
 from wyeline_linter.file_findings import FileFindings
@@ -32,8 +33,7 @@ from wyeline_linter.network import (
     scenario_state,
     structure_key,
 )
-from wyeline_linter.protection.lines import circuit_lines, circuit_marks
-from wyeline_linter.rules.registry import SCOPES, Check, rules_for
+from wyeline_linter.rules.registry import SCOPES
 from wyeline_linter.text_findings import finding_of as finding_of
 from wyeline_linter.view import View as View
 
@@ -135,16 +135,7 @@ class Analysis:
             return ()
 
     def _load_rules(self) -> None:
-        basis = self.model.basis
-        self._checks: dict[str, list[Check]] = {}
-        """By scope; ``feeder afar`` and ``equipment afar`` are those of rules that look farther than their element."""
-        for scope in SCOPES:
-            rules = rules_for(scope, basis) if scope in self.scopes else []
-            afar = [r for r in rules if r.roams and scope in ("equipment", "feeder")]
-            self._checks[f"{scope} afar"] = [check for rule in afar for check in rule.checks[scope]]
-            self._checks[scope] = [check for rule in rules if rule not in afar for check in rule.checks[scope]]
-        self._quiet: list[tuple[Check, set[int]]] = [(check, set()) for check in self._checks["line"]]
-        """For each check of lines the marks of circuits about which it has nothing to say."""
+        self._asking = Asking(self.model.basis, self.scopes, self.ran)
 
     def edited(self, went: Iterable[Block], came: Iterable[Block]) -> Delta:
         """Take an edit of one of the model's files into account: the blocks that went and that came."""
@@ -328,51 +319,14 @@ class Analysis:
         self._store.put(group, found, accepted_anew=accepted_anew)
 
     def _check_equipment(self, equipment: Equipment) -> list[Finding]:
-        found: list[Finding] = []
-        view, checks = self.view, self._checks["equipment"]
-        self.ran["rule"] += len(checks)
-        for check in checks:
-            found.extend(check(view, equipment))
-        if equipment.circuits:
-            checks = self._checks["circuit"]
-            self.ran["rule"] += len(checks)
-            for check in checks:
-                for circuit in equipment.circuits:
-                    found.extend(check(view, equipment, circuit))
-            found.extend(self._check_lines(equipment))
-        return found
-
-    def _check_lines(self, board: Equipment) -> Iterator[Finding]:
-        view = self.view
-        marks = circuit_marks(view, board)
-        different = set(marks.values())
-        for check, quiet in self._quiet:
-            if different <= quiet:
-                continue
-            self.ran["rule"] += 1
-            for line in circuit_lines(view, board):
-                mark = marks[line.position]
-                if mark in quiet:
-                    continue
-                found = list(check(view, line))
-                yield from found
-                if not found and mark >= 0:
-                    quiet.add(mark)
+        return self._asking.equipment(self.view, equipment)
 
     def _check(self, sort: str, element: Equipment | Feeder) -> list[Finding]:
-        found: list[Finding] = []
-        view, checks = self.view, self._checks[sort]
-        self.ran["rule"] += len(checks)
-        for check in checks:
-            found.extend(check(view, element))
-        return found
+        return self._asking.element(self.view, sort, element)
 
     def _check_model(self) -> list[Finding]:
         found = [finding_of(p.problem, p.block) for p in self.model.include_problems]
-        self.ran["rule"] += len(self._checks["model"])
-        for check in self._checks["model"]:
-            found.extend(check(self.view))
-        return found
+        return found + self._asking.model(self.view)
 
     # answers
 
@@ -404,7 +358,7 @@ class Analysis:
         """
         if self._studied is None or self._studied[0] != self._version:
             raw: list[Finding] = []
-            checks = self._checks["study"]
+            checks = self._asking.checks["study"]
             self.ran["study"] += len(checks)
             for check in checks:
                 self.between()

@@ -52,6 +52,7 @@ class View:
         "settled",
         "settled_circuits",
         "study_cache",
+        "wired_marks",
     )
 
     def __init__(self, model: Model, network: Network, derivation: Derivation) -> None:
@@ -67,8 +68,9 @@ class View:
         self.lines: dict[str, tuple[tuple[object, ...], Line]] = {}
         self.circuit_lines: dict[str, tuple[tuple[object, ...], tuple[Line, ...]]] = {}
         """Lines of `protection.lines`, by feeder and by board, with what they were built from."""
-        self.marks: dict[tuple[object, ...], dict[tuple[object, ...], int]] = {}
+        self.marks: dict[object, dict[object, int]] = {}
         self.marks_given = 0
+        self.wired_marks: set[int] = {-1}
         """Marks of `protection.lines.circuit_marks`, by what is around the circuits and by what each says."""
         self.currents: dict[tuple[str, str], tuple[tuple[object, ...], Current]] = {}
         """Currents of `protection.currents`, by target or by board and circuit, with what they were worked out from."""

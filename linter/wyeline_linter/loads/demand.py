@@ -21,8 +21,6 @@ from wyeline_linter.loads.buckets import (
     Largest,
     Row,
     Rows,
-    amps_of,
-    split_of,
 )
 from wyeline_linter.loads.conductors_of_loads import Currents
 from wyeline_linter.tables import NotListed
@@ -139,12 +137,13 @@ def _leg_shares(amps: Currents) -> tuple[float, ...]:
 
 
 def _sum(rows: Rows, weights: dict[Key, float], *, code: bool = False) -> Amount:
-    va, split, amps = 0j, list(_NO_SPLIT), list(_ZERO)
+    first, last = (CODE, CODE + _WIDTH) if code else (VA, VA + _WIDTH)
+    added = [0j] * _WIDTH
     for key, row in rows.items():
         weight = weights[key]
-        va += weight * row[CODE if code else VA]
-        for k, value in enumerate(split_of(row, code=code)):
-            split[k] += weight * value
-        for k, value in enumerate(amps_of(row, code=code)):
-            amps[k] += weight * value
-    return Amount(va, tuple(split), (amps[0], amps[1], amps[2], amps[3]))
+        added = [a + weight * value for a, value in zip(added, row[first:last], strict=True)]
+    return Amount(added[0], tuple(added[1:4]), (added[4], added[5], added[6], added[7]))
+
+
+_WIDTH = 8
+"""VA, its split on three legs, and the amperes on four conductors stand side by side in a row, twice (`buckets`)."""

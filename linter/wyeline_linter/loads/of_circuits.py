@@ -52,7 +52,7 @@ def circuit_leaves(
             if not (made.unknown or made.unknown_code or made.largest is not None):  # what names its circuit
                 alike[same] = made
             continue
-        found.append(_new(Leaf, (name, place.key, *known[2:])))
+        found.append(_new(Leaf, (name, placed.key, *known[2:])))
     return found
 
 

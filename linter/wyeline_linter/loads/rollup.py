@@ -438,6 +438,8 @@ def _mentioned(board: Equipment, leaves: list[Leaf]) -> dict[str, str]:
         if not text or placed.key not in loaded or text.islower():
             continue
         for word in _TAG.findall(text):
+            if word.isascii() and (word.isalpha() or word == word.lower()):
+                continue
             if any(c.isupper() for c in word) and any(c.isdigit() for c in word):
                 found.setdefault(word, placed.key)
     return found

@@ -214,66 +214,79 @@ def circuit_lines(view: View, board: Equipment) -> tuple[Line, ...]:
 
 
 def _kept_circuit_lines(view: View, board: Equipment) -> tuple[Line, ...]:
-    bus = _bus_of(view, board)
-    if bus is None:
+    bus, tables = _bus_of(view, board), view.tables
+    if bus is None or tables is None:
         return ()
     kept = view.circuit_lines.get(board.name)
     raceways = [_raceway(view, p.circuit.body) for p in board.circuits]
-    deps = (board, bus.state, bus.tables, *raceways)
+    deps = (board, bus.state, tables, *raceways)
     if kept is not None and len(kept[0]) == len(deps) and all(map(is_, kept[0], deps)):
         return kept[1]
-    found = (bus.line(view, p, raceway) for p, raceway in zip(board.circuits, raceways, strict=True))
+    found = (bus.line(view, tables, p, raceway) for p, raceway in zip(board.circuits, raceways, strict=True))
     made = tuple([line for line in found if line is not None])
     view.circuit_lines[board.name] = (deps, made)
     return made
 
 
-def circuit_marks(view: View, board: Equipment) -> dict[str, int]:
-    """The circuits of a board that are lines, by position, each with its mark.
+class Marks(NamedTuple):
+    """The marks of a board's circuits, by position: -1 for what stands alone. ``wired`` are those that are lines."""
+
+    by_place: dict[str, int]
+    different: set[int]
+    wired: set[int]
+
+
+NO_MARKS = Marks({}, set(), set())
+
+
+def circuit_marks(view: View, board: Equipment) -> Marks:
+    """The circuits of a board, each with its mark.
 
     Circuits of one mark say the same and lie on like systems behind like devices: they differ in length, description,
-    place and board only. What lies in a named raceway, or on a board where two claim one position, has none (-1).
+    place and board only. What lies in a named raceway, or on a board where two claim one position, stands alone.
     """
-    bus = _bus_of(view, board) if board.circuits else None
-    if bus is None:
-        return {}
-    maker = view.equipment(bus.maker)
-    around = (bus.system, maker.kind if maker is not None else "", bus.device_a)
+    if not board.circuits:
+        return NO_MARKS
+    bus = _bus_of(view, board)
+    maker = view.equipment(bus.maker) if bus is not None else None
+    around = None if bus is None else (bus.system, maker.kind if maker is not None else "", bus.device_a)
     known = view.marks.setdefault(around, {})
+    wired_marks = view.wired_marks
     alone = len({p.key for p in board.circuits}) == len(board.circuits)
     marks: dict[str, int] = {}
     for placed in board.circuits:
         circuit = placed.circuit
-        body = circuit.body
-        if body.conductors is None or "space" in body.flags:
-            continue
         key = placed.key
-        if not alone or (body.raceway is not None and body.raceway.named):
+        raceway = circuit.body.raceway
+        if not alone or (raceway is not None and raceway.named):
             marks[key] = -1
             continue
-        legs = bus.legs_of(circuit)
-        if legs is None:
-            continue
-        alike = (circuit.sense, legs, bus.sharing.get(key, 0), bus.claims.get(key))
+        legs = bus.legs_of(circuit) if bus is not None else None
+        alike = (
+            (circuit.sense, legs, bus.sharing.get(key, 0), bus.claims.get(key)) if bus is not None else circuit.sense
+        )
         mark = known.get(alike)
         if mark is None:
             mark = known[alike] = view.marks_given = view.marks_given + 1
+            if legs is not None and circuit.body.conductors is not None and "space" not in circuit.body.flags:
+                wired_marks.add(mark)
         marks[key] = mark
-    return marks
+    different = set(marks.values())
+    return Marks(marks, different, different & wired_marks)
 
 
 def _bus_of(view: View, board: Equipment) -> _Bus | None:
-    tables, state = view.tables, view.state(board.name)
-    if tables is None or state is None or not isinstance(state.system, Known):
+    state = view.state(board.name)
+    if state is None or not isinstance(state.system, Known):
         return None
-    return _Bus(board, state, state.system.system, tables)
+    return _Bus(board, state, state.system.system)
 
 
 class _Bus:
     """What the circuits of a board have in common."""
 
-    def __init__(self, board: Equipment, state: EquipmentState, system: System, tables: Basis) -> None:
-        self.board, self.state, self.system, self.tables = board, state, system, tables
+    def __init__(self, board: Equipment, state: EquipmentState, system: System) -> None:
+        self.board, self.state, self.system = board, state, system
         onward = state.onward
         self.maker = onward.maker if onward is not None else board.name
         self.device_a = onward.device_a if onward is not None else None
@@ -305,7 +318,7 @@ class _Bus:
             return system.legs
         return None
 
-    def line(self, view: View, placed: PlacedCircuit, raceway: RacewayStatement | None) -> Line | None:
+    def line(self, view: View, tables: Basis, placed: PlacedCircuit, raceway: RacewayStatement | None) -> Line | None:
         """A circuit as a line; None where it has no wires, or its legs cannot be told."""
         circuit, body, board = placed.circuit, placed.circuit.body, self.board
         if body.conductors is None or "space" in body.flags:
@@ -313,7 +326,7 @@ class _Bus:
         legs = self.legs_of(circuit)
         if legs is None:
             return None
-        system, tables = self.system, self.tables
+        system = self.system
         more = self.sharing.get(placed.key, 0)
         names = tuple(dict.fromkeys(legs)) if not more else system.legs[: len(legs) + more]
         part = system.restrict((*names, "N") if system.has_neutral else names)

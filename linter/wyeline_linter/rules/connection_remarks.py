@@ -121,7 +121,7 @@ def _legs_needed(view: View, feeder: Feeder, verdict: Undecided, ways: tuple[Leg
     )
 
 
-@LEGS.also("equipment")
+@LEGS.also("board")
 def circuit_legs_not_stated(view: View, equipment: Equipment) -> Iterator[Finding]:
     """A label gives no leg: a circuit of fewer poles than the board has legs says which ones it takes."""
     if not equipment.circuits:

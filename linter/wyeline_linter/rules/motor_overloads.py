@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Equipment, Place
+from wyeline_grammar.linking import Equipment, Place, PlacedCircuit
 from wyeline_grammar.model import Body
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.rules.connection import clause_of
@@ -46,14 +46,13 @@ def motor_overload(view: View, equipment: Equipment) -> Iterator[Finding]:
         yield from _setting(view, equipment.body, f"`{equipment.name}`", place, equipment.name, "")
 
 
-@SETTING.also("equipment")
-def circuit_overloads(view: View, board: Equipment) -> Iterator[Finding]:
-    for placed in board.circuits:
-        body = placed.circuit.body
-        fact = body.facts.get("overload")
-        if fact is not None:
-            where = f"circuit {placed.key} of `{board.name}`"
-            yield from _setting(view, body, where, Place(placed.block, fact.span), board.name, placed.key)
+@SETTING.also("circuit")
+def circuit_overload(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
+    body = placed.circuit.body
+    fact = body.facts.get("overload")
+    if fact is not None:
+        where = f"circuit {placed.key} of `{board.name}`"
+        yield from _setting(view, body, where, Place(placed.block, fact.span), board.name, placed.key)
 
 
 def _setting(view: View, body: Body, where: str, place: Place, subject: str, position: str) -> Iterator[Finding]:

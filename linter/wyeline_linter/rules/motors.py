@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Equipment, Place
+from wyeline_grammar.linking import Equipment, Place, PlacedCircuit
 from wyeline_grammar.model import Body, Span
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.protection.lines import Line, device_kind
@@ -195,15 +195,14 @@ def unit_device(view: View, equipment: Equipment) -> Iterator[Finding]:
     yield _above_label(view, f"`{equipment.name}`", state.ahead.device_a, mocp, place, body, equipment.name, "")
 
 
-@UNIT.also("equipment")
-def unit_circuits(view: View, board: Equipment) -> Iterator[Finding]:
-    for placed in board.circuits:
-        body = placed.circuit.body
-        mocp, rating = body.number("mocp"), body.number("rating")
-        if mocp is not None and rating is not None and rating > mocp * 1.0005:
-            place = Place(placed.block, body.facts["rating"].span)
-            where = f"circuit {placed.key} of `{board.name}`"
-            yield _above_label(view, where, rating, mocp, place, body, board.name, placed.key)
+@UNIT.also("circuit")
+def unit_circuit(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
+    body = placed.circuit.body
+    mocp, rating = body.number("mocp"), body.number("rating")
+    if mocp is not None and rating is not None and rating > mocp * 1.0005:
+        place = Place(placed.block, body.facts["rating"].span)
+        where = f"circuit {placed.key} of `{board.name}`"
+        yield _above_label(view, where, rating, mocp, place, body, board.name, placed.key)
 
 
 def _above_label(

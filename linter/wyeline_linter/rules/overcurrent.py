@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Equipment, Feeder, Place
+from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.protection.ampacities import small_wire_limit_a
@@ -68,14 +68,13 @@ def feeder_rating(view: View, feeder: Feeder) -> Iterator[Finding]:
         yield found
 
 
-@NOT_STANDARD.also("equipment")
-def circuit_ratings(view: View, board: Equipment) -> Iterator[Finding]:
-    for placed in board.circuits:
-        where = f"circuit {placed.key} of `{board.name}`"
-        place = Place(placed.block, placed.circuit.span)
-        found = _rating(view, placed.circuit.body, place, board.name, placed.key, where)
-        if found is not None:
-            yield found
+@NOT_STANDARD.also("circuit")
+def circuit_rating(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
+    where = f"circuit {placed.key} of `{board.name}`"
+    place = Place(placed.block, placed.circuit.span)
+    found = _rating(view, placed.circuit.body, place, board.name, placed.key, where)
+    if found is not None:
+        yield found
 
 
 def _rating(view: View, body: Body, place: Place, subject: str, position: str, where: str) -> Finding | None:

@@ -66,7 +66,7 @@ def pen_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
         )
 
 
-@PEN.also("equipment")
+@PEN.also("board")
 def pen_circuits(view: View, equipment: Equipment) -> Iterator[Finding]:
     for placed in equipment.circuits:
         body = placed.circuit.body
@@ -161,7 +161,7 @@ def tt_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
         yield from _tt(view, ahead.electrode_ohm, feeder.block, feeder.body, span, where, ahead.rcd_a, feeder.key, "")
 
 
-@TT.also("equipment")
+@TT.also("board")
 def tt_circuits(view: View, equipment: Equipment) -> Iterator[Finding]:
     state = view.state(equipment.name) if equipment.circuits else None
     if state is None or state.onward is None or not _is_tt(state.system):

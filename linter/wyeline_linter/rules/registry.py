@@ -20,19 +20,22 @@ if TYPE_CHECKING:
 
 Check = Callable[..., Iterable[Finding]]
 
-SCOPES = ("text", "model", "equipment", "feeder", "circuit", "line", "study")
+SCOPES = ("text", "model", "equipment", "board", "transformer", "feeder", "circuit", "line", "study")
 """``text``: found while reading a block (the grammar wing words it); ``model``: looks at the model as a whole;
-``equipment``: check(view, equipment); ``feeder``: check(view, feeder); ``circuit``: check(view, board, placed circuit);
-``line``: check(view, line) of every circuit with wires, asked once for all circuits alike while it finds nothing;
-``study``: check(view) with `view.studies` (load flow, faults, other switch states), run as a whole and only at rest.
+``equipment``, ``board`` (also what is like a board), ``transformer``: check(view, equipment); ``feeder``: check(view,
+feeder); ``circuit``: check(view, board, placed circuit); ``line``: check(view, line) of a circuit with wires: these two
+are asked once for all circuits alike while they find nothing; ``study``: check(view) with `view.studies` (load flow,
+faults, other switch states), run as a whole and only at rest.
 
-A check of a line may look at what the line holds, its current, its purpose, the tables and the project; of length,
-description, place and names it must not make depend whether it finds something (`protection.lines.circuit_marks`).
+A check of a circuit or a line may look at what the circuit says, its load, legs, current and purpose, the tables and
+the project. Whether it finds something must not depend on length, description, place or names (`circuit_marks`).
 
-A check of an equipment, feeder or circuit may look at its own element, the feeders at it, what stands at their other
+A check of an equipment or feeder may look at its own element, the feeders at it, what stands at their other
 ends, and the figures of all these: that is what an edit re-checks. Of loads it looks at its own element's only, a
 feeder's check at its far end's: they change all the way up. What it says about names and places farther away is
 refreshed when the rule ``roams``; fixes that depend on figures farther away are given as `findings.Offered`."""
+_ROAMING = ("model", "equipment", "feeder")
+"""Scopes of the checks of rules that roam."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -72,6 +75,8 @@ class Rule:
         """Decorator: a function that looks for this rule's findings in a further scope."""
         if scope not in SCOPES:
             raise ValueError(f"{self.name}: unknown scope {scope}")
+        if self.roams and scope not in _ROAMING:
+            raise ValueError(f"{self.name} roams: its checks are of the scopes {', '.join(_ROAMING)}")
 
         def add(function: Check) -> Check:
             self.checks.setdefault(scope, []).append(function)

@@ -46,7 +46,7 @@ def feeder_split(view: View, feeder: Feeder) -> Iterator[Finding]:
             yield from _split(view, line)
 
 
-@SPLIT.also("equipment")
+@SPLIT.also("board")
 def circuits_split(view: View, board: Equipment) -> Iterator[Finding]:
     if any("isolated-phases" in placed.circuit.body.flags for placed in board.circuits):
         for line in circuit_lines(view, board):
