@@ -6,6 +6,7 @@ therefore count in full on its panel's feeder and by half at the service.
 
 from __future__ import annotations
 
+from functools import cached_property
 from typing import NamedTuple
 
 from wyeline_linter.derive import LOAD_KINDS
@@ -36,6 +37,16 @@ class DemandShares:
         self._tops: dict[tuple[str, Key], tuple[str, Key]] = {}
         self._factors: dict[str, dict[Key, float]] = {}
         self._out: dict[str, frozenset[str]] = {}
+
+    @cached_property
+    def plain(self) -> bool:
+        """Whether every load counts in full wherever it is asked for: no factor is below one and nothing excludes."""
+        book = self.book
+        tops = {name for name, root in book.network.root.items() if name == root or self._is_top(name)}
+        tops = {name for name in tops if name in book.nodes}
+        if any(book.nodes[name].below.held for name in tops):
+            return False
+        return all(factor == 1.0 for name in tops for factor in self._factors_at(name).values())
 
     # at the source
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from wyeline_grammar.attributes import listed
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_linter.findings import Finding, Severity
+from wyeline_linter.network import NORMAL_STATE
 from wyeline_linter.rules.load import limits_of, worst_leg
 from wyeline_linter.rules.load_sources import source_shares, transformer_share
 from wyeline_linter.rules.registry import rule
@@ -64,6 +65,7 @@ class _Load(NamedTuple):
 def overload_after_switching(view: View) -> Iterator[Finding]:
     """A generator that stands in has a rule of its own; a tie is closed by somebody, who can shed first: a warning."""
     first, *others = view.studies.every()
+    yield from _left_out(view)
     worst: dict[str, _Load] = {}
     feeds: dict[str, str] = {}
     for study in others:
@@ -80,6 +82,27 @@ def overload_after_switching(view: View) -> Iterator[Finding]:
         if feeds.get(subject) in worst:
             continue  # the same current, told at what it feeds
         yield _finding(subject, load)
+
+
+def _left_out(view: View) -> Iterator[Finding]:
+    """The switch states beyond the number that is worked out: nothing is said of them."""
+    names = view.studies.found().left_out if view.network.state == NORMAL_STATE else ()
+    if not names:
+        return
+    block, statement = view.model.projects[0] if view.model.projects else (None, None)
+    place = next(iter(view.model.equipment.values())).place
+    if block is not None and statement is not None:
+        place = Place(block, statement.head)
+    shown = listed([f'"{name}"' for name in names[:5]], "and") + (f" and {len(names) - 5} more" if names[5:] else "")
+    yield OVERLOADED.finding(
+        place,
+        f"{len(names)} switch states are not looked at: {shown}",
+        severity=Severity.GAP,
+        found=f"{len(names)} states beyond those that are worked out",
+        needed="figures for every state that can come about",
+        change="Check a state by itself with `--scenario`, or write a scenario for those that matter.",
+        subject="",
+    )
 
 
 def _keep(worst: dict[str, _Load], subject: str, found: _Load | None, normal: Callable[[], _Load | None]) -> None:

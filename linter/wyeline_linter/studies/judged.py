@@ -36,6 +36,7 @@ class Judged:
         self.study = study
         self._drops: dict[str, Drop | None] = {}
         self._lost: dict[str, float] = {}
+        self._way: dict[str, float] = {}
 
     @property
     def flow(self) -> FlowView:
@@ -64,7 +65,7 @@ class Judged:
 
     def _added(self, feeder: Feeder) -> dict[str, complex] | None:
         """Amperes by conductor that are added to the solved ones, positive towards what is fed."""
-        beyond = self.beyond(feeder)
+        beyond = None if self.demand.plain else self.beyond(feeder)
         if beyond is None or max(abs(i) for i in beyond.amps[:3]) < _NOTHING:
             return None
         near, far = self.flow.built.ends[feeder.key]
@@ -143,10 +144,20 @@ class Judged:
 
     def lost_beyond(self, name: str, *, entering: bool = False) -> float:
         """What the way to a piece of equipment loses beyond the solved state, as a part of nominal; never below 0."""
-        path = self.study.connectivity.path(name)
-        total = sum(self._feeder_beyond(feeder) for feeder in path)
-        names = [self._fed_by(feeder) for feeder in path]
-        return total + sum(self._transformer_beyond(n) for n in (names[:-1] if entering else names))
+        if self.demand.plain:
+            return 0.0
+        network = self.study.connectivity
+        passed: list[str] = []
+        while name not in self._way and name in network.supply and len(passed) <= len(network.supply):
+            passed.append(name)
+            name = network.supplier[name]
+        total = before = self._way.get(name, 0.0)
+        for fed in reversed(passed):
+            before = total + self._feeder_beyond(network.supply[fed])
+            total = self._way[fed] = before + self._transformer_beyond(fed)
+        if entering and passed:
+            return before
+        return total - self._transformer_beyond(name) if entering else total
 
     def _feeder_beyond(self, feeder: Feeder) -> float:
         solved, judged = self.flow.drop(feeder.key), self.drop(feeder)

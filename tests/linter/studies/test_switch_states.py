@@ -209,6 +209,8 @@ def test_states_beyond_the_bound_are_named(monkeypatch: pytest.MonkeyPatch) -> N
     figures = figures_in_states(fresh(TWIN).view)
     assert [s["state"] for s in figures["states"]] == ["normal", "with TIE closed and M-1 open"]
     assert "with TIE closed and M-2 open" in figures["left_out"]
+    gaps = [m for rule, subject, m in shown(TWIN) if rule == "overload-after-switching" and not subject]
+    assert len(gaps) == 1 and "with TIE closed and M-2 open" in gaps[0]
     assert figures_in_states(fresh(KEYLESS).view)["unlocked_ties"] == ["TIE"]
 
 
@@ -236,3 +238,36 @@ def test_figures_of_a_zone_study_are_those_of_its_own_circuit() -> None:
     view.studies.every()[0].largest.worst("MSB-1")
     assert all(not zone._built for zone in zones)  # nothing is built before a figure is asked for
     assert {bus.name for bus in zones[0].largest.built.network.buses} == set(zones[0].connectivity.order)
+
+
+SIZES = st.sampled_from(["6 kVA", "9 kVA", "14 kVA", "25 kVA"])
+
+
+@settings(max_examples=8, deadline=None, suppress_health_check=list(HealthCheck))
+@given(st.lists(st.tuples(st.sampled_from(["A", "B"]), SIZES), min_size=1, max_size=4), st.booleans())
+def test_figures_in_all_states_after_edits_are_those_of_a_fresh_check(
+    edits: list[tuple[str, str]], interlocked: bool
+) -> None:
+    """Receptacles: one load's change moves the part that counts of all the others (NEC Table 220.47)."""
+    boards = "".join(
+        f"panel LP-{n} 480Y/277  bus 225 A, main lugs, rated 25 kA, lug-temp 75 degC\n"
+        f'  1,3,5  60 A 3p  8 kVA receptacle  "Bench {n}"\n'
+        f"feeder MSB-{k} -> LP-{n}  100 A 3p  3#1 + N #1 + G #8 Cu THWN-2  30 m  in 2 inch EMT\n"
+        for n, k in (("A", 1), ("B", 2))
+    )
+    text = (TWIN if interlocked else KEYLESS) + boards
+    files = Files(lambda _: text)
+    document = files.open_buffer(ROOT, text)
+    analysis = Analysis(ROOT, files, "/m")
+    analysis.study_findings()
+    for bench, size in edits:
+        lines = text.splitlines(keepends=True)
+        text = "".join(
+            f'  1,3,5  60 A 3p  {size} receptacle  "Bench {bench}"\n' if f"Bench {bench}" in x else x for x in lines
+        )
+        went, came = document.replace_text(text)
+        analysis.edited(went, came)
+        analysis.study_findings()
+    again = fresh(text)
+    assert figures_in_states(analysis.view) == figures_in_states(again.view)
+    assert [f.message for f in analysis.study_findings()] == [f.message for f in again.study_findings()]
