@@ -5,26 +5,30 @@ Only what the rules know already is used here: clients ask for actions with ever
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from typing import Any
 
 from lsprotocol import types
 
+from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.model import EquipmentStatement, FeederStatement
+from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter import refactorings
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.file_splitting import Split, split_board, split_selected
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, insert_below
 from wyeline_linter.fixing import choose
 from wyeline_linter.rules.registry import all_rules
 from wyeline_server.diagnostics import overlaps
-from wyeline_server.edits import format_edits, of_text_edits, workspace_edit
+from wyeline_server.edits import format_edits, of_text_edits, split_edit, workspace_edit
 from wyeline_server.positions import Json
 from wyeline_server.protocol import BadParametersError
 from wyeline_server.server import WyelineServer
 
 QUICK_FIX, EXTRACT, REWRITE = "quickfix", "refactor.extract", "refactor.rewrite"
 FIX_ALL, ORGANIZE = "source.fixAll", "source.organize"
+_AUTOMATIC = 2
 KINDS = (QUICK_FIX, EXTRACT, REWRITE, FIX_ALL, ORGANIZE)
 
 
@@ -49,8 +53,15 @@ def answer(server: WyelineServer, params: Any) -> list[Json] | None:
     analysis = server.analysis_at(path)
     if analysis is not None and (_asked(EXTRACT, wanted) or _asked(REWRITE, wanted)):
         block = file.block_at(start[0])
+        offered: list[Json] = []
         if start[0] < block.end_line and end[0] < block.end_line:
-            actions += [a for a in here.refactorings(analysis, block) if _asked(a["kind"], wanted)]
+            offered += here.refactorings(analysis, block)
+            if context.get("triggerKind") != _AUTOMATIC:  # searches that every move of the cursor cannot wait for
+                offered += here.searched(analysis, file, block)
+        if start != end:
+            last = end[0] - 1 if end[1] == 0 else end[0]
+            offered += here.split(lambda taken: split_selected(file, start[0], last, taken))
+        actions += [a for a in offered if _asked(a["kind"], wanted)]
     if wanted is not None and _asked(FIX_ALL, wanted, by_name=True):
         actions += here.fix_all()
     if wanted is not None and _asked(ORGANIZE, wanted, by_name=True):
@@ -120,7 +131,7 @@ class _Here:
         edit = insert_below(block, statement.last_line, f'  allow {finding.rule}{where} "say here why it is accepted"')
         return self._action(f"Accept `{finding.rule}` here, with a reason", QUICK_FIX, (edit,))
 
-    def refactorings(self, analysis: Analysis, block: Any) -> Iterator[Json]:
+    def refactorings(self, analysis: Analysis, block: Block) -> Iterator[Json]:
         statement, view = lower_block(block.lines), analysis.view
         if isinstance(statement, EquipmentStatement) and statement.name is not None and not statement.is_type:
             equipment = view.equipment(statement.name.text)
@@ -131,6 +142,27 @@ class _Here:
             if feeder is not None:
                 yield from self._of(refactorings.insert_panel(view, feeder), REWRITE)
                 yield from self._of(refactorings.insert_transformer(view, feeder), REWRITE)
+
+    def searched(self, analysis: Analysis, file: TextFile, block: Block) -> Iterator[Json]:
+        """What is found by trying: circuits moved to even out the legs of a board, a board with all that it feeds."""
+        statement, view = lower_block(block.lines), analysis.view
+        if not isinstance(statement, EquipmentStatement) or statement.name is None or statement.is_type:
+            return
+        board = view.equipment(statement.name.text)
+        if board is not None and board.block is block and board.kind in BOARDS:
+            yield from self._of(refactorings.balance_legs(view, board), REWRITE)
+            yield from self.split(lambda taken: split_board(view, file, board, taken))
+
+    def split(self, find: Callable[[list[str]], Split | None]) -> Iterator[Json]:
+        """Statements moved to a new file, where the client can create one."""
+        server = self.server
+        if "create" not in (server.client_can("workspace.workspaceEdit.resourceOperations") or ()):
+            return
+        if server.session.names.saved(self.path):
+            found = find(list(server.session.documents))
+            if found is not None:
+                edit = split_edit(server, self.path, found)
+                yield {"title": found.title, "kind": EXTRACT, "edit": edit}
 
     def fix_all(self) -> Iterator[Json]:
         """Every fix that changes only how something is written, at once."""

@@ -6,7 +6,9 @@ from collections.abc import Iterable
 
 from wyeline_grammar.blocks import TextFile
 from wyeline_grammar.formatter import format_lines
+from wyeline_linter.file_splitting import Split
 from wyeline_linter.findings import Edit
+from wyeline_server.documents import uri_of_path
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer
 
@@ -48,16 +50,44 @@ def of_text_edits(server: WyelineServer, by_path: dict[str, list[Json]]) -> Json
     """Text edits by file as one workspace edit."""
     session = server.session
     if server.client_can("workspace.workspaceEdit.documentChanges", False):
-        return {
-            "documentChanges": [
-                {
-                    "textDocument": {"uri": session.uri_of(path), "version": session.version(path)},
-                    "edits": made,
-                }
-                for path, made in by_path.items()
-            ]
-        }
+        return {"documentChanges": [_versioned(server, path, made) for path, made in by_path.items()]}
     return {"changes": {session.uri_of(path): made for path, made in by_path.items()}}
+
+
+def _versioned(server: WyelineServer, path: str, made: list[Json]) -> Json:
+    session = server.session
+    return {"textDocument": {"uri": session.uri_of(path), "version": session.version(path)}, "edits": made}
+
+
+def split_edit(server: WyelineServer, path: str, split: Split) -> Json:
+    """A new file with its text, and what changes in the old one. For a client that can create files."""
+    session = server.session
+    lines = session.text(path).lines
+    created = uri_of_path(split.path)
+    start = {"line": 0, "character": 0}
+    filled = {"range": {"start": start, "end": start}, "newText": split.text}
+    made = []
+    for piece in split.pieces:
+        text = "".join(f"{line}\n" for line in piece.lines)
+        if piece.last < len(lines):
+            range_ = session.positions.range(lines, piece.first, 0, piece.last, 0)
+        elif piece.first > 0:  # up to the end of the text: the line end above goes with it
+            last = len(lines) - 1
+            range_ = session.positions.range(
+                lines, piece.first - 1, len(lines[piece.first - 1]), last, len(lines[last])
+            )
+            text = "".join(f"\n{line}" for line in piece.lines)
+        else:
+            last = len(lines) - 1
+            range_ = session.positions.range(lines, 0, 0, last, len(lines[last]))
+        made.append({"range": range_, "newText": text})
+    return {
+        "documentChanges": [
+            {"kind": "create", "uri": created, "options": {"overwrite": False, "ignoreIfExists": False}},
+            {"textDocument": {"uri": created, "version": None}, "edits": [filled]},
+            _versioned(server, path, made),
+        ]
+    }
 
 
 def format_edits(server: WyelineServer, file: TextFile, first: int = 0, last: int | None = None) -> list[Json]:

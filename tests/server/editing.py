@@ -195,6 +195,13 @@ class Editor:
         """Apply a workspace edit as an editor does: to open documents, and to files on disk."""
         by_uri: dict[str, list[types.TextEdit]] = {u: list(e) for u, e in (edit.changes or {}).items()}
         for change in edit.document_changes or ():
+            if isinstance(change, types.CreateFile):
+                name = change.uri.removeprefix(f"{self.folder.as_uri()}/")
+                assert "/" not in name
+                assert not (self.folder / name).exists()
+                (self.folder / name).write_text("")
+                self.open_document(name, "")
+                continue
             assert isinstance(change, types.TextDocumentEdit), f"not expected here: {change}"
             made = [types.TextEdit(e.range, e.new_text) for e in change.edits]  # type: ignore[union-attr]
             by_uri.setdefault(change.text_document.uri, []).extend(made)

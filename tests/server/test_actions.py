@@ -101,6 +101,70 @@ async def test_a_piece_is_put_into_a_feeder(editor: Editor, what: str, kind: str
     assert f"-> {tag}" in editor.text() and f"feeder {tag}" in editor.text()
 
 
+UNEVEN = f"""utility UTIL 208Y/120  fault 10 kA, x/r 4
+panel LP-1 208Y/120  bus 225 A, spaces 12 "{DIFFICULT}"
+  1  60 A 1p  6 kVA process  "Oven {DIFFICULT}"
+  2  60 A 1p  6 kVA process  "Second oven"
+  3  60 A 1p  2 kVA process  "Mixer"
+  allow circuit-load-high at 1 "as surveyed"
+feeder UTIL -> LP-1  200 A 3p
+"""
+
+
+async def test_circuits_move_to_even_out_a_board_with_the_share_in_the_title(editor: Editor) -> None:
+    editor.open(UNEVEN)
+    action = named(await editor.actions(line_of(editor, "panel LP-1"), "refactor"), "Balance the legs of `LP-1`")
+    assert action.kind == "refactor.rewrite" and "157 % above the mean, to 29 %" in action.title, action.title
+    applied(editor, action)
+    text = editor.text()
+    moved = next(line.split()[0] for line in text.split("\n") if f"Oven {DIFFICULT}" in line)
+    assert moved not in ("1", "2", "3"), text
+    assert f"allow circuit-load-high at {moved} " in text, "what is accepted of the circuit goes along"
+    again = await editor.actions(line_of(editor, "panel LP-1"), "refactor")
+    assert not [a.title for a in again if "Balance" in a.title], "nothing helps any more"
+
+
+async def test_a_search_is_not_made_for_every_move_of_the_cursor(editor: Editor) -> None:
+    editor.open(UNEVEN)
+    await editor.diagnostics()
+    context = types.CodeActionContext([], trigger_kind=types.CodeActionTriggerKind.Automatic)
+    params = types.CodeActionParams(editor.identifier(), line_of(editor, "panel LP-1"), context)
+    found = await editor.client.text_document_code_action_async(params) or []
+    assert not [a.title for a in found if "Balance" in a.title]
+
+
+async def test_a_board_moves_to_a_file_of_its_own(editor: Editor) -> None:
+    text = SITE + f'panel LP-2 480Y/277 bus 100 A, main lugs "{DIFFICULT}"\nfeeder LP-1 -> LP-2 60 A 3p\n'
+    editor.open("wye 1\n" + text)
+    before = await editor.rules()
+    applied(editor, named(await editor.actions(line_of(editor, "panel LP-1"), "refactor"), "`LP-1` and what it feeds"))
+    assert 'include "lp-1.wye"\n' in editor.text() and "panel LP-1" not in editor.text()
+    assert editor.text("lp-1.wye").startswith("wye 1\n\npanel LP-1") and "LP-2 60 A" in editor.text("lp-1.wye")
+    there = sorted([*await editor.rules(), *await editor.rules("lp-1.wye")])
+    assert there == sorted(before) and "unreadable-include" not in there
+
+
+async def test_selected_statements_move_to_a_file_whose_name_is_free(editor: Editor) -> None:
+    (editor.folder / "msb.wye").write_text("// another\n")
+    editor.open(SITE)
+    await editor.diagnostics()
+    start = line_of(editor, "switchboard MSB").start
+    whole = types.Range(start, types.Position(start.line + 2, 0))
+    action = named(await editor.actions(whole, "refactor.extract"), "Move 2 statements")
+    applied(editor, action)
+    assert 'include "msb-2.wye"' in editor.text() and "panel LP-1" in editor.text("msb-2.wye")
+    assert (editor.folder / "msb.wye").read_text() == "// another\n"
+
+
+async def test_a_client_that_creates_no_files_is_offered_no_split(plain_editor: Editor) -> None:
+    plain_editor.open(SITE)
+    whole = types.Range(types.Position(1, 0), types.Position(5, 0))
+    context = types.CodeActionContext([])
+    params = types.CodeActionParams(plain_editor.identifier(), whole, context)
+    found = await plain_editor.client.text_document_code_action_async(params) or []
+    assert not [a.title for a in found if "new file" in a.title]
+
+
 async def test_a_client_without_literals_gets_commands_that_apply_the_edit(plain_editor: Editor) -> None:
     editor = plain_editor
     editor.open("panel P1 208Y/120 bus 1,200 A\n")
