@@ -35,7 +35,7 @@ _UNNECESSARY = 1
 def register(server: WyelineServer) -> None:
     shown = Diagnostics(server)
     server.diagnostics = shown
-    if server.client_can("textDocument.diagnostic") is not None:
+    if _pulls(server):
         server.on(
             "textDocument/diagnostic",
             shown.pull,
@@ -45,6 +45,14 @@ def register(server: WyelineServer) -> None:
         server.on_rest(shown.refresh)
     else:
         server.on_rest(shown.push)
+
+
+def _pulls(server: WyelineServer) -> bool:
+    """Whether the client pulls. One that cannot be asked to pull again would never learn what is solved at rest, so it
+    is pushed to, as every client can be."""
+    return server.client_can("textDocument.diagnostic") is not None and bool(
+        server.client_can("workspace.diagnostics.refreshSupport", False)
+    )
 
 
 class Diagnostics:
@@ -238,7 +246,7 @@ class Diagnostics:
         roots, studied = self.session.take_touched(), self._studied
         self._studied = set()
         self._publish_configuration()
-        if not roots or not self.server.client_can("workspace.diagnostics.refreshSupport", False):
+        if not roots:
             return
         others = sum(self._outdated(path) for path in self.session.documents)
         if others > 1 or (studied and (others or any(map(self._outdated, self._files_of(studied))))):

@@ -229,10 +229,10 @@ class Session:
                 kept.analysis.edited(*kept.pending.take())
             except SourceError as error:
                 logger.info("no model any more: %s", error)
-                del self._kept[root]
+                self._let_go_of(root)
                 return None
             except Exception:
-                del self._kept[root]
+                self._let_go_of(root)
                 raise
             if kept.analysis.configuration_error is not before:
                 self._keep_problems(root, kept.analysis.configuration_error)
@@ -300,6 +300,11 @@ class Session:
         due = [root for root, kept in self._kept.items() if kept.study.due]
         return sorted(due, key=lambda root: root not in opened)
 
+    def release(self, study: Study) -> None:
+        """Let go of the copy that was solved."""
+        study.release()
+        self._let_go = True
+
     def to_solve(self, root: str) -> Analysis:
         """A copy of the model that a thread may work on, until this is called again for it. Raises SourceError."""
         kept = self._kept[root]
@@ -327,8 +332,7 @@ class Session:
         gone = [root for root in self._kept if root not in used]
         self._earlier = {root: study for root, study in self._earlier.items() if root in used}
         for root in gone:
-            del self._kept[root]
-            self._let_go = True
+            self._let_go_of(root)
         return gone
 
     def take_touched(self) -> set[str]:
@@ -353,6 +357,11 @@ class Session:
         for root, kept in list(self._kept.items()):
             if concerned.intersection(kept.files):
                 self._drop(root)
+
+    def _let_go_of(self, root: str) -> None:
+        """A model leaves; what the collector was told to leave alone is looked at again before the next one."""
+        del self._kept[root]
+        self._let_go = True
 
     def _drop(self, root: str) -> None:
         kept = self._kept.pop(root, None)

@@ -9,6 +9,7 @@ import importlib
 import logging
 import os
 import sys
+import threading
 from collections.abc import Iterator
 from typing import Any, BinaryIO
 
@@ -104,7 +105,7 @@ def _serve_ws(port: int) -> int:
         closed = importlib.import_module("websockets.exceptions").ConnectionClosed
         listen = importlib.import_module("websockets.sync.server").serve
     except ImportError:
-        print("wyeline-server: --ws needs the package `websockets`: pip install websockets", file=sys.stderr)
+        print("wyeline-server: --ws needs the package `websockets`: pip install 'wyeline[ws]'", file=sys.stderr)
         return 2
     import asyncio
 
@@ -112,6 +113,7 @@ def _serve_ws(port: int) -> int:
     from wyeline_server.server import WyelineServer
 
     codes: list[int] = []
+    served = threading.Event()
 
     def bodies(connection: Any) -> Iterator[bytes]:
         try:
@@ -136,13 +138,17 @@ def _serve_ws(port: int) -> int:
     def converse(connection: Any) -> None:
         language_server = WyelineServer(_version())
         language_server.protocol.set_writer(Writer(connection), include_headers=False)
-        codes.append(asyncio.run(language_server.run(bodies(connection))))
-        listener.shutdown()
+        try:
+            codes.append(asyncio.run(language_server.run(bodies(connection))))
+        finally:
+            served.set()
 
     # A browser names the page that connects as the origin: no page may talk to a server on the loopback address.
     with listen(converse, LOOPBACK, port, origins=[None], max_size=MAX_MESSAGE_BYTES) as listener:
         print(f"listening on {LOOPBACK}:{listener.socket.getsockname()[1]}", file=sys.stderr, flush=True)
-        listener.serve_forever()
+        accepting = threading.Thread(target=listener.serve_forever, name="listener", daemon=True)
+        accepting.start()
+        served.wait()  # the listener waits for its conversations: none of them could end it
     return codes[0] if codes else 1
 
 

@@ -74,7 +74,7 @@ class StillFiles(Files):
         try:
             file = copy.copy(self._live.get(path))
         except SourceError as error:
-            return error
+            return error.with_traceback(None)  # which would keep the frames of all callers
         file.lines, file.blocks = list(file.lines), list(file.blocks)
         return file
 
@@ -127,7 +127,11 @@ class Study:
             return
         self.edits += 1
         self.declined = False
-        self._gone.update(went)
+        for block in went:
+            if block in self._came:  # no study has seen it
+                self._came.discard(block)
+            else:
+                self._gone.add(block)
         self._came.update(came)
         if self.copy is not None:
             self._pending.add(went, came)

@@ -7,6 +7,7 @@ that a file of several models is not shown half judged. Settings: ``studies.atRe
 from __future__ import annotations
 
 import asyncio
+import gc
 import logging
 import os
 import sys
@@ -183,7 +184,7 @@ class Studying:
                 study.declined = True
             except Exception as error:
                 study.declined = True
-                study.release()
+                session.release(study)
                 self.server.failed("studying", error)
             else:
                 self._start(_Run(root, study, model))
@@ -193,6 +194,7 @@ class Studying:
     def _start(self, run: _Run) -> None:
         loop = asyncio.get_running_loop()
         self._run = run
+        gc.disable()  # walking all that a study makes would stall a keystroke, and next to nothing of it is a circle
         sys.setswitchinterval(_SWITCH_S)
         self._progress_timer = loop.call_later(SHOWN_AFTER_S, self._guarded, self._show_progress)
         run.start(loop, lambda: self._guarded(self._step), lambda: self._guarded(lambda: self._done(run)))
@@ -200,6 +202,8 @@ class Studying:
     def _done(self, run: _Run) -> None:
         self._run = None
         sys.setswitchinterval(_USUAL_SWITCH_S)
+        gc.enable()
+        gc.freeze()
         if self._progress_timer is not None:
             self._progress_timer.cancel()
             self._progress_timer = None
@@ -210,7 +214,7 @@ class Studying:
         if isinstance(outcome, _Solved):
             self._solved.append((run, outcome))
         elif not isinstance(outcome, _EndedError):
-            run.study.release()
+            self.server.session.release(run.study)
             run.study.declined |= run.current
             if outcome is not None:
                 self.server.failed("studying", outcome)
@@ -231,7 +235,7 @@ class Studying:
             run.study.found(findings, figures)
             shown.add(run.root)
             if not any(run.root in session.roots_of(path) for path in session.documents):
-                run.study.release()
+                session.release(run.study)
         if not shown:
             return
         self.server.diagnostics.studied(shown)

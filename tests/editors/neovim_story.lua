@@ -33,6 +33,16 @@ local function play()
   wait("the finding", function() return #errors(buffer) > 0 end)
   report.before = messages(buffer)
   local d = errors(buffer)[1]
+  report.solved = {}
+  wait("the solved finding", function()
+    for _, each in ipairs(vim.diagnostic.get(buffer)) do
+      if each.message:find("may flow in a fault", 1, true) then
+        report.solved = { each.message:match("[^\n]*") }
+      end
+    end
+    return #report.solved > 0
+  end)
+  assert(#errors(buffer) == #report.before, "the first findings are gone")
   report.marked = vim.api.nvim_buf_get_text(buffer, d.lnum, d.col, d.end_lnum, d.end_col, {})[1]
 
   find("switchboard")

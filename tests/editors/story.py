@@ -22,11 +22,14 @@ _SITE = """\
 wye 1
 include "pump-house.wye"
 
+project "Swimming bath"
+  basis us-2023, frequency 60 Hz
+
 /// The supply of an invented swimming bath.
-utility     QUAY    480Y/277            fault 28 kA, x/r 7.5
-switchboard BOARD                       bus 800 A
+utility     QUAY    480Y/277            fault 28 kA, fault-min 20 kA, x/r 7.5
+switchboard BOARD                       bus 800 A, main 800 A, gfpe
 panel       WET-1   120/240             bus 225 A, main 100 A
-feeder QUAY -> BOARD                    800 A 3p
+feeder QUAY -> BOARD                    2 sets 3x500kcmil + N 500kcmil + G #1/0 Cu THWN-2  9 m  in 4 inch EMT
 feeder BOARD[AB] -> WET-1               100 A 2p
 """
 _INCLUDED = """\
@@ -125,6 +128,8 @@ class Story:
         report = json.loads(self.report.read_text(encoding="utf-8"))
         self.judge_findings(report)
         self.judge_hover(report["hover"])
+        if "solved" in report:
+            self.judge_solved(report["solved"])
         self.judge_fixed_file(self.site.read_text(encoding="utf-8"), NEW_PANEL)
         self.judge_rename()
 
@@ -139,6 +144,16 @@ class Story:
     def judge_hover(self, text: str) -> None:
         """The board's voltages are written nowhere near it: they come along the feeder."""
         assert re.search(r"\b480\s*V\b", text) and re.search(r"\b277\s*V\b", text), text
+
+    def judge_solved(self, shown: list[str]) -> None:
+        """What is solved when typing rests is shown, by hand: 277.1 V / 28 kA = 9.90 mΩ at the source (X/R 7.5: 1.31 +
+        9.81j mΩ), and two sets of 500 kcmil over 9 m, 29.5 ft, at 0.027 + 0.048j ohm a thousand feet each (NEC chapter
+        9, table 9, steel at 75 degC, from memory): 0.40 + 0.71j mΩ. 277.1 V / 10.66 mΩ = 26.0 kA. Cold copper, with
+        which the largest faults are taken, makes it a little more."""
+        for text in shown:
+            found = re.search(r"\b(2[67](?:\.\d)?) kA\b", text)
+            assert found and "fault" in text.lower() and 25.9 <= float(found[1]) <= 26.2, shown
+        assert shown
 
     def judge_fixed_file(self, text: str, panel: str) -> None:
         """A transformer stands between the board and the panel, and nothing else was harmed."""

@@ -27,6 +27,7 @@ def _good(folder: Path) -> tuple[Story, dict[str, Any]]:
         "before": ["BOARD offers 480 V between A and B; WET-1 wants 240 V"],
         "marked": PANEL,
         "hover": "480 V line to line, 277 V to neutral",
+        "solved": ["26 kA may flow in a fault at BOARD"],
         "after": [],
     }
     return story, report
@@ -44,6 +45,8 @@ CHANGES: dict[str, Change] = {
     "no finding": lambda report, _: report.update(before=[]),
     "another finding": lambda report, _: report.update(before=["`WET-1` is not fed"]),
     "a finding on the wrong place": lambda report, _: report.update(marked="WET-1 \n"),
+    "nothing solved": lambda report, _: report.update(solved=[]),
+    "another fault": lambda report, _: report.update(solved=["28 kA may flow in a fault at BOARD"]),
     "no hover": lambda report, _: report.update(hover=""),
     "a hover without the derived voltage": lambda report, _: report.update(hover="switchboard, 480Y/277"),
     "the finding stayed": lambda report, _: report.update(after=["BOARD offers 480 V"]),

@@ -55,6 +55,15 @@ async function play(page) {
   await until("the Problems list", errors);
   report.before = (await problems.allInnerTexts()).map(spaces);
 
+  // What is solved at rest: in the list, and above the board.
+  const solved = page.locator(".markers-panel .monaco-list-row", { hasText: "may flow in a fault" });
+  const lens = page.locator(".editor-instance .codelens-decoration", { hasText: /fault 2\d/ });
+  await solved.first().waitFor();
+  await lens.first().waitFor();
+  const fault = /fault [\d.]+\skA/;
+  report.solved = [spaces(await solved.first().innerText()), fault.exec(spaces(await lens.first().innerText()))[0]];
+  await page.screenshot({ path: `${env.STORY_PICTURES}/vscode-solved.png` });
+
   // Hover over the board, by mouse. The line is drawn anew whenever its colours arrive, so its place is asked for again.
   const board = lines.locator(".view-line", { hasText: "switchboard" });
   const name = board.locator("span span", { hasText: env.STORY_BOARD.replace(/^"|"$/g, "").split(" ")[0] }).last();

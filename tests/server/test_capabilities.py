@@ -61,7 +61,10 @@ ANNOUNCED: dict[str, str] = {
     "workspace/didChangeWatchedFiles": "",
 }
 """Method -> where it is announced; empty where the client is asked for it (or sends it anyhow)."""
-PULLS = {"textDocument": {"diagnostic": {}, "rename": {"prepareSupport": True}}}
+PULLS = {
+    "textDocument": {"diagnostic": {}, "rename": {"prepareSupport": True}},
+    "workspace": {"diagnostics": {"refreshSupport": True}},
+}
 
 
 def begun(client: dict[str, Any]) -> tuple[WyelineServer, dict[str, Any]]:
@@ -129,6 +132,8 @@ def test_every_feature_module_is_there() -> None:
 def test_only_what_the_client_can_take_is_announced() -> None:
     _, plain = begun({})
     assert "diagnosticProvider" not in plain, "a client that does not pull is pushed to"
+    _, deaf = begun({"textDocument": {"diagnostic": {}}})
+    assert "diagnosticProvider" not in deaf, "so is one that cannot be asked to pull again"
     assert plain["renameProvider"] is True, "options only for a client that knows them"
     assert plain["positionEncoding"] == "utf-16"
     _, full = begun(PULLS)
@@ -166,10 +171,10 @@ async def test_a_client_that_registers_is_asked_for_files_and_settings(editor: E
 
 
 def test_the_settings_page_lists_every_setting() -> None:
-    from wyeline_server import inlays, lenses
+    from wyeline_server import inlays, lenses, studying
 
     page = (Path(__file__).parents[2] / "server" / "README.md").read_text(encoding="utf-8")
-    for name in (*inlays.SETTINGS, *lenses.SETTINGS, "rules.pages"):
+    for name in (*inlays.SETTINGS, *lenses.SETTINGS, *studying.SETTINGS, "studies.restSeconds", "rules.pages"):
         assert f"`wyeline.{name}`" in page, name
     server, _ = begun(PULLS)
     for name in server.command_handlers:

@@ -18,6 +18,7 @@ from lsprotocol import types
 from pygls.exceptions import JsonRpcException
 
 from wyeline_server.protocol import framed, parse
+from wyeline_server.start import main
 
 
 class Wire:
@@ -307,6 +308,48 @@ def test_over_tcp_on_the_loopback_only() -> None:
     finally:
         wire.process.kill()
         wire.process.communicate()
+
+
+def test_over_a_websocket_on_the_loopback_only() -> None:
+    connect = pytest.importorskip("websockets.sync.client", reason="pip install 'wyeline[ws]'").connect
+    wire = Wire("--ws", "0")
+    try:
+        assert wire.process.stderr is not None
+        said = wire.process.stderr.readline().decode()
+        found = re.fullmatch(r"listening on 127\.0\.0\.1:(\d+)\n", said)
+        assert found, said
+        with connect(f"ws://127.0.0.1:{found[1]}", open_timeout=10) as connection:
+
+            def send(**message: Any) -> None:
+                connection.send(json.dumps({"jsonrpc": "2.0", **message}))
+
+            def heard(wanted: str) -> dict[str, Any]:
+                while True:
+                    message: dict[str, Any] = json.loads(connection.recv(timeout=20))
+                    if wanted in message:
+                        return message
+
+            send(id=1, method="initialize", params={"capabilities": {}})
+            assert heard("result")["result"]["serverInfo"]["name"] == "wyeline"
+            document = {"uri": "untitled:x", "languageId": "wye", "version": 1, "text": "panel P1 208Y/120 zz\n"}
+            send(method="textDocument/didOpen", params={"textDocument": document})
+            told = heard("method")
+            assert told["params"].get("diagnostics"), told
+            send(id=2, method="shutdown")
+            assert heard("result")["id"] == 2
+            send(method="exit")
+        assert wire.process.wait(20) == 0
+    finally:
+        wire.process.kill()
+        wire.process.communicate()
+
+
+def test_without_the_package_for_it_a_websocket_is_refused_with_what_to_install(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setitem(sys.modules, "websockets.sync.server", None)
+    assert main(["--ws", "0"]) == 2
+    assert "pip install 'wyeline[ws]'" in capsys.readouterr().err
 
 
 async def test_long_work_can_be_stopped(editor: Editor) -> None:

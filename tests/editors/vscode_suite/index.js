@@ -33,6 +33,16 @@ async function play() {
   const finding = errors(document.uri)[0];
   report.marked = document.getText(finding.range);
 
+  // What is solved at rest: as a finding, and above the board.
+  const solved = await until("the solved finding", () =>
+    vscode.languages.getDiagnostics(document.uri).find((d) => d.message.includes("may flow in a fault")));
+  const lenses = await until("the fault above the board", async () => {
+    const found = await vscode.commands.executeCommand("vscode.executeCodeLensProvider", document.uri);
+    const titles = found.map((lens) => lens.command?.title ?? "").filter((title) => title.startsWith("fault"));
+    return titles.length > 0 && !titles.some((title) => title.includes("…")) && titles;
+  });
+  report.solved = [solved.message.split("\n")[0], ...lenses];
+
   const board = placeOf(document, "switchboard", process.env.STORY_BOARD);
   const hovers = await vscode.commands.executeCommand("vscode.executeHoverProvider", document.uri, board);
   report.hover = hovers.flatMap((hover) => hover.contents.map((part) => part.value ?? part)).join("\n");
