@@ -1,8 +1,10 @@
-"""Invented models of any size, the same one as ``.wye`` text and as plain data for YAML, JSON and TOML tools.
+"""Invented models of any size: ``.wye`` files, and the same facts as plain data for ``twins.py``.
 
 A *piece* is a piece of equipment or a circuit; a feeder belongs to what it feeds. The mix follows the shipped examples:
-about one piece of equipment to two circuits, single-phase and three-phase transformers, motors, loads, comments, and an
-include for every switchboard.
+about three circuits to a piece of equipment, circuits of one to three poles and spares, single-phase and three-phase
+transformers, motors behind disconnects, types, claims, comments of every sort, and an include for every switchboard.
+
+``python tests/benchmarks/generate.py FOLDER PIECES [--faulty]`` writes one, with its twins.
 """
 
 from __future__ import annotations
@@ -10,220 +12,218 @@ from __future__ import annotations
 import random
 from typing import Any
 
-SIZES = {20: "#12", 30: "#10", 40: "#8"}
+TYPES = """\
+// What panels and transformers of this site have in common.
+wye 1
+
+/// Dry-type transformer; its impedance is read from each nameplate.
+type transformer  DRY                   kfactor 13, rise 115 degC, lug-temp 75 degC
+/// Panel behind a transformer, with a main breaker of its own.
+type panel  LOCAL                       rated 22 kA, spaces 42, lug-temp 75 degC
+"""
+
+THREE_PHASE = [
+    (30, 50, "3#8 + G #10 Cu THWN-2", 100, "3#1 + N #1 + G #6 Cu THWN-2"),
+    (45, 70, "3#4 + G #8 Cu THWN-2", 150, "3#1/0 + N #1/0 + G #6 Cu THWN-2"),
+]
+"""Size in kVA, amperes and wires before it, amperes and wires behind it."""
+MOTORS = [
+    (5, 46, 20, "3#12 + G #12 Cu THWN-2"),
+    (10, 81, 35, "3#10 + G #10 Cu THWN-2"),
+    (20, 145, 60, "3#8 + G #10 Cu THWN-2"),
+]
+"""Horsepower, locked-rotor amperes, device, wires."""
+SINGLE_POLE = [
+    ("900 VA", 900, "lighting continuous"),
+    ("1080 VA", 1080, "receptacle"),
+    ("720 VA", 720, "receptacle"),
+    ("180 VA count 4", 720, "receptacle"),
+    ("0.8 kVA", 800, "it continuous"),
+]
+"""A load as written, in VA, and its class."""
 
 
 class Site:
-    """A generated site: ``files`` maps names to texts (``site.wye`` is the root), ``data`` is the same as data."""
+    """A generated site: ``files`` maps names to texts (``site.wye`` is the root), ``data`` is the same as data.
 
-    def __init__(self, pieces: int, seed: int = 7) -> None:
+    A sound site draws next to no finding, so that times are of work and not of printing. A ``faulty`` one breaks a
+    fact in about every eighth line: wires too small, loads too large, lengths left out, voltages that do not fit,
+    names and words misspelt.
+    """
+
+    def __init__(self, pieces: int, *, faulty: bool = False, seed: int = 7) -> None:
         self.random = random.Random(seed)
+        self.faulty = faulty
         self.pieces = 0
+        self.wanted = pieces
         self.files: dict[str, str] = {}
         self.data: dict[str, Any] = {"equipment": [], "feeders": []}
-        root = [
+        self.root = [
+            "// An invented works of many boards, written by a program.",
             "wye 1",
-            'project "Generated works"',
-            "  basis     us-2023",
-            "  frequency 60 Hz, ambient 30 degC",
             "",
+            'project "Generated works"',
+            "  basis us-2023",
+            "  frequency 60 Hz, ambient 30 degC",
+            '  number "G-1", revision "A", client "Nobody"',
+            "",
+            "// One medium-voltage service for all boards.",
         ]
-        self._equipment(root, "utility", "UTIL", "12.47Y/7.2 kV", "fault 9 kA, fault-min 6 kA, x/r 8", {"fault_ka": 9})
+        service = self._equipment("utility", "UTIL", "12.47Y/7.2 kV", "fault 9 kA, fault-min 6 kA, x/r 8", fault_ka=9)
+        self.root += [*service, ""]
+        self.files["types.wye"] = TYPES
+        includes = ['include "types.wye"']
         board = 0
-        includes = []
         while self.pieces < pieces:
-            lines: list[str] = [f"// Board {board}: generated, invented data."]
-            self._board(lines, board, pieces)
             name = f"board-{board}.wye"
-            self.files[name] = "\n".join(lines) + "\n"
+            self.files[name] = "\n".join(self._board(board)) + "\n"
             includes.append(f'include "{name}"')
             board += 1
-        self.files["site.wye"] = "\n".join([*root, *includes]) + "\n"
+        self.files["site.wye"] = "\n".join([*self.root, *includes]) + "\n"
 
-    def _equipment(self, lines: list[str], kind: str, name: str, volts: str, words: str, facts: dict[str, Any]) -> None:
+    def in_one(self) -> str:
+        """The whole site as one file, as large a text as an editor can be given."""
+        parts = [text.replace("wye 1\n", "") for name, text in self.files.items() if name != "site.wye"]
+        return "\n".join([*self.root, *parts])
+
+    def _slip(self, right: str, *wrong: str) -> str:
+        """What is written: the right thing, or in a faulty site now and then a wrong one."""
+        return self.random.choice(wrong) if self.faulty and self.random.random() < 0.12 else right
+
+    def _equipment(self, kind: str, name: str, volts: str, words: str, **facts: float) -> list[str]:
         self.pieces += 1
-        lines.append(f"{kind:<11} {name:<7} {volts:<19} {words}")
         self.data["equipment"].append({"kind": kind, "name": name, "voltage": volts, **facts, "circuits": []})
+        return [f"{kind:<11} {name:<7} {volts:<19} {words}".rstrip()]
 
-    def _feeder(
-        self, lines: list[str], source: str, target: str, amps: int | None, poles: int, wires: str, most_m: int = 60
-    ) -> None:
-        length = self.random.randint(most_m // 2, most_m)
+    def _feeder(self, source: str, target: str, amps: int, poles: int, wires: str, meters: tuple[int, int]) -> str:
+        length = self.random.randint(*meters)
         device = f"{amps} A {poles}p" if amps else ""
-        lines.append(f"feeder {source:<11} -> {target:<7} {device:<10} {wires}  {length} m  in PVC-40")
+        written = self._slip(f"{length} m", "", f"{length * 40} m")
+        into = self._slip(target, target + "X")
         self.data["feeders"].append(
             {"from": source, "to": target, "amps": amps, "poles": poles, "wires": wires, "length_m": length}
         )
+        return f"feeder {source:<11} -> {into:<7} {device:<10} {wires}  {written}  in PVC-40"
 
-    def _board(self, lines: list[str], b: int, pieces: int) -> None:
-        r = self.random
+    def _board(self, b: int) -> list[str]:
         main, board = f"TM-{b}", f"MSB-{b}"
-        self._equipment(
-            lines, "transformer", main, "12.47 kV 3ph -> 480Y/277", "1500 kVA, z 5.75 %, x/r 6", {"kva": 1500}
-        )
-        self._feeder(lines, "UTIL", main, 100, 3, "3#2 + G #6 Cu MV-105")
-        self._equipment(
-            lines,
-            "switchboard",
-            board,
-            "480Y/277",
-            "bus 2000 A, main 2000 A, gfpe, gfpe-pickup 1200 A, rated 65 kA",
-            {"bus_a": 2000},
-        )
-        lines.append('  claim arc-energy-reduction "maintenance switch, see the commissioning plan"')
-        self._feeder(lines, main, board, None, 3, "6 sets 3x400kcmil + N 400kcmil + G 400kcmil Cu THWN-2", 3)
-        lines.append("  claim tap-10ft")
-        for i in range(12):
-            if self.pieces >= pieces:
-                return
-            tag = f"{b}-{i}"
-            if i % 4 == 3:
-                self._single_phase_panel(lines, board, tag, "ABC"[i // 4 % 3])
+        lines = [f"// BOARD {b}: one switchboard and what hangs on it.", "wye 1", ""]
+        words = "750 kVA, z 5.75 %, x/r 6, lug-temp 75 degC"
+        lines += self._equipment("transformer", main, "12.47 kV 3ph -> 480Y/277", words, kva=750)
+        lines.append(self._feeder("UTIL", main, 65, 3, "3#2 + G #6 Cu MV-105", (30, 60)))
+        lines.append('  allow wire-not-in-tables "155 A in one duct, by the sheet of its maker"')
+        lines += ["", f"/// Switchboard {b}, in a room of its own."]
+        words = "bus 1200 A, main 1000 A, rated 65 kA, lug-temp 75 degC"
+        lines += self._equipment("switchboard", board, "480Y/277", words, bus_a=1200, main_a=1000)
+        lines.append("  gfpe, gfpe-pickup 400 A, delay 0.3 s")
+        secondary = "3 sets 3x400kcmil + N 400kcmil + G #2/0 Cu THWN-2"
+        lines += [self._feeder(main, board, 0, 3, secondary, (2, 3)), "  claim tap-10ft"]
+        for group in range(12):
+            if self.pieces >= self.wanted:
+                break
+            tag = f"{b}-{group}"
+            lines += ["", f"// Group {group} of board {b}"]
+            if group % 4 == 3:
+                lines += self._single_phase_panel(board, tag, ("AB", "BC", "CA")[group // 4 % 3])
+            elif group % 4 == 1:
+                lines += self._lighting_panel(board, tag)
             else:
-                self._three_phase_panel(lines, board, tag)
-            motor = r.choice([(5, 15, "#14", "#14"), (10, 30, "#12", "#12"), (20, 60, "#8", "#10")])
-            self._equipment(
-                lines, "motor", f"P-{tag}", "460 3ph", f"{motor[0]} hp, pf 0.86, eff 91 %", {"hp": motor[0]}
-            )
-            self._feeder(lines, board, f"P-{tag}", motor[1], 3, f"3{motor[2]} + G {motor[3]} Cu THWN-2")
+                lines += self._three_phase_panel(board, tag)
+            lines += self._motor(board, tag)
+        return lines
 
-    def _three_phase_panel(self, lines: list[str], board: str, tag: str) -> None:
-        kva, primary, wires, main, secondary = self.random.choice(
-            [
-                (30, 50, "3#6 + G #10 Cu THWN-2", 100, "3#1 + N #1 + G #6 Cu THWN-2"),
-                (45, 70, "3#4 + G #8 Cu THWN-2", 150, "3#1/0 + N #1/0 + G #6 Cu THWN-2"),
-            ]
-        )
-        self._equipment(
-            lines, "transformer", f"T-{tag}", "480 3ph -> 208Y/120", f"{kva} kVA, z 4.2 %, x/r 1.8", {"kva": kva}
-        )
-        self._feeder(lines, board, f"T-{tag}", primary, 3, wires)
-        self._equipment(
-            lines,
-            "panel",
-            f"LP-{tag}",
-            "208Y/120",
-            f"bus 225 A, main {main} A, rated 22 kA, spaces 42",
-            {"bus_a": 225, "main_a": main},
-        )
-        self._circuits(lines, 14, 1)
+    def _motor(self, board: str, tag: str) -> list[str]:
+        horsepower, locked_rotor_a, device_a, wires = self.random.choice(MOTORS)
+        motor, switch = f"P-{tag}", f"DS-{tag}"
+        words = f'{horsepower} hp, pf 0.86, eff 91 %, lra {locked_rotor_a} A, starter FVNR, "Pump {tag}"'
+        return [
+            *self._equipment("motor", motor, "460 3ph", words, hp=horsepower),
+            *self._equipment("disconnect", switch, "480 3ph", "60 A 3p", rated_a=60),
+            self._feeder(board, switch, device_a, 3, wires, (20, 40)),
+            self._feeder(switch, motor, 0, 3, wires, (2, 3)),
+        ]
+
+    def _three_phase_panel(self, board: str, tag: str) -> list[str]:
+        kva, primary, wires, main, secondary = self.random.choice(THREE_PHASE)
+        volts = self._slip("208Y/120", "480Y/277", "120/240")
+        words = f"like DRY, {kva} kVA, z 4.2 %, x/r 1.8"
+        lines = self._equipment("transformer", f"T-{tag}", "480 3ph -> 208Y/120", words, kva=kva)
+        lines.append(self._feeder(board, f"T-{tag}", primary, 3, wires, (20, 40)))
+        lines.append(f"/// Outlets of zone {tag}.")
+        words = f"like LOCAL, bus 225 A, main {main} A"
+        lines += self._equipment("panel", f"LP-{tag}", volts, words, bus_a=225, main_a=main)
+        self._single_poles(lines, 14)
+        wide = "2#12 + G #12 Cu THWN-2"
+        self._circuit(lines, (15, 17), 20, 2, ("2 kW", 2000, "heating continuous"), "Unit heater", wide)
+        lines.append("  // The washer takes all three legs.")
+        self._circuit(lines, (16, 18, 20), 20, 3, ("4.2 kVA", 4200, "process"), "Washer", "3#12 + G #12 Cu THWN-2")
+        self._circuit(lines, (19,), 20, 1, ("", 0, "spare"), "", "")
+        self._circuit(lines, (22,), 20, 1, ("", 0, "spare"), "", "")
         lines.append(f"/// Secondary of T-{tag}.")
-        self._feeder(lines, f"T-{tag}", f"LP-{tag}", None, 3, secondary, 3)
-        lines.append("  claim tap-10ft")
+        return [*lines, self._feeder(f"T-{tag}", f"LP-{tag}", 0, 3, secondary, (2, 3)), "  claim tap-10ft"]
 
-    def _single_phase_panel(self, lines: list[str], board: str, tag: str, leg: str) -> None:
-        legs = {"A": "AB", "B": "BC", "C": "CA"}[leg]
-        self._equipment(lines, "transformer", f"T-{tag}", "480 1ph -> 120/240", "25 kVA, z 2.6 %, x/r 1.4", {"kva": 25})
-        self._feeder(lines, f"{board}[{legs}]", f"T-{tag}", 70, 2, "2#4 + G #8 Cu THWN-2")
-        self._equipment(
-            lines, "panel", f"LP-{tag}", "120/240", "bus 125 A, main 100 A, rated 10 kA, spaces 24", {"bus_a": 125}
-        )
-        self._circuits(lines, 8, 1)
-        self._feeder(lines, f"T-{tag}", f"LP-{tag}", None, 2, "2#1 + N #1 + G #6 Cu THWN-2", 3)
-        lines.append("  claim tap-10ft")
+    def _lighting_panel(self, board: str, tag: str) -> list[str]:
+        words = "bus 125 A, main lugs, rated 65 kA, spaces 30, lug-temp 75 degC"
+        lines = self._equipment("panel", f"HP-{tag}", "480Y/277", words, bus_a=125)
+        for position in range(1, 13):
+            load = ("1.4 kVA", 1400, "lighting continuous")
+            self._circuit(lines, (position,), 20, 1, load, "Lights", "2#12 + G #12 Cu THWN-2", most_m=40)
+        wires = "3#3 + N #3 + G #8 Cu THWN-2"
+        return [*lines, self._feeder(board, f"HP-{tag}", 100, 3, wires, (20, 40))]
 
-    def _circuits(self, lines: list[str], count: int, first: int) -> None:
-        r = self.random
-        rows = self.data["equipment"][-1]["circuits"]
-        for position in range(first, first + count):
-            load, va = r.choice([("lighting continuous", 900), ("receptacle", 1080), ("receptacle", 720), ("it", 1200)])
-            room = f"Room {len(self.data['equipment'])}-{position}"
-            length = r.randint(9, 30)
-            wires = f"2#12 + G #12 Cu THWN-2  {length} m  in 1/2 inch EMT"
-            lines.append(f'  {position:<7} 20 A 1p   {va} VA    {load:<19} "{room}"  {wires}')
-            rows.append(
-                {"at": [position], "amps": 20, "poles": 1, "va": va, "load": load, "text": room, "length_m": length}
-            )
-            self.pieces += 1
+    def _single_phase_panel(self, board: str, tag: str, legs: str) -> list[str]:
+        words = "like DRY, 15 kVA, z 2.6 %, x/r 1.4"
+        lines = self._equipment("transformer", f"T-{tag}", "480 1ph -> 120/240", words, kva=15)
+        lines.append(self._feeder(f"{board}[{legs}]", f"T-{tag}", 40, 2, "2#8 + G #10 Cu THWN-2", (20, 40)))
+        words = "like LOCAL, bus 100 A, main 70 A, spaces 24"
+        lines += self._equipment("panel", f"LP-{tag}", "120/240", words, bus_a=100, main_a=70)
+        self._single_poles(lines, 8)
+        heater = ("2 kW", 2000, "heating continuous")
+        self._circuit(lines, (9, 11), 20, 2, heater, "Convector", "2#12 + G #12 Cu THWN-2")
+        self._circuit(lines, (10,), 20, 1, ("", 0, "spare"), "", "")
+        secondary = "2#4 + N #4 + G #8 Cu THWN-2"
+        return [*lines, self._feeder(f"T-{tag}", f"LP-{tag}", 0, 2, secondary, (2, 3)), "  claim tap-10ft"]
 
+    def _single_poles(self, lines: list[str], count: int) -> None:
+        for position in range(1, count + 1):
+            load = self.random.choice(SINGLE_POLE)
+            self._circuit(lines, (position,), 20, 1, load, "Room", "2#12 + G #12 Cu THWN-2")
 
-SCHEMA: dict[str, Any] = {
-    "$schema": "http://json-schema.org/draft-07/schema#",
-    "type": "object",
-    "required": ["equipment", "feeders"],
-    "additionalProperties": False,
-    "properties": {
-        "equipment": {
-            "type": "array",
-            "items": {
-                "type": "object",
-                "required": ["kind", "name", "voltage", "circuits"],
-                "additionalProperties": False,
-                "properties": {
-                    "kind": {"enum": ["utility", "transformer", "switchboard", "panel", "motor"]},
-                    "name": {"type": "string", "pattern": "^[A-Z][A-Za-z0-9-]*$"},
-                    "voltage": {"type": "string"},
-                    "fault_ka": {"type": "number", "exclusiveMinimum": 0},
-                    "kva": {"type": "number", "exclusiveMinimum": 0, "maximum": 10000},
-                    "hp": {"type": "number", "exclusiveMinimum": 0},
-                    "bus_a": {"type": "number", "minimum": 15, "maximum": 6000},
-                    "main_a": {"type": "number", "minimum": 15, "maximum": 6000},
-                    "circuits": {
-                        "type": "array",
-                        "items": {
-                            "type": "object",
-                            "required": ["at", "amps", "poles", "va", "load"],
-                            "additionalProperties": False,
-                            "properties": {
-                                "at": {"type": "array", "items": {"type": "integer", "minimum": 1}},
-                                "amps": {"type": "number", "minimum": 1},
-                                "poles": {"enum": [1, 2, 3]},
-                                "va": {"type": "number", "minimum": 0},
-                                "load": {"type": "string"},
-                                "text": {"type": "string"},
-                                "length_m": {"type": "number", "exclusiveMinimum": 0},
-                            },
-                        },
-                    },
-                },
-            },
-        },
-        "feeders": {
-            "type": "array",
-            "items": {
-                "type": "object",
-                "required": ["from", "to", "wires", "length_m"],
-                "additionalProperties": False,
-                "properties": {
-                    "from": {"type": "string"},
-                    "to": {"type": "string"},
-                    "amps": {"type": ["number", "null"]},
-                    "poles": {"enum": [1, 2, 3]},
-                    "wires": {"type": "string"},
-                    "length_m": {"type": "number", "exclusiveMinimum": 0},
-                },
-            },
-        },
-    },
-}
-"""What a schema can say of the same model: shapes, ranges and spellings, no voltage and no fault current."""
+    def _circuit(
+        self,
+        lines: list[str],
+        positions: tuple[int, ...],
+        amps: int,
+        poles: int,
+        load: tuple[str, int, str],
+        text: str,
+        wires: str,
+        most_m: int = 24,
+    ) -> None:
+        written, va, use = load
+        at = ",".join(map(str, positions))
+        board = self.data["equipment"][-1]
+        row: dict[str, Any] = {"at": list(positions), "amps": amps, "poles": poles, "va": va, "load": use}
+        line = f"  {at:<9} {amps} A {poles}p   {self._slip(written, f'9{written}' if written else ''):<15} {use:<20}"
+        if wires:
+            length = self.random.randint(9, most_m)
+            text = f"{text} {len(self.data['equipment'])}-{at}"
+            run = self._slip(wires, wires.replace("#12", "#14"), wires.replace("Cu", "Kupfer"))
+            line += f'"{text}"  {run}  {length} m  in 3/4 inch EMT'
+            row |= {"text": text, "length_m": length}
+            if self.pieces % 50 == 0:
+                line += "  // checked on site"
+        self.pieces += 1
+        lines.append(line.rstrip())
+        board["circuits"].append(row)
 
 
-def as_yaml(data: dict[str, Any]) -> str:
-    """Block-style YAML, written without a library so that the generator needs none."""
-    lines: list[str] = []
-    for section, entries in data.items():
-        lines.append(f"{section}:")
-        for entry in entries:
-            _yaml_map(entry, lines, "  ")
-    return "\n".join(lines) + "\n"
+if __name__ == "__main__":
+    import sys
+    from pathlib import Path
 
+    from twins import write_site
 
-def _yaml_map(entry: dict[str, Any], lines: list[str], indent: str) -> None:
-    lead = f"{indent}- "
-    for key, value in entry.items():
-        if isinstance(value, list) and value and isinstance(value[0], dict):
-            lines.append(f"{lead}{key}:")
-            for each in value:
-                _yaml_map(each, lines, indent + "    ")
-        else:
-            lines.append(f"{lead}{key}: {_scalar(value)}")
-        lead = f"{indent}  "
-
-
-def _scalar(value: Any) -> str:
-    if value is None:
-        return "null"
-    if isinstance(value, list):
-        return "[" + ", ".join(_scalar(v) for v in value) + "]"
-    return f'"{value}"' if isinstance(value, str) else str(value)
+    folder = Path(sys.argv[1])
+    folder.mkdir(parents=True, exist_ok=True)
+    print(write_site(folder, int(sys.argv[2]), faulty="--faulty" in sys.argv))

@@ -2,19 +2,18 @@
 
 from __future__ import annotations
 
+import ast
+import math
 import os
 import shutil
-import statistics
 import subprocess
 import sys
-import tempfile
-import time
 from collections.abc import Callable
 from pathlib import Path
 from typing import NamedTuple
 
 BIN = Path(sys.executable).parent
-WYELINE, CHECK_JSONSCHEMA = BIN / "wyeline", BIN / "check-jsonschema"
+WYELINE, CHECK_JSONSCHEMA, TAPLO, RUFF = (BIN / name for name in ("wyeline", "check-jsonschema", "taplo", "ruff"))
 
 
 class Usage(NamedTuple):
@@ -25,55 +24,107 @@ class Usage(NamedTuple):
     peak_mib: float
 
 
-def environment(folder: Path) -> dict[str, str]:
-    """Caches lie in ``folder``; bytecode is kept, as after any installation, whatever the shell asks for."""
+class Program(NamedTuple):
+    """A command, and what is done before it that is not its own time."""
+
+    command: list[str]
+    before: Callable[[], object] = lambda: None
+
+
+def environment(root: Path) -> dict[str, str]:
+    """Caches lie in ``root``; bytecode is kept, as after any installation, whatever the shell asks for."""
     kept = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
-    return {**kept, "PYTHONPYCACHEPREFIX": str(folder / "bytecode"), "WYELINE_CACHE": str(folder / "cache")}
+    return {**kept, "PYTHONPYCACHEPREFIX": str(root / "bytecode"), "WYELINE_CACHE": str(root / "cache")}
 
 
-def measured(command: list[str], folder: Path) -> Usage:
-    """Run a command. Raises RuntimeError where it ends otherwise than 0 or 1 (findings)."""
-    with tempfile.TemporaryFile() as errors:
-        began = time.monotonic()
-        process = subprocess.Popen(command, env=environment(folder), stdout=subprocess.DEVNULL, stderr=errors)
-        _, status, usage = os.wait4(process.pid, 0)
-        wall_s = time.monotonic() - began
-        process.returncode = os.waitstatus_to_exitcode(status)
-        if process.returncode not in (0, 1):
-            errors.seek(0)
-            raise RuntimeError(f"{command}: {errors.read().decode(errors='replace')[-400:]}")
-    kib = usage.ru_maxrss / 1024 if sys.platform == "darwin" else usage.ru_maxrss
-    return Usage(wall_s, usage.ru_utime + usage.ru_stime, kib / 1024)
+def measured(command: list[str], root: Path, limit_s: float = 600) -> Usage:
+    """Run a command to its end.
+
+    Raises TimeoutError beyond the limit, and RuntimeError where it ends otherwise than 0 or 1 (findings).
+    """
+    done = subprocess.run(
+        [sys.executable, str(Path(__file__).parent / "one_process.py"), str(math.ceil(limit_s)), *command],
+        env=environment(root),
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    stopped, code, said, wall_s, cpu_s, peak_mib = ast.literal_eval(done.stdout)
+    if stopped:
+        raise TimeoutError(f"stopped after {limit_s:g} s")
+    if code not in (0, 1):
+        raise RuntimeError(f"{command} ended with {code}: {said}")
+    return Usage(wall_s, cpu_s, peak_mib)
 
 
-def medians(taken: list[Usage]) -> Usage:
-    """The median of each figure."""
-    return Usage(*(statistics.median(values) for values in zip(*taken, strict=True)))
+def start_programs(root: Path, small: Path) -> dict[str, Program]:
+    """What starting costs; ``small`` is the root file of a model of some thirty pieces."""
+    return {
+        "python": Program([sys.executable, "-c", "pass"]),
+        "version": Program([str(WYELINE), "--version"]),
+        "small cold": Program([str(WYELINE), "check", str(small)], lambda: _forget(root)),
+        "small unchanged": Program([str(WYELINE), "check", str(small)]),
+    }
 
 
-def command_line(folder: Path, root: Path, rounds: int, peers: tuple[str, ...] = ("yaml",)) -> dict[str, Usage]:
-    """Medians by what ran; each round runs everything in turn. ``peers``: notations for check-jsonschema.
+def check_programs(root: Path, folder: Path, faulty: Path | None) -> dict[str, Program]:
+    """Checks of a whole model in every notation; ``folder`` holds it, ``faulty`` the same size full of faults."""
+    check = [str(WYELINE), "check", str(folder / "site.wye")]
+    schema = ["--schemafile", str(folder / "schema.json")]
+    edited = sorted(folder.glob("board-*.wye"))[0]
+    text = edited.read_text("utf-8")
+    count = iter(range(1, 1000))
 
-    The first round of all is thrown away: it writes bytecode.
+    def edit() -> None:
+        changed = text.replace(" 900 VA ", f" {900 + next(count)} VA ", 1)
+        assert changed != text
+        edited.write_text(changed, "utf-8")
+
+    def as_it_was() -> None:
+        edited.write_text(text, "utf-8")
+        _forget(root)
+
+    programs = {
+        "cold": Program(check, as_it_was),
+        "unchanged": Program(check),
+        "one edit": Program(check, edit),
+        "schema yaml": Program([str(CHECK_JSONSCHEMA), *schema, str(folder / "site.yaml")]),
+        "schema json": Program([str(CHECK_JSONSCHEMA), *schema, str(folder / "site.json")]),
+        "schema toml": Program([str(CHECK_JSONSCHEMA), *schema, str(folder / "site.toml")]),
+        "taplo": Program(
+            [
+                *(str(TAPLO), "lint", "--no-auto-config"),
+                *("--schema", (folder / "schema.json").as_uri(), str(folder / "site.toml")),
+            ]
+        ),
+        "ruff": Program([str(RUFF), "check", "--isolated", "--no-cache", "--quiet", str(folder / "site.py")]),
+    }
+    if faulty is not None:
+        programs["faulty"] = Program([str(WYELINE), "check", str(faulty)], lambda: _forget(root))
+    return programs
+
+
+def _forget(root: Path) -> None:
+    shutil.rmtree(root / "cache", ignore_errors=True)
+
+
+def in_turn(
+    programs: dict[str, Program], root: Path, rounds: int, limit_s: Callable[[str], float] = lambda _: 600.0
+) -> tuple[dict[str, list[Usage]], dict[str, str]]:
+    """Every program once a round, each round in the same order; and what was left out, with the reason.
+
+    The caller runs each program once before, or lives with a first round that writes bytecode.
     """
     taken: dict[str, list[Usage]] = {}
-    check = [str(WYELINE), "check", str(root), "--quiet"]
-    edited = min(folder.glob("board-*.wye"))
-    text = edited.read_text("utf-8")
-    schema = [str(CHECK_JSONSCHEMA), "--schemafile", str(folder / "schema.json")]
-
-    def note(name: str, command: list[str], before: Callable[[], object] = lambda: None) -> None:
-        before()
-        taken.setdefault(name, []).append(measured(command, folder))
-
-    for number in range(rounds + 1):
-        note("python", [sys.executable, "-c", "pass"])
-        note("version", [str(WYELINE), "--version"])
-        note("cold", check, lambda: shutil.rmtree(folder / "cache", ignore_errors=True))
-        note("unchanged", check)
-        changed = text.replace("bus 2000 A, main 2000 A", f"bus 2000 A, main {1600 + number} A", 1)
-        note("one edit", check, lambda changed=changed: edited.write_text(changed, "utf-8"))
-        edited.write_text(text, "utf-8")
-        for peer in peers:
-            note(f"schema {peer}", [*schema, str(folder / f"site.{peer}")])
-    return {name: medians(usages[1:]) for name, usages in taken.items()}
+    left_out: dict[str, str] = {}
+    for _ in range(rounds):
+        for name, program in programs.items():
+            if name in left_out:
+                continue
+            program.before()
+            try:
+                taken.setdefault(name, []).append(measured(program.command, root, limit_s(name)))
+            except (TimeoutError, RuntimeError) as reason:
+                left_out[name] = str(reason)
+                taken.pop(name, None)
+    return taken, left_out
