@@ -39,6 +39,10 @@ ODD = [
 """Words that parsers, number readers and slicing trip over."""
 
 
+FIGURES = "0 0.0001 0.5 1 2 3 7 13 60 120 208 240 400 480 1000 4160 99999 1000000000 999999999999999".split()
+"""What takes the place of a figure: nothing, next to nothing, another usual one, more than the world holds."""
+
+
 @lru_cache(maxsize=1)
 def lines_written() -> list[str]:
     """Every line of the shipped models."""
@@ -54,6 +58,11 @@ def words_known() -> list[str]:
 
 def damaged(rng: random.Random, line: str) -> str:
     """A line with a few words or characters added, taken or replaced."""
+    if rng.random() < 0.3:
+        figures = list(re.finditer(r"\d+(?:\.\d+)?", line))
+        if figures:
+            at = rng.choice(figures)
+            return line[: at.start()] + rng.choice(FIGURES) + line[at.end() :]
     if rng.random() < 0.5:
         words = line.split(" ")
         for _ in range(rng.randint(0, 3)):
@@ -78,6 +87,32 @@ def text(rng: random.Random, most: int = 14) -> str:
 def small_models() -> list[str]:
     """Whole models of one file, so that what needs a supply is reached too."""
     return [path.read_text("utf-8") for path in sorted(EXAMPLES.glob("broken/*.wye"))]
+
+
+@lru_cache(maxsize=1)
+def sites() -> list[dict[str, str]]:
+    """The shipped sites, file by file, the root under the name of all roots."""
+    made = []
+    for folder, root in (("dairy-works", "works.wye"), ("field-station", "station.wye")):
+        files = {f"{FOLDER}/{p.name}": p.read_text("utf-8") for p in sorted((EXAMPLES / folder).glob("*.wye"))}
+        made.append({f"{FOLDER}/site.wye": files.pop(f"{FOLDER}/{root}"), **files})
+    return made
+
+
+def damaged_site(rng: random.Random) -> dict[str, str]:
+    """A shipped site with a few statements damaged, moved or gone, so that studies meet what no drafter would write."""
+    files = dict(sites()[int(rng.random() < 0.25)])
+    for _ in range(rng.randint(1, 6)):
+        name = rng.choice(sorted(files))
+        lines = files[name].split("\n")
+        at = rng.randrange(len(lines))
+        if rng.random() < 0.8:
+            lines[at] = damaged(rng, lines[at])
+        else:
+            moved = lines.pop(at)
+            lines.insert(rng.randrange(len(lines) + 1), moved if rng.random() < 0.5 else rng.choice(lines_written()))
+        files[name] = "\n".join(lines)
+    return files
 
 
 def model(rng: random.Random) -> dict[str, str]:

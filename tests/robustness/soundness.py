@@ -53,7 +53,7 @@ def check_all(texts: Mapping[str, str]) -> list[Finding]:
     for text in texts.values():
         check_formatter(text)
     analysis = analysed(texts)
-    findings = [*analysis.findings(), *analysis.study_findings()]
+    findings = analysis.all_findings()
     for finding in findings:
         check_places(finding, analysis)
         check_words(finding)
@@ -63,7 +63,7 @@ def check_all(texts: Mapping[str, str]) -> list[Finding]:
     model_figures(analysis.view)
     for _, scenario in analysis.model.scenarios:
         if scenario.name is not None:
-            Analysis(ROOT, Files(reader_of(texts)), FOLDER, scenario=scenario.name.text).findings()
+            Analysis(ROOT, Files(reader_of(texts)), FOLDER, scenario=scenario.name.text).all_findings()
     return findings
 
 
@@ -167,7 +167,7 @@ def answers(analysis: Analysis) -> tuple[Any, ...]:
     return (
         [
             (f.rule, f.severity, f.message, f.sort_key, f.found, f.needed, f.change, f.allowed)
-            for f in analysis.findings()
+            for f in analysis.all_findings()
         ],
         model_figures(analysis.view),
         sorted(analysis.network.root.items()),
@@ -188,6 +188,8 @@ def check_edits(texts: Mapping[str, str], edits: list[tuple[str, tuple[int, int]
         check_blocks(file)
         if path in analysis.model.files:
             analysis.edited(went, came)
+            analysis.last_study_findings()
+            analysis.study_findings()  # so that the next edit meets figures of this one
     now = {path: files.get(path).text for path in texts}
     assert answers(analysis) == answers(analysed(now))
 

@@ -9,7 +9,9 @@ import sys
 from pathlib import Path
 
 import drawn_texts
+import handed_over
 import pytest
+import search
 from hypothesis import HealthCheck, given, settings
 from soundness import ROOT, bounded, check_all, check_edits, check_formatter, models_of
 
@@ -22,6 +24,9 @@ def test_what_once_failed(path: Path) -> None:
     files = models_of(path.read_bytes())
     with bounded(files):
         check_all(files)
+        handed_over.check_outputs(files)
+        handed_over.check_report(files)
+        handed_over.check_proposals(files)
 
 
 @_LEAN
@@ -38,6 +43,13 @@ def test_any_run_of_edits(seed: int) -> None:
     rng = random.Random(seed)
     files = drawn_texts.model(rng)
     check_edits(files, drawn_texts.edits(rng, files))
+
+
+@settings(parent=_LEAN, max_examples=40)
+@given(drawn_texts.SEEDS)
+def test_any_question_of_a_damaged_model(seed: int) -> None:
+    """Reports, comparisons, repairs, sizes and studies of small models and of the shipped sites."""
+    search.ask(seed)
 
 
 @_LEAN
