@@ -117,13 +117,31 @@ class Derivation:
             if feeder.key not in self.feeders:
                 self._judge(feeder)
 
-    def fed(self) -> None:
-        """Derive what the network lists in its order and the feeders that arrive there, and nothing else."""
+    def fed(self, like: Derivation) -> None:
+        """Derive what the network lists in its order and the feeders that arrive there, and nothing else.
+
+        ``like`` is that of another switch state of the same model: what is fed alike there is taken over.
+        """
         for name in self.network.order:
-            self._derive(name)
+            if not self._take_over(name, like):
+                self._derive(name)
         for name in self.network.order:
             for feeder in self.network.others.get(name, ()):
                 self._judge(feeder)
+
+    def _take_over(self, name: str, like: Derivation) -> bool:
+        feeder, above = self.network.supply.get(name), self.network.supplier.get(name)
+        if feeder is None or above is None or name not in like.states or feeder.source.port == "subfeed":
+            return False
+        if like.network.supply.get(name) is not feeder or like.network.supplier.get(name) != above:
+            return False
+        here, there = self.states.get(above), like.states.get(above)
+        if here is None or there is None or feeder.key not in like.feeders:
+            return False
+        if here is not there and (here.system != there.system or here.onward != there.onward):
+            return False
+        self.states[name], self.feeders[feeder.key] = like.states[name], like.feeders[feeder.key]
+        return True
 
     def update(self, names: Iterable[str], feeders: Iterable[str]) -> tuple[set[str], set[str]]:
         """Derive these again and what hangs on them, while results differ.

@@ -58,10 +58,11 @@ EMPTY = Sum()
 class LoadBook:
     """Every load of a model in one switch state; ``update`` works out anew only what hangs on a change.
 
-    ``fed_only``: of what the network lists in its order, and of nothing else.
+    ``like``: a book of another switch state of the same model; then only what the network lists in its order is added
+    up, and what hangs together alike there is taken over.
     """
 
-    def __init__(self, model: Model, network: Network, derivation: Derivation, *, fed_only: bool = False) -> None:
+    def __init__(self, model: Model, network: Network, derivation: Derivation, *, like: LoadBook | None = None) -> None:
         self.model = model
         self.derivation = derivation
         self.nodes: dict[str, Node] = {}
@@ -74,7 +75,7 @@ class LoadBook:
         self.mentions: dict[str, dict[str, str]] = {}
         """By board: tags that the descriptions of its loaded circuits mention, with the circuit's key."""
         self._take(network)
-        self.fed_only = fed_only
+        self._like = like
         self.all()
 
     # building
@@ -104,10 +105,30 @@ class LoadBook:
         self.running = self._running()
         for name in reversed(self.network.order):
             if name in self.model.equipment:
-                self.nodes[name] = self._node(name)
-        for name in () if self.fed_only else self.model.equipment:
+                self.nodes[name] = self._taken_over(name) or self._node(name)
+        for name in self.model.equipment if self._like is None else ():
             if name not in self.nodes:
                 self.nodes[name] = self._node(name)
+
+    def _taken_over(self, name: str) -> Node | None:
+        """The node of the other switch state, where all that it follows from is the same."""
+        like = self._like
+        node = like.nodes.get(name) if like is not None else None
+        if like is None or node is None or self.network.supply.get(name) is not like.network.supply.get(name):
+            return None
+        children = self.children.get(name, [])
+        if children != like.children.get(name, []) or self.share(name) != like.share(name):
+            return None
+        if any(self.nodes.get(child) is not like.nodes.get(child) for child in children):
+            return None
+        if is_converter(self.model.equipment[name], bool(children)) and self.running != like.running:
+            return None
+        here, there = self.derivation.states.get(name), like.derivation.states.get(name)
+        if here is there:
+            return node
+        if here is None or there is None or here.system != there.system or here.arriving != there.arriving:
+            return None
+        return node if here.winding == there.winding else None
 
     def update(self, names: Iterable[str], network: Network | None = None) -> set[str]:
         """Work these out again and what hangs on them upwards, while results differ; returns the names that changed.

@@ -162,8 +162,9 @@ class StateStudy:
         from wyeline_linter.loads.rollup import LoadBook
 
         derivation = Derivation(self.model, self.zone)
-        derivation.fed()
-        return LoadBook(self.model, self.zone, derivation, fed_only=True)
+        normal = self.view.loads
+        derivation.fed(normal.derivation)
+        return LoadBook(self.model, self.zone, derivation, like=normal)
 
     @cached_property
     def loads(self) -> list[LeafLoad]:
