@@ -6,6 +6,7 @@ import asyncio
 import inspect
 from typing import Any
 
+from wyeline_linter import partners
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.checklist import Item
 from wyeline_linter.loads.sheets import FIGURES, load_figure
@@ -24,6 +25,7 @@ def register(server: WyelineServer) -> None:
     server.showing = Showing(server)
     server.on("workspace/executeCommand", execute)
     server.on_command("wyeline.connect", connect)
+    server.on_command("wyeline.partners", may_connect)
     server.on_command("wyeline.size", size)
     server.on_command("wyeline.workingSheet", working_sheet)
 
@@ -69,6 +71,22 @@ def connect(server: WyelineServer, arguments: list[Any]) -> Json:
         server.protocol.ask("workspace/applyEdit", {"label": chosen["title"], "edit": chosen["edit"]})
         answer["applied"] = number
     return answer
+
+
+def may_connect(server: WyelineServer, arguments: list[Any]) -> list[Json]:
+    """``wyeline.partners`` [uri, FROM?]: what FROM may feed, or without it everything that is there, best first.
+
+    Returns a list of ``{name, kind, fits, reason}``: what each gives or wants, or why it cannot be connected.
+    """
+    if len(arguments) not in (1, 2) or not all(isinstance(a, str) for a in arguments):
+        raise BadParametersError("wyeline.partners takes a document, and perhaps what feeds")
+    analysis = _model(server, arguments[0])
+    if len(arguments) == 1:
+        found = partners.sources(analysis.view, None)
+    else:
+        found = partners.targets(analysis.view, _named(analysis, arguments[1])[0])
+    fitting = (partners.Rank.FITS, partners.Rank.FED_ALREADY)
+    return [{"name": p.name, "kind": p.kind, "fits": p.rank in fitting, "reason": p.reason} for p in found]
 
 
 def size(server: WyelineServer, arguments: list[Any]) -> Json:

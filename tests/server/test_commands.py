@@ -43,6 +43,16 @@ async def test_connect_says_why_not_and_applies_the_change_chosen(editor: Editor
     assert not [d for d in await editor.diagnostics() if d.severity == types.DiagnosticSeverity.Error]
 
 
+async def test_partners_are_listed_with_their_reasons(editor: Editor) -> None:
+    editor.open(SITE)
+    uri = editor.uri("site.wye")
+    everything = await command(editor, "wyeline.partners", uri)
+    assert {p["name"] for p in everything} == {"GRID", "MSB", "WET-1"}
+    (first, *others) = await command(editor, "wyeline.partners", uri, "MSB")
+    assert [p["name"] for p in (first, *others)] == ["GRID", "WET-1"] and not first["fits"]
+    assert "480 V" in others[0]["reason"] and "source of its own" in first["reason"]
+
+
 async def test_progress_is_shown_to_a_client_that_sent_a_token(editor: Editor) -> None:
     editor.open(SITE)
     editor.client.progress_reports.setdefault("c-1", []).clear()
@@ -106,6 +116,7 @@ async def test_sizes_are_shown_with_their_reasons_and_written_on_request(editor:
         ("wyeline.connect", ["URI", "MSB", "WET-1", 99], "number 99 is none of them"),
         ("wyeline.connect", ["file:///nowhere/at/all.wye", "MSB", "WET-1"], "no model can be made"),
         ("wyeline.workingSheet", ["URI", "MSB", "colour"], "no load figure is called colour"),
+        ("wyeline.partners", [], "takes a document, and perhaps what feeds"),
         ("wyeline.size", ["URI"], "takes a document, a name, and perhaps true"),
         ("wyeline.size", ["URI", "MSB", "yes"], "takes a document, a name, and perhaps true"),
         ("wyeline.size", ["URI", "WET-9"], "is called `WET-9`; the nearest: WET-1"),
