@@ -34,6 +34,8 @@ SETTINGS = {
 """The settings that switch kinds of hints, all on unless set to false, with what each does."""
 
 _TYPE = 1
+_LEAST_DROP = 0.00005
+"""A smaller drop, as of feeders without load, is no news: 0.01 % is the least that is shown."""
 
 
 def register(server: WyelineServer) -> None:
@@ -162,7 +164,7 @@ def _of_feeder(view: View, feeder: Feeder, shown: frozenset[str]) -> Iterator[Hi
 
 def _drop(feeder: Feeder, study: Study | None) -> Iterator[Hint]:
     drop, length = drop_of(study, feeder), feeder.body.facts.get("length")
-    if study is not None and drop is not None and length is not None:
+    if study is not None and drop is not None and length is not None and drop.share >= _LEAST_DROP:
         yield Hint(length.span.line, length.span.end, drop_in_brief(drop) + mark(study), drop_in_full(drop))
 
 

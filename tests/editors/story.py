@@ -23,7 +23,7 @@ wye 1
 include "pump-house.wye"
 
 project "Swimming bath"
-  basis us-2023, frequency 60 Hz
+  basis us-2023, frequency 60 Hz, revision "A"
 
 /// The supply of an invented swimming bath.
 utility     QUAY    480Y/277            fault 28 kA, fault-min 20 kA, x/r 7.5
