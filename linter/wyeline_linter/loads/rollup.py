@@ -106,7 +106,12 @@ class LoadBook:
         for name in reversed(self.network.order):
             if name in self.model.equipment:
                 self.nodes[name] = self._taken_over(name) or self._node(name)
-        for name in self.model.equipment if self._like is None else ():
+        if self._like is not None:
+            if not (self.relations.stands_by or self.relations.excludes):
+                self._counted.update(self._like._counted)
+                self._counted_above.update(self._like._counted_above)
+            return
+        for name in self.model.equipment:
             if name not in self.nodes:
                 self.nodes[name] = self._node(name)
 

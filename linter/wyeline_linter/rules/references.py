@@ -239,7 +239,7 @@ def model_refers(view: View) -> Iterator[Finding]:
     for block, expect in model.expects:
         if expect.source is not None:
             yield from _ends(view, block, expect.source, expect.target, expect.source.name)
-        if expect.scenario is not None and expect.scenario.text not in known:
+        if expect.scenario is not None and not _is_state(view, expect.scenario.text, known):
             name, place = expect.scenario.text, Place(block, expect.scenario.span)
             near_names = near(name, sorted(known))
             shown = listed([f'"{n}"' for n in near_names])
@@ -251,6 +251,15 @@ def model_refers(view: View) -> Iterator[Finding]:
                 change=f"Write {shown}." if near_names else "Write the scenario, or leave `in` out.",
                 fixes=tuple(Fix(f'Write "{n}"', (replace(place, f'"{n}"'),), Safety.LOOK) for n in near_names),
             )
+
+
+def _is_state(view: View, name: str, scenarios: set[str]) -> bool:
+    """Whether a scenario has this name, or a switch state that nobody has to write down."""
+    if name in scenarios:
+        return True
+    from wyeline_linter.studies.states import state_named
+
+    return name.startswith("with") and state_named(view, name) is not None
 
 
 def _ends(view: View, block: Block, source: End, target: End | None, subject: str) -> Iterator[Finding]:

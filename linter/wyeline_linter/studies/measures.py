@@ -10,6 +10,7 @@ from wyeline_grammar.model import ExpectStatement
 from wyeline_linter.loads.rollup import volt_amperes_per_ampere
 from wyeline_linter.network import NORMAL_STATE, SwitchState, feeders_named, scenario_state
 from wyeline_linter.studies.scenarios import when
+from wyeline_linter.studies.states import state_named
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -95,7 +96,7 @@ def _state(view: View, statement: ExpectStatement) -> SwitchState | None:
     for _, scenario in view.model.scenarios:
         if scenario.name is not None and scenario.name.text == statement.scenario.text:
             return scenario_state(view.model, scenario)
-    return None
+    return state_named(view, statement.scenario.text)
 
 
 def _subjects(view: View, statement: ExpectStatement) -> list[Equipment | Feeder]:

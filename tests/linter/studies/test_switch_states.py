@@ -271,3 +271,10 @@ def test_figures_in_all_states_after_edits_are_those_of_a_fresh_check(
     again = fresh(text)
     assert figures_in_states(analysis.view) == figures_in_states(again.view)
     assert [f.message for f in analysis.study_findings()] == [f.message for f in again.study_findings()]
+
+
+def test_an_expectation_may_name_a_state_that_nobody_wrote_down() -> None:
+    text = TWIN + 'expect MSB-2 fault <= 18 kA in "with TIE closed and M-2 open"\nexpect MSB-2 fault <= 9 kA\n'
+    missed = [f.message for f in fresh(text).all_findings() if f.rule in ("expectation-missed", "dangling-reference")]
+    assert len(missed) == 1
+    assert missed[0].startswith("fault of `MSB-2` is 19.4 kA (three-phase) with `TIE` closed and `M-2` open")
