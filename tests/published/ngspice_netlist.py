@@ -19,7 +19,8 @@ FREQUENCY_HZ = 60.0
 OMEGA = 2 * pi * FREQUENCY_HZ
 OPEN_OHM = 1e12
 FAULT_OHM = 1e-9
-Pair = tuple[int, int]
+SIDES = {2: [(0, 1)], 3: [(0, 1), (0, 2), (1, 2)]}
+"""Places beside the diagonal of a matrix."""
 
 
 class Deck:
@@ -82,6 +83,36 @@ class Deck:
                     factor = mutual / sqrt(z[i * k + i].imag * z[j * k + j].imag)
                     self.add("K", f"{inductors[i]} {inductors[j]} {factor!r}")
 
+    def behind(self, heads: Sequence[str], tails: Sequence[str], z: Sequence[complex]) -> None:
+        """k conductors with any k*k impedance, also one that no coil has (sequences that differ in a machine).
+
+        Each current goes through 1 ohm and 1 ohm of reactance aside; what stands there is put into the conductors.
+        """
+        k = len(heads)
+        middles, aside = [self.fresh() for _ in range(k)], [self.fresh() for _ in range(k)]
+        for j in range(k):
+            meter = self.add("V", f"{heads[j]} {middles[j]} dc 0")
+            through = self.fresh()
+            self.add("F", f"0 {aside[j]} {meter} 1")
+            self.add("R", f"{aside[j]} {through} 1")
+            self.add("L", f"{through} 0 {1 / OMEGA!r}")
+            aside[j] = f"{aside[j]},{through} {through},0"
+        for i in range(k):
+            at = middles[i]
+            terms = [
+                (pair, gain)
+                for j in range(k)
+                for pair, gain in zip(aside[j].split(), (z[i * k + j].real, z[i * k + j].imag), strict=True)
+                if gain
+            ]
+            for n, (pair, gain) in enumerate(terms):
+                after = tails[i] if n == len(terms) - 1 else self.fresh()
+                plus, minus = pair.split(",")
+                self.add("E", f"{at} {after} {plus} {minus} {gain!r}")
+                at = after
+            if not terms:
+                self.add("V", f"{at} {tails[i]} dc 0")
+
     def current(self, a: str, b: str, value: complex) -> None:
         """A current drawn from a and returned to b."""
         self.add("I", f"{a} {b} dc 0 ac {abs(value)!r} {degrees(cmath.phase(value))!r}")
@@ -91,8 +122,14 @@ def node(number: int) -> str:
     return f"n{number}" if number else "0"
 
 
-def write(net: Network, *, faulted: bool, drawn: Sequence[complex] = ()) -> Deck:
-    """The network as a circuit: with loads (currents of constant-power loads in `drawn`), or as faults see it."""
+def write(
+    net: Network, *, faulted: bool, drawn: Sequence[complex] = (), before: dict[int, complex] | None = None
+) -> Deck:
+    """The network as a circuit: with loads (currents of constant-power loads in `drawn`), or as faults see it.
+
+    With the voltages `before` a fault, motors stand in it as sources of these voltages behind their impedance, and
+    converters as sources of their current, a quarter of a turn behind their voltage.
+    """
     deck = Deck()
     for k, group in net.lines.items():
         assert not group.charging_s
@@ -121,17 +158,36 @@ def write(net: Network, *, faulted: bool, drawn: Sequence[complex] = ()) -> Deck
             behind_z.append(deck.fresh())
             deck.add("V", f"{behind_z[-1]} {node(minus)} dc 0 ac {abs(e)!r} {degrees(cmath.phase(e))!r}")
         heads = [node(n) for n in source.plus]
-        if any(source.z_ohm):
-            deck.coupled(behind_z, heads, source.z_ohm)
+        z = source.z_ohm if faulted else source.z_flow_ohm
+        if any(z):
+            alike = len(heads) == 1 or all(z[i * len(heads) + j] == z[j * len(heads) + i] for i, j in SIDES[len(heads)])
+            (deck.coupled if alike and all(own.imag > 0 for own in z[:: len(heads) + 1]) else deck.behind)(
+                behind_z, heads, z
+            )
         else:
             for behind, head in zip(behind_z, heads, strict=True):
                 deck.add("V", f"{behind} {head} dc 0")
     if faulted:
-        for motor in net.motors:
-            star = deck.fresh() if len(motor.nodes) == 3 else node(motor.nodes[1])
-            legs = motor.nodes if len(motor.nodes) == 3 else motor.nodes[:1]
-            for leg in legs:
-                deck.impedance(node(leg), star, motor.z1_ohm)
+        for motor in net.motors if before is not None else ():
+            assert motor.z1_ohm == motor.z2_ohm
+            back = motor.nodes[1] if len(motor.nodes) == 2 else None
+            star = deck.fresh() if back is None else node(back)
+            zero = sum(before[leg] for leg in motor.nodes) / 3 if back is None else before[back]
+            for leg in motor.nodes if back is None else motor.nodes[:1]:
+                inner, e = deck.fresh(), before[leg] - zero
+                deck.impedance(node(leg), inner, motor.z1_ohm)
+                deck.add("V", f"{inner} {star} dc 0 ac {abs(e)!r} {degrees(cmath.phase(e))!r}")
+        for converter in net.fault_current_sources if before is not None else ():
+            legs = converter.legs
+            if len(legs) == 2:
+                turns, volts = (1,), before[legs[0]] - before[legs[1]]
+                ends = [(legs[1], legs[0])]
+            else:
+                turns = (1, cmath.rect(1, -2 * pi / 3), cmath.rect(1, 2 * pi / 3))
+                volts = sum(before[leg] / turn for leg, turn in zip(legs, turns, strict=True)) / 3
+                ends = [(0, leg) for leg in legs]
+            for (out, into), turn in zip(ends, turns, strict=True):
+                deck.current(node(out), node(into), -1j * converter.current_a * turn * volts / abs(volts))
         return deck
     loads = net.loads
     for k, (pair, s, v, shares) in enumerate(zip(loads.pairs, loads.s_va, loads.v_nominal, loads.shares, strict=True)):
@@ -148,31 +204,28 @@ def run(deck: Deck, net: Network, faults: Sequence[Sequence[int]] = ()) -> tuple
     lines.append(".options rshunt=1e10 noinit")
     control = ["set numdgt=12", "set wr_singlescale"]
     named = list(range(1, net.node_count))
-    switches: list[list[str]] = []
-    for f, tied in enumerate(faults):
-        names = []
-        for k, number in enumerate(tied):
-            lines.append(f"vf{f}_{k} {node(number)} f{f}_{k} dc 0")
-            lines.append(f"rf{f}_{k} f{f}_{k} f{f} {OPEN_OHM!r}")
-            names.append(f"rf{f}_{k}")
-        switches.append(names)
+    for number in sorted({number for tied in faults for number in tied}):
+        # Every conductor has a switch to one common point, and a fault closes some of them.
+        lines.append(f"vf{number} {node(number)} f{number} dc 0")
+        lines.append(f"rf{number} f{number} fault {OPEN_OHM!r}")
     with tempfile.TemporaryDirectory() as folder:
         ac = f"ac lin 1 {FREQUENCY_HZ} {FREQUENCY_HZ}"
         control.append(ac)
         control.append("wrdata base.txt " + " ".join(f"v({node(number)})" for number in named))
-        for f, names in enumerate(switches):
-            control.extend(f"alter {name} = {FAULT_OHM}" for name in names)
+        for f, tied in enumerate(faults):
+            control.extend(f"alter rf{number} = {FAULT_OHM}" for number in tied)
             control.append(ac)
-            control.append(f"wrdata fault{f}.txt i(vf{f}_0)")
-            control.extend(f"alter {name} = {OPEN_OHM}" for name in names)
+            control.append(f"wrdata fault{f}.txt i(vf{tied[0]})")
+            control.append("destroy all")
+            control.extend(f"alter rf{number} = {OPEN_OHM}" for number in tied)
         text = "\n".join([*lines, ".control", *control, "quit", ".endc", ".end", ""])
         (Path(folder) / "deck.cir").write_text(text, encoding="utf-8")
         done = subprocess.run(
-            ["ngspice", "-b", "deck.cir"], cwd=folder, capture_output=True, text=True, timeout=60, check=False
+            ["ngspice", "-b", "deck.cir"], cwd=folder, capture_output=True, text=True, timeout=300, check=False
         )
         try:
             base = read(Path(folder) / "base.txt")
-            currents = [read(Path(folder) / f"fault{f}.txt")[0] for f in range(len(switches))]
+            currents = [read(Path(folder) / f"fault{f}.txt")[0] for f in range(len(faults))]
         except (OSError, IndexError):
             raise AssertionError(f"ngspice gave no answer:\n{done.stdout[-2000:]}\n{done.stderr[-2000:]}") from None
     return dict(zip(named, base, strict=True)), currents
