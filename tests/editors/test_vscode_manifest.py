@@ -10,7 +10,7 @@ from typing import Any
 from locate import CONFIGS, TOP
 
 from wyeline_grammar import __version__
-from wyeline_server.server import FEATURES
+from wyeline_server.server import FEATURES, WyelineServer
 
 CLIENT_ONLY = {"wyeline.server.command", "wyeline.server.arguments", "wyeline.trace.server"}
 
@@ -44,6 +44,19 @@ def test_switches_say_what_the_server_says_of_them() -> None:
     for name, text in switches().items():
         setting = {key: value for key, value in properties[name].items() if key != "order"}
         assert setting == {"type": "boolean", "default": True, "scope": "window", "description": text}, name
+
+
+def test_commands_of_the_server_can_be_run_from_the_palette() -> None:
+    server = WyelineServer("test")
+    for feature in FEATURES:
+        importlib.import_module(f"wyeline_server.{feature}").register(server)
+    contributes = manifest()["contributes"]
+    titled = {command["command"] for command in contributes["commands"]} - {"wyeline.restart", "wyeline.showLog"}
+    assert titled == set(server.command_handlers) - {"wyeline.applyEdit", "wyeline.partners"}
+    assert {entry["command"] for entry in contributes["menus"]["commandPalette"]} == titled
+    page = (CONFIGS / "vscode" / "README.md").read_text("utf-8")
+    for command in contributes["commands"]:
+        assert f"*Wyeline: {command['title']}*" in page, command
 
 
 def test_the_version_is_the_package_s() -> None:

@@ -4,6 +4,7 @@
 
 const vscode = require("vscode");
 const { LanguageClient, State } = require("vscode-languageclient/node");
+const { executeCommand } = require("./ask");
 const { findServer } = require("./find_server");
 
 const INSTALL = "pip install wyeline";
@@ -80,6 +81,7 @@ async function start() {
     outputChannel: log,
     synchronize: { configurationSection: "wyeline" },
     markdown: { isTrusted: false, supportHtml: false },
+    middleware: { executeCommand },
   });
   client = started;
   started.onDidChangeState(({ newState }) => {

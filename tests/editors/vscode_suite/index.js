@@ -2,6 +2,7 @@
 "use strict";
 
 const fs = require("fs");
+const http = require("http");
 const vscode = require("vscode");
 
 const report = {};
@@ -22,6 +23,24 @@ const errors = (uri) =>
 function placeOf(document, line, word) {
   const row = document.getText().split("\n").findIndex((text) => text.startsWith(line));
   return new vscode.Position(row, document.lineAt(row).text.indexOf(word) + 1);
+}
+
+const page = (url) => new Promise((done, failed) => {
+  http.get(url, (answer) => {
+    let text = "";
+    answer.on("data", (piece) => (text += piece)).on("end", () => done(text));
+  }).on("error", failed);
+});
+
+// Commands as the palette runs them: without arguments, about the model in the editor.
+async function commands(document) {
+  const { url } = await vscode.commands.executeCommand("wyeline.preview");
+  if (!(await page(url)).includes(process.env.STORY_PANEL)) throw new Error("the live page does not show the model");
+  const { sheets } = await vscode.commands.executeCommand("wyeline.picture");
+  if (!sheets.some((sheet) => sheet.svg.includes(process.env.STORY_PANEL))) throw new Error("the picture lacks the panel");
+  const given = [document.uri.toString(), process.env.STORY_BOARD];
+  const { sizings } = await vscode.commands.executeCommand("wyeline.size", ...given);
+  if (!sizings.length) throw new Error("sizing says nothing");
 }
 
 async function play() {
@@ -58,6 +77,8 @@ async function play() {
   if (!(await vscode.workspace.applyEdit(actions[0].edit))) throw new Error("the fix was not applied");
   await until("the end of the finding", () => errors(document.uri).length === 0);
   report.after = errors(document.uri).map((d) => d.message);
+
+  await commands(document);
 
   const panel = placeOf(document, "panel", process.env.STORY_PANEL);
   const rename = await vscode.commands.executeCommand(
