@@ -68,6 +68,9 @@ class System:
     earth: complex | None
     widest_v: float
     nominal: Voltage
+    legs: tuple[str, ...]
+    """The conductors that are not the neutral, in order."""
+    has_neutral: bool
     _key: tuple[object, ...]
     _hash: int
 
@@ -78,15 +81,6 @@ class System:
         if self is other:
             return True
         return isinstance(other, System) and self._hash == other._hash and self._key == other._key
-
-    @property
-    def legs(self) -> tuple[str, ...]:
-        """The conductors that are not the neutral, in order."""
-        return tuple(name for name in self.conductors if name not in (NEUTRAL, "M"))
-
-    @property
-    def has_neutral(self) -> bool:
-        return NEUTRAL in self.conductors
 
     @property
     def shape(self) -> Shape:
@@ -224,7 +218,11 @@ def system(
         round(widest_v, 3),
         nominal.text,
     )
-    return System(conductors, points, frequency_hz, earthing, fixed, widest_v, nominal, key, hash(key))
+    legs = tuple([name for name in conductors if name not in (NEUTRAL, "M")])
+    has_neutral = NEUTRAL in conductors
+    return System(
+        conductors, points, frequency_hz, earthing, fixed, widest_v, nominal, legs, has_neutral, key, hash(key)
+    )
 
 
 def unit(degrees: float) -> complex:

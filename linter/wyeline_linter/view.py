@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from wyeline_linter.protection.currents import Current
     from wyeline_linter.protection.lines import Line
     from wyeline_linter.studies.study import Studies, StudyCache
+    from wyeline_linter.systems import System
     from wyeline_linter.tables import Basis, Override
 
 
@@ -51,6 +52,7 @@ class View:
         "scenarios",
         "settled",
         "settled_circuits",
+        "settled_currents",
         "study_cache",
         "wired_marks",
     )
@@ -76,7 +78,8 @@ class View:
         """Currents of `protection.currents`, by target or by board and circuit, with what they were worked out from."""
         self.settled: dict[str, tuple[Feeder, Line | None]] = {}
         self.settled_circuits: dict[str, tuple[Equipment, tuple[Line, ...]]] = {}
-        """Lines found to hold since the last edit: a rule that asks again need not look at what made them."""
+        self.settled_currents: dict[str, tuple[Equipment, System, Current]] = {}
+        """Lines and currents found to hold since the last edit: who asks again need not look at what made them."""
         self.configuration = DEFAULT
         self.overrides: tuple[Override, ...] = ()
         """Rows of the code tables to which the project gives its own value."""
@@ -122,7 +125,8 @@ class View:
         return self.model.equipment.get(name)
 
     def unsettle(self) -> None:
-        """Forget which lines were looked at: the model has changed."""
+        """Forget which lines and currents were looked at: the model has changed."""
+        self.settled_currents.clear()
         self.settled.clear()
         self.settled_circuits.clear()
 

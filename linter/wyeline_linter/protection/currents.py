@@ -61,6 +61,15 @@ def _of_feeder(view: View, line: Line) -> Current:
 
 def feeder_current(view: View, target: Equipment, system: System) -> Current:
     """What a feeder to ``target`` carries on a system's legs."""
+    settled = view.settled_currents.get(target.name)
+    if settled is not None and settled[0] is target and settled[1] is system:
+        return settled[2]
+    current = _feeder_current(view, target, system)
+    view.settled_currents[target.name] = target, system, current
+    return current
+
+
+def _feeder_current(view: View, target: Equipment, system: System) -> Current:
     if target.kind == "capacitor":
         per_ampere = volt_amperes_per_ampere(system)
         kvar = target.body.number("power")

@@ -98,16 +98,23 @@ THERMAL = rule(
 )
 
 
-def _lines(view: View) -> Iterator[Line]:
-    """Every line with a device of its own and low voltage, in the order of its file."""
+def _feeders(view: View) -> Iterator[Line]:
+    """Every feeder with a device of its own and low voltage, in the order of its file."""
     feeders = sorted(view.model.feeders.values(), key=lambda f: (f.block.file, f.block.first_line))
     for feeder in feeders:
         line = feeder_line(view, feeder)
         if line is not None and line.guard is not None and line.guard.own and not line.medium:
             yield line
+
+
+def _tripping(view: View) -> Iterator[Line]:
+    """The same feeders, and the circuits that have a device of their own, where it is written when it trips."""
+    yield from (line for line in _feeders(view) if trip_of(line.body) is not None)
     for board in sorted(view.model.equipment.values(), key=lambda e: (e.block.file, e.block.first_line)):
+        if not any(trip_of(placed.circuit.body) is not None for placed in board.circuits):
+            continue
         for line in circuit_lines(view, board):
-            if line.guard is not None and line.guard.own:
+            if line.guard is not None and line.guard.own and trip_of(line.body) is not None:
                 yield line
 
 
@@ -168,7 +175,7 @@ def _loop_ohm(study: StateStudy, line: Line) -> complex | None:
 @SLOW.check
 def disconnection(view: View) -> Iterator[Finding]:
     """Lines of TN systems whose device says from where it trips at once; the worst switch state is told."""
-    for line in _lines(view):
+    for line in _tripping(view):
         arrangement = line.system.earthing.arrangement
         if arrangement in (Arrangement.TT, Arrangement.IT) or line.system.earth is None:
             continue
@@ -221,7 +228,7 @@ def _lower(line: Line, trip: Trip, amps: float) -> tuple[Fix, ...]:
 def second_fault(view: View) -> Iterator[Finding]:
     """Two faults at the far ends of two lines like this one: half the line voltage drives each loop."""
     study = view.studies.normal
-    for line in _lines(view):
+    for line in _tripping(view):
         if line.system.earthing.arrangement is not Arrangement.IT or _has_rcd(view, line):
             continue
         trip, loop = trip_of(line.body), _loop_to_source(view, study, line)
@@ -269,7 +276,7 @@ def smallest_fault(view: View) -> Iterator[Finding]:
     from wyeline_linter.studies.scenarios import when
 
     studies = view.studies.for_faults()
-    for line in _lines(view):
+    for line in _feeders(view):
         if line.feeder is None or line.target is None:
             continue
         trip = trip_of(line.body)
@@ -310,7 +317,7 @@ _KINDS = {
 @THERMAL.check
 def thermal_limit(view: View) -> Iterator[Finding]:
     """Feeders whose device has a delay written: without one, only the maker's curve tells how long a fault lasts."""
-    for line in _lines(view):
+    for line in _feeders(view):
         asked = withstand_of(view, line)
         if asked is None:
             continue

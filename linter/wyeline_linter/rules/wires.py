@@ -473,7 +473,7 @@ def parallel_twins(view: View, feeder: Feeder) -> Iterator[Finding]:
     if line is None or feeder.normally_open:
         return
     twins = [
-        f for f in view.feeders_out_of(feeder.source.name)
+        f for f in view.feeders_into(feeder.target.name)
         if f.target.text == feeder.target.text and f.source.text == feeder.source.text and not f.normally_open
     ]  # fmt: skip
     if len(twins) < 2 or twins[0] is feeder:
