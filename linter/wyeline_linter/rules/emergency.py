@@ -186,7 +186,7 @@ def standby_capacity_low(view: View) -> Iterator[Finding]:
     stated = [s for s in view.states_of_switches() if s != NORMAL_STATE]
     # Where the model states how the source is lost, it says what is shed; only what it leaves open is worked out here.
     covered = {name for state in stated for name in state.off}
-    states = [*stated, *(s for s in losses(view) if s.off and not s.off <= covered)]
+    states = [*stated, *(s for s in losses(view, transformers=False) if not s.off <= covered)]
     for state in states:
         book = view.loads_in(state)
         for machine in sorted(machines, key=lambda e: e.name):

@@ -53,8 +53,8 @@ def worst_fault(
     return found
 
 
-def losses(view: View) -> list[SwitchState]:
-    """The states that nobody writes down: each source lost, each transformer out, every transfer following.
+def losses(view: View, *, transformers: bool = True) -> list[SwitchState]:
+    """The states that nobody writes down: each source lost, each transformer out if asked for, transfers following.
 
     Named ``without NAME``. What the model states itself (scenarios) is not among them.
     """
@@ -68,7 +68,7 @@ def losses(view: View) -> list[SwitchState]:
         label, words = f"without {name}", f" without `{name}`"
         if makes_system(equipment) and equipment.kind != "battery":
             state = SwitchState(label, off=frozenset({name}), words=words)
-        elif equipment.kind == "transformer" and feeder is not None:
+        elif transformers and equipment.kind == "transformer" and feeder is not None:
             state = SwitchState(label, open_feeders=frozenset({feeder.key}), words=words)
         else:
             continue

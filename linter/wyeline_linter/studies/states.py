@@ -12,8 +12,9 @@ only lost load, or is dead, has no worse figure than it had. A model with one wa
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
+from functools import partial
 from itertools import combinations
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -40,6 +41,8 @@ if TYPE_CHECKING:
 MOST_STATES = 40
 MOST_PIECES = 40_000
 """How many states found here are worked out, and how many pieces of equipment in all of them together."""
+MOST_LOOKED = 400
+"""How many are looked at to find them."""
 MOST_CHOICES = 12
 """Choices of what opens for one tie."""
 
@@ -59,10 +62,15 @@ class Found(NamedTuple):
 
 
 class _Candidate(NamedTuple):
-    """A state, and what of it a scenario has to describe to stand in its place (None: nothing does)."""
+    """What happens first, the states that come of it, and whether a scenario that describes it stands in its place."""
 
-    state: SwitchState
-    cause: SwitchState | None
+    cause: SwitchState
+    states: Callable[[], Iterable[SwitchState]]
+    can_be_stated: bool = True
+
+
+def _itself(state: SwitchState) -> _Candidate:
+    return _Candidate(state, lambda: (state,))
 
 
 def found_states(view: View) -> Found:
@@ -71,31 +79,33 @@ def found_states(view: View) -> Found:
     zones: list[Zone] = []
     left_out: list[str] = []
     seen: set[frozenset[tuple[str, ...]]] = set()
-    pieces = 0
+    pieces = looked = 0
     for candidate in finder.candidates():
         if not seen:
             seen = {_wiring(z.network) for s in finder.scenarios if (z := finder.zone(s)) is not None} | {frozenset()}
-        if candidate.cause is not None and finder.is_stated(candidate.cause):
+        if candidate.can_be_stated and finder.is_stated(candidate.cause):
             continue
-        if len(zones) >= MOST_STATES or pieces >= MOST_PIECES:
-            left_out.append(candidate.state.name)
+        if len(zones) >= MOST_STATES or pieces >= MOST_PIECES or looked >= MOST_LOOKED:
+            left_out.append(candidate.cause.name)
             continue
-        zone = finder.zone(candidate.state)
-        if zone is None:
-            continue
-        wiring = _wiring(zone.network)
-        if wiring not in seen:
-            seen.add(wiring)
-            zones.append(zone)
-            pieces += len(zone.network.order)
+        for state in candidate.states():
+            looked += 1
+            zone = finder.zone(state)
+            wiring = _wiring(zone.network) if zone is not None else frozenset()
+            if zone is not None and wiring not in seen:
+                seen.add(wiring)
+                zones.append(zone)
+                pieces += len(zone.network.order)
     return Found(tuple(zones), tuple(left_out))
 
 
 def state_named(view: View, name: str) -> SwitchState | None:
     """A state by the name that figures give for it, those included that a scenario stands in the place of."""
     for candidate in _Finder(view).candidates():
-        if candidate.state.name == name:
-            return candidate.state
+        if name.startswith(candidate.cause.name):
+            for state in candidate.states():
+                if state.name == name:
+                    return state
     return next((state for state in losses(view) if state.name == name), None)
 
 
@@ -177,7 +187,7 @@ class _Finder:
                 state = SwitchState(
                     f"with {feeder.key} open", frozenset({feeder.key}), words=f" with `{feeder.key}` open"
                 )
-                yield _Candidate(state, state)
+                yield _itself(state)
         yield from self._lost()
 
     def _positions(self) -> Iterator[_Candidate]:
@@ -187,7 +197,7 @@ class _Finder:
                 if port != NORMAL_STATE.port_of(name) and live:
                     words = f" with `{name}` on its {port} input"
                     state = SwitchState(f"with {name} on {port}", transfer=((name, port),), words=words)
-                    yield _Candidate(state, state)
+                    yield _itself(state)
 
     def _ties(self) -> Iterator[_Candidate]:
         for tie in self.open:
@@ -198,7 +208,7 @@ class _Finder:
                 rest = f" and {listed([f'`{k}`' for k in opened], 'and')} open" if opened else ""
                 words = f" with `{tie.key}` closed{rest}"
                 state = SwitchState(name, frozenset(opened), frozenset({tie.key}), words=words)
-                yield _Candidate(state, state)
+                yield _itself(state)
 
     def _is_live(self, tie: Feeder, network: Network) -> bool:
         return tie.source.name in network.root or tie.target.name in network.root
@@ -228,11 +238,11 @@ class _Finder:
             words = f" without {listed([f'`{n}`' for n in self.followers[:3]], 'and')}"
             words += " and the other inverters" if len(self.followers) > 3 else ""
             state = SwitchState("without inverters", off=frozenset(self.followers), words=words)
-            yield _Candidate(state, None)
+            yield _itself(state)._replace(can_be_stated=False)
         elif self.followers:
             name = self.followers[0]
             state = SwitchState(f"without {name}", off=frozenset({name}), words=f" without `{name}`")
-            yield _Candidate(state, None)
+            yield _itself(state)._replace(can_be_stated=False)
         above = self._above_ways()
         if not above:
             return
@@ -247,10 +257,13 @@ class _Finder:
                 cause = SwitchState(f"without {name}", frozenset({feeder.key}), words=words)
             else:
                 continue
-            lost = transferred(self.view, cause)
-            for state in self._restored(lost):
-                yield _Candidate(state, cause)
-            yield _Candidate(lost, cause)
+            yield _Candidate(cause, partial(self._after, cause))
+
+    def _after(self, cause: SwitchState) -> Iterator[SwitchState]:
+        """What comes of a loss: with ties closed, and with none."""
+        lost = transferred(self.view, cause)
+        yield from self._restored(lost)
+        yield lost
 
     def _above_ways(self) -> set[str]:
         """The names on which something hangs that has another way to be fed."""
