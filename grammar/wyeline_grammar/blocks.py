@@ -11,6 +11,8 @@ import bisect
 import re
 from collections.abc import Iterator, Sequence
 
+from wyeline_grammar.remembering import expect_blocks
+
 _NEWLINE = re.compile(r"\r\n|\n|\r")
 
 
@@ -102,6 +104,7 @@ class TextFile:
         self.path = path
         self.lines = split_lines(text)
         self.blocks = [Block(path, first, lines) for first, lines in cut(self.lines)]
+        expect_blocks(len(self.blocks))
 
     @property
     def text(self) -> str:
@@ -144,7 +147,9 @@ class TextFile:
         tail = 0
         while tail < limit - head and old[-1 - tail] == new[-1 - tail]:
             tail += 1
-        return self.replace_lines(head, len(old) - tail, new[head : len(new) - tail])
+        changed = self.replace_lines(head, len(old) - tail, new[head : len(new) - tail])
+        expect_blocks(len(self.blocks))
+        return changed
 
     def replace_lines(self, first: int, last: int, new: list[str]) -> tuple[list[Block], list[Block]]:
         """Replace lines ``first`` to ``last`` (exclusive) by ``new`` and cut the blocks around them anew."""

@@ -224,7 +224,7 @@ class _Wires(NamedTuple):
     odd_roles: tuple[int, ...]
 
 
-@lru_cache(maxsize=16384)
+@lru_cache(maxsize=8192)
 def _wires(pieces: tuple[tuple[str, str], ...]) -> _Wires | None:
     """What a phrase says, from the kinds and texts of its tokens; ``odd_roles`` are the tokens that name no part."""
     sets, extras, marks = 1, [], []

@@ -82,7 +82,7 @@ def _placed(problem: Problem, tokens: tuple[Token, ...], line: int) -> Problem:
     )
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=8192)
 def _read(kind: str, text: str) -> Value | None:
     if kind == "QUANTITY":
         quantity = parse_quantity(text)
@@ -112,7 +112,7 @@ def _read(kind: str, text: str) -> Value | None:
 _Pieces = tuple[tuple[str, str], ...]
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=8192)
 def _judge(place: str, form: str, pieces: _Pieces, assumed: bool) -> Interpreted:
     """Judge a phrase, and keep of the remedies those that leave fewer problems than there were."""
     judged = _first_judgement(place, form, pieces, assumed)

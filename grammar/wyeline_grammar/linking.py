@@ -11,9 +11,10 @@ from typing import Any, NamedTuple
 
 from wyeline_grammar import model as m
 from wyeline_grammar.blocks import Block, TextFile
-from wyeline_grammar.lowering import expect_blocks, lower_block
+from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.places import Place as Place
 from wyeline_grammar.problems import Problem
+from wyeline_grammar.remembering import expect_blocks
 from wyeline_grammar.sources import Files, SourceError, resolve_include, workspace_of
 
 STATUS = frozenset({"existing", "new", "future", "temporary", "relocated", "demolish"})

@@ -14,12 +14,12 @@ from wyeline_grammar.circuit_rows import read_row
 from wyeline_grammar.notation import NotationError, parse_legs, parse_voltage
 from wyeline_grammar.parser import ELSEWHERE, read_block
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
-from wyeline_grammar.remembering import Remembered
+from wyeline_grammar.remembering import Remembered, of_blocks
 from wyeline_grammar.senses import sense_of
 from wyeline_grammar.syntax import BlockSyntax, Line, Token
 from wyeline_grammar.vocabulary import BOARDS
 
-_STATEMENTS: Remembered[tuple[str, ...], m.Statement] = Remembered()
+_STATEMENTS: Remembered[tuple[str, ...], m.Statement] = of_blocks()
 
 _DETAILS: dict[str, frozenset[str]] = {
     "equipment": frozenset({"more", "allow", "claim"}),
@@ -63,11 +63,6 @@ def lower_block(lines: tuple[str, ...]) -> m.Statement:
         found = _lower(read_block(lines, elsewhere), rows)
         _STATEMENTS.put(lines, found)
     return found
-
-
-def expect_blocks(count: int) -> None:
-    """So many blocks are at hand at once: their statements are kept."""
-    _STATEMENTS.expect(count)
 
 
 def _lower(syntax: BlockSyntax, rows: dict[int, m.Circuit]) -> m.Statement:

@@ -16,6 +16,7 @@ from wyeline_grammar.bodies import RACEWAY_STUFF
 from wyeline_grammar.linking import Model
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.parser import parse_block
+from wyeline_grammar.remembering import OfBlocks
 from wyeline_grammar.syntax import Phrase, Token
 from wyeline_grammar.tokens import tokenize
 
@@ -66,7 +67,7 @@ def references(model: Model, name: str, space: str = SHARED) -> list[Reference]:
     return found
 
 
-@lru_cache(maxsize=16_384)
+@OfBlocks
 def names_of(lines: tuple[str, ...]) -> tuple[Named, ...]:
     """The names that a block declares and uses, in the order of their places. Never raises."""
     found = [n for n in _named(lines, lower_block(lines)) if _stands_there(lines, n)]

@@ -6,12 +6,15 @@ asked for meanwhile. What belongs to the models at hand is asked for often and s
 
 from __future__ import annotations
 
-from typing import Generic, TypeVar
+from collections.abc import Callable
+from typing import Any, Generic, TypeVar, TypeVarTuple
 
 K = TypeVar("K")
 V = TypeVar("V")
+Ts = TypeVarTuple("Ts")
 
 _LEAST = 64
+_ABSENT: Any = object()
 
 
 class Remembered(Generic[K, V]):
@@ -24,18 +27,22 @@ class Remembered(Generic[K, V]):
         self._old: dict[K, V] = {}
         self._most = _LEAST
 
+    def __len__(self) -> int:
+        return len(self._young) + len(self._old)
+
     def expect(self, count: int) -> None:
         """So many entries will be in use at once."""
-        self._most = max(self._most, count + _LEAST)
+        self._most = max(self._most, count + count // 4 + _LEAST)
 
-    def get(self, key: K) -> V | None:
-        """What is remembered under a key, or None."""
-        found = self._young.get(key)
-        if found is None:
-            found = self._old.pop(key, None)
-            if found is not None:
-                self.put(key, found)
-        return found
+    def get(self, key: K, missing: V | None = None) -> V | None:
+        """What is remembered under a key, or ``missing``."""
+        found = self._young.get(key, _ABSENT)
+        if found is _ABSENT:
+            found = self._old.pop(key, _ABSENT)
+            if found is _ABSENT:
+                return missing
+            self.put(key, found)
+        return found  # type: ignore[no-any-return]
 
     def put(self, key: K, value: V) -> None:
         """Remember a value."""
@@ -43,3 +50,45 @@ class Remembered(Generic[K, V]):
             self._old = self._young
             self._young = {}
         self._young[key] = value
+
+
+class OfBlocks(Generic[*Ts, V]):
+    """A function of a block's lines (and little else) with a memo for as many blocks as are at hand.
+
+    ``made`` counts the calls that the memo could not answer.
+    """
+
+    def __init__(self, function: Callable[[*Ts], V]) -> None:
+        self._function = function
+        self.memo: Remembered[tuple[*Ts], V] = of_blocks()
+        self.made = 0
+        self.__doc__ = function.__doc__
+
+    def __call__(self, *key: *Ts) -> V:
+        found = self.memo.get(key, _ABSENT)
+        if found is _ABSENT:
+            found = self._function(*key)
+            self.made += 1
+            self.memo.put(key, found)
+        return found  # type: ignore[return-value]
+
+
+_memos: list[Remembered[Any, Any]] = []
+_expected = 0
+
+
+def of_blocks() -> Remembered[Any, Any]:
+    """A memo that grows with the number of blocks at hand."""
+    made: Remembered[Any, Any] = Remembered()
+    made.expect(_expected)
+    _memos.append(made)
+    return made
+
+
+def expect_blocks(count: int) -> None:
+    """So many blocks are at hand at once: what is derived from them is kept."""
+    global _expected
+    if count > _expected:
+        _expected = count
+        for memo in _memos:
+            memo.expect(count)

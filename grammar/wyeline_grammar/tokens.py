@@ -128,7 +128,7 @@ _AS_WRITTEN = frozenset({"TEXT", "PORT", "NAME", "ERROR"})
 
 _KIND: dict[str, str] = {}
 _PLAIN: dict[str, str] = {}
-_MOST_REMEMBERED, _LONGEST_REMEMBERED = 100_000, 200
+_MOST_REMEMBERED, _LONGEST_REMEMBERED = 30_000, 80
 _token = tuple.__new__
 
 

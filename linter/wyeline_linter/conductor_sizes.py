@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 import re
-from functools import cache, lru_cache
+from functools import lru_cache
 
 from .tables import Basis, Looked, NotListed, Table, basis
 
@@ -19,7 +19,7 @@ _STEP = 1e-6
 """Relative slack of comparisons of areas, far below the distance of two sizes."""
 
 
-@cache
+@lru_cache(maxsize=4096)
 def circular_mils(size: str) -> float:
     """Area of an AWG or kcmil size in circular mils, as NEC Chapter 9 Table 8 rounds it.
 

@@ -59,7 +59,7 @@ def feed_from(
     return Undecided(upstream.reasons)
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=4096)
 def _feed(
     up: System,
     wanted: Voltage | System,

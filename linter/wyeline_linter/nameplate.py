@@ -91,7 +91,7 @@ class NameplateVerdict:
         )
 
 
-@lru_cache(maxsize=16384)
+@lru_cache(maxsize=4096)
 def judge(nominal_v: float, low_v: float, high_v: float | None = None, *, tap_pct: float = 0.0) -> NameplateVerdict:
     """Judge a nameplate (a single value, or a band with ``high_v``) on a nominal or calculated voltage.
 

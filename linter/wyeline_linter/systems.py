@@ -336,7 +336,7 @@ def volts_text(volts: float) -> str:
     return f"{volts:.4g} V"
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=4096)
 def _pair_voltages(of: System) -> tuple[tuple[str, str, float], ...]:
     legs = of.legs
     pairs = list(itertools.pairwise(legs))
@@ -346,7 +346,7 @@ def _pair_voltages(of: System) -> tuple[tuple[str, str, float], ...]:
     return tuple((first, second, of.nominal_v(first, second)) for first, second in pairs)
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=4096)
 def _restrict(of: System, conductors: tuple[str, ...]) -> System:
     if len(set(conductors)) != len(conductors):
         raise ValueError(f"a conductor is named twice: {' '.join(conductors)}")
@@ -386,7 +386,7 @@ def _label(of: System, source: Voltage) -> Voltage:
     return parse_voltage(f"{text}{unit_text} 1ph")
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=4096)
 def _high_leg(of: System) -> str | None:
     # A high leg alone with its neutral is known by its label only; geometry cannot tell it from any other leg.
     legs = of.legs
@@ -397,7 +397,7 @@ def _high_leg(of: System) -> str | None:
     return high if near(of.distance(high, NEUTRAL), SQRT3 * of.distance(low, NEUTRAL)) else None
 
 
-@lru_cache(maxsize=65536)
+@lru_cache(maxsize=4096)
 def _shape(of: System) -> Shape:
     if of.frequency_hz == 0.0:
         return Shape.DC3 if "M" in of.conductors else Shape.DC2 if len(of.conductors) == 2 else Shape.OTHER

@@ -32,7 +32,7 @@ from wyeline_linter.winding_fit import WindingResult as WindingResult
 Practice = Literal["us", "iec"]
 
 
-@lru_cache(maxsize=16384)
+@lru_cache(maxsize=4096)
 def secondary_system(
     primary: System,
     primary_notation: Voltage,

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
 from typing import Any
 
 from wyeline_grammar import model as m
 from wyeline_grammar.blocks import TextFile
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.parser import parse_block
+from wyeline_grammar.remembering import OfBlocks
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer
 
@@ -44,7 +44,7 @@ def _imports(lines: list[int]) -> list[Json]:
     return [{"startLine": lines[0], "endLine": lines[-1], "kind": "imports"}] if len(lines) > 1 else []
 
 
-@lru_cache(maxsize=16_384)
+@OfBlocks
 def _rows(lines: tuple[str, ...]) -> tuple[tuple[int, int, str], ...]:
     """(first row, last row, kind) of what folds in a block; statements have no kind."""
     if len(lines) == 1:

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import os
-from functools import lru_cache
 from typing import Any
 
 from wyeline_grammar import model as m
 from wyeline_grammar.blocks import TextFile
 from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.remembering import OfBlocks
 from wyeline_grammar.sources import SourceError, resolve_include, workspace_of
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer
@@ -39,7 +39,7 @@ def links(server: WyelineServer, path: str, file: TextFile) -> list[Json]:
     return made
 
 
-@lru_cache(maxsize=16_384)
+@OfBlocks
 def _targets(lines: tuple[str, ...]) -> tuple[tuple[m.Span, str, bool], ...]:
     """(place, target, whether it is a rule) of what a block refers to outside of its text."""
     statement = lower_block(lines)

@@ -5,7 +5,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator
-from functools import lru_cache
 from typing import Any, NamedTuple
 
 from wyeline_grammar import model as m
@@ -13,6 +12,7 @@ from wyeline_grammar.blocks import TextFile
 from wyeline_grammar.linking import feeder_name
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.parser import parse_block
+from wyeline_grammar.remembering import OfBlocks
 from wyeline_grammar.sources import SourceError
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_server.positions import Json, Positions
@@ -48,7 +48,7 @@ class Symbol(NamedTuple):
     children: tuple[Symbol, ...] = ()
 
 
-@lru_cache(maxsize=16_384)
+@OfBlocks
 def symbol_of(lines: tuple[str, ...]) -> Symbol | None:
     """What a block puts into the outline; None for comments and what cannot be read."""
     statement = lower_block(lines)
@@ -146,7 +146,7 @@ def document_symbols(file: TextFile, positions: Positions) -> ReadyJson:
     return ReadyJson(f"[{','.join(made)}]")
 
 
-@lru_cache(maxsize=16_384)
+@OfBlocks
 def _template(lines: tuple[str, ...], encoding: str) -> tuple[str, tuple[int, ...]] | None:
     """The JSON of a block's symbol with a ``%d`` for every line number, and the rows that fill them."""
     symbol = symbol_of(lines)

@@ -7,7 +7,6 @@ line of its own: only the first number of each block depends on what stands abov
 from __future__ import annotations
 
 from collections.abc import Iterator
-from functools import lru_cache
 from typing import Any, NamedTuple
 
 from lsprotocol import types
@@ -18,6 +17,7 @@ from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.model import EquipmentStatement
 from wyeline_grammar.parser import parse_block
 from wyeline_grammar.references import Named, names_of
+from wyeline_grammar.remembering import OfBlocks
 from wyeline_grammar.tokens import BLANKS, tokenize
 from wyeline_server.positions import Json, Positions
 from wyeline_server.protocol import ReadyJson
@@ -86,7 +86,7 @@ class Piece(NamedTuple):
     size: int
 
 
-@lru_cache(maxsize=16_384)
+@OfBlocks
 def piece_of(lines: tuple[str, ...], encoding: str) -> Piece | None:
     """The tokens of a block; None where it has none."""
     return _piece(lines, encoding, 0, len(lines))
@@ -113,7 +113,7 @@ def _piece(lines: tuple[str, ...], encoding: str, top: int, bottom: int) -> Piec
     return Piece(first, row, ",".join(map(str, numbers[1:])), len(numbers))
 
 
-@lru_cache(maxsize=4096)
+@OfBlocks
 def words_of(lines: tuple[str, ...]) -> tuple[tuple[int, int, int, int, int], ...]:
     """(row, start, end, type, modifiers) of every word of a block, columns in code points, none overlapping."""
     statement = lower_block(lines)
