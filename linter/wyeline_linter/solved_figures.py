@@ -22,7 +22,7 @@ RATINGS = ("series", "rated", "withstand")
 
 
 class FaultFigure(NamedTuple):
-    """The largest fault at a place in any stated switch state, beside what is written that the place bears.
+    """The largest fault at a place in any switch state, beside what is written that the place bears.
 
     ``kind`` is of ``studies.fault.WORDS``; ``when`` names the switch state (empty: normal); ``ceiling`` is the source
     that is taken as unlimited, so that the fault is at the most as large; ``least_a`` is the smallest fault as normal.
@@ -69,7 +69,7 @@ class SolvedFigures:
 
 def solved_figures(view: View) -> SolvedFigures:
     """The figures of a view. Solves what is not solved yet, which may take seconds."""
-    studies = view.studies.stated()
+    studies = view.studies.for_faults()
     normal = view.studies.normal
     return SolvedFigures(
         dict(_faults(view, studies, normal)),
