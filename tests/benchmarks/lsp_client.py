@@ -37,6 +37,7 @@ class Client:
         )
         self.messages: Queue[tuple[float, Message]] = Queue()
         self.number = 0
+        self.uri, self.version = "", 0
         self.shown: tuple[float, Message] | None = None
         threading.Thread(target=self._read, daemon=True).start()
 
@@ -75,7 +76,7 @@ class Client:
                 arrived, message = self.messages.get(timeout=max(0.001, end - time.monotonic()))
             except Empty:
                 raise TimeoutError(f"no answer within {limit_s:g} s") from None
-            if message.get("method") == "textDocument/publishDiagnostics":
+            if self.told(message):
                 self.shown = arrived, message
             if "method" in message and "id" in message:
                 self._answer(message)
