@@ -60,6 +60,11 @@ class Story:
     def report(self) -> Path:
         return self.folder / "report.json"
 
+    def row(self, beginning: str) -> int:
+        """The line of the site that begins so, counted from 1."""
+        lines = self.site.read_text(encoding="utf-8").splitlines()
+        return 1 + next(i for i, line in enumerate(lines) if line.startswith(beginning))
+
     def environment(self) -> dict[str, str]:
         """The editor's environment: nothing of this machine's own settings, and the server on the PATH."""
         home = {

@@ -8,6 +8,7 @@ import shutil
 import subprocess
 import time
 from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 from locate import CONFIGS, missing, program
@@ -92,6 +93,9 @@ def _play(terminal: Terminal, story: Story) -> dict[str, object]:
     def closed(screen: str) -> bool:
         return "┌" not in screen and "└" not in screen
 
+    def saved(file: Path) -> bool:
+        return file.exists() and NEW_PANEL in file.read_text()  # it is away for a moment while it is written
+
     def errors() -> list[str]:
         """The rows of the diagnostics list that are errors."""
         terminal.keys(" d")
@@ -100,13 +104,16 @@ def _play(terminal: Terminal, story: Story) -> dict[str, object]:
         terminal.wait("the list's end", closed)
         return [text for severity, text in _ROW.findall(screen) if severity == "ERROR"]
 
+    supply, panel, feeder = (
+        rf"sel\s+{story.row(words)}:" for words in ("switchboard", "panel", f"feeder {story.board}")
+    )
     board = story.board.strip('"').split()[0]
     terminal.wait("the finding", lambda screen: "●" in screen)
     before = errors()
     terminal.keys("gg")
     terminal.wait("the first line", lambda screen: "1:1" in screen)
     terminal.keys(f"/{board}", "Enter")
-    terminal.wait("the board", lambda screen: re.search(r"sel\s+6:", screen))
+    terminal.wait("the board", lambda screen: re.search(supply, screen))
     terminal.keys(" k")
     # Nothing in the file reads so, and inlay hints are off.
     hover = terminal.wait("the hover", lambda screen: "277 V" in screen)
@@ -116,26 +123,26 @@ def _play(terminal: Terminal, story: Story) -> dict[str, object]:
     terminal.keys("gg")
     terminal.wait("the first line", lambda screen: "1:1" in screen)
     terminal.keys("/WET-1 +100", "Enter")
-    terminal.wait("the feeder", lambda screen: re.search(r"sel\s+9:", screen))
+    terminal.wait("the feeder", lambda screen: re.search(feeder, screen))
     terminal.keys("gh", "f>", "w")
     terminal.keys(" a")
     terminal.wait("the code actions", lambda screen: "ransformer" in screen)
     terminal.keys("Enter")
     terminal.wait("the fix", lambda screen: re.search(r"^\W*\d+\s+transformer", screen, re.MULTILINE))
-    terminal.wait("the end of the finding", lambda screen: "●" not in screen or not errors())
+    terminal.wait("the end of the finding", lambda _: not errors())
     after = errors()
 
     terminal.keys("gg")
     terminal.wait("the first line", lambda screen: "1:1" in screen)
     terminal.keys(f"/{PANEL}", "Enter")
-    terminal.wait("the panel", lambda screen: re.search(r"sel\s+7:", screen))
+    terminal.wait("the panel", lambda screen: re.search(panel, screen))
     terminal.keys(" r")
     terminal.wait("the question for the name", lambda screen: "rename-to:" in screen)
     terminal.keys("C-u", NEW_PANEL, "Enter")
     terminal.wait("the rename", lambda screen: re.search(rf"panel\s+{NEW_PANEL}\b", screen))
     terminal.keys(":wa", "Enter")
     end = time.monotonic() + 40
-    while any(NEW_PANEL not in file.read_text() for file in (story.site, story.included)) and time.monotonic() < end:
+    while not all(map(saved, (story.site, story.included))) and time.monotonic() < end:
         time.sleep(0.05)
     terminal.keys(":qa!", "Enter")
     return {"before": before, "hover": hover, "after": after}

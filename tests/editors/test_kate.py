@@ -87,7 +87,8 @@ class Desk:
         with os.fdopen(read) as display:
             self.environment["DISPLAY"] = f":{display.readline().strip()}"
         self._start(["openbox"])
-        self._start(["dbus-run-session", "--", kate, "-n", "-l", "9", "-c", "28", str(story.site)])
+        place = ["-l", str(story.row(f"feeder {story.board}")), "-c", "28"]
+        self._start(["dbus-run-session", "--", kate, "-n", *place, str(story.site)])
 
     def _start(self, command: list[str], keep: tuple[int, ...] = ()) -> None:
         log = (self.story.folder / f"{Path(command[0]).name}.log").open("wb")
@@ -190,7 +191,7 @@ def test_the_story_in_kate(plain_story: Story) -> None:
 
         # The board's line, its name; Alt+L opens the client's menu, Y is Symbol Info.
         desk.key("ctrl+g")
-        desk.type("6")
+        desk.type(str(story.row("switchboard")))
         desk.key("Return", "Home", "ctrl+Right", "Right")
         desk.key("alt+l", "y")
         hover = desk.wait("the hover", lambda: desk.answer_to("textDocument/hover"))
@@ -199,7 +200,7 @@ def test_the_story_in_kate(plain_story: Story) -> None:
         desk.picture("hover")
 
         desk.key("ctrl+g")
-        desk.type("7")
+        desk.type(str(story.row("panel")))
         desk.key("Return", "Home", "ctrl+Right", "Right", "F2")
         desk.wait("the question for the name", lambda: desk.window("Rename"))
         desk.key("ctrl+a")
