@@ -50,6 +50,7 @@ def rating_at_most(basis: Basis, amps: float, kind: DeviceKind = "breaker") -> L
     return NotListed(f"no standard {kind} of {amps:g} A or less")
 
 
+@lru_cache(maxsize=1024)
 def _rating(basis: Basis, rating: float, kind: str) -> Looked[float] | NotListed:
     found = basis.number("device-ratings", (f"{rating:g}",), kind)
     if isinstance(found, NotListed):
@@ -72,6 +73,7 @@ class DeviceLimit:
     rating: Looked[float]
 
 
+@lru_cache(maxsize=4096)
 def _limit(
     basis: Basis, limit_a: float, *, round_up: bool, percent: Looked[float] | None, kind: DeviceKind
 ) -> DeviceLimit | NotListed:

@@ -66,6 +66,12 @@ MIXED = rule(
 def emergency_mixed(view: View, equipment: Equipment) -> Iterator[Finding]:
     if equipment.kind not in BOARDS:
         return
+    feeding = [f for f in view.feeders_out_of(equipment.name) if "emergency" in f.body.flags]
+    transfers = [view.equipment(name) for name in list(view.network.above(equipment.name))[:1]]
+    dedicated = any(t is not None and t.kind == "transfer" and "emergency" in t.body.flags for t in transfers)
+    marked = any("emergency" in placed.circuit.body.flags for placed in equipment.circuits)
+    if not (marked or feeding or dedicated):
+        return
     emergency: list[tuple[str, Place]] = []
     other: list[tuple[str, Place]] = []
     for placed in equipment.circuits:
@@ -75,9 +81,6 @@ def emergency_mixed(view: View, equipment: Equipment) -> Iterator[Finding]:
         (emergency if "emergency" in flags else other).append(
             (placed.key, Place(placed.block, placed.circuit.place.span))
         )
-    feeding = [f for f in view.feeders_out_of(equipment.name) if "emergency" in f.body.flags]
-    transfers = [view.equipment(name) for name in list(view.network.above(equipment.name))[:1]]
-    dedicated = any(t is not None and t.kind == "transfer" and "emergency" in t.body.flags for t in transfers)
     if not other or not (emergency or feeding or dedicated):
         return
     keys = listed([key for key, _ in other[:4]], "and") + (" and more" if len(other) > 4 else "")

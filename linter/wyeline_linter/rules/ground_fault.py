@@ -92,21 +92,23 @@ def _limit(view: View, name: str) -> float | None:
     return found.value if isinstance(found, Looked) else None
 
 
-def _large_devices(view: View, equipment: Equipment) -> Iterator[tuple[Body, str, float, Place, System, str]]:
-    """Devices of equipment that are large: a board's main, and those of the feeders that leave it."""
+def _large_devices(
+    view: View, equipment: Equipment, least: float
+) -> Iterator[tuple[Body, str, float, Place, System, str]]:
+    """Devices of equipment of ``least`` amperes or a frame for them: a board's main, and of the feeders that leave."""
     state = view.state(equipment.name)
     if state is None:
         return
     if equipment.kind in BOARDS and isinstance(state.arriving, Known):
         for key in ("main", "incomer"):
             rating = equipment.body.number(key)
-            if rating is not None:
+            if rating is not None and max(equipment.body.number("frame") or rating, rating) >= least:
                 place, where = equipment.place_of(key), f"the main of `{equipment.name}`"
                 yield equipment.body, key, rating, place, state.arriving.system, where
     if isinstance(state.system, Known):
         for feeder in view.feeders_out_of(equipment.name):
             rating = feeder.body.number("rating")
-            if rating is not None:
+            if rating is not None and max(feeder.body.number("frame") or rating, rating) >= least:
                 place = Place(feeder.block, feeder.body.facts["rating"].span)
                 yield feeder.body, "rating", rating, place, state.system.system, f"`{feeder.key}`"
 
@@ -123,9 +125,8 @@ def ground_fault_protection(view: View, equipment: Equipment) -> Iterator[Findin
     if any(c.name == "orderly-shutdown" for c in equipment.statement.claims):
         return
     guarded = _guarded_ahead(view, equipment)
-    for body, key, rating, place, system, where in _large_devices(view, equipment):
-        frame = body.number("frame") or rating
-        if max(frame, rating) < least or _has_gfpe(body) or guarded or "fire-pump" in body.flags:
+    for body, key, rating, place, system, where in _large_devices(view, equipment, least):
+        if _has_gfpe(body) or guarded or "fire-pump" in body.flags:
             continue
         if key == "rating" and _has_gfpe(equipment.body):
             continue
@@ -168,8 +169,8 @@ def arc_energy(view: View, equipment: Equipment) -> Iterator[Finding]:
     least = _limit(view, "arc-energy-device")
     if least is None or equipment.damaged:
         return
-    for body, key, rating, place, system, where in _large_devices(view, equipment):
-        if max(body.number("frame") or 0.0, rating) < least or system.widest_v > 1000:
+    for body, key, rating, place, system, where in _large_devices(view, equipment, least):
+        if system.widest_v > 1000:
             continue
         claims = {c.name for c in equipment.statement.claims}
         if key == "rating":

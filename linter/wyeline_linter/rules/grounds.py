@@ -20,7 +20,7 @@ from wyeline_linter.protection.purposes import Purpose, purpose_of
 from wyeline_linter.rules.line_findings import about, line_text
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.sizing.lines import choose
+from wyeline_linter.sizing.lines import choose, is_generous
 from wyeline_linter.sizing.writing import wires_text
 from wyeline_linter.systems import Arrangement
 from wyeline_linter.tables import Looked, NotListed
@@ -176,7 +176,10 @@ def _us_size(view: View, line: Line, purpose: Purpose) -> Iterator[Finding]:
         return
     if area_mm2(wiring.ground) >= area_mm2(wiring.size) * _SLACK:
         return
-    found = choose(view, line, current_of(view, line), purpose, strict=True)
+    current = current_of(view, line)
+    if not is_generous(view, line, current, purpose):
+        return
+    found = choose(view, line, current, purpose, strict=True)
     if isinstance(found, NotListed):
         return
     chosen = found[1]

@@ -22,6 +22,7 @@ from wyeline_linter.sizing.steps import (
     Ground,
     Sized,
     drop_percent,
+    generous,
     ground_for,
     jumper_for,
     serves,
@@ -237,6 +238,19 @@ def choose(
     if neutral is not None:
         reasons.append(f"neutral {neutral}: as large as a leg")
     return wiring._replace(sets=found.sets, size=found.size, neutral=neutral, ground=ground), found, reasons
+
+
+def is_generous(view: View, line: Line, current: Current, purpose: Purpose) -> bool:
+    """Whether wires of the next smaller size, in as many sets, would carry all that the line has to, strictly counted:
+    where not, `choose` finds none smaller either."""
+    wiring, laid = line.wiring, laid_with(line, current)
+    if laid is None or not wiring.temperatures_c:
+        return True
+    want = replace(demand_of(view, line, current, purpose, wiring), next_size_up=False)
+    return generous(
+        line.tables, wiring.metal, wiring.temperatures_c[0], laid, want, wiring.sets, wiring.size,
+        cable_60=wiring.insulation in CABLES_AT_60,
+    )  # fmt: skip
 
 
 def _proposal(

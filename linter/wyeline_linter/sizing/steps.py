@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import NamedTuple
 
 from wyeline_linter.conductor_sizes import area_mm2, standard_sizes
@@ -69,17 +70,22 @@ class Sized:
     steps: tuple[Enlarged, ...] = field(default=())
 
 
+@lru_cache(maxsize=64)
+def _usual_sizes(tables: Basis, metal: Material) -> tuple[str, ...]:
+    """The sizes that power circuits are pulled with, smallest first."""
+    practice = tables.practice
+    low = area_mm2(SMALLEST[practice][metal]) * (1 - _SLACK)
+    high = area_mm2(LARGEST_SET[practice]) * (1 + _SLACK)
+    return tuple(s for s in standard_sizes(tables) if low <= area_mm2(s) <= high)
+
+
 class _Search:
     def __init__(
         self, tables: Basis, metal: Material, insulation_c: float, cable_60: bool, laid: Laid, want: Demand
     ) -> None:
         self.tables, self.metal, self.laid, self.want = tables, metal, laid, want
         self.insulation_c, self.cable_60 = insulation_c, cable_60
-        practice = tables.practice
-        least, most = SMALLEST[practice][metal], LARGEST_SET[practice]
-        areas = [(s, area_mm2(s)) for s in standard_sizes(tables)]
-        low, high = area_mm2(least) * (1 - _SLACK), area_mm2(most) * (1 + _SLACK)
-        self.sizes = [s for s, a in areas if low <= a <= high]
+        self.sizes = _usual_sizes(tables, metal)
 
     def at(self, sets: int, size: str) -> Carries | None:
         found = carries(self.tables, size, self.metal, self.insulation_c, self.cable_60, sets, self.laid)
@@ -229,6 +235,24 @@ def serves(
     if lost is not None and lost > want.drop_limit * (1 + _SLACK):
         return False
     return want.fault_mm2 is None or sets * area_mm2(size) >= want.fault_mm2 * (1 - _SLACK)
+
+
+def generous(
+    tables: Basis,
+    metal: Material,
+    insulation_c: float,
+    laid: Laid,
+    want: Demand,
+    sets: int,
+    size: str,
+    *,
+    cable_60: bool = False,
+) -> bool:
+    """Whether the next smaller size in as many sets carries what is wanted too; drop and fault do not count."""
+    search = _Search(tables, metal, insulation_c, cable_60, laid, want)
+    smaller = [s for s in search.sizes if area_mm2(s) < area_mm2(size) * (1 - _SLACK)]
+    here = search.at(sets, smaller[-1]) if smaller else None
+    return here is not None and all(meets(smaller[-1], here) for _, meets, _ in search.stages(sets))
 
 
 def sized(
