@@ -53,7 +53,7 @@ def _drop(
 ) -> BranchDrop | None:
     legs = tuple(dict.fromkeys(c for load in parts for c in load.pair if c != NEUTRAL))
     neutral = any(NEUTRAL in load.pair for load in parts)
-    data = _wires(study, board, placed, len(legs), neutral=neutral)
+    data = wires_of(study, board, placed, len(legs), neutral=neutral)
     if data is None or data.leg is None:
         return None
     worst = max(parts, key=lambda load: abs(load.va))
@@ -75,7 +75,15 @@ def _drop(
     return BranchDrop(placed, volts, volts / nominal, amperes, pf, nominal, wiring, data)
 
 
-def _wires(study: StateStudy, board: Equipment, placed: PlacedCircuit, legs: int, *, neutral: bool) -> LineData | None:
+def wires_of(
+    study: StateStudy,
+    board: Equipment,
+    placed: PlacedCircuit,
+    legs: int,
+    *,
+    neutral: bool,
+    case: Case = Case.FLOW,
+) -> LineData | None:
     """The impedances of a circuit's wires; None where their length is not written.
 
     Circuits are many and alike but for their length: what a metre of their wires comes to is worked out once.
@@ -93,14 +101,14 @@ def _wires(study: StateStudy, board: Equipment, placed: PlacedCircuit, legs: int
             legs=legs,
             neutral=neutral,
             chosen=study.view.tables,
-            case=Case.FLOW,
+            case=case,
             conduit=conduit_of(body.raceway, study.stuff_of),
             length_m=length_m,
         )
 
     if length.assumed:
         return looked_up(length.number)
-    alike = (placed.circuit.sense, legs, neutral)
+    alike = (placed.circuit.sense, legs, neutral, case)
     metre = study.circuit_wires.get(alike)
     if metre is None:
         metre = study.circuit_wires[alike] = looked_up(1.0)

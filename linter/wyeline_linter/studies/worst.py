@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING, Any, NamedTuple
 
-from wyeline_grammar.linking import Equipment, Feeder
-from wyeline_linter.studies.branch import branch_drops
+from wyeline_grammar.linking import Equipment, Feeder, PlacedCircuit
+from wyeline_linter.studies.branch import BranchDrop, branch_drops
+from wyeline_linter.studies.circuit_ends import end_fault_a
 from wyeline_linter.studies.fault import FaultCurrent
 from wyeline_linter.studies.study_figures import rounded
 
@@ -61,12 +62,19 @@ def feeder_states(view: View, feeder: Feeder) -> list[InState]:
     return [s for s in _each(view, closed, lambda study: _of_feeder(study, feeder)) if s.figures]
 
 
-def circuit_states(view: View, board: Equipment, position: str) -> list[InState]:
-    """The drop from the source to the end of a circuit, state by state."""
+def circuit_states(view: View, board: Equipment, placed: PlacedCircuit) -> list[InState]:
+    """Load (A), lowest voltage, drop from the source, and faults at the end of a circuit, state by state."""
 
     def figures(study: StateStudy) -> Figures:
-        whole, own = study.path_drop(board.name)[0], _branch(view, study, board, position)
-        return {"drop_part": None if whole is None or own is None else whole + own}
+        own, whole = _branch(view, study, board, placed.key), study.path_drop(board.name)[0]
+        lowest = study.judged.lowest(board.name)
+        return {
+            "load_a": None if own is None else own.amperes,
+            "voltage_part": None if lowest is None or own is None else lowest.per_unit - own.part,
+            "drop_part": None if whole is None or own is None else whole + own.part,
+            "fault_max_a": end_fault_a(study, board, placed, largest=True),
+            "fault_min_a": end_fault_a(study, board, placed, largest=False),
+        }
 
     return list(_each(view, lambda study: study.lists(board.name), figures))
 
@@ -123,11 +131,11 @@ def _of_feeder(study: StateStudy, feeder: Feeder) -> Figures:
     }
 
 
-def _branch(view: View, study: StateStudy, board: Equipment, position: str) -> float | None:
-    parts = view.studies.once(
-        f"circuits {study.key} {board.name}", lambda: {d.circuit.key: d.part for d in branch_drops(study, board)}
+def _branch(view: View, study: StateStudy, board: Equipment, position: str) -> BranchDrop | None:
+    drops = view.studies.once(
+        f"circuits {study.key} {board.name}", lambda: {d.circuit.key: d for d in branch_drops(study, board)}
     )
-    return parts.get(position)
+    return drops.get(position)
 
 
 def _amperes(fault: FaultCurrent | None) -> float | None:
@@ -153,20 +161,14 @@ def states_entry(states: list[InState]) -> dict[str, Any]:
 
 
 def circuits_entry(view: View, board: Equipment) -> dict[str, Any]:
-    """``circuits`` of a board for programs: what each loses in its own wires and from the source on, at the worst."""
-    study = view.studies.normal
+    """``circuits`` of a board for programs: of those whose wires and length are written, the figures at their end."""
     found = []
     for placed in board.circuits:
-        own = _branch(view, study, board, placed.key)
+        own = _branch(view, view.studies.normal, board, placed.key)
         if own is None:
             continue
-        most = worst(circuit_states(view, board, placed.key)).get("drop_part")
-        found.append(
-            {
-                "circuit": placed.key,
-                "drop_part": rounded(own),
-                "from_source_part": None if most is None else rounded(most.value),
-                "worst_state": None if most is None else most.state.name,
-            }
-        )
+        states = circuit_states(view, board, placed)
+        entry = {"circuit": placed.key, "own_drop_part": rounded(own.part)}
+        entry |= {name: rounded(value) for name, value in states[0].figures.items()}
+        found.append({**entry, **states_entry(states)})
     return {"circuits": found} if found else {}
