@@ -158,11 +158,12 @@ class Analysis:
         for block in came:
             accepted |= self._read(block, lower_block(block.lines))
         self.view.unsettle()
-        self._propagate(delta, went, accepted)
+        self._propagate(delta, went, delta.equipment | delta.feeders if accepted else set())
         self._by_file.edited(block.file for block in (*went, *came))
         return delta
 
-    def _propagate(self, delta: Delta, went: list[Block], accepted: bool) -> None:
+    def _propagate(self, delta: Delta, went: list[Block], accepted: Collection[str]) -> None:
+        """Judge what an edit touched; ``accepted`` are subjects of which allowances came or went."""
         model = self.model
         keys = delta.feeders
         shifted, renamed = self._shifted(delta.names)
@@ -170,8 +171,8 @@ class Analysis:
         names = self._with_users_of_systems(delta.equipment, shifted)
         touched = set(names)
         for key in keys:  # what a feeder that went, or now runs elsewhere, was connected to
-            before = self._feeder_structure.get(key)
-            if before is not None:
+            before, feeder = self._feeder_structure.get(key), model.feeders.get(key)
+            if before is not None and (feeder is None or feeder_structure_key(feeder) != before):
                 touched |= {before.source, before.target}
         restructured = self._structure_changed(names, keys)
         if restructured:
@@ -188,11 +189,13 @@ class Analysis:
         ends = {e.name for f in map(model.feeders.get, keys) if f is not None for e in (f.source, f.target)}
         loaded = self.view.update_loads(touched | ends)
         touched_feeders = set(keys) | changed_feeders
+        around: set[str] = set(loaded)
         for key in list(touched_feeders):
             feeder = model.feeders.get(key)
             if feeder is not None:
-                touched |= {feeder.source.name, feeder.target.name}
-        around: set[str] = set(loaded)
+                # Its own facts concern what it feeds, and what is below that, but not what else its source feeds.
+                around.add(feeder.source.name)
+                touched.add(feeder.target.name)
         for name in touched:
             for feeder in (*model.feeders_from.get(name, ()), *model.feeders_to.get(name, ())):
                 touched_feeders.add(feeder.key)
@@ -208,7 +211,7 @@ class Analysis:
             groups |= self._store.of_sort("equipment afar") | self._store.of_sort("feeder afar")
         for group in groups:
             self._judge(group, accepted)
-        self._store.put(_MODEL, self._check_model(), accepted_anew=accepted)
+        self._store.put(_MODEL, self._check_model(), accepted)
 
     def _shifted(self, names: Iterable[str]) -> tuple[dict[str, str], set[str]]:
         """The names that now stand for nothing, or first for another sort of thing, with the sort they had; and all
@@ -302,7 +305,7 @@ class Analysis:
             self._store.put(("text", block), [finding_of(problem, block) for problem in statement.problems])
         return self._allowances.read(block, statement)
 
-    def _judge(self, group: Group, accepted_anew: bool = False) -> None:
+    def _judge(self, group: Group, accepted_anew: Collection[str] = ()) -> None:
         """Let the rules say anew what they say of a piece of equipment or of a feeder, or nothing if it is gone."""
         sort, key = group
         found: list[Finding] = []
@@ -316,7 +319,7 @@ class Analysis:
                 found = self._check(sort, feeder)
         else:
             return  # what the text says goes with its block, and the model is judged whole
-        self._store.put(group, found, accepted_anew=accepted_anew)
+        self._store.put(group, found, accepted_anew)
 
     def _check_equipment(self, equipment: Equipment) -> list[Finding]:
         return self._asking.equipment(self.view, equipment)

@@ -6,7 +6,7 @@ puts the groups that were judged anew; only files in which a finding changed are
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 
 from wyeline_grammar.blocks import Block
 from wyeline_linter.findings import Finding, Offered
@@ -30,8 +30,9 @@ class FindingStore:
         """Groups whose findings show a place in a block, or offer an edit there."""
         self.changed: set[str] = set()
 
-    def put(self, group: Group, found: list[Finding], *, accepted_anew: bool = False) -> None:
-        """What a group says now. ``accepted_anew``: allowances changed, so its files changed even if it did not."""
+    def put(self, group: Group, found: list[Finding], accepted_anew: Collection[str] = ()) -> None:
+        """What a group says now. ``accepted_anew``: subjects of which allowances came or went, so that files with
+        findings about them changed even if these did not."""
         before = self._groups.get(group)
         if before is None and not found:
             return
@@ -43,7 +44,7 @@ class FindingStore:
             if alike(old, new):
                 if old:
                     now[path] = old
-                if accepted_anew:
+                if accepted_anew and any(finding.subject in accepted_anew for finding in old):
                     self.changed.add(path)
                 continue
             self.changed.add(path)

@@ -174,10 +174,20 @@ class Finding:
     allowed: str | None = None
 
     @property
-    def sort_key(self) -> tuple[str, int, int, int, str, str]:
-        """The one order in which findings leave: path, start, end, rule, message."""
+    def sort_key(self) -> tuple[str, int, int, int, str, str, str, str]:
+        """The one order in which findings leave: path, start, end, rule, message; subject and position where what is
+        written in a type is found of each that bears it."""
         span = self.place.span
-        return (self.place.file, self.place.row, span.start, span.end, self.rule, self.message)
+        return (
+            self.place.file,
+            self.place.row,
+            span.start,
+            span.end,
+            self.rule,
+            self.message,
+            self.subject,
+            self.position,
+        )
 
 
 def whole_statement(block: Block, span: Span) -> Place:
