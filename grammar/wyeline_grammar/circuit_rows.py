@@ -16,7 +16,7 @@ from wyeline_grammar.remembering import Remembered
 from wyeline_grammar.senses import joined, sense_of
 from wyeline_grammar.syntax import Line, Phrase
 
-_MOST = 5_000
+_MOST = 2_000
 _LONGEST = 300
 """Characters of a row that is looked at: no longer one repeats."""
 

@@ -10,7 +10,7 @@ from wyeline_grammar.remembering import Remembered
 
 APART = "length"
 """The fact that a sense does not hold: it differs nearly everywhere, and few rules read it."""
-_MOST = 20_000
+_MOST = 4_000
 
 _senses: Remembered[tuple[object, ...], Sense] = Remembered()
 _joined: Remembered[tuple[Sense, Sense], Sense] = Remembered()

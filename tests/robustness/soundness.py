@@ -15,6 +15,7 @@ from wyeline_grammar.blocks import Block, TextFile, cut, split_lines
 from wyeline_grammar.formatter import format_text
 from wyeline_grammar.lines import LineIndex
 from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.model import Sense
 from wyeline_grammar.places import Place, Span
 from wyeline_grammar.problems import Problem
 from wyeline_grammar.sources import Files, SourceError
@@ -140,7 +141,7 @@ _PLACED = frozenset({"head", "last_line"})
 
 def _stripped(value: Any) -> Any:
     """A model value without its places and spellings."""
-    if isinstance(value, Span):
+    if isinstance(value, Span | Sense):
         return None
     if isinstance(value, Problem):
         return value.rule

@@ -228,14 +228,22 @@ def _path(
     mostly = f"circuit {position} itself, {100 * own:.1f} %" if in_circuit else f"`{most.key}`, {100 * drop.part:.1f} %"
     return PATH.finding(
         place,
-        f"{100 * whole:.1f} % of the voltage is lost on the way to {where}{when(study.state)}, most of it in {mostly}; "
-        f"{100 * limit:g} % is aimed for",
-        found=f"{100 * whole:.1f} % in all wires of the way, {mostly}",
+        f"{100 * whole:.1f} % of the voltage is lost in the wires on the way to {where}{when(study.state)}, "
+        f"most of it in {mostly}; {100 * limit:g} % is aimed for",
+        found=f"{100 * whole:.1f} % in all wires of the way, {mostly}{_left_over(study, name, own)}",
         needed=f"{100 * limit:g} % at the most",
         change=f"Take larger wires where most is lost: {'the circuit' if in_circuit else f'`{most.key}`'}.",
         subject=name,
         position=position,
     )
+
+
+def _left_over(study: StateStudy, name: str, own: float) -> str:
+    """The voltage under load beside a drop, which leaves out what transformers lose and what their taps add."""
+    lowest = study.judged.lowest(name)
+    if lowest is None:
+        return ""
+    return f"; with transformers and taps {100 * (lowest.per_unit - own):.1f} % of nominal is left under load"
 
 
 def _thicker(view: View, body: Body, place: Place, times: float) -> tuple[Fix, ...]:
@@ -297,6 +305,10 @@ VOLTAGE = rule(
 )
 
 
+_LEAST_V = 1e-3
+"""What is left where the way loses all: next to nothing, which can be compared."""
+
+
 @VOLTAGE.check
 def load_voltage_off(view: View) -> Iterator[Finding]:
     from wyeline_linter.nameplate import Fit, judge
@@ -316,7 +328,7 @@ def load_voltage_off(view: View) -> Iterator[Finding]:
                 high = None if to_neutral else plate.high_v
                 if low is None or judge(pair.nominal_v, low, high).fit is Fit.WRONG:
                     continue
-                verdict = judge(pair.volts, low, high)
+                verdict = judge(max(pair.volts, _LEAST_V), low, high)
                 if verdict.fit is Fit.WRONG:
                     part = abs(verdict.deviation_pct) / 100
                     keep_worst(found, name, "", Lost(part, partial(_off, study, equipment, pair, verdict)))

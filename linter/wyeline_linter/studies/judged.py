@@ -184,10 +184,10 @@ class Judged:
         return found
 
     def volts(self, name: str, *, entering: bool = False) -> tuple[PairVolts, ...]:
-        """Volts of every pair of conductors at a piece of equipment (or its input)."""
+        """Volts of every pair of conductors at a piece of equipment (or its input); never below 0."""
         pairs = self.flow.volts(name, entering=entering)
         lost = self.lost_beyond(name, entering=entering) if pairs else 0.0
-        return pairs if lost == 0.0 else tuple(replace(p, volts=p.volts - lost * p.nominal_v) for p in pairs)
+        return pairs if lost == 0.0 else tuple(replace(p, volts=max(0.0, p.volts - lost * p.nominal_v)) for p in pairs)
 
     def lowest(self, name: str, *, entering: bool = False) -> PairVolts | None:
         """The pair that stands lowest against its nominal."""
