@@ -134,7 +134,8 @@ def _tables(package: Package, kind: TableKind) -> str:
 
 
 def _style(package: Package) -> str:
-    """The style sheet with the paper of the diagram and the caution at the foot of every printed page."""
+    """The style sheet with the paper of the diagram, which serves wide tables too, and the caution at the foot of every
+    other printed page."""
     size: SheetSize = paper_of(package.subject, package.wishes.paper)
     sheet = "letter" if package.subject.practice == "us" else "A4"
     foot = css_string(package.foot)
@@ -143,6 +144,7 @@ def _style(package: Package) -> str:
         + f"@page{{size:{sheet} landscape;margin:12mm 10mm 16mm;"
         + f"@bottom-left{{content:{foot};font:6.5pt sans-serif;color:#333;width:88%}}"
         + "@bottom-right{content:counter(page) ' / ' counter(pages);font:7pt sans-serif;color:#333}}\n"
+        + f"@page wide{{size:{size.width_mm:g}mm {size.height_mm:g}mm}}\n"
         + f"@page drawing{{size:{size.width_mm:g}mm {size.height_mm:g}mm;margin:0;"
         + "@bottom-left{content:none}@bottom-right{content:none}}\n"
     )
