@@ -30,13 +30,14 @@ class IncludeGraph:
     def __init__(self, files: Files) -> None:
         self._files = files
         self._includes: dict[str, set[str]] = {}
-        self._scanned: set[str] = set()
+        self._scanned: dict[str, bool] = {}
+        """Folders that were read, and whether with all that lies below."""
 
     def scan(self, folder: str, deep: bool = True) -> None:
         """Read every file of a folder once; later changes arrive by ``changed`` and ``gone``."""
-        if folder in self._scanned:
+        if self._scanned.get(folder, False) or (folder in self._scanned and not deep):
             return
-        self._scanned.add(folder)
+        self._scanned[folder] = deep
         for path in wye_files(folder, deep):
             self.add(absolute(path))
 
@@ -51,7 +52,7 @@ class IncludeGraph:
 
     def forget(self, folder: str) -> None:
         """A workspace folder has gone."""
-        self._scanned.discard(folder)
+        self._scanned.pop(folder, None)
 
     def add(self, path: str) -> None:
         if path not in self._includes:

@@ -184,3 +184,21 @@ async def test_the_office_configuration_counts_and_what_is_wrong_with_it_is_show
     event = types.FileEvent(toml.as_uri(), types.FileChangeType.Deleted)
     editor.client.workspace_did_change_watched_files(types.DidChangeWatchedFilesParams([event]))
     await editor.client.until(lambda: not published[toml.as_uri()].diagnostics)
+
+
+async def test_a_row_of_the_office_that_fits_no_table_is_shown_where_it_is_written(editor: Editor) -> None:
+    toml = editor.folder / "wyeline.toml"
+    row = '[[override]]\ntable = "310.16"\nrow = "3/00 Cu 75 degC"\nvalue = 195\nreason = "duct bank"\n'
+    toml.write_text(f'basis = "us-2023"\n{row}')
+    editor.open("panel P1 208Y/120 bus 100 A\n")
+    published = editor.client.published
+    await editor.client.until(lambda: toml.as_uri() in published and published[toml.as_uri()].diagnostics)
+    (problem,) = published[toml.as_uri()].diagnostics
+    assert "no row '3/00 Cu 75 degC'" in problem.message and problem.range.start.line == 1
+    editor.type("panel P1", 'project "Shed"\n  basis iec\npanel P1')  # other tables
+    await editor.client.until(lambda: "IEC" in published[toml.as_uri()].diagnostics[0].message)
+    toml.write_text(f'basis = "us-2023"\n{row.replace("3/00", "3/0")}')
+    event = types.FileEvent(toml.as_uri(), types.FileChangeType.Changed)
+    editor.client.workspace_did_change_watched_files(types.DidChangeWatchedFilesParams([event]))
+    editor.type("basis iec", "basis us-2023")
+    await editor.client.until(lambda: not published[toml.as_uri()].diagnostics)

@@ -6,12 +6,17 @@ import asyncio
 from collections.abc import AsyncIterator
 
 import pytest_asyncio
-from editing import DIFFICULT, Editor
+from editing import DIFFICULT, Editor, solve_now
+from hypothesis import given
+from hypothesis import settings as settings_of_hypothesis
+from hypothesis import strategies as st
 from lsprotocol import types
 from test_diagnostics import pull, puller, pulling  # noqa: F401
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.solved_figures import solved_figures
+from wyeline_server.server import WyelineServer
 from wyeline_server.studying import REST_S
 
 D = DIFFICULT
@@ -248,3 +253,66 @@ async def test_who_pulls_is_asked_to_pull_again_and_told_when_nothing_changed(pu
     await puller.client.until(lambda: "workspace/diagnostic/refresh" in puller.client.refreshed)
     again = await pull(puller, previous=moved.result_id)
     assert isinstance(again, types.RelatedFullDocumentDiagnosticReport) and WEAK in [d.code for d in again.items]
+
+
+async def test_models_that_are_not_open_are_solved_once_the_workspace_is_pulled(puller: Editor) -> None:  # noqa: F811
+    puller.open(f"panel P1 208Y/120 bus 100 A\n//-- other/other.wye\n{SITE}")
+    folder = types.WorkspaceFolder(puller.folder.as_uri(), "models")
+    event = types.WorkspaceFoldersChangeEvent(added=[folder], removed=[])
+    puller.client.workspace_did_change_workspace_folders(types.DidChangeWorkspaceFoldersParams(event))
+    try:
+        puller.client.refreshed.clear()
+        first = await puller.client.workspace_diagnostic_async(types.WorkspaceDiagnosticParams([]))
+        before = next(i for i in first.items if i.uri == puller.uri("other/other.wye"))
+        await puller.client.until(lambda: "workspace/diagnostic/refresh" in puller.client.refreshed)
+        known = [types.PreviousResultId(before.uri, before.result_id or "")]
+        second = await puller.client.workspace_diagnostic_async(types.WorkspaceDiagnosticParams(known))
+        after = next(i for i in second.items if i.uri == before.uri)
+        assert isinstance(after, types.WorkspaceFullDocumentDiagnosticReport)
+        assert WEAK in [d.code for d in after.items]
+    finally:
+        gone_again = types.WorkspaceFoldersChangeEvent(added=[], removed=[folder])
+        puller.client.workspace_did_change_workspace_folders(types.DidChangeWorkspaceFoldersParams(gone_again))
+
+
+EDITS = (
+    ("rated 14 kA", "rated 30 kA"),
+    ("22 kA", "9 kA"),
+    ("15 kA", "8 kA"),
+    ("  6 m", "  60 m"),
+    ("30 kW", "90 kW"),
+    ("us-2023", "iec"),
+    ("x/r 4", "x/r zz"),
+    ("panel DP", "\npanel DP"),
+    ("-> DP", "-> DQ"),
+    ('"Kiln"', '"Kiln" // fires'),
+    ("60 Hz", "60 Hz\n  allow interrupting-too-low"),
+)
+
+
+@settings_of_hypothesis(max_examples=25, deadline=None)
+@given(st.lists(st.tuples(st.sampled_from(EDITS), st.booleans()), min_size=1, max_size=6))
+def test_after_any_edits_the_copy_finds_what_a_fresh_check_finds(edits: list[tuple[tuple[str, str], bool]]) -> None:
+    """Back and forth, solved now and then: what stands meanwhile is of statements that are there."""
+    server = WyelineServer("test")
+    path = server.session.open("untitled:x", 1, SITE)
+    text = SITE
+    solve_now(server, path)
+    for version, ((old, new), at_rest) in enumerate(edits, 2):
+        old, new = (old, new) if old in text and new not in text else (new, old)
+        text = text.replace(old, new, 1)
+        server.session.change("untitled:x", version, [{"text": text}])
+        analysis = server.analysis_at(path)
+        assert analysis is not None
+        study = server.study_of(analysis)
+        assert study is not None
+        there = set(server.session.text(path).blocks)
+        for finding in study.findings(path):
+            places = [finding.place, *(related.place for related in finding.related)]
+            assert all(place.block in there for place in places)
+            assert all(edit.block in there for fix in finding.fixes for edit in fix.edits)
+        if at_rest:
+            solve_now(server, path)
+            fresh = Analysis(path, Files(lambda _, text=text: text), ".")  # type: ignore[misc]
+            assert [f.sort_key for f in study.findings(path)] == [f.sort_key for f in fresh.study_findings()]
+            assert study.figures == solved_figures(fresh.view) and not study.settling
