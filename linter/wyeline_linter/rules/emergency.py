@@ -10,7 +10,7 @@ from wyeline_grammar.attributes import listed
 from wyeline_grammar.linking import Equipment, Place
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.findings import Finding, Severity
-from wyeline_linter.network import NORMAL, NORMAL_STATE
+from wyeline_linter.network import NORMAL, NORMAL_STATE, build
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.rules.transfers import unlike_inputs
 from wyeline_linter.systems import Known, System
@@ -122,8 +122,11 @@ def emergency_without_second_source(view: View) -> Iterator[Finding]:
         return
     normal = view.network_in(NORMAL_STATE) if view.network.state != NORMAL_STATE else view.network
     told: set[str] = set()
+    above = {n for e in wanted for n in (e.name, *normal.above(e.name))}
     for state in losses(view):
-        network = view.network_in(state)
+        if state.name.removeprefix("without ") not in above:
+            continue
+        network = build(view.model, state)
         for equipment in sorted(wanted, key=lambda e: e.name):
             name = equipment.name
             if name in told or not normal.fed(name) or network.fed(name) or _has_battery_above(view, name):

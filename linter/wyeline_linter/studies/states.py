@@ -43,6 +43,8 @@ MOST_PIECES = 40_000
 """How many states found here are worked out, and how many pieces of equipment in all of them together."""
 MOST_LOOKED = 400
 """How many are looked at to find them."""
+MOST_KEPT = 8
+"""Connectivities that are kept while states are looked for."""
 MOST_CHOICES = 12
 """Choices of what opens for one tie."""
 
@@ -134,6 +136,7 @@ class _Finder:
         self.view = view
         self.model = view.model
         self.normal = view.network if view.network.state == NORMAL_STATE else view.network_in(NORMAL_STATE)
+        self._networks: dict[SwitchState, Network] = {}
         self.open = sorted((f for f in self.model.feeders.values() if f.normally_open), key=lambda f: f.key)
         self.transfers = {e.name: ports for e in view.of_kind("transfer") if len(ports := self._ports(e.name)) > 1}
         self.parallel = {
@@ -148,6 +151,15 @@ class _Finder:
         ]
         self.interlocks = self._interlocks()
         self.scenarios = [s for s in view.states_of_switches() if s != NORMAL_STATE]
+
+    def _network(self, state: SwitchState) -> Network:
+        """Connectivity in a state. Only the last ones are kept: there may be many states of a large model."""
+        found = self._networks.get(state)
+        if found is None:
+            if len(self._networks) >= MOST_KEPT:
+                self._networks.clear()
+            found = self._networks[state] = build(self.model, state)
+        return found
 
     def _ports(self, name: str) -> dict[str, list[Feeder]]:
         ports: dict[str, list[Feeder]] = {}
@@ -280,13 +292,13 @@ class _Finder:
 
     def _restored(self, lost: SwitchState) -> Iterator[SwitchState]:
         """The state after a loss with ties closed that bring something back, once for each tie that may close first."""
-        network = self.view.network_in(lost)
+        network = self._network(lost)
         for first in self.open:
             if not self._brings_back(first, network, lost):
                 continue
             state, closed = lost, []
             for tie in (first, *self.open):
-                now = self.view.network_in(state) if state is not lost else network
+                now = self._network(state)
                 if tie.key in state.closed_feeders or not self._brings_back(tie, now, state):
                     continue
                 choices = self._choices(tie.key, state, now)
@@ -329,7 +341,7 @@ class _Finder:
 
     def zone(self, state: SwitchState) -> Zone | None:
         """What of a state has to be worked out; None where nothing has."""
-        network, normal = self.view.network_in(state), self.normal
+        network, normal = self._network(state), self.normal
         changed = {n for n in network.root if network.supply.get(n) is not normal.supply.get(n)}
         for name in network.others.keys() | normal.others.keys():
             if name in network.root and self._arriving(name, network) != self._arriving(name, normal):
