@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Delta, Equipment, Feeder, Model
 from wyeline_grammar.lowering import lower_block
-from wyeline_grammar.model import Statement
+from wyeline_grammar.model import Statement, Unreadable
 from wyeline_grammar.sources import Files
 from wyeline_linter.accepting import Allowances
 from wyeline_linter.asking import Asking
@@ -142,11 +142,13 @@ class Analysis:
         went, came = list(went), list(came)
         if not went and not came:
             return Delta()
-        self._version += 1
         self.view.edits += 1
-        self.view.forget_studies()
         delta = self.model.update(went, came)
         self.ran["parse"] += len(came)
+        remarks = self.model.equipment and all(map(_only_a_remark, (*went, *came)))
+        if not remarks:
+            self._version += 1
+            self.view.forget_studies()
         if delta.everything or delta.project or (delta.others and self.scenario is not None):
             self._all(self.view.study_cache)
             return delta
@@ -157,8 +159,12 @@ class Analysis:
             accepted |= self._allowances.forget(block)
         for block in came:
             accepted |= self._read(block, lower_block(block.lines))
-        self.view.unsettle()
-        self._propagate(delta, went, delta.equipment | delta.feeders if accepted else set())
+        if remarks:
+            for group in self._store.showing(went):
+                self._judge(group)
+        else:
+            self.view.unsettle()
+            self._propagate(delta, went, delta.equipment | delta.feeders if accepted else set())
         self._by_file.edited(block.file for block in (*went, *came))
         return delta
 
@@ -396,6 +402,12 @@ class Analysis:
 
 
 _MODEL: Group = ("model", "")
+
+
+def _only_a_remark(block: Block) -> bool:
+    """Whether a block is a comment or blank, so that no rule says anything of it."""
+    statement = lower_block(block.lines)
+    return isinstance(statement, Unreadable) and not statement.problems and not statement.damaged
 
 
 def _without_gone(finding: Finding, there: set[Block]) -> Finding:
