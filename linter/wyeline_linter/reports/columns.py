@@ -6,11 +6,12 @@ HTML, CSV, Markdown and the report reference all read these declarations; nothin
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
-from typing import Any, NamedTuple
+from dataclasses import dataclass, field, replace
+from typing import Any, Literal, NamedTuple
 
 UNKNOWN = "?"
 Value = float | int | str | None
+Units = Literal["si", "us"]
 
 
 class Cell(NamedTuple):
@@ -40,7 +41,8 @@ class Column:
     people read. ``figure`` is the path of the figure in ``wyeline show --json`` below the equipment or feeder of the
     row, read with ``scale`` and, where it is not a number itself, ``pick``; without it ``source`` says where the value
     comes from. ``digits`` are those behind the point, None for text. ``sheet`` names the working sheet of the figure.
-    ``wide`` lets a text wrap over several lines.
+    ``wide`` lets a text wrap over several lines. ``us`` is the unit that people read where the project prints US units,
+    with its size in ``unit``; CSV keeps to ``unit``.
     """
 
     key: str
@@ -54,6 +56,14 @@ class Column:
     digits: int | None = None
     sheet: str = ""
     wide: bool = False
+    us: tuple[str, float] | None = None
+    size: float = 1.0
+
+    def read_in(self, units: Units) -> Column:
+        """The column as people read it in these units."""
+        if self.us is None or units == "si":
+            return self
+        return replace(self, unit=self.us[0], size=self.us[1], us=None)
 
     @property
     def numeric(self) -> bool:
@@ -70,7 +80,7 @@ class Column:
         if isinstance(cell.value, str):
             return cell.value
         wanted = digits if digits is not None else self.digits
-        return number(cell.value, wanted if wanted is not None else 3)
+        return number(cell.value / self.size, wanted if wanted is not None else 3)
 
 
 def number(value: float, digits: int) -> str:
@@ -141,6 +151,12 @@ class Table:
     notes: list[str] = field(default_factory=list)
     about: str = ""
     built: TwoColumns | None = None
+    units: Units = "si"
+    columns: tuple[Column, ...] = field(init=False)
+    """The columns as people read them."""
+
+    def __post_init__(self) -> None:
+        self.columns = tuple(column.read_in(self.units) for column in self.kind.columns)
 
     @property
     def title(self) -> str:

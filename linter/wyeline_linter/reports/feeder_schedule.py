@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from wyeline_grammar.linking import Feeder
+from wyeline_linter.protection.taps import FOOT_M
 from wyeline_linter.reports.ampacity_sheet import ampacity_figure, governing
 from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, Value, largest_leg, read, whole, words
 from wyeline_linter.reports.subject import Subject, about_feeder, sheet_anchor
@@ -59,7 +60,7 @@ FEEDERS = TableKind(
         words("kind", "Kind", "Metal, insulation or type of cable.", "as written"),
         words("raceway", "Raceway", "What the wires run in.", "as written: in"),
         words("laid", "Laid", "What bears on the current they carry: method, ambient, grouping.", "as written"),
-        Column("length_m", "Length", "Length one way.", "m", "length_m", digits=1),
+        Column("length_m", "Length", "Length one way.", "m", "length_m", digits=1, us=("ft", FOOT_M)),
         whole("ampacity_a", "Ampacity", "What its wires carry as they are laid.", "the code tables", "A", 1),
         words(
             "governed_by",
@@ -98,7 +99,7 @@ FEEDERS = TableKind(
 
 def feeder_schedule(subject: Subject) -> Table:
     """All feeders in the order of the files."""
-    table = Table(FEEDERS)
+    table = Table(FEEDERS, units=subject.view.units)
     for feeder in subject.feeders:
         table.add(_row(subject, feeder), about_feeder(feeder.key), subject.place(feeder.place))
     return table

@@ -79,8 +79,8 @@ def _list(table: Table, anchors: Collection[str], *, unplaced: bool = False) -> 
     totals = [] if unplaced else table.totals
     if not rows and not totals:
         return ""
-    shown = [i for i in range(len(table.kind.columns)) if _filled([*rows, *totals], i)]
-    columns = [table.kind.columns[i] for i in shown]
+    shown = [i for i in range(len(table.columns)) if _filled([*rows, *totals], i)]
+    columns = [table.columns[i] for i in shown]
     cells = _Cells(table, anchors)
     head = "".join(_heading(c) for c in columns)
     body = "\n".join(_row(table, row, shown, cells) for row in rows)
@@ -102,7 +102,7 @@ def _heading(column: Column) -> str:
 def _row(table: Table, row: Row, shown: list[int], cells: _Cells) -> str:
     filled = []
     for i in shown:
-        column, cell = table.kind.columns[i], row.cells[i]
+        column, cell = table.columns[i], row.cells[i]
         kind = "n" if column.numeric else "w" if column.wide else ""
         attribute = f' class="{kind}"' if kind else ""
         filled.append(f"<td{attribute}>{cells.inside(column, cell, row.digits)}</td>")
@@ -120,7 +120,7 @@ def _attributes(table: Table, row: Row) -> str:
 
 def _total(table: Table, row: Row, shown: list[int], cells: _Cells) -> str:
     """A row of totals: its label over the columns before the first number."""
-    columns = table.kind.columns
+    columns = table.columns
     first = next((at for at, i in enumerate(shown) if columns[i].numeric), 1)
     filled = [f'<th scope="row" colspan="{first}">{escape(row.label)}</th>']
     for i in shown[first:]:
@@ -174,9 +174,9 @@ def _side(table: Table, cells: _Cells, found: tuple[Row, int] | None, leg: str, 
         free = '<td class="free" colspan="3">free</td>'
         return f'<td class="n"></td>{free}' if right else f'{free}<td class="n"></td>'
     row, pole = found
-    by_key = dict(zip(table.kind.keys, zip(table.kind.columns, row.cells, strict=True), strict=True))
+    by_key = dict(zip(table.kind.keys, zip(table.columns, row.cells, strict=True), strict=True))
     legs = str(by_key["legs"][1].value or "").split()
-    column, cell = by_key.get(_LEG_COLUMNS.get(leg, ""), (table.kind.columns[0], Cell()))
+    column, cell = by_key.get(_LEG_COLUMNS.get(leg, ""), (table.columns[0], Cell()))
     if pole and cell.unknown:
         cell = Cell()
     if not pole:
@@ -206,14 +206,14 @@ _LEG_COLUMNS = {name: f"leg_{leg.lower()}_va" for at, leg in enumerate(LEGS, 1) 
 def _leg_totals(table: Table, anchors: Collection[str]) -> str:
     """The totals of a board by leg."""
     cells = _Cells(table, anchors)
-    shown = [i for i, c in enumerate(table.kind.columns) if c.key.startswith("leg_") and _filled(table.totals, i)]
+    shown = [i for i, c in enumerate(table.columns) if c.key.startswith("leg_") and _filled(table.totals, i)]
     if not shown:
         return ""
-    head = "<td></td>" + "".join(_heading(table.kind.columns[i]).replace(">VA<", "><") for i in shown)
+    head = "<td></td>" + "".join(_heading(table.columns[i]).replace(">VA<", "><") for i in shown)
     lines = []
     for row in table.totals:
         values = "".join(
-            f'<td class="n">{cells.inside(table.kind.columns[i], row.cells[i], row.digits)}</td>' for i in shown
+            f'<td class="n">{cells.inside(table.columns[i], row.cells[i], row.digits)}</td>' for i in shown
         )
         lines.append(f'<tr><th scope="row">{escape(row.label)}</th>{values}</tr>')
     return f'<table class="legs"><thead><tr>{head}</tr></thead><tbody>' + "\n".join(lines) + "</tbody></table>"

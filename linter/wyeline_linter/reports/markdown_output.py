@@ -28,8 +28,8 @@ def table_lines(table: Table) -> list[str]:
     """The table itself."""
     if not table.rows:
         return ["Nothing."]
-    shown = [i for i in range(len(table.kind.columns)) if _filled(table, i)]
-    columns = [table.kind.columns[i] for i in shown]
+    shown = [i for i in range(len(table.columns)) if _filled(table, i)]
+    columns = [table.columns[i] for i in shown]
     reasons = {reason: number for number, reason in enumerate(reasons_below(table), 1)}
     lines = [
         "| " + " | ".join(escaped(c.heading) for c in columns) + " |",

@@ -14,7 +14,8 @@ def reference_markdown() -> str:
         lines += ["| Column | In CSV | Unit | What it says | From |", "| --- | --- | --- | --- | --- |"]
         for column in kind.columns:
             source = f"`{column.figure}` of the figures" if column.figure else column.source
-            cells = (escaped(column.title), f"`{column.key}`", column.unit, escaped(column.doc), source)
+            unit = f"{column.unit} ({column.us[0]} for people in US units)" if column.us is not None else column.unit
+            cells = (escaped(column.title), f"`{column.key}`", unit, escaped(column.doc), source)
             lines.append("| " + " | ".join(cells) + " |")
         lines.append("")
     return "\n".join(lines)

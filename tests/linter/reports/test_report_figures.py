@@ -15,9 +15,11 @@ from wyeline_linter.reports.csv_output import csv_text
 from wyeline_linter.reports.diagram.sketch import Kind
 from wyeline_linter.reports.fault_and_drop import FAULTS
 from wyeline_linter.reports.feeder_schedule import FEEDERS
+from wyeline_linter.reports.html_page import page_html
 from wyeline_linter.reports.load_summary import CLASSES, SUMMARY
+from wyeline_linter.reports.markdown_output import markdown_text
 from wyeline_linter.reports.one_line import one_line
-from wyeline_linter.reports.package import TABLE_KINDS
+from wyeline_linter.reports.package import TABLE_KINDS, Wishes
 from wyeline_linter.reports.panel_schedule import SCHEDULE
 
 CASES = [(STATION, None), (STATION, "Grid lost"), (DAIRY, None), (DAIRY, "Mains lost")]
@@ -256,3 +258,28 @@ def test_a_tie_stays_a_tie_and_a_transfer_shows_where_it_stands(tmp_path: Path) 
         assert [e.id for e in sketch.edges if e.tie] == ["MDB-A -> MDB-B"]
         stands = sketch.node["CO-1"].stands_on
         assert next(e for e in sketch.edges if e.id == stands).to_port == port
+
+
+@pytest.mark.parametrize(
+    ("units", "heading", "shown"),
+    [(None, "Length, ft", "131.2"), ('"us"', "Length, ft", "131.2"), ('"si"', "Length, m", "40.0")],
+)
+def test_people_read_lengths_in_the_units_of_the_project(
+    tmp_path: Path, units: str | None, heading: str, shown: str
+) -> None:
+    """40 m are 131.2 ft (NIST SP 811, Appendix B: 1 ft = 0.3048 m); files to reckon on keep to metres."""
+    root = written(
+        tmp_path,
+        'project "Annex"\n  basis us-2023\nutility GRID 480Y/277  fault 14 kA, x/r 4\n'
+        "panel LP-1 480Y/277  bus 125 A\nfeeder GRID -> LP-1  3#1 + N #1 + G #6 Cu THWN-2  40 m  in 2 inch EMT\n",
+    )
+    if units is not None:
+        (tmp_path / "wyeline.toml").write_text(f"units = {units}\n", "utf-8")
+    package = package_of(root, wishes=Wishes(frozenset({"feeders"})))
+    (table,) = package.tables
+    lines = markdown_text(table, "").split("\n")
+    head = next(line for line in lines if "Length" in line).split(" | ")
+    row = next(line for line in lines if "LP-1" in line).split(" | ")
+    assert row[head.index(heading)] == shown
+    assert f">{shown}</td>" in page_html([package]) and f">{heading[-2:].strip()}</span>" in page_html([package])
+    assert csv_text(table, "").split("\r\n")[1].split(",")[table.kind.keys.index("length_m")] == "40"
