@@ -16,7 +16,7 @@ from wyeline_grammar.parser import ELSEWHERE, read_block
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.remembering import Remembered, of_blocks
 from wyeline_grammar.senses import sense_of
-from wyeline_grammar.syntax import BlockSyntax, Line, Token
+from wyeline_grammar.syntax import BlockSyntax, Line, Phrase, Token
 from wyeline_grammar.vocabulary import BOARDS
 
 _STATEMENTS: Remembered[tuple[str, ...], m.Statement] = of_blocks()
@@ -45,6 +45,11 @@ _BELONGS = {
     "allow": "An `allow` stands under the statement whose finding it accepts.",
     "claim": "A `claim` stands under the feeder or equipment that needs the exception.",
 }
+
+
+_bodies: Remembered[tuple[str, int, tuple[Phrase, ...]], m.Body] = Remembered()
+_bodies.expect(5_000)
+"""What sound phrases of a statement's line say by themselves."""
 
 
 def lower_block(lines: tuple[str, ...]) -> m.Statement:
@@ -107,6 +112,22 @@ class _StatementReader:
 
     def _span(self, token: Token, row: int | None = None) -> m.Span:
         return m.Span(self.row if row is None else row, token.start, token.end)
+
+    def _body(self, form: str, place: str) -> m.Body:
+        """What the phrases of the statement's line, and of the lines below it, say together."""
+        key = place, self.row, self.line.phrases
+        known = _bodies.get(key)
+        if known is not None and all(line.form != "more" for line in self.syntax.lines):
+            self._details(form, place, None)
+            return known
+        builder, before = BodyBuilder(place, self.problems), len(self.problems)
+        builder.add(self.row, self.line.phrases)
+        alone = len(self.problems) == before and all(line.form != "more" for line in self.syntax.lines)
+        self._details(form, place, builder)
+        built = builder.build()
+        if alone:
+            _bodies.put(key, built)
+        return built
 
     def _details(self, form: str, place: str, body: BodyBuilder | None) -> None:
         """Read the lines below the head: ``form`` says which details suit, ``body`` takes more phrases."""
@@ -200,10 +221,7 @@ class _StatementReader:
         kind = head.pop(0)
         name = name_use(head.pop(0), self.row) if head and head[0].kind in ("NAME", "TEXT") else None
         primary, secondary, arrow = self._sides(head)
-        body = BodyBuilder(kind.text, self.problems)
-        body.add(self.row, self.line.phrases)
-        self._details("equipment", kind.text, body)
-        built = body.build()
+        built = self._body("equipment", kind.text)
         return m.EquipmentStatement(
             *self._common(),
             is_type=is_type,
@@ -271,10 +289,7 @@ class _StatementReader:
             head = head[cut + 1 :]
         arrow = next((i for i, t in enumerate(head) if t.kind == "ARROW"), len(head))
         source, target = self._end(head[:arrow]), self._end(head[arrow + 1 :])
-        body = BodyBuilder("feeder", self.problems)
-        body.add(self.row, self.line.phrases)
-        self._details("feeder", "feeder", body)
-        built = body.build()
+        built = self._body("feeder", "feeder")
         return m.FeederStatement(
             *self._common(),
             label=label,

@@ -7,11 +7,13 @@ to say about a line that cannot be read (``recovery.py``).
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 
 from wyeline_grammar import memo
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
-from wyeline_grammar.syntax import BlockSyntax, Line
+from wyeline_grammar.remembering import Remembered
+from wyeline_grammar.syntax import BlockSyntax, Line, Phrase, Token
 from wyeline_grammar.tokens import BLANKS, cut, is_statement
 from wyeline_grammar.vocabulary import BOARDS
 
@@ -19,7 +21,7 @@ DETAIL_ALONE = "detail-without-statement"
 
 _BLANK = Line("blank", (), (), ())
 _NOT_HEADS = frozenset({"blank", "comment", "doc"})
-_MOST_LINES, _MOST_BLOCKS, _LONGEST_LINE = 50_000, 20_000, 1_000
+_MOST_LINES, _MOST_BLOCKS, _LONGEST_LINE, _MOST_TAILS = 50_000, 20_000, 1_000, 5_000
 _known_lines: dict[bool, dict[str, Line]] = {False: {}, True: {}}
 _known_blocks: dict[tuple[str, ...], BlockSyntax] = {}
 
@@ -42,6 +44,46 @@ def parse_line(text: str, indented: bool) -> Line:
 
 def read_line(text: str, indented: bool) -> Line:
     """What `parse_line` gives, worked out anew and not remembered."""
+    named = None if indented else _NAMED.match(text)
+    if named is None or "//" in text or len(text) > _LONGEST_LINE:
+        return _read_whole(text, indented)
+    key = (text[: named.start(1)], named[2], text[named.end() :], named.end())
+    tail = _tails.get(key)
+    if tail is None:
+        line = _read_whole(text, indented)
+        tail = _tail_of(line, named)
+        _tails.put(key, tail)
+        return line
+    if not tail:
+        return _read_whole(text, indented)
+    form, lead, rest, phrases = tail
+    start, end = named.span(1)
+    head = (*lead, _new(Token, ("NAME", named[1], start, end)))
+    if named[2] is not None:
+        (after, before), (start, end) = named.span(2), named.span(3)
+        head = (*head, _new(Token, ("ARROW", "->", after, before)), _new(Token, ("NAME", named[3], start, end)))
+    return _new(Line, (form, head + rest, phrases, (), None))
+
+
+_NAME = "[A-Z][A-Za-z0-9]*+(?:-[A-Za-z0-9]++)*+"
+_NAMED = re.compile(rf"[a-z][a-z-]*+[ \t]++({_NAME})(?:[ \t]++(->)[ \t]++({_NAME}))?(?=[ \t])")
+"""A statement's word and the plain name behind it, of a feeder both; what follows is one tail under ever new names."""
+_Tail = tuple[str, tuple[Token, ...], tuple[Token, ...], tuple[Phrase, ...]]
+_tails: Remembered[tuple[str, str | None, str, int], _Tail | tuple[()]] = Remembered()
+_tails.expect(_MOST_TAILS)
+_new = tuple.__new__
+
+
+def _tail_of(line: Line, named: re.Match[str]) -> _Tail | tuple[()]:
+    """What of a line holds under other names as well; nothing where its words are not what the names' places say."""
+    count = 2 if named[2] is None else 4
+    kinds = tuple(token.kind for token in line.head[:count])
+    if line.problems or kinds[1:] != ("NAME", "ARROW", "NAME")[: count - 1] or line.head[count - 1].end != named.end():
+        return ()
+    return line.form, line.head[:1], line.head[count:], line.phrases
+
+
+def _read_whole(text: str, indented: bool) -> Line:
     kinds, tokens, comment = cut(text)
     if not kinds:
         if comment is None:
@@ -106,7 +148,7 @@ def _parse_block(
         if board and owned and not statement and elsewhere is not None and elsewhere(text, row):
             parsed.append(ELSEWHERE)
             continue
-        line = parse(text, not statement)
+        line = parse(text, False) if statement else parse_line(text, True)
         if line.form not in _NOT_HEADS:
             if statement:
                 owned = True
