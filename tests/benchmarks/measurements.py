@@ -18,7 +18,7 @@ class Measurements:
     """Figures of one run, by size in pieces: of commands, of language servers, of reading text, of solving.
 
     ``text_bytes``: how long the texts of the parsing engines are. ``left_out`` says what was not run to its end at a
-    size, and why.
+    size, under the name it is printed with, and why.
     """
 
     sizes: list[int] = field(default_factory=list)

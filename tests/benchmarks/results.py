@@ -61,7 +61,6 @@ FIGURES = {
     "completion": "completion, idle, ms",
     "completion, busy": "completion, right after a key, ms",
     "documentSymbol": "symbols, idle, ms",
-    "documentSymbol, busy": "symbols, right after a key, ms",
     "memory after open": "memory after opening, MiB",
     "memory at end": "memory at the end, MiB",
 }
@@ -114,7 +113,7 @@ def document(m: Measurements, command: list[str], load: tuple[float, float], too
         lines += ["", "## Solving", "", *m.solving]
     if m.left_out:
         lines += ["", "## Left out", ""]
-        lines += [f"- {_label(name)} at {size:,} pieces: {why}." for (size, name), why in m.left_out.items()]
+        lines += [f"- {label} at {size:,} pieces: {why}." for (size, label), why in m.left_out.items()]
     return "\n".join(lines) + "\n"
 
 
@@ -202,7 +201,7 @@ def _latencies(m: Measurements) -> list[str]:
 
 def _growth(m: Measurements) -> list[str]:
     def row(label: str, values: list[float | None]) -> tuple[str, ...]:
-        steps = [f"{shown(b)} (x {shown(ratio(b, a))})" for a, b in itertools.pairwise(values)]
+        steps = [shown(b) + (f" (x {shown(ratio(b, a))})" if a and b else "") for a, b in itertools.pairwise(values)]
         return label, shown(values[0]), *steps
 
     names = ("cold", "one edit", "unchanged", "schema yaml", "schema json", "schema toml", "taplo", "ruff")
@@ -219,10 +218,6 @@ def _growth(m: Measurements) -> list[str]:
 def _spread(values: list[float]) -> str:
     middle = quantile(values, 0.5)
     return shown(middle) if len(values) < 3 else f"{shown(middle)} ({shown(quantile(values, 0.95))})"
-
-
-def _label(name: str) -> str:
-    return COMMANDS.get(name) or SERVERS[name]
 
 
 def _machine() -> str:
