@@ -6,9 +6,12 @@ from collections.abc import Mapping
 from typing import Any
 
 from wyeline_grammar.linking import Equipment
-from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, figure_cell, read, resolve, words
+from wyeline_linter.network import NORMAL
+from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, figure_cell, number, read, resolve, words
 from wyeline_linter.reports.subject import Subject, about_equipment, sheet_anchor
 from wyeline_linter.reports.wording import system_short
+from wyeline_linter.studies.scenarios import when
+from wyeline_linter.studies.worst import WORDS, equipment_states, worst
 
 _BUSES = frozenset(
     """utility generator inverter ups transformer transfer switchgear switchboard mcc panel busway disconnect
@@ -78,6 +81,13 @@ FAULTS = TableKind(
             digits=2,
             sheet="drop",
         ),
+        words(
+            "worse_elsewhere",
+            "Worse in other states",
+            "Load, voltage, drop and faults that another switch state makes worse; told in the normal one.",
+            "`equipment.worst`",
+            wide=True,
+        ),
     ),
 )
 
@@ -98,6 +108,7 @@ def fault_and_drop(subject: Subject) -> Table:
                 "voltage": Cell(system_short(figures.get("system")), reasons),
                 "rated": rated,
                 "margin_percent": _margin(figures, amps, sheet_anchor(equipment.name, "fault")),
+                "worse_elsewhere": _worse_elsewhere(subject, equipment.name),
             },
             about_equipment(equipment.name),
             subject.place(equipment.place),
@@ -141,6 +152,21 @@ def _kinds(figures: Mapping[str, Any], cells: dict[str, Cell]) -> dict[str, Cell
             reasons = (note,) if note else tuple(fault["unknown"].get("earth", ()))
             made[key] = Cell(None, reasons, cell.sheet)
     return made
+
+
+def _worse_elsewhere(subject: Subject, name: str) -> str:
+    """The figures that another switch state makes worse by more than their last digit."""
+    if subject.scenario != NORMAL:
+        return ""
+    states = equipment_states(subject.view, name)
+    here = next((s.figures for s in states if s.state.name == NORMAL), {})
+    parts = []
+    for figure, found in worst(states).items():
+        word, times, unit, digits = WORDS[figure]
+        value, normal = number(times * found.value, digits), here.get(figure)
+        if found.state.name != NORMAL and (normal is None or number(times * normal, digits) != value):
+            parts.append(f"{word} {value} {unit} {when(found.state).strip()}")
+    return "; ".join(parts)
 
 
 def _rating(equipment: Equipment) -> tuple[str, float | None]:

@@ -176,7 +176,7 @@ def _edge(subject: Subject, feeder: Feeder) -> Edge:
         feeder.source.port or "",
         feeder.target.port or "",
         _device(body.text("rating"), poles_text(body.poles), fused=_fused(body), at=at.key if at else ""),
-        _main(target) if target.kind in BUSES else None,
+        _main(target) if target.kind in BUSES and _arrives_at_main(subject, feeder) else None,
         tuple(line for line in lines if line),
         not state.closed(feeder),
         _is_tie(subject, source, target),
@@ -186,6 +186,13 @@ def _edge(subject: Subject, feeder: Feeder) -> Edge:
         f"#{row_anchor(about_feeder(feeder.key))}",
         " · ".join(t for t in (title, *lines, "open" if not state.closed(feeder) else "closed") if t),
     )
+
+
+def _arrives_at_main(subject: Subject, feeder: Feeder) -> bool:
+    """Whether a feeder lands on the main: of several into one board, the one that supplies it as normal."""
+    into = subject.view.feeders_into(feeder.target.name)
+    supply = subject.view.network_in(NORMAL_STATE).supply.get(feeder.target.name)
+    return len(into) < 2 or supply is None or supply is feeder
 
 
 def _is_tie(subject: Subject, source: Equipment, target: Equipment) -> bool:

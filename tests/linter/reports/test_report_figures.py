@@ -283,3 +283,28 @@ def test_people_read_lengths_in_the_units_of_the_project(
     assert row[head.index(heading)] == shown
     assert f">{shown}</td>" in page_html([package]) and f">{heading[-2:].strip()}</span>" in page_html([package])
     assert csv_text(table, "").split("\r\n")[1].split(",")[table.kind.keys.index("length_m")] == "40"
+
+
+def test_the_main_of_a_board_is_drawn_once() -> None:
+    """A second feeder into a board brings no second main."""
+    into = {edge.id: edge.main for edge in one_line(package_of(STATION).subject).edges if edge.target == "EDP"}
+    assert len(into) == 2 and [main is not None for main in into.values()].count(True) == 1
+    assert into["BYPASS"] is None
+
+
+def test_what_is_worse_in_another_switch_state_is_what_show_says(station_worst: dict[str, Any]) -> None:
+    rows = {row["bus"]: row for row in csv_rows(package_of(STATION).of(FAULTS)[0])}
+    told = 0
+    for name, row in rows.items():
+        found = station_worst["equipment"][name]["worst"]
+        if found["fault_max_a"]["state"] != "normal":
+            told += f"largest fault {number(found['fault_max_a']['value'] / 1e3, 2)} kA" in row["worse_elsewhere"]
+        elif row["worse_elsewhere"]:
+            assert "largest fault" not in row["worse_elsewhere"], name
+    assert told > 1
+    assert all(not row["worse_elsewhere"] for row in csv_rows(package_of(STATION, "Grid lost").of(FAULTS)[0]))
+
+
+@pytest.fixture(scope="module")
+def station_worst() -> dict[str, Any]:
+    return shown(STATION)
