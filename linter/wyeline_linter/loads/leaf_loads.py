@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from wyeline_grammar.model import Body
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.loads.as_given import CONSTANT_POWER, Shares, has_no_load
-from wyeline_linter.loads.buckets import VA
+from wyeline_linter.loads.buckets import VA, Key
 from wyeline_linter.loads.conductors_of_loads import INDEX, spread
 from wyeline_linter.loads.demand_shares import DemandShares
 from wyeline_linter.loads.of_equipment import is_converter
@@ -65,28 +65,28 @@ def leaves_of(book: LoadBook, demand: DemandShares) -> tuple[list[LeafLoad], tup
         share = scales.get(name, 0.0)
         if node is None or share == 0.0:
             continue
+        if node.leaves:
+            bodies, names = _bodies(book, name), _conductors(book, name)
+            counts: dict[Key, float] = {}
         for leaf in node.leaves:
-            unknown.update(dict.fromkeys(leaf.unknown))
-            if leaf.given is None or not leaf.parts:
+            if leaf.unknown:
+                unknown.update(dict.fromkeys(leaf.unknown))
+            given, place, key = leaf.given, leaf.place, leaf.key
+            if given is None or not leaf.parts:
                 continue
-            if not leaf.place and leaf.owner in demand.left_out(demand.top(name, leaf.key)[0]):
+            if not place and leaf.owner in demand.left_out(demand.top(name, key)[0]):
                 continue
-            body = _body(book, leaf.owner, leaf.place)
-            start = _locked_rotor_a(body, book.basis, leaf.given.motor, _volts_per_ampere(book, name, leaf.legs))
-            counts = demand.at_source(name, leaf.key)
+            start = None
+            if given.motor or "lra" in bodies[place].facts:
+                volts = _volts_per_ampere(book, name, leaf.legs)
+                start = _locked_rotor_a(bodies[place], book.basis, given.motor, volts)
+            counted = counts.get(key)
+            if counted is None:
+                counted = counts[key] = demand.at_source(name, key)
             for i, j, va in leaf.parts:
+                pair = names[i], names[j]
                 found.append(
-                    LeafLoad(
-                        name,
-                        leaf.place,
-                        _pair(book, name, i, j),
-                        va * share,
-                        leaf.given.shares,
-                        counts,
-                        leaf.given.category,
-                        leaf.given.motor,
-                        start,
-                    )
+                    LeafLoad(name, place, pair, va * share, given.shares, counted, given.category, given.motor, start)
                 )
         found += _converters(book, demand, name)
     return found, tuple(unknown)
@@ -127,20 +127,21 @@ def _converters(book: LoadBook, demand: DemandShares, name: str) -> list[LeafLoa
     return made
 
 
-def _pair(book: LoadBook, name: str, i: int, j: int) -> tuple[str, str]:
+def _conductors(book: LoadBook, name: str) -> dict[int, str]:
+    """The conductors that loads lie on there, by their place in a vector of currents."""
     state = book.derivation.states.get(name)
     here = state.arriving if state is not None and book.model.equipment[name].arrow else None
     system = here.system if isinstance(here, Known) else book.system(name)
-    conductors = system.conductors if system is not None else _AC
-    names = {INDEX[c]: c for c in conductors}
-    return names[i], names[j]
+    return {INDEX[c]: c for c in (system.conductors if system is not None else _AC)}
 
 
-def _body(book: LoadBook, owner: str, place: str) -> Body:
-    equipment = book.model.equipment[owner]
-    if not place:
-        return equipment.body
-    return next(p.circuit.body for p in equipment.circuits if p.key == place)
+def _bodies(book: LoadBook, name: str) -> dict[str, Body]:
+    """What the loads of a piece of equipment say, by their circuit; its own under no name."""
+    equipment = book.model.equipment[name]
+    found = {"": equipment.body}
+    for placed in equipment.circuits:
+        found.setdefault(placed.key, placed.circuit.body)
+    return found
 
 
 def _volts_per_ampere(book: LoadBook, name: str, legs: tuple[str, ...]) -> float:

@@ -27,6 +27,6 @@ def edits_of(board: Equipment, swaps: Swaps) -> tuple[Edit, ...]:
 
 
 def _mentions(board: Equipment) -> Iterator[PositionRef]:
-    for said in (*board.statement.allows, *board.statement.claims):
-        if said.place is not None:
-            yield said.place
+    statement = board.statement
+    places = [*(allow.place for allow in statement.allows), *(claim.place for claim in statement.claims)]
+    yield from (place for place in places if place is not None)
