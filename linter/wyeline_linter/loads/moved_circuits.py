@@ -27,6 +27,5 @@ def edits_of(board: Equipment, swaps: Swaps) -> tuple[Edit, ...]:
 
 
 def _mentions(board: Equipment) -> Iterator[PositionRef]:
-    statement = board.statement
-    places = [*(allow.place for allow in statement.allows), *(claim.place for claim in statement.claims)]
+    places = [allow.place for allow in board.statement.allows] + [claim.place for claim in board.statement.claims]
     yield from (place for place in places if place is not None)
