@@ -12,7 +12,7 @@ from __future__ import annotations
 import asyncio
 import bisect
 import os
-import sys
+import weakref
 from collections.abc import Iterable
 from typing import Any
 
@@ -62,6 +62,8 @@ class Diagnostics:
         self.server = server
         self._told: dict[str, tuple[int | None, list[Json]]] = {}
         self._files_of_root: dict[str, set[str]] = {}
+        self._made: dict[str, tuple[tuple[object, ...], list[Json]]] = {}
+        """By file, its diagnostics with what they were made of."""
         self._results: dict[str, tuple[str, list[Json]]] = {}
         self._studied: set[str] = set()
         self._count = 0
@@ -91,16 +93,19 @@ class Diagnostics:
         ]
 
     def _of(self, analysis: Analysis, path: str, rows: tuple[int, int] | None) -> list[Finding]:
-        first, last = rows if rows is not None else (0, sys.maxsize)
-        found = _between(analysis.findings(), path, first, last)
         study = self.server.study_of(analysis)
-        solved = _between(study.findings(path), path, first, last) if study is not None else None
+        found = _between(analysis.findings_of(path), rows)
+        solved = _between(study.findings(path), rows) if study is not None else None
         if solved:
             found = sorted((*found, *solved), key=lambda f: f.sort_key)
         return [finding for finding in found if finding.allowed is None]
 
     def diagnostics(self, path: str) -> list[Json]:
-        """A file's diagnostics, the worst where there are too many to show."""
+        """A file's diagnostics, the worst where there are too many to show; the same list while they stay the same."""
+        state = self._state(path)
+        known = self._made.get(path)
+        if known is not None and known[0] == state:
+            return known[1]
         found = self.findings_in(path)
         left_out = len(found) - MAX_SHOWN
         if left_out > 0:
@@ -108,7 +113,19 @@ class Diagnostics:
         made = [self.diagnostic(finding, models) for finding, models in found]
         if left_out > 0:
             made.append(_left_out(left_out))
+        if known is not None and known[1] == made:
+            made = known[1]
+        self._made[path] = state, made
         return made
+
+    def _state(self, path: str) -> tuple[object, ...]:
+        """What a file's diagnostics are made of: while it stays equal, so do they."""
+        state: list[object] = [self.server.settings]
+        for analysis in self.session.analyses_of(path):
+            study = self.server.study_of(analysis)
+            state += [weakref.ref(analysis), analysis.version_of(path)]
+            state.append((weakref.ref(study), study.version_of(path)) if study is not None else None)
+        return tuple(state)
 
     def diagnostic(self, finding: Finding, models: str = "") -> Json:
         """One finding in the protocol's shape."""
@@ -180,7 +197,7 @@ class Diagnostics:
         shown = any(path in files for files in self._files_of_root.values())
         made = self.diagnostics(path) if shown else []
         told = self._told.get(path)
-        if told is not None and told == (version, made):
+        if told is not None and told[0] == version and (told[1] is made or told[1] == made):
             return
         if told is None and not made and version is None:
             return
@@ -192,6 +209,7 @@ class Diagnostics:
             self._told[path] = (version, made)
         else:
             self._told.pop(path, None)
+            self._made.pop(path, None)
 
     # pulling
 
@@ -267,15 +285,17 @@ class Diagnostics:
         self.session.touch(roots)
 
 
-def _between(findings: list[Finding], path: str, first: int, last: int) -> list[Finding]:
-    """Those of a list in its one order (file, then line) that begin between two lines of a file, both included."""
-    start = bisect.bisect_left(findings, (path, first), key=_line)
-    end = bisect.bisect_right(findings, (path, last), key=_line)
+def _between(findings: list[Finding], rows: tuple[int, int] | None) -> list[Finding]:
+    """Those of a file's findings, in their order, that begin between two lines, both included."""
+    if rows is None:
+        return findings
+    start = bisect.bisect_left(findings, rows[0], key=_row)
+    end = bisect.bisect_right(findings, rows[1], key=_row)
     return findings[start:end]
 
 
-def _line(finding: Finding) -> tuple[str, int]:
-    return finding.place.block.file, finding.place.row
+def _row(finding: Finding) -> int:
+    return finding.place.row
 
 
 def _worst(found: list[tuple[Finding, str]]) -> list[tuple[Finding, str]]:

@@ -8,6 +8,7 @@ and whatever is shown says whether it still is to be confirmed. Nothing of the p
 from __future__ import annotations
 
 import copy
+from collections import Counter
 from collections.abc import Callable, Iterable
 from dataclasses import replace
 
@@ -96,6 +97,9 @@ class Study:
         self._pending = PendingEdit()
         self._studied: int | None = None
         self._found: dict[str, list[Finding]] = {}
+        self._shown_by: dict[str, set[str]] = {}
+        """By file, the files with findings that speak of places in it."""
+        self._versions: Counter[str] = Counter()
         self._gone: set[Block] = set()
         self._came: set[Block] = set()
 
@@ -103,7 +107,7 @@ class Study:
     def after(cls, earlier: Study, files: Files) -> Study:
         """The study of a model that was built anew: what was found before stands where its statement still does."""
         made = cls()
-        made._found, made._gone = earlier._found, set(earlier._gone)
+        made._found, made._gone, made._shown_by = earlier._found, set(earlier._gone), earlier._shown_by
         for path, found in made._found.items():
             file = files.known(path)
             there = set(file.blocks) if file is not None else set()
@@ -133,6 +137,8 @@ class Study:
             else:
                 self._gone.add(block)
         self._came.update(came)
+        for path in {block.file for block in (*went, *came)}:
+            self._versions.update(self._shown_by.get(path, ()))
         if self.copy is not None:
             self._pending.add(went, came)
 
@@ -153,9 +159,14 @@ class Study:
 
     def found(self, findings: Iterable[Finding], figures: SolvedFigures) -> None:
         """The study of the text as it stands has found this."""
-        self._found = {}
+        before, self._found, self._shown_by = self._found, {}, {}
         for finding in findings:
-            self._found.setdefault(finding.place.file, []).append(finding)
+            path = finding.place.file
+            self._found.setdefault(path, []).append(finding)
+            edits = (edit for fix in finding.fixes for edit in fix.edits)
+            for file in {path, *(r.place.file for r in finding.related), *(edit.block.file for edit in edits)}:
+                self._shown_by.setdefault(file, set()).add(path)
+        self._versions.update(before.keys() | self._found.keys())
         self.figures = figures
         self.marked = False
         self._gone.clear()
@@ -175,6 +186,10 @@ class Study:
         if not self._gone:
             return found
         return [self._without_gone(f) for f in found if f.place.block not in self._gone]
+
+    def version_of(self, path: str) -> int:
+        """A number that is another one after an edit or a study that may have changed what is shown of a file."""
+        return self._versions[path]
 
     def _without_gone(self, finding: Finding) -> Finding:
         related = tuple(r for r in finding.related if r.place.block not in self._gone)

@@ -16,6 +16,7 @@ from test_diagnostics import pull, puller, pulling  # noqa: F401
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.solved_figures import solved_figures
+from wyeline_server.diagnostics import Diagnostics
 from wyeline_server.server import WyelineServer
 from wyeline_server.studying import REST_S
 
@@ -293,26 +294,34 @@ EDITS = (
 @settings_of_hypothesis(max_examples=25, deadline=None)
 @given(st.lists(st.tuples(st.sampled_from(EDITS), st.booleans()), min_size=1, max_size=6))
 def test_after_any_edits_the_copy_finds_what_a_fresh_check_finds(edits: list[tuple[tuple[str, str], bool]]) -> None:
-    """Back and forth, solved now and then: what stands meanwhile is of statements that are there."""
+    """Back and forth, solved now and then: what stands meanwhile is of statements that are there, in either file."""
     server = WyelineServer("test")
-    path = server.session.open("untitled:x", 1, SITE)
-    text = SITE
-    solve_now(server, path)
+    shown = Diagnostics(server)
+    supply, board = SITE[: SITE.index("panel")], SITE[SITE.index("panel") :]
+    texts = {"/nowhere/site.wye": f'include "supply.wye"\n{board}', "/nowhere/supply.wye": supply}
+    for path, text in texts.items():
+        server.session.open(f"file://{path}", 1, text)
+    site = next(iter(texts))
+    solve_now(server, site)
     for version, ((old, new), at_rest) in enumerate(edits, 2):
-        old, new = (old, new) if old in text and new not in text else (new, old)
-        text = text.replace(old, new, 1)
-        server.session.change("untitled:x", version, [{"text": text}])
-        analysis = server.analysis_at(path)
+        old, new = (old, new) if any(old in t and new not in t for t in texts.values()) else (new, old)
+        path = next((p for p, t in texts.items() if old in t), site)
+        texts[path] = texts[path].replace(old, new, 1)
+        server.session.change(f"file://{path}", version, [{"text": texts[path]}])
+        analysis = server.analysis_at(site)
         assert analysis is not None
         study = server.study_of(analysis)
         assert study is not None
-        there = set(server.session.text(path).blocks)
-        for finding in study.findings(path):
+        there = {block for p in texts for block in server.session.text(p).blocks}
+        for finding in (f for p in texts for f in study.findings(p)):
             places = [finding.place, *(related.place for related in finding.related)]
             assert all(place.block in there for place in places)
             assert all(edit.block in there for fix in finding.fixes for edit in fix.edits)
         if at_rest:
-            solve_now(server, path)
-            fresh = Analysis(path, Files(lambda _, text=text: text), ".")  # type: ignore[misc]
-            assert [f.sort_key for f in study.findings(path)] == [f.sort_key for f in fresh.study_findings()]
+            solve_now(server, site)
+            fresh = Analysis(site, Files(texts.__getitem__), "/nowhere")
+            found = [f.sort_key for p in sorted(texts) for f in study.findings(p)]
+            assert found == [f.sort_key for f in fresh.study_findings()]
             assert study.figures == solved_figures(fresh.view) and not study.settling
+        for p in texts:
+            assert shown.diagnostics(p) == Diagnostics(server).diagnostics(p), "what is kept is what is made anew"
