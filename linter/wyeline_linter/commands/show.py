@@ -64,12 +64,18 @@ def states_text(figures: dict[str, Any]) -> list[str]:
     return [*lines, ""] if lines else []
 
 
+NEARLY = 0.005
+"""A share by which a figure has to differ from that of the judged state to be named."""
+
+
 def worst_text(entry: dict[str, Any], judged: str, words: dict[str, str]) -> list[str]:
     """The figures that another switch state makes worse."""
     parts = []
+    here = next((s for s in entry.get("states", ()) if s["state"] == judged), {})
     for figure, found in entry.get("worst", {}).items():
         word, times, unit, digits = FIGURES[figure]
-        if found["state"] != judged:
+        known = here.get(figure)
+        if found["state"] != judged and (known is None or abs(found["value"] - known) > NEARLY * abs(known)):
             parts.append(f"{word} {times * found['value']:.{digits}f} {unit} {words[found['state']]}")
         if found["unknown_in"]:
             parts.append(f"{word} not known {' or '.join(words[s] for s in found['unknown_in'][:3])}")
