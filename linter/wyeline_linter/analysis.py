@@ -30,6 +30,7 @@ from wyeline_linter.network import (
     SwitchState,
     build,
     feeder_structure_key,
+    makes_system,
     scenario_state,
     structure_key,
 )
@@ -280,7 +281,7 @@ class Analysis:
             equipment = self.model.equipment.get(name)
             new = structure_key(equipment) if equipment is not None else None
             if self._structure.get(name) != new:
-                changed = True
+                changed = changed or not self._stands_alone(name, equipment)
                 if new is None:
                     self._structure.pop(name, None)
                 else:
@@ -302,6 +303,13 @@ class Analysis:
                     for network in (self.network, *self.view.scenarios.values()):
                         network.replace(feeder)
         return changed
+
+    def _stands_alone(self, name: str, equipment: Equipment | None) -> bool:
+        """Whether nothing hangs on a name that came or went, as while a statement is being typed."""
+        model = self.model
+        if model.feeders_from.get(name) or model.feeders_to.get(name) or self.network.fed(name):
+            return False
+        return equipment is None or not makes_system(equipment)
 
     # checking
 
