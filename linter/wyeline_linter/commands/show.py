@@ -71,7 +71,7 @@ NEARLY = 0.005
 def worst_text(entry: dict[str, Any], judged: str, words: dict[str, str]) -> list[str]:
     """The figures that another switch state makes worse."""
     parts = []
-    here = next((s for s in entry.get("states", ()) if s["state"] == judged), {})
+    here: dict[str, Any] = next((s for s in entry.get("states", ()) if s["state"] == judged), {})
     for figure, found in entry.get("worst", {}).items():
         word, times, unit, digits = FIGURES[figure]
         known = here.get(figure)
