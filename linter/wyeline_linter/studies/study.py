@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from functools import cached_property
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_linter.loads.demand_shares import DemandShares
@@ -39,11 +39,38 @@ class Kept:
     answer: Any
 
 
+class LoadedBy(NamedTuple):
+    """By place in the order of the circuit: equipment and its node in the book of loads (as objects), and the rest."""
+
+    pieces: list[tuple[object, object]]
+    wiring: list[tuple[object, ...]]
+    rest: tuple[object, ...]
+
+
+class KeptLoads(NamedTuple):
+    """The loads of a switch state with what they followed from."""
+
+    of: LoadedBy
+    loads: list[LeafLoad]
+
+    def alike(self, other: LoadedBy) -> bool:
+        """Whether they still hold. Equipment and nodes are replaced, never changed, so that their identity tells."""
+        mine, theirs = self.of, other
+        return (
+            len(mine.pieces) == len(theirs.pieces)
+            and all(a is c and b is d for (a, b), (c, d) in zip(mine.pieces, theirs.pieces, strict=True))
+            and mine.rest == theirs.rest
+            and mine.wiring == theirs.wiring
+        )
+
+
 @dataclass(slots=True)
 class StudyCache:
     """Solutions of earlier versions of a model, by switch state and case; and how often each step ran."""
 
     solutions: dict[tuple[str, Case], Kept] = field(default_factory=dict)
+    loads: dict[str, KeptLoads] = field(default_factory=dict)
+    """By switch state, its loads."""
     circuits: dict[str, Circuits] = field(default_factory=dict)
     """By switch state, the circuits of the version before."""
     factors: dict[str, Any] = field(default_factory=dict)
@@ -169,7 +196,29 @@ class StateStudy:
     @cached_property
     def loads(self) -> list[LeafLoad]:
         """Every load that runs in this state, on its conductors."""
-        return leaves_of(self.book, self.demand)[0]
+        of = self._loaded_alike()
+        kept = self.cache.loads.get(self.key)
+        if kept is None or not kept.alike(of):
+            kept = self.cache.loads[self.key] = KeptLoads(of, leaves_of(self.book, self.demand)[0])
+        return kept.loads
+
+    def _loaded_alike(self) -> LoadedBy:
+        """What the loads on their conductors follow from."""
+        book, order = self.book, self.book.network.order
+        equipment, states = self.model.equipment, book.derivation.states
+        return LoadedBy(
+            [(equipment.get(name), book.nodes.get(name)) for name in order],
+            [
+                (
+                    states.get(name),
+                    book.network.supplier.get(name),
+                    name in equipment and book.is_off(name),
+                    book.share(name),
+                )
+                for name in order
+            ],
+            (book.basis, book.relations, book.running),
+        )
 
     @cached_property
     def demand(self) -> DemandShares:
