@@ -44,6 +44,7 @@ class Circuits:
         self.facts = facts
         self.built = self.varied = 0
         self._made: dict[Case, Built] = {}
+        self._loaded_alike = before is not None and before.facts.loads is facts.loads
         self._before: dict[Case, Built] = {}
         self._changed: frozenset[str] | None = None
         if before is not None and before._made and before.facts.tables is facts.tables:
@@ -63,7 +64,7 @@ class Circuits:
         if before is None or self._changed is None:
             return None
         self.varied += 1
-        return vary(before, case, self.facts, self._changed)
+        return vary(before, case, self.facts, self._changed, loaded_alike=self._loaded_alike)
 
     def _from_other_case(self, case: Case) -> Built | None:
         for other in self._made.values():
@@ -78,11 +79,13 @@ class Circuits:
         return build(*self.facts[:4], case, self.facts.tables)
 
 
-def vary(base: Built, case: Case, facts: Facts, changed: Collection[str] | None = None) -> Built | None:
+def vary(
+    base: Built, case: Case, facts: Facts, changed: Collection[str] | None = None, *, loaded_alike: bool = False
+) -> Built | None:
     """The circuit with the values of a case; None where its wiring, or what is known of it, differs.
 
     ``changed`` names the feeders whose facts differ from those of ``base``, which is then of the same case; None says
-    that it is of the same model.
+    that it is of the same model. ``loaded_alike`` says that the loads are those of ``base`` too.
     """
     if base.recipe.loose_taps and (base.case is Case.MAX) is not (case is Case.MAX):
         return None
@@ -106,6 +109,10 @@ def vary(base: Built, case: Case, facts: Facts, changed: Collection[str] | None 
                 return None  # what it lacks is listed among the others, in their order
     elif base.case is Case.MAX and any(m.subject == e.name for e, _, _ in base.recipe.followers for m in made.missing):
         return None
+    if changed is not None and loaded_alike:
+        made.network.loads, made.network.motors = base.network.loads, base.network.motors
+        made.assumed += base.assumed[kept_assumed:]
+        return made
     place_loads(made, facts.model, facts.connectivity, facts.loads, practice)
     return made
 
