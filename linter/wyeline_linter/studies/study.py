@@ -3,7 +3,7 @@ electrical changes."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
@@ -81,6 +81,16 @@ class StudyCache:
     def count(self, step: str) -> None:
         self.solved[step] = self.solved.get(step, 0) + 1
 
+    def keep(self, states: Collection[str]) -> None:
+        """These are the switch states that the model has now: what is kept of others goes."""
+        for by_state in (self.circuits, self.factors):
+            for state in by_state.keys() - states:
+                del by_state[state]
+        for state in self.loads.keys() - states:
+            del self.loads[state]
+        for key in [k for k in self.solutions if k[0] not in states]:
+            del self.solutions[key]
+
 
 class Studies:
     """The studies of a view; one :class:`StateStudy` a switch state."""
@@ -115,7 +125,7 @@ class Studies:
 
     def let_go(self) -> None:
         """These studies are over. What refers to its own study goes first, so that nothing waits for the collector."""
-        for state in self._states.values():
+        for state in (*self._states.values(), *self._once.get("zones", ())):
             vars(state).pop("judged", None)
 
     def found(self) -> Found:
@@ -126,7 +136,9 @@ class Studies:
         """The studies of these states, each of what is fed otherwise than as normal."""
 
         def work() -> list[StateStudy]:
-            return [StateStudy(self.view, z.state, self.cache, z.network) for z in self.found().zones]
+            made = [StateStudy(self.view, z.state, self.cache, z.network) for z in self.found().zones]
+            self.cache.keep({s.key for s in (*self.stated(), *made)})
+            return made
 
         return self.once("zones", work)
 
