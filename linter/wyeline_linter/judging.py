@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.sources import Files, SourceError, decode, read_bytes, workspace_of
 from wyeline_linter import configuration as configurations
@@ -12,6 +12,10 @@ from wyeline_linter.configuration import Configuration
 from wyeline_linter.expectations import Expectation
 from wyeline_linter.findings import Finding
 from wyeline_linter.result_cache import ResultCache
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import Analysis
+    from wyeline_linter.standing import StandingModels
 
 
 class Judged(NamedTuple):
@@ -55,8 +59,10 @@ def judge(
     cache: ResultCache,
     configuration: ConfigurationOf,
     buffers: Mapping[str, bytes] | None = None,
+    standing: StandingModels | None = None,
 ) -> Judged:
-    """The findings of one model, from the cache where nothing changed. ``buffers`` are texts that stand for files.
+    """The findings of one model, from the cache where nothing changed. ``buffers`` are texts that stand for files;
+    ``standing`` are models that are still there from an earlier run of the same process.
 
     Raises SourceError where the root cannot be read or the model has no such scenario, ConfigurationError.
     """
@@ -75,8 +81,35 @@ def judge(
     if kept is not None:
         return Judged(root, kept.findings(), kept.files, kept.expectations(), kept.may_move, kept.off, seen)
 
-    from wyeline_linter.analysis import Analysis
     from wyeline_linter.expectations import expectations_of
+
+    renewed = standing.renewed(root, asked) if standing is not None else None
+    if renewed is not None:
+        analysis, seen = renewed.analysis.trusted(), renewed.seen
+    else:
+        seen = {}
+        analysis, files = _read_and_judged(root, scenario, configuration, laid_over, seen)
+        if standing is not None:
+            from wyeline_linter.standing import Standing
+
+            standing.keep(root, Standing(asked, analysis, files, seen))
+    findings = analysis.all_findings()
+    expectations = expectations_of(analysis, findings)
+    may_move, off = analysis.configuration.settings.allowance_change, analysis.configuration.off()
+    if not laid_over:
+        cache.store(asked, seen, analysis.model.files, findings, expectations, may_move, off)
+    return Judged(root, findings, analysis.model.files, expectations, may_move, off, seen)
+
+
+def _read_and_judged(
+    root: str,
+    scenario: str | None,
+    configuration: ConfigurationOf,
+    laid_over: Mapping[str, bytes],
+    seen: dict[str, bytes | None],
+) -> tuple[Analysis, Files]:
+    """A model from its files. Files that are looked at, now and whenever it is edited, go into ``seen``."""
+    from wyeline_linter.analysis import Analysis
 
     def reader(path: str) -> str:
         if seen.get(path) is None:
@@ -86,16 +119,10 @@ def judge(
         assert data is not None
         return decode(path, data)
 
-    seen.clear()
+    files = Files(reader)
     try:
-        analysis = Analysis(root, Files(reader), workspace_of(root), scenario, configuration.get()).trusted()
+        return Analysis(root, files, workspace_of(root), scenario, configuration.get()).trusted(), files
     except KeyError:
         from wyeline_linter.outputs.text import shown_path
 
         raise SourceError(shown_path(root), f"this model has no scenario `{scenario}`") from None
-    findings = analysis.all_findings()
-    expectations = expectations_of(analysis, findings)
-    may_move, off = analysis.configuration.settings.allowance_change, analysis.configuration.off()
-    if not laid_over:
-        cache.store(asked, seen, analysis.model.files, findings, expectations, may_move, off)
-    return Judged(root, findings, analysis.model.files, expectations, may_move, off, seen)

@@ -20,6 +20,7 @@ from wyeline_linter.result_cache import ResultCache
 
 if TYPE_CHECKING:
     from wyeline_linter.baseline import Baseline
+    from wyeline_linter.standing import StandingModels
 
 STDIN = "-"
 
@@ -85,7 +86,7 @@ def _refuse_contradictions(arguments: argparse.Namespace) -> None:
             raise SourceError(option, reason)
 
 
-def _once(arguments: argparse.Namespace) -> int:
+def _once(arguments: argparse.Namespace, standing: StandingModels | None = None) -> int:
     buffers: dict[str, bytes] = {}
     grounds = Grounds()
     if arguments.paths == [STDIN]:
@@ -109,7 +110,7 @@ def _once(arguments: argparse.Namespace) -> int:
     judged: list[Judged] = []
     for root in roots:
         try:
-            judged.append(judge(root, arguments.scenario, cache, configurations[root], buffers))
+            judged.append(judge(root, arguments.scenario, cache, configurations[root], buffers, standing))
         except ConfigurationError:
             raise  # it is the same for all, and said once
         except SourceError as error:
@@ -219,11 +220,14 @@ def _old_or_none(path: str) -> Baseline | None:
 
 def _watch(arguments: argparse.Namespace) -> int:
     from wyeline_linter.commands.roots import includes_of
+    from wyeline_linter.standing import StandingModels
     from wyeline_linter.watch import watch
+
+    standing = StandingModels()
 
     def once() -> int:
         try:
-            return _once(arguments)
+            return _once(arguments, standing)
         except SourceError as error:
             print(f"wyeline: {error}", file=sys.stderr)
             return 2
