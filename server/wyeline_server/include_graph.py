@@ -32,6 +32,9 @@ class IncludeGraph:
         self._includes: dict[str, set[str]] = {}
         self._scanned: dict[str, bool] = {}
         """Folders that were read, and whether with all that lies below."""
+        self._looked_around: set[str] = set()
+        self._includers: dict[str, set[str]] | None = None
+        """By file, those that include it; None where it is to be made anew."""
 
     def scan(self, folder: str, deep: bool = True) -> None:
         """Read every file of a folder once; later changes arrive by ``changed`` and ``gone``."""
@@ -42,13 +45,21 @@ class IncludeGraph:
             self.add(absolute(path))
 
     def scan_around(self, path: str, folders: Iterable[str]) -> None:
-        """Read the files that may include this one: of its workspace folder, else of its model's folder."""
+        """Read the files that may include this one: of its workspace folder, else of its model's folder. Once: what
+        decides that is looked at again after ``look_again``."""
+        if path in self._looked_around:
+            return
+        self._looked_around.add(path)
         inside = [f for f in folders if is_inside(path, f)]
         if inside:
             self.scan(max(inside, key=len))
             return
         own, marked = os.path.dirname(path), workspace_of(path)
         self.scan(marked, deep=marked != own)
+
+    def look_again(self) -> None:
+        """Workspace folders, or the files that mark a model's folder, may have changed."""
+        self._looked_around.clear()
 
     def forget(self, folder: str) -> None:
         """A workspace folder has gone."""
@@ -60,17 +71,26 @@ class IncludeGraph:
 
     def changed(self, path: str) -> None:
         """The file's includes may have changed."""
-        self._includes[path] = includes_of(path, self._files)
+        found = includes_of(path, self._files)
+        if found != self._includes.get(path):
+            self._includers = None
+        self._includes[path] = found
 
     def gone(self, path: str) -> None:
-        self._includes.pop(path, None)
+        if self._includes.pop(path, None):
+            self._includers = None
 
     def files(self) -> list[str]:
         return sorted(self._includes)
 
     def includers(self, path: str) -> set[str]:
         """The files that include this one themselves."""
-        return {other for other, included in self._includes.items() if path in included and other != path}
+        if self._includers is None:
+            self._includers = {}
+            for other, included in self._includes.items():
+                for target in included - {other}:
+                    self._includers.setdefault(target, set()).add(other)
+        return self._includers.get(path, set())
 
     def roots_of(self, path: str) -> list[str]:
         """The files that include this one, at any depth, and are included by none; the file itself where it is one.

@@ -80,12 +80,14 @@ class Session:
         path = path_of_uri(uri)
         if path is not None and path not in self.folders:
             self.folders.append(path)
+            self.graph.look_again()
 
     def remove_folder(self, uri: str) -> None:
         path = path_of_uri(uri)
         if path is not None and path in self.folders:
             self.folders.remove(path)
             self.graph.forget(path)
+            self.graph.look_again()
 
     def files_changed(self, paths: Iterable[str]) -> None:
         """Files changed, appeared or vanished on disk; open documents keep what the client says."""
@@ -345,6 +347,7 @@ class Session:
 
     def forget_models(self) -> None:
         """Build every model anew when next asked for: what decides their limits has changed."""
+        self.graph.look_again()
         self._problems = {path: {} for path in self._problems}
         for root in list(self._kept):
             self._drop(root)
