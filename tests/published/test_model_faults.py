@@ -99,3 +99,26 @@ def test_iec_factors_of_transformer_and_voltage() -> None:
     fault = study.largest.at("T1")["three-phase"]
     peak = study.largest.peak_a(fault)
     assert peak == pytest.approx(2.0 * 2**0.5 * (fault.amperes or 0), rel=1e-3)
+
+
+def test_an_earth_fault_in_a_tt_system_returns_through_the_electrode() -> None:
+    # By hand: c U0 / |Z(supply and wires) + RA|, in the way of IEC 60364-4-41, 411.5 and IEC 60909-0 (c 1.05).
+    study = studied(
+        """
+project "Quay"
+  basis iec
+  frequency 50 Hz
+
+utility QUAY 400Y/230  fault 10 kA, fault-min 6 kA, x/r 4, earthing TT, resistance 20 ohm
+switchboard HV 400Y/230  bus 100 A, rated 16 kA
+feeder QUAY -> HV  63 A 4p  4x16mm2 + PE 16mm2 Cu XLPE  100 m
+"""
+    )
+    wire = study.built_lines("QUAY -> HV").leg
+    assert wire is not None
+    supply = 1.05 * 400 / 3**0.5 / 10e3 * complex(1, 4) / 17**0.5
+    by_hand = 1.05 * 400 / 3**0.5 / abs(supply + 2 * wire + 20)
+    assert study.largest.at("HV")["line-ground"].amperes == pytest.approx(by_hand, rel=1e-6)
+    # What the supply's own electrode adds is written nowhere, so the smallest current is unknown.
+    assert "line-ground" not in study.smallest.at("HV")
+    assert "own electrode" in study.smallest.reasons("HV", kind="line-ground")[0]

@@ -56,8 +56,8 @@ class TiedColumns:
             return "no source reaches this bus"
         if not self.closed[row]:
             return (
-                f"no conducting path joins {tied[0]} and {tied[1]}: this part has no connection to earth, "
-                "so the first fault carries only leakage"
+                f"no conducting path joins {tied[0]} and {tied[1]}: nothing earths this part, so a first fault carries "
+                "only the small capacitive current of its wires"
             )
         return "" if self.limited[row] else "the source was stated without impedance: no limit"
 

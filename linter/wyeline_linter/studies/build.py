@@ -184,12 +184,25 @@ class _Builder:
         self._earthing(equipment, system, bus, star)
 
     def _earthing(self, equipment: Equipment, system: System, bus: Bus, star: int | None) -> None:
-        place_earthing(
-            self.net, equipment, bus, system, star, size=earthing_ohm(equipment, system, self._declared(equipment))
-        )
-        if is_tt(system):
-            text = f"TT at `{equipment.name}`: a fault to earth returns through electrodes, which are not modelled"
-            self._add_earth(bus, (text,))
+        size = earthing_ohm(equipment, system, self._declared(equipment))
+        electrode = self._electrode_ohm(equipment, bus) if is_tt(system) else None
+        place_earthing(self.net, equipment, bus, system, star, size=size, electrode_ohm=electrode)
+
+    def _electrode_ohm(self, equipment: Equipment, bus: Bus) -> float | None:
+        """The electrode through which earth faults of a TT system return, for the largest of them: what the supply's
+        own electrode adds is not written, so that the smallest are unknown."""
+        self.recipe.largest_apart = True
+        name, electrode = equipment.name, equipment.body.number("resistance")
+        if electrode is None:
+            text = f"TT at `{name}`: a fault to earth returns through the electrode, whose resistance is not written"
+        elif self.case is Case.MAX:
+            text = f"no resistance of the supply's electrode at `{name}`: a ceiling for faults to earth"
+            self.made.assumed.append(Assumption(name, text, equipment.place))
+            return electrode
+        else:
+            text = f"TT at `{name}`: nothing tells the resistance of the supply's own electrode"
+        self._add_earth(bus, (text,))
+        return None
 
     def _declared(self, equipment: Equipment) -> Equipment | None:
         side = equipment.secondary if equipment.arrow else equipment.primary
@@ -401,7 +414,7 @@ class _Builder:
         length = busway.body.number("length")
         at = distance
         if at is None:
-            self.recipe.loose_taps = True
+            self.recipe.largest_apart = True
             # Where a tap is not placed, the end gives the largest drop and the start the largest fault.
             at = 0.0 if self.case is Case.MAX or length is None else length
         return self.cuts.get((busway.name, at)) or self.made.bus.get(busway.name)

@@ -107,14 +107,25 @@ def _three_legs(
 
 
 def place_earthing(
-    net: Network, equipment: Equipment, bus: Bus, system: System, star: int | None, *, size: complex | None
+    net: Network,
+    equipment: Equipment,
+    bus: Bus,
+    system: System,
+    star: int | None,
+    *,
+    size: complex | None,
+    electrode_ohm: float | None = None,
 ) -> None:
     """Tie a new system to earth the way it says: its protective conductor always, a live conductor where it is earthed.
 
-    ``size`` is the impedance of an earthing resistor or reactor in ohm.
+    ``size`` is the impedance of an earthing resistor or reactor in ohm, ``electrode_ohm`` the resistance of the
+    protective conductor's own electrode (TT).
     """
     name = equipment.name
-    net.link(f"{name} earth", bus[PROTECTIVE], EARTH)
+    if electrode_ohm:
+        net.impedance(f"{name} earth", (bus[PROTECTIVE], EARTH), complex(electrode_ohm))
+    else:
+        net.link(f"{name} earth", bus[PROTECTIVE], EARTH)
     earthing = system.earthing
     if earthing.kind is EarthingKind.NONE or earthing.conductor is None:
         return

@@ -70,8 +70,9 @@ class Recipe:
     declared: dict[str, object] = field(default_factory=dict)
     """The phrases of the declared systems that were looked at."""
     stuff_of: Mapping[str, str | None] = field(default_factory=dict)
-    loose_taps: bool = False
-    """Whether something is plugged into a busway where nobody wrote, which stands elsewhere for the largest faults."""
+    largest_apart: bool = False
+    """Whether the largest faults have another circuit: something is plugged into a busway where nobody wrote, or earth
+    faults return through an electrode."""
     notes: tuple[int, int] = (0, 0)
     """How much was listed as missing and as assumed before the loads were placed."""
 

@@ -87,7 +87,7 @@ def vary(
     ``changed`` names the feeders whose facts differ from those of ``base``, which is then of the same case; None says
     that it is of the same model. ``loaded_alike`` says that the loads are those of ``base`` too.
     """
-    if base.recipe.loose_taps and (base.case is Case.MAX) is not (case is Case.MAX):
+    if base.recipe.largest_apart and (base.case is Case.MAX) is not (case is Case.MAX):
         return None
     kept_missing, kept_assumed = base.recipe.notes
     made = replace(
