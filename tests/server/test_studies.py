@@ -123,6 +123,18 @@ async def test_a_solved_finding_goes_with_its_statement_and_is_found_anew(editor
     assert [WEAK in rules_of(p) for p in publishes(editor)] == [False, True]
 
 
+async def test_a_model_that_is_built_anew_keeps_what_was_found(editor: Editor) -> None:
+    editor.open(f'include "pumps.wye"\n{SITE}')
+    await solved(editor)
+    editor.client.history.clear()
+    (editor.folder / "pumps.wye").write_text("motor P-1 460 3ph 5 hp zz\n")
+    event = types.FileEvent(editor.uri("pumps.wye"), types.FileChangeType.Created)
+    editor.client.workspace_did_change_watched_files(types.DidChangeWatchedFilesParams([event]))
+    await editor.client.until(lambda: publishes(editor, "pumps.wye"))
+    await asyncio.sleep(RESTED_S)
+    assert publishes(editor) and all(WEAK in rules_of(p) for p in publishes(editor))
+
+
 async def test_of_several_models_each_is_solved_and_shown_once(editor: Editor) -> None:
     supply, panel = SITE[: SITE.index("panel")], SITE[SITE.index("panel") :]
     weaker = supply.replace("22 kA", "9 kA").replace("15 kA", "8 kA")
