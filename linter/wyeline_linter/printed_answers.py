@@ -35,7 +35,7 @@ def question_of(words: Sequence[str]) -> Question | None:
         return None
     try:
         asked = (*words, os.getcwd(), str(sys.stdout.isatty()), str("NO_COLOR" in os.environ))
-    except (OSError, ValueError):  # the folder is gone, or the output is closed
+    except (OSError, ValueError, AttributeError):  # the folder is gone; the output is closed, or there is none
         return None
     return where, name_of(asked, ".told")
 
