@@ -114,9 +114,10 @@ class Body(NamedTuple):
     def number(self, name: str) -> float | None:
         """A fact's number in SI units, or None where it is not stated as a number."""
         fact = self.facts.get(name)
-        if fact is None or not isinstance(fact.value.data, float | int):
+        if fact is None:
             return None
-        return float(fact.value.data)
+        data = fact.value.data
+        return data if type(data) is float else float(data) if isinstance(data, float | int) else None
 
     def text(self, name: str) -> str | None:
         """A fact's spelling, or None where it is not stated."""

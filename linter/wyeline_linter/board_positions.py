@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
@@ -53,7 +54,12 @@ class Numbering(NamedTuple):
 
     def legs(self, positions: tuple[int, ...], legs: tuple[str, ...]) -> tuple[str, ...]:
         """The leg of each position, in order, on a bus with these legs."""
-        return tuple(legs[self.row(p) % len(legs)] for p in positions) if legs else ()
+        return _legs(self, positions, legs)
+
+
+@lru_cache(maxsize=8192)
+def _legs(numbering: Numbering, positions: tuple[int, ...], legs: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple([legs[numbering.row(p) % len(legs)] for p in positions]) if legs else ()
 
 
 def numbering_of(board: Equipment) -> Numbering:

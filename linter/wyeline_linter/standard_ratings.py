@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
 from typing import Literal
 
@@ -264,7 +263,11 @@ def motor_current_a(basis: Basis, hp: float, volts: float, phases: Literal[1, 3]
 @lru_cache(maxsize=1024)
 def horsepower(text: str) -> float:
     """A power as motor tables write it: `7-1/2` is 7.5, `1/3` a third. Raises ValueError."""
-    return float(sum(Fraction(part) for part in text.split("-")))
+    *whole, part = text.split("-")
+    top, _, bottom = part.partition("/")
+    if not bottom:
+        return float(part) + sum(map(float, whole))
+    return (sum(map(int, whole)) * int(bottom) + int(top)) / int(bottom)
 
 
 def motor_device_limit(

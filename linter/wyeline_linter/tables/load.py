@@ -9,15 +9,17 @@ from __future__ import annotations
 
 import csv
 import math
+import os
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache, cached_property
-from importlib import resources
 from typing import Generic, TypeVar
 
 T_co = TypeVar("T_co", covariant=True)
 Cell = float | str | None
 Key = tuple[str, ...]
+
+_HERE = os.path.dirname(__file__)
 
 STATUSES = ("verified", "partly", "memory")
 """How far a value was checked when the file was written: read on a public page, read in part or under another heading,
@@ -241,19 +243,17 @@ def _cell(field: str, as_text: bool) -> Cell:
 @cache
 def table_names(basis: str) -> frozenset[str]:
     """The tables of a basis, by what they are for (`ampacity`, `device-ratings`, ...)."""
-    folder = resources.files(__package__).joinpath(basis)
-    return frozenset(entry.name[:-4] for entry in folder.iterdir() if entry.name.endswith(".csv"))
+    return frozenset(name[:-4] for name in os.listdir(os.path.join(_HERE, basis)) if name.endswith(".csv"))
 
 
 @cache
 def basis_names() -> tuple[str, ...]:
     """Every basis that is shipped, in alphabetical order."""
-    folder = resources.files(__package__)
-    return tuple(sorted(e.name for e in folder.iterdir() if e.is_dir() and e.joinpath("about.csv").is_file()))
+    return tuple(n for n in sorted(os.listdir(_HERE)) if os.path.isfile(os.path.join(_HERE, n, "about.csv")))
 
 
 @cache
 def load(basis: str, name: str) -> Table:
     """One table of a basis, read on first use. Raises ValueError if its file is damaged."""
-    text = resources.files(__package__).joinpath(basis, f"{name}.csv").read_text(encoding="utf-8")
-    return read(name, text.splitlines())
+    with open(os.path.join(_HERE, basis, f"{name}.csv"), encoding="utf-8") as file:
+        return read(name, file.read().splitlines())
