@@ -20,6 +20,7 @@ from wyeline_linter.analysis import Analysis
 from wyeline_linter.findings import Finding
 from wyeline_linter.rules.registry import rules_for
 from wyeline_linter.solved_figures import SolvedFigures, solved_figures
+from wyeline_server.freed_memory import give_back
 from wyeline_server.progress import Progress
 from wyeline_server.server import WyelineServer
 from wyeline_server.studies import SCOPE, Study
@@ -101,6 +102,7 @@ class _Run:
                 self.outcome = _Solved(findings, solved_figures(self.model.view))
             except BaseException as error:
                 self.outcome = error
+            give_back()
             tell(done)
 
         self.model.between = between
@@ -126,7 +128,7 @@ class Studying:
     def look(self) -> None:
         """What has arrived is handled: where a model has changed, wait for rest anew and end what runs for nothing."""
         session = self.server.session
-        if not self.server.setting("studies.atRest", True):
+        if self.server.state != "ready" or not self.server.setting("studies.atRest", True):
             self._stop()
             return
         due = {root: study.edits for root in session.kept() if (study := session.study(root)) is not None and study.due}
@@ -211,6 +213,8 @@ class Studying:
             run.study.declined |= run.current and run.stopped
             run.progress.end("stopped" if run.stopped else "done")
         outcome = run.outcome
+        if self.server.state != "ready":
+            return
         if isinstance(outcome, _Solved):
             self._solved.append((run, outcome))
         elif not isinstance(outcome, _EndedError):

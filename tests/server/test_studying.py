@@ -233,8 +233,15 @@ async def test_a_study_that_fails_is_told_once_and_everything_else_goes_on(monke
     assert await talk.end() == 0
 
 
-async def test_a_session_that_ends_does_not_wait_for_its_study(talk: Conversation, gate: Gate) -> None:
+async def test_a_session_that_ends_does_not_wait_for_its_study(gate: Gate) -> None:
+    talk = Conversation({})
     talk.write_text(SITE)
     await gate.someone()
-    threading.Timer(0.2, gate.open.release).start()
-    assert talk.published() == [(1, "")]
+    talk.write_text(SITE.replace("6 m", "7 m"))
+    await talk.until(lambda _: talk.published()[-1][0] == 2)
+    ending = asyncio.create_task(talk.end())
+    await asyncio.sleep(0.1)
+    gate.open.release()
+    assert await ending == 0
+    await asyncio.sleep(0.2)
+    assert gate.count == 1 and not any(said for _, said in talk.published()), "nothing is begun or said any more"
