@@ -1,36 +1,28 @@
 """A long session of the language server: ``python tests/robustness/soak.py`` (20,000 edits, 2,000 pieces).
 
-Edits, undone edits, saves, renames of tags, file events, cancels and nonsense on the wire. At checkpoints
-the documents are written to disk, and what the editor shows is compared with what ``wyeline check`` says.
+Edits, undone edits, saves, renames of tags, files that vanish and return, cancels and nonsense on the wire. At
+checkpoints the documents are written to disk, and what the editor shows, findings of the studies among it, is compared
+with what ``wyeline check`` says. Then every text is put back to what it was, so that memory is measured of one model.
 """
 
 from __future__ import annotations
 
 import argparse
-import contextlib
 import json
-import os
 import random
 import re
 import subprocess
-import sys
 import tempfile
-import threading
 import time
 from dataclasses import dataclass, field
 from pathlib import Path
-from queue import Empty, Queue
-from typing import Any
 
 from command_line import WYELINE, environment
+from wire import LONGEST_WAIT_S, Wire
 
-from wyeline_linter.rules.registry import all_rules
-
-SERVER = [sys.executable, "-m", "wyeline_server.start"]
 PIECES_A_BOARD = 40
-LONGEST_WAIT_S = 60.0
-STUDIED = {rule.name for rule in all_rules().values() if "study" in rule.checks}
-"""Rules whose findings an editor shows later than the others, while it is at rest."""
+REST_S = 0.05
+"""Studies begin so soon after a keystroke that many are begun in vain."""
 
 
 @dataclass
@@ -42,93 +34,17 @@ class Outcome:
     cancelled: int = 0
     nonsense: int = 0
     events: int = 0
+    renamed: int = 0
     checkpoints: int = 0
+    findings: int = 0
     memory_mb: list[float] = field(default_factory=list)
     files_open: list[int] = field(default_factory=list)
     threads: list[int] = field(default_factory=list)
+    """At every checkpoint."""
 
     def growth(self) -> float:
         """Memory at the end over memory when a third of the session had gone by."""
-        third = self.memory_mb[len(self.memory_mb) // 3]
-        return max(self.memory_mb[-2:]) / third - 1
-
-
-class Wire:
-    """A client of bare messages; a thread reads what comes, so that neither side ever waits for the other."""
-
-    def __init__(self, folder: Path) -> None:
-        self.process = subprocess.Popen(
-            SERVER, cwd=folder, env=environment(), stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE
-        )
-        self.number = 0
-        self.answers: dict[Any, Any] = {}
-        self.published: dict[str, tuple[Any, list[Any]]] = {}
-        self.news: Queue[None] = Queue()
-        self.complaints: list[bytes] = []
-        threading.Thread(target=self._read, daemon=True).start()
-        threading.Thread(target=self._complain, daemon=True).start()
-
-    def _complain(self) -> None:
-        assert self.process.stderr is not None
-        self.complaints.extend(self.process.stderr)
-
-    def _read(self) -> None:
-        stream = self.process.stdout
-        assert stream is not None
-        while True:
-            length = 0
-            while (line := stream.readline().strip()) != b"":
-                if line.lower().startswith(b"content-length:"):
-                    length = int(line.split(b":")[1])
-            if not length:
-                return
-            message = json.loads(stream.read(length))
-            if message.get("method") == "textDocument/publishDiagnostics":
-                params = message["params"]
-                self.published[params["uri"]] = (params.get("version"), params["diagnostics"])
-            elif "method" in message and "id" in message:
-                self.send({"id": message["id"], "result": None})
-            elif "id" in message and "method" not in message:
-                self.answers[message["id"]] = message
-            self.news.put(None)
-
-    def raw(self, data: bytes) -> None:
-        assert self.process.stdin is not None
-        self.process.stdin.write(data)
-        self.process.stdin.flush()
-
-    def send(self, message: dict[str, Any]) -> None:
-        body = json.dumps({"jsonrpc": "2.0", **message}).encode()
-        self.raw(b"Content-Length: %d\r\n\r\n%s" % (len(body), body))
-
-    def tell(self, method: str, params: Any) -> None:
-        self.send({"method": method, "params": params})
-
-    def begin(self, method: str, params: Any) -> int:
-        self.number += 1
-        self.send({"id": self.number, "method": method, "params": params})
-        return self.number
-
-    def ask(self, method: str, params: Any) -> Any:
-        number = self.begin(method, params)
-        self.until(lambda: number in self.answers)
-        return self.answers.pop(number)
-
-    def until(self, condition: Any) -> None:
-        end = time.monotonic() + LONGEST_WAIT_S
-        while not condition():
-            assert self.process.poll() is None, b"".join(self.complaints)[-3000:].decode()
-            with contextlib.suppress(Empty):
-                self.news.get(timeout=0.2)
-            assert time.monotonic() < end, f"the server was silent for {LONGEST_WAIT_S} s"
-
-    def resident_mb(self) -> float:
-        pages = int(Path(f"/proc/{self.process.pid}/statm").read_text().split()[1])
-        return pages * os.sysconf("SC_PAGE_SIZE") / 2**20
-
-    def kept_open(self) -> tuple[int, int]:
-        folder = f"/proc/{self.process.pid}"
-        return len(os.listdir(f"{folder}/fd")), len(os.listdir(f"{folder}/task"))
+        return self.memory_mb[-1] / self.memory_mb[len(self.memory_mb) // 3] - 1
 
 
 def site(pieces: int) -> dict[str, list[str]]:
@@ -175,7 +91,10 @@ class Session:
         self.wire = Wire(folder)
         self.outcome = Outcome()
         folders = [{"uri": folder.as_uri(), "name": "site"}]
-        answer = self.wire.ask("initialize", {"capabilities": {}, "workspaceFolders": folders})
+        options = {"studies": {"restSeconds": REST_S}}
+        answer = self.wire.ask(
+            "initialize", {"capabilities": {}, "workspaceFolders": folders, "initializationOptions": options}
+        )
         assert "result" in answer, answer
         self.wire.tell("initialized", {})
         for name in ["site.wye", *self.rng.sample(sorted(self.texts), min(4, len(self.texts)))]:
@@ -206,6 +125,16 @@ class Session:
         self.outcome.events += 1
         changes = [{"uri": self.uri(name), "type": kind} for name in names]
         self.wire.tell("workspace/didChangeWatchedFiles", {"changes": changes})
+
+    def whole(self, name: str, lines: list[str]) -> None:
+        """Replace the text of an open document."""
+        self.texts[name] = list(lines)
+        self.versions[name] += 1
+        self.outcome.edits += 1
+        document = {"uri": self.uri(name), "version": self.versions[name]}
+        self.wire.tell(
+            "textDocument/didChange", {"textDocument": document, "contentChanges": [{"text": self.text(name)}]}
+        )
 
     def edit(self, name: str, row: int, start: int, end: int, new: str) -> None:
         lines = self.texts[name]
@@ -238,14 +167,9 @@ class Session:
         elif move < 0.72:
             self.edit(name, row, len(line), len(line), "\n" + rng.choice(self.sound[name]))
         elif move < 0.76:  # the whole text as it was
-            whole = "\n".join(self.sound[name])
-            self.texts[name] = list(self.sound[name])
-            self.versions[name] += 1
-            self.outcome.edits += 1
-            document = {"uri": self.uri(name), "version": self.versions[name]}
-            self.wire.tell(
-                "textDocument/didChange", {"textDocument": document, "contentChanges": [{"text": whole + "\n"}]}
-            )
+            self.whole(name, self.sound[name])
+        elif move < 0.77:
+            self.rename(name, row)
         elif move < 0.90:
             self.request(name, row, rng.randint(0, len(line)))
         elif move < 0.93:
@@ -260,13 +184,18 @@ class Session:
     def request(self, name: str, row: int, column: int) -> None:
         here = {"textDocument": {"uri": self.uri(name)}, "position": {"line": row, "character": column}}
         spot = {"start": here["position"], "end": here["position"]}
+        whole = {"start": {"line": 0, "character": 0}, "end": {"line": len(self.texts[name]), "character": 0}}
         method, params = self.rng.choice(
             [
                 ("hover", here),
                 ("completion", here),
                 ("definition", here),
                 ("references", {**here, "context": {"includeDeclaration": True}}),
-                ("rename", {**here, "newName": "NEW-1"}),
+                ("prepareRename", here),
+                ("codeLens", {"textDocument": here["textDocument"]}),
+                ("inlayHint", {"textDocument": here["textDocument"], "range": whole}),
+                ("foldingRange", {"textDocument": here["textDocument"]}),
+                ("documentLink", {"textDocument": here["textDocument"]}),
                 ("documentSymbol", {"textDocument": here["textDocument"]}),
                 ("semanticTokens/full", {"textDocument": here["textDocument"]}),
                 ("formatting", {"textDocument": here["textDocument"], "options": {"tabSize": 2, "insertSpaces": True}}),
@@ -282,6 +211,43 @@ class Session:
             self.wire.until(lambda: number in self.wire.answers)
             self.wire.answers.clear()
 
+    def rename(self, name: str, row: int) -> None:
+        """Give a tag another name, wherever the server says that it stands."""
+        found = re.search(r"(?:DB|LP|T|M)-\d[\w-]*", self.texts[name][row])
+        if found is None:
+            return
+        here = {"textDocument": {"uri": self.uri(name)}, "position": {"line": row, "character": found.start()}}
+        answer = self.wire.ask("textDocument/rename", {**here, "newName": f"R-{self.outcome.edits}"})
+        for uri, edits in ((answer.get("result") or {}).get("changes") or {}).items():
+            target = self.folder_name(uri)
+            lines = list(self.texts[target])
+            for edit in sorted(
+                edits,
+                key=lambda e: e["range"]["start"]["line"] * 10_000 + e["range"]["start"]["character"],
+                reverse=True,
+            ):
+                start, end = edit["range"]["start"], edit["range"]["end"]
+                assert start["line"] == end["line"]
+                line = lines[start["line"]]
+                lines[start["line"]] = line[: start["character"]] + edit["newText"] + line[end["character"] :]
+            if target in self.versions:
+                self.whole(target, lines)
+            else:
+                self.texts[target] = lines
+                self.save(target)
+                self.changed_on_disk([target])
+            self.outcome.renamed += 1
+
+    def vanish(self) -> None:
+        """A closed file of the model is gone for a while."""
+        closed = sorted(self.texts.keys() - self.versions.keys())
+        if closed:
+            name = self.rng.choice(closed)
+            (self.folder / name).unlink()
+            self.changed_on_disk([name], 3)
+            self.save(name)
+            self.changed_on_disk([name], 1)
+
     def open_or_close(self, name: str) -> None:
         if name != "site.wye" and len(self.versions) > 3:
             self.close(name)
@@ -293,6 +259,8 @@ class Session:
         else:
             extra.write_text("panel X-1 208Y/120\n", encoding="utf-8")
         self.changed_on_disk(["extra.wye"], 1 if extra.exists() else 3)
+        if self.rng.random() < 0.3:
+            self.vanish()
 
     def nonsense(self, name: str) -> None:
         self.outcome.nonsense += 1
@@ -329,12 +297,6 @@ class Session:
             except AssertionError:
                 told = b"".join(self.wire.complaints)[-2000:].decode()
                 raise AssertionError(f"{name}: {version} is {self.wire.published.get(uri)}\n{told}") from None
-        self.settle()
-        shown = {
-            (self.folder_name(uri), d["range"]["start"]["line"], d["range"]["start"]["character"], d["code"])
-            for uri, (_, diagnostics) in self.wire.published.items()
-            for d in diagnostics
-        }
         done = subprocess.run(
             [*WYELINE, "check", "--format", "json", "."],
             cwd=self.folder,
@@ -347,20 +309,48 @@ class Session:
             for f in json.loads(done.stdout)["findings"]
             if f.get("allowed") is None
         }
-        shown, said = ({f for f in found if f[3] not in STUDIED} for found in (shown, said))
-        stale, lost = sorted(shown - said)[:5], sorted(f for f in said - shown if f[0] in self.versions)[:5]
-        assert not stale and not lost, f"stale in the editor: {stale}; lost in the editor: {lost}"
+        end = time.monotonic() + LONGEST_WAIT_S
+        while True:
+            shown = self.shown()  # studies come when typing rests
+            stale, lost = shown - said, {f for f in said - shown if f[0] in self.versions}
+            if not (stale or lost) or time.monotonic() > end:
+                break
+            time.sleep(0.2)
+        assert not stale and not lost, f"stale in the editor: {sorted(stale)[:5]}; lost: {sorted(lost)[:5]}"
         self.outcome.checkpoints += 1
+        self.outcome.findings += len(said)
+        self.restore()
+        self.measure()
+
+    def shown(self) -> set[tuple[str, int, int, str]]:
+        """What the editor shows: file, place and rule."""
+        return {
+            (self.folder_name(uri), d["range"]["start"]["line"], d["range"]["start"]["character"], d["code"])
+            for uri, (_, diagnostics) in list(self.wire.published.items())
+            for d in diagnostics
+        }
+
+    def restore(self) -> None:
+        """Every text as it was once meant, and the studies of it done."""
+        for name, lines in self.sound.items():
+            if name in self.versions:
+                self.whole(name, lines)
+            elif self.texts[name] != lines:
+                self.texts[name] = list(lines)
+                self.save(name)
+                self.changed_on_disk([name])
+        self.settle()
 
     def settle(self) -> None:
-        """Wait until the server has published what it has to say at rest."""
-        quiet_since = time.monotonic()
+        """Wait until the server has nothing more to do: it uses no time of the processor."""
+        still = 0
         before = -1
-        while time.monotonic() - quiet_since < 1.0:
-            marks = sum(len(d) for _, d in self.wire.published.values()), self.wire.news.qsize()
-            if hash(marks) != before:
-                before, quiet_since = hash(marks), time.monotonic()
-            time.sleep(0.1)
+        end = time.monotonic() + LONGEST_WAIT_S
+        while still < 4 and time.monotonic() < end:
+            used = self.wire.ticks()
+            still = still + 1 if used == before else 0
+            before = used
+            time.sleep(0.25)
 
     def folder_name(self, uri: str) -> str:
         return uri.rpartition("/")[2]
@@ -383,19 +373,10 @@ class Session:
 def run(edits: int, pieces: int, checkpoints: int, seed: int, folder: Path) -> Outcome:
     session = Session(folder, pieces, seed)
     try:
-        done = 0
         for part in range(1, checkpoints + 1):
             while session.outcome.edits < edits * part // checkpoints:
                 session.step()
-                if session.outcome.edits - done >= edits // 20:
-                    done = session.outcome.edits
-                    session.wire.ask(
-                        "textDocument/hover",
-                        {"textDocument": {"uri": session.uri("site.wye")}, "position": {"line": 0, "character": 0}},
-                    )
-                    session.measure()
             session.checkpoint()
-        session.measure()
         session.end()
     finally:
         if session.wire.process.poll() is None:
