@@ -107,9 +107,13 @@ def test_light_dark_and_paper(read: tuple[str, str, dict[str, Any]]) -> None:
     assert seen["light"] != seen["dark"] and seen["chosen"] == seen["light"]
     size = (431.8, 279.4) if "station" in root else (420.0, 297.0)
     pages = [tuple(v * MM_PER_POINT for v in page) for page in seen["pages"]]
-    drawings = [p for p in pages if p == pytest.approx(size, abs=1.0)]
-    assert len(drawings) == seen["sheets"]
-    assert len(pages) > len(drawings) + 5
+    large = [at for at, page in enumerate(pages) if page == pytest.approx(size, abs=1.0)]
+    sheets, schedule = large[: seen["sheets"]], large[seen["sheets"] :]
+    assert sheets == list(range(1, 1 + seen["sheets"])), "the drawings come after the cover"
+    assert 1 <= len(schedule) <= 2 and schedule[-1] - schedule[0] == len(schedule) - 1, (
+        "the feeder schedule is as large"
+    )
+    assert len(pages) > len(large) + 5
 
 
 @contextmanager
