@@ -254,11 +254,13 @@ class Session:
             gc.unfreeze()
             gc.collect()
             self._let_go = False
+        collecting = gc.isenabled()  # not while a study runs
         gc.disable()
         try:
             return Analysis(root, files, workspace_of(root), configuration=configuration, scopes=scopes)
         finally:
-            gc.enable()
+            if collecting:
+                gc.enable()
             gc.freeze()
 
     def _configuration(self, root: str) -> Configuration:
