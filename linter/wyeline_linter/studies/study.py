@@ -66,7 +66,14 @@ class KeptLoads(NamedTuple):
 
 @dataclass(slots=True)
 class StudyCache:
-    """Solutions of earlier versions of a model, by switch state and case; and how often each step ran."""
+    """What outlasts an edit, by switch state: solutions, circuits, loads and factors; and how often each step ran.
+
+    Whoever judges a model that changes gives the same cache to each new :class:`Studies`. Nothing has to be told of the
+    edit: every part compares what it was made from with what is there now. Loads hold while the nodes of the book and
+    the equipment are the same objects; a circuit holds while nothing is fed otherwise, and has the values of edited
+    wires put in; a solution holds while all values of its circuit are equal, so that an edit which is not electrical
+    solves nothing.
+    """
 
     solutions: dict[tuple[str, Case], Kept] = field(default_factory=dict)
     loads: dict[str, KeptLoads] = field(default_factory=dict)
