@@ -13,7 +13,7 @@ from typing import Any
 
 import pytest
 import pytest_asyncio
-from test_studies import SITE, WEAK
+from test_solved_findings import SITE, WEAK
 
 from wyeline_linter.analysis import Analysis
 from wyeline_server import studying
