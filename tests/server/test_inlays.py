@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from editing import DIFFICULT, Editor, solve_now
 from lsprotocol import types
-from test_studies import SITE as SOLVABLE
+from test_solved_findings import SITE as SOLVABLE
 
 from wyeline_server.inlays import SETTINGS, hints
 from wyeline_server.server import WyelineServer

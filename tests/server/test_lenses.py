@@ -6,7 +6,7 @@ from pathlib import Path
 
 from editing import DIFFICULT, Editor, solve_now
 from lsprotocol import types
-from test_studies import SITE as SOLVABLE
+from test_solved_findings import SITE as SOLVABLE
 
 from wyeline_server.lenses import SETTINGS, WORKING_SHEET, lenses
 from wyeline_server.server import WyelineServer
