@@ -21,8 +21,6 @@ from command_line import WYELINE, environment
 from wire import LONGEST_WAIT_S, Wire
 
 PIECES_A_BOARD = 40
-REST_S = 0.05
-"""Studies begin so soon after a keystroke that many are begun in vain."""
 
 
 @dataclass
@@ -79,7 +77,7 @@ def site(pieces: int) -> dict[str, list[str]]:
 class Session:
     """One drafter at work, drawn at random; she keeps what the texts are."""
 
-    def __init__(self, folder: Path, pieces: int, seed: int) -> None:
+    def __init__(self, folder: Path, pieces: int, seed: int, rest_s: float) -> None:
         self.folder = folder
         self.rng = random.Random(seed)
         self.texts = site(pieces)
@@ -91,7 +89,7 @@ class Session:
         self.wire = Wire(folder)
         self.outcome = Outcome()
         folders = [{"uri": folder.as_uri(), "name": "site"}]
-        options = {"studies": {"restSeconds": REST_S}}
+        options = {"studies": {"restSeconds": rest_s}}
         answer = self.wire.ask(
             "initialize", {"capabilities": {}, "workspaceFolders": folders, "initializationOptions": options}
         )
@@ -370,13 +368,15 @@ class Session:
         assert all("BadParametersError" in fault for fault in faults), told[-3000:]  # nonsense is refused by this name
 
 
-def run(edits: int, pieces: int, checkpoints: int, seed: int, folder: Path) -> Outcome:
-    session = Session(folder, pieces, seed)
+def run(edits: int, pieces: int, checkpoints: int, seed: int, folder: Path, rest_s: float = 0.4) -> Outcome:
+    """``rest_s``: how long typing rests before studies begin; with little many are begun in vain."""
+    session = Session(folder, pieces, seed, rest_s)
     try:
         for part in range(1, checkpoints + 1):
             while session.outcome.edits < edits * part // checkpoints:
                 session.step()
             session.checkpoint()
+            print(f"{session.outcome.edits} edits, {session.outcome.memory_mb[-1]:.0f} MB", flush=True)
         session.end()
     finally:
         if session.wire.process.poll() is None:
