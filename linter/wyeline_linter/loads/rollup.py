@@ -10,7 +10,7 @@ import heapq
 import math
 import re
 from collections.abc import Iterable, Iterator
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_linter.derive import LOAD_KINDS, NOT_FED, Derivation, EquipmentState, reasons_of
@@ -31,6 +31,9 @@ from wyeline_linter.tables import UnknownBasisError
 from wyeline_linter.tables.basis import Basis, basis
 from wyeline_linter.windings import Transformed
 from wyeline_linter.working import merge_reasons
+
+if TYPE_CHECKING:
+    from wyeline_linter.loads.winding_loads import WindingLoad
 
 _NOT_COUNTED = frozenset({"future", "demolish"})
 
@@ -71,6 +74,8 @@ class LoadBook:
         self._own: dict[str, tuple[tuple[Leaf, ...], Sum]] = {}
         self._counted: dict[str, tuple[Node, Counted]] = {}
         self._counted_above: dict[str, tuple[Node, Counted]] = {}
+        self.windings: dict[str, tuple[tuple[object, ...], list[WindingLoad]]] = {}
+        """What `winding_loads` keeps of each transformer, with what it was worked out from."""
         self._by_place: dict[str, tuple[tuple[Leaf, ...], dict[str, Leaf]]] = {}
         self.mentions: dict[str, dict[str, str]] = {}
         """By board: tags that the descriptions of its loaded circuits mention, with the circuit's key."""

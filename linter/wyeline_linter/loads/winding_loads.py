@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from operator import is_
 from typing import NamedTuple
 
+from wyeline_linter.loads.conductors_of_loads import Currents
 from wyeline_linter.loads.rollup import LoadBook
-from wyeline_linter.loads.through_cores import loading_amps
+from wyeline_linter.loads.through_cores import Through, loading_amps
 from wyeline_linter.windings import Transformed
 
 _SHARED = frozenset({"auto", "buck-boost", "zigzag"})
@@ -38,10 +40,18 @@ def winding_loads(book: LoadBook, name: str) -> list[WindingLoad]:
     map_ = book.through(name)
     if rating is None or map_ is None or state is None or not isinstance(state.winding, Transformed):
         return []
-    winding = state.winding
+    winding, demand = state.winding, book.counted(name).demand
+    deps = (equipment, state, demand)
+    kept = book.windings.get(name)
+    if kept is None or not all(map(is_, kept[0], deps)):
+        kept = book.windings[name] = (deps, _winding_loads(winding, rating, map_, demand.amps))
+    return kept[1]
+
+
+def _winding_loads(winding: Transformed, rating: float, map_: Through, demand: Currents) -> list[WindingLoad]:
     if winding.connection in _SHARED or _is_zigzag(winding):
         return []
-    amps = map_.winding_amps(book.counted(name).demand.amps)
+    amps = map_.winding_amps(demand)
     limits = loading_amps(winding.cores, rating)
     halves = {c for c, core in enumerate(winding.cores) if len(core.secondaries) == 2}
     return [
