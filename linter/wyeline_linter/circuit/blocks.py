@@ -13,7 +13,7 @@ import numpy as np
 from .elements import Network
 from .layout import Ints, Layout, columns, components
 
-BLOCK_LIMIT = 1200
+BLOCK_LIMIT = 240
 """Largest number of unknowns of a block made by merging the buses around a loop."""
 
 

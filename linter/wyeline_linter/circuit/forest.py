@@ -15,7 +15,7 @@ from .assemble import Assembled
 from .blocks import blocks_of
 from .layout import Bools, Complex, Ints
 
-LOOP_LIMIT = 600
+LOOP_LIMIT = 240
 """Unknowns on loop-closing connections above which general sparse factors are the better way."""
 
 
