@@ -202,6 +202,31 @@ def test_fixing_keeps_links_and_permissions(tmp_path: Path) -> None:
     assert (tmp_path / "real.wye").stat().st_mode & 0o777 == 0o640
 
 
+@pytest.mark.parametrize("mask", [0o022, 0o077, 0o002])
+def test_new_files_get_the_permissions_that_are_usual_here(tmp_path: Path, mask: int) -> None:
+    write(tmp_path, site=SLIPS)
+    for command in (
+        ["report", "site.wye", "--only", "findings"],
+        ["check", "site.wye", "--update-baseline"],
+        ["new", "fresh"],
+    ):
+        wyeline(*command, cwd=tmp_path, preexec_fn=lambda: os.umask(mask))
+    made = [p for p in tmp_path.rglob("*") if p.is_file() and p != tmp_path / "site.wye"]
+    assert len(made) > 4
+    assert {p.stat().st_mode & 0o777 for p in made} == {0o666 & ~mask}, made
+
+
+def test_a_report_on_a_full_disk_leaves_the_old_one_and_no_piece_of_the_new(tmp_path: Path) -> None:
+    write(tmp_path, site=SLIPS)
+    for name in ("report.html", "csv/findings.csv"):
+        (tmp_path / "report" / name).parent.mkdir(parents=True, exist_ok=True)
+        (tmp_path / "report" / name).write_text("the old one")
+    ran = wyeline("report", "site.wye", cwd=tmp_path, preexec_fn=_limited(500))
+    assert ran.code == 2 and "could not be written (File too large)" in ran.err
+    left = {p.name: p.read_text() for p in tmp_path.rglob("*") if p.is_file() and p.suffix != ".wye"}
+    assert left == {"report.html": "the old one", "findings.csv": "the old one"}
+
+
 def test_a_folder_that_vanished(tmp_path: Path) -> None:
     gone = tmp_path / "gone"
     gone.mkdir()

@@ -58,8 +58,6 @@ def run(arguments: argparse.Namespace) -> int:
             progress(f"writing {name}")
             path = os.path.join(arguments.output, *name.split("/"))
             os.makedirs(os.path.dirname(path), exist_ok=True)
-            with open(path, "a", encoding="utf-8"):
-                pass  # a new file gets the permissions that are usual here; the next line keeps them
             write_atomically(path, text)
             written += 1
     except OSError as error:
