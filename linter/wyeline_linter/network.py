@@ -278,7 +278,8 @@ def _collect_others(model: Model, network: Network, state: SwitchState) -> None:
             f
             for f in feeders
             if f is not chosen
-            and not (f.normally_open and network.supply.get(f.source.name) is f)  # a tie that feeds backwards
+            and f.source.name != name  # a feeder to itself feeds nothing
+            and network.supply.get(f.source.name) is not f  # it feeds backwards: a tie, a following inverter
             and state.closed(f)
             and f.source.name in model.equipment
             and not arrives_at_inactive_port(target, f, state)

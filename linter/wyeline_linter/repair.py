@@ -18,7 +18,7 @@ from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.fixing import OverlapError, apply_edits
 from wyeline_linter.repair_link import Candidate, Link, candidates, link_of
 from wyeline_linter.repair_stage import rewound
-from wyeline_linter.repair_supply import attribute_to_set, first_unknown, meeting, ways_to_keep_apart
+from wyeline_linter.repair_supply import attribute_to_set, first_unknown, left_out, meeting, ways_to_keep_apart
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import Cause, Feeds, Refusal, Undecided
 
@@ -72,10 +72,11 @@ def repairs_for(view: View, feeder: Feeder) -> tuple[Fix, ...]:
     if target is None or view.equipment(feeder.source.name) is None:
         return ()
     link = replace(link_of(view, feeder.source.name, target, feeder, feeder.target.port), hurried=True)
-    refusal = meeting(view, link)
-    found = list(ways_to_keep_apart(view, link, refusal)) if refusal is not None else []
-    if not isinstance(link.verdict, Feeds):
-        found += _ways(view, link, everywhere=False)
+    if isinstance(link.verdict, Feeds):
+        refusal = meeting(view, link)
+        found = list(ways_to_keep_apart(view, link, refusal)) if refusal is not None else []
+    else:
+        found = _ways(view, link, everywhere=False)
     chosen: dict[str, Candidate] = {}
     for one in sorted(found, key=lambda c: c.cost):
         chosen.setdefault(one.family, one)
@@ -89,6 +90,7 @@ def _ways(view: View, link: Link, *, everywhere: bool) -> list[Candidate]:
         unit = rewound(view, link)
         if unit is not None:
             found.append(unit)
+        found += left_out(view, link)
     else:
         culprit, _ = first_unknown(view, link.source)
         made = attribute_to_set(view, culprit) if culprit is not None else None

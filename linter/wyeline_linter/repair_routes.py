@@ -28,6 +28,7 @@ COST = {
     "swap": 1,
     "move": 2,
     "attribute": 2,
+    "leave out": 2,
     "open point": 2,
     "redeclare": 3,
     "redeclare to another voltage": 8,

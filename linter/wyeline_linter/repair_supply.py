@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_linter.analysis import View
+from wyeline_linter.findings import Edit
 from wyeline_linter.network import makes_system, two_sided
 from wyeline_linter.repair_edits import Draft, new_tag, set_sides, set_target, set_voltage, spelled
 from wyeline_linter.repair_link import Candidate, Link
@@ -88,10 +89,34 @@ def ways_to_keep_apart(view: View, link: Link, refusal: Refusal) -> Iterator[Can
     )
 
 
+def left_out(view: View, link: Link) -> Iterator[Candidate]:
+    """A feeder that cannot feed what another one feeds rightly already: without it, everything is fed."""
+    this = link.feeder
+    if this is None or not isinstance(link.verdict, Refusal):
+        return
+    for other in view.model.feeders_to.get(link.target.name, ()):
+        judged = view.feeder_state(other.key)
+        if other is this or judged is None or not isinstance(judged.verdict, Feeds) or other.target.port != link.port:
+            continue
+        if not (view.network.state.closed(other) and view.network.fed(other.source.name)):
+            continue
+        last = len(this.block.lines) - 1
+        yield Candidate(
+            COST["leave out"],
+            "leave out",
+            f"Leave `{this.key}` out: `{other.source.name}` feeds `{link.target.name}` already",
+            f"`{other.key}` brings the voltage that `{link.target.name}` wants, and one supply is enough",
+            (Edit(this.block, 0, 0, last, len(this.block.lines[last]), ""),),
+            board=other.source.name,
+        )
+        return
+
+
 def _transfer(view: View, link: Link, first: Feeder, second: Feeder) -> Candidate | None:
-    judged = view.feeder_state(second.key)
-    if judged is None or not isinstance(judged.verdict, Feeds):
-        return None
+    for feeder in (first, second):
+        judged = view.feeder_state(feeder.key)
+        if judged is None or not isinstance(judged.verdict, Feeds):
+            return None
     tag = new_tag(view.model, "transfer", link.target.name)
     ratings = [f.body.number("rating") for f in (first, second)]
     known = [r for r in (*ratings, main_of(link.target)) if r is not None]

@@ -13,7 +13,7 @@ from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.checklist import READINGS
 from wyeline_linter.connected_load import leg_loads, load_below
-from wyeline_linter.findings import Fix
+from wyeline_linter.findings import Fix, Severity
 from wyeline_linter.fixing import apply_edits
 from wyeline_linter.repair import Solution, Trial, diagnose, repairs_for, solve
 from wyeline_linter.repair_edits import new_tag, spelled
@@ -337,3 +337,29 @@ def test_another_board_is_not_offered_with_another_voltage() -> None:
     )
     titles = [s.title for s in solve(model(text).view, "LP-1", "WS-1")]
     assert titles and not any("480Y/277" in title for title in titles)
+
+
+TWICE = """transformer TX-1 480 3ph -> 208Y/120  75 kVA, z 4 %, x/r 2
+feeder MSB -> TX-1  125 A 3p  3#1 + G #6 Cu  9 m
+panel LP-1 208Y/120  bus 225 A, main 200 A, rated 10 kA, spaces 42
+feeder TX-1 -> LP-1  200 A 3p  3#3/0 + N #3/0 + G #4 Cu  5 m
+feeder MSB -> LP-1  100 A 3p  3#3 + G #8 Cu  20 m
+"""
+
+
+def test_a_wrong_feeder_beside_a_right_one_is_left_out_and_nothing_else_is_opened() -> None:
+    view = model(BOARD + TWICE).view
+    quick = [fix.title for fix in repairs_for(view, view.model.feeders["MSB -> LP-1"])]
+    assert not any("open" in title or "transfer" in title for title in quick)
+    solution, text = first(BOARD + TWICE, "MSB", "LP-1")
+    assert "MSB         -> LP-1" not in text and "MSB -> LP-1" not in text
+    assert solution.title == "Leave `MSB -> LP-1` out: `TX-1` feeds `LP-1` already"
+    assert [f.rule for f in model(text).findings() if f.severity is Severity.ERROR] == []
+
+
+def test_a_feeder_to_itself_does_not_hide_the_ways_to_feed_a_board() -> None:
+    text = BOARD + "panel LP-1 208Y/120  bus 100 A, main 100 A\nfeeder MSB -> LP-1  100 A 3p  20 m\n"
+    ring = text + "feeder LP-1 -> LP-1  60 A 3p\n"
+    assert [s.title for s in solve(model(ring).view, "MSB", "LP-1")] == [
+        s.title for s in solve(model(text).view, "MSB", "LP-1")
+    ]

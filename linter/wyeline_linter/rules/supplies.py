@@ -23,6 +23,7 @@ from wyeline_linter.network import (
 )
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import Known, System, volts_text
+from wyeline_linter.verdicts import Refusal
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -99,7 +100,15 @@ def _joins(view: View, network: Network, equipment: Equipment, feeder: Feeder) -
         or not network.fed(equipment.name)
     ):
         return False
+    supply = network.supply.get(equipment.name)
+    if any(_refused(view, f) for f in (feeder, supply) if f is not None):
+        return False  # that one cannot feed it is told, and comes first
     return not follows_grid(source) and not claims_parallel(equipment, feeder)
+
+
+def _refused(view: View, feeder: Feeder) -> bool:
+    judged = view.feeder_state(feeder.key)
+    return judged is not None and isinstance(judged.verdict, Refusal)
 
 
 def _same_line_again(view: View, feeder: Feeder) -> bool:

@@ -30,7 +30,7 @@ from wyeline_linter.studies.place_sources import (
     place_source,
 )
 from wyeline_linter.studies.place_transformers import place_transformer
-from wyeline_linter.studies.recipe import LineAt, Recipe, SourceAt, TransformerAt, line_of, wiring_of
+from wyeline_linter.studies.recipe import LineAt, Recipe, SourceAt, TransformerAt, line_of, refused_joins, wiring_of
 from wyeline_linter.studies.source_impedance import source_data
 from wyeline_linter.studies.transformer_impedance import TransformerData, transformer_data
 from wyeline_linter.systems import Known, System
@@ -133,9 +133,11 @@ class _Builder:
             if equipment is not None:
                 self.recipe.pieces.append((equipment, self.derivation.states.get(name)))
                 self._place(equipment)
+        self.recipe.refused = refused_joins(self.connectivity, self.derivation)
         for name, feeders in self.connectivity.others.items():
             for feeder in feeders:
-                self._join(name, feeder)
+                if feeder.key not in self.recipe.refused:
+                    self._join(name, feeder)
         self.recipe.wiring = wiring_of(self.connectivity)
 
     # sources

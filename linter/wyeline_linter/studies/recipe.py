@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_linter.circuit import Bus
-from wyeline_linter.derive import EquipmentState
+from wyeline_linter.derive import Derivation, EquipmentState
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.studies.case import Case
 from wyeline_linter.studies.line_impedance import LineData, conduit_of, line_data
@@ -15,6 +15,7 @@ from wyeline_linter.studies.source_impedance import SourceData
 from wyeline_linter.studies.transformer_impedance import TransformerData
 from wyeline_linter.systems import System
 from wyeline_linter.tables import Basis
+from wyeline_linter.verdicts import Refusal
 
 
 @dataclass(slots=True)
@@ -67,6 +68,8 @@ class Recipe:
     pieces: list[tuple[Equipment, EquipmentState | None]] = field(default_factory=list)
     wiring: tuple[object, ...] = ()
     """What hangs on what, from :func:`wiring_of`."""
+    refused: frozenset[str] = frozenset()
+    """The feeders that are left out, from :func:`refused_joins`."""
     declared: dict[str, object] = field(default_factory=dict)
     """The phrases of the declared systems that were looked at."""
     stuff_of: Mapping[str, str | None] = field(default_factory=dict)
@@ -83,6 +86,17 @@ def wiring_of(network: Connectivity) -> tuple[object, ...]:
     return (
         [(name, feeder.key if (feeder := supply.get(name)) is not None else None) for name in network.order],
         [(name, [feeder.key for feeder in feeders]) for name, feeders in network.others.items()],
+    )
+
+
+def refused_joins(network: Connectivity, derivation: Derivation) -> frozenset[str]:
+    """Further feeders into a board that cannot feed it: they join nothing, for what two voltages on one bus would do
+    is no figure of the installation that is meant."""
+    return frozenset(
+        feeder.key
+        for feeders in network.others.values()
+        for feeder in feeders
+        if (judged := derivation.feeders.get(feeder.key)) is not None and isinstance(judged.verdict, Refusal)
     )
 
 

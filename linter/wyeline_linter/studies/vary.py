@@ -17,7 +17,7 @@ from wyeline_linter.studies.case import Case, Lack
 from wyeline_linter.studies.line_impedance import LineData
 from wyeline_linter.studies.place_loads import place_loads
 from wyeline_linter.studies.place_sources import PROTECTIVE, place_converter, source_ohm
-from wyeline_linter.studies.recipe import LineAt, line_of, wiring_of
+from wyeline_linter.studies.recipe import LineAt, line_of, refused_joins, wiring_of
 from wyeline_linter.studies.source_impedance import SourceData, source_data
 from wyeline_linter.studies.transformer_impedance import transformer_data
 from wyeline_linter.tables import Basis
@@ -215,6 +215,8 @@ def changed_lines(base: Built, facts: Facts) -> frozenset[str] | None:
     """The feeders whose facts changed since a circuit was made; None where more may have changed than their wires."""
     recipe, derivation = base.recipe, facts.derivation
     if recipe.wiring != wiring_of(facts.connectivity) or recipe.stuff_of != raceway_stuff(facts.model):
+        return None
+    if recipe.refused != refused_joins(facts.connectivity, derivation):
         return None
     for name, body in recipe.declared.items():
         found = facts.model.system(name)

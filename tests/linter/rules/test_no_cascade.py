@@ -74,6 +74,11 @@ def test_a_transfer_switch_keeps_two_sources_apart() -> None:
     assert rules_in(tied + "  open MSB -> ATS-1.normal\n  open ATS-1 -> EP-1\n") == []
 
 
+def test_a_second_supply_that_cannot_feed_the_board_is_told_as_that() -> None:
+    text = WYE + "utility U-2 240/120 3ph  fault 9 kA, x/r 4\nfeeder U-2 -> MSB  200 A 3p\n"
+    assert rules_in(text) == ["leg-voltage-mismatch"]
+
+
 def test_a_feeder_written_twice_is_told_once() -> None:
     twice = "panel LP-1 480Y/277  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\nfeeder MSB -> LP-1  100 A 3p\n"
     assert rules_in(WYE + twice) == ["feeder-label-missing"]

@@ -282,3 +282,27 @@ def test_sheets_that_are_not_there_say_so() -> None:
         study_sheet(view, "LP-9", "fault")
     with pytest.raises(ValueError, match="fault-min"):
         study_sheet(view, "LP-1", "heat")
+
+
+def test_a_supply_that_is_refused_changes_no_figure_of_the_board_that_another_one_feeds() -> None:
+    other = "utility WEST 240/120 3ph  fault 30 kA, fault-min 20 kA, x/r 4\n"
+    joined = "feeder WEST -> DP  200 A 3p  3#3/0 + N #3/0 + G #6 Cu THWN-2  20 m  in 2 inch EMT\n"
+    alone = model_figures(Desk(SITE + other).analysis.view)["equipment"]["DP"]
+    refused = Desk(SITE + other + joined)
+    assert model_figures(refused.analysis.view)["equipment"]["DP"] == alone
+    # The circuit is made anew once the feeder is one that fits.
+    refused.edit("240/120 3ph", "480Y/277")
+    accepted = model_figures(refused.analysis.view)["equipment"]["DP"]
+    assert accepted == model_figures(Desk(refused.text).analysis.view)["equipment"]["DP"]
+    assert accepted["fault"]["max"] != alone["fault"]["max"]
+
+
+def test_an_inverter_that_follows_is_placed_once_whichever_way_its_feeder_is_written() -> None:
+    pv = "inverter PV-1 480 3ph  60 kW, limit 1.1 pu, grid-following\n"
+    wires = "100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  40 m  in 1-1/4 inch EMT\n"
+    out, back = (
+        model_figures(Desk(SITE + pv + f"feeder {ends}  {wires}").analysis.view)["equipment"]["DP"]
+        for ends in ("PV-1 -> DP", "DP -> PV-1")
+    )
+    assert {k: v for k, v in out.items() if k != "load"} == {k: v for k, v in back.items() if k != "load"}
+    assert out["fault"]["max"]
