@@ -192,6 +192,8 @@ class Session:
                 held = True
                 kept.add(went, came)
                 self._touched.add(root)
+            else:
+                kept.study.passed_by(path, went)
         if not held and path in self.documents:
             self._touched.update(self.roots_of(path))
 

@@ -65,10 +65,11 @@ class StillFiles(Files):
             self._files[path] = self._still(path)
         return super().get(path)
 
-    def renew(self, paths: Iterable[str]) -> None:
-        """These files have changed."""
-        for path in paths:
-            if path in self._files:
+    def renew(self) -> None:
+        """Take in what has changed, also in files that were no part of the model meanwhile."""
+        for path, still in list(self._files.items()):
+            live = self._live.known(path)
+            if live is None or isinstance(still, SourceError) or live.blocks != still.blocks:
                 self._files[path] = self._still(path)
 
     def _still(self, path: str) -> TextFile | SourceError:
@@ -142,6 +143,11 @@ class Study:
         if self.copy is not None:
             self._pending.add(went, came)
 
+    def passed_by(self, path: str, went: Iterable[Block]) -> None:
+        """An edit of a file that is no part of the model for now: what was found there goes with its statement."""
+        if path in self._found:
+            self._gone.update(went)
+
     # solving
 
     def prepared(self, files: Files, build: Callable[[Files], Analysis]) -> Analysis:
@@ -153,7 +159,7 @@ class Study:
         elif self._pending:
             went, came = self._pending.take()
             assert self._files is not None
-            self._files.renew({block.file for block in (*went, *came)})
+            self._files.renew()
             self.copy.edited(went, came)
         return self.copy
 
