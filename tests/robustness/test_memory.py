@@ -1,0 +1,122 @@
+"""What is kept in memory follows the texts at hand: not what was typed, asked or refused before."""
+
+from __future__ import annotations
+
+import gc
+from pathlib import Path
+
+from soundness import FOLDER, ROOT, reader_of
+
+from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.remembering import OfBlocks, Remembered
+from wyeline_grammar.sources import Files, SourceError
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.studies.build import Built
+from wyeline_server.session import Session
+from wyeline_server.studies import Study
+
+SITE = """project "Weir"
+  basis us-2023
+utility QUAY 480Y/277  fault 30 kA, x/r 7
+switchboard MSB 480Y/277  bus 800 A, rated 65 kA
+feeder QUAY -> MSB  800 A 3p  2 sets 3x500kcmil + N 500kcmil + G #1/0 Cu  12 m
+panel DP 480Y/277  bus 400 A, rated 65 kA
+feeder MSB -> DP  400 A 3p  3x600kcmil + N 600kcmil + G #3 Cu  30 m
+"""
+
+
+def test_a_memo_holds_what_is_in_use_and_as_much_again() -> None:
+    memo: Remembered[int, int] = Remembered()
+    memo.expect(100)
+    most = 0
+    for i in range(20_000):
+        memo.put(i, i)
+        assert all(memo.get(-k - 1, 0) is not None for k in range(3))
+        most = max(most, len(memo))
+    assert most < 2 * (100 + 25 + 64) + 1
+    made = OfBlocks(lambda lines: len(lines))
+    for i in range(50_000):
+        made((str(i),))
+    assert made.made == 50_000 and len(made.memo) < 50_000
+    assert made(("49999",)) == 1 and made.made == 50_000
+
+
+def test_statements_that_were_typed_over_are_forgotten() -> None:
+    gc.collect()
+    for i in range(30_000):
+        lower_block((f"panel TYPED-{i} 208Y/120",))
+    assert lower_block(("panel TYPED-29999 208Y/120",)) is lower_block(("panel TYPED-29999 208Y/120",))
+    assert sum(type(o).__name__ == "EquipmentStatement" for o in gc.get_objects()) < 15_000
+
+
+def test_a_file_that_cannot_be_read_keeps_no_model(tmp_path: Path) -> None:
+    files = Files(reader_of({ROOT: f'include "gone.wye"\n{SITE}'}))
+    for _ in range(3):
+        Analysis(ROOT, files, FOLDER)
+    gone = f"{FOLDER}/gone.wye"
+    try:
+        files.get(gone)
+    except SourceError as error:
+        assert error.__context__ is None
+    kept = files._files[gone]
+    assert isinstance(kept, SourceError) and kept.__traceback__ is None and kept.__context__ is None
+    del tmp_path
+
+
+def test_switch_states_that_are_gone_keep_no_circuit() -> None:
+    files = Files(reader_of({ROOT: SITE}))
+    analysis = Analysis(ROOT, files, FOLDER)
+    file = files.get(ROOT)
+    counts = []
+    for i in range(12):
+        second = f'feeder "WAY {i}": MSB -> DP  400 A 3p  3x600kcmil + N 600kcmil + G #3 Cu  30 m'
+        analysis.edited(*file.replace_text(f"{SITE}{second}\n"))
+        analysis.study_findings()
+        gc.collect()
+        counts.append(sum(isinstance(o, Built) for o in gc.get_objects()))
+    assert counts[-1] == counts[2], counts
+
+
+def test_studies_follow_a_file_that_was_edited_while_the_model_left_it_out(tmp_path: Path) -> None:
+    head, board = SITE.split("panel DP")
+    texts = {"site.wye": f'include "board.wye"\n{head}', "board.wye": f"panel DP{board}"}
+    session = Session()
+    session.add_folder(tmp_path.as_uri())
+    uris = {}
+    for name, text in texts.items():
+        (tmp_path / name).write_text(text)
+        uris[name] = (tmp_path / name).as_uri()
+    opened = {name: session.open(uris[name], 1, text) for name, text in texts.items()}
+    root = opened["site.wye"]
+
+    def studied() -> float | None:
+        assert session.analysis(root) is not None
+        study, copy = session.study(root), session.to_solve(root)
+        assert study is not None
+        study.found(copy.study_findings(), study.figures)
+        feeder = copy.model.feeders.get("MSB -> DP")
+        return feeder.body.number("length") if feeder is not None else None
+
+    assert studied() == 30
+    session.change(uris["site.wye"], 2, [{"text": f"// {texts['site.wye']}"}])
+    assert studied() is None
+    session.change(uris["board.wye"], 2, [{"text": texts["board.wye"].replace("30 m", "45 m")}])
+    session.change(uris["site.wye"], 3, [{"text": texts["site.wye"]}])
+    assert session.analysis(root) is not None
+    study = session.study(root)
+    assert study is not None and not any("MSB -> DP" in f.subject for f in study.findings(opened["board.wye"]))
+    assert studied() == 45
+
+
+def test_edits_without_a_study_are_not_piled_up(tmp_path: Path) -> None:
+    (tmp_path / "site.wye").write_text(SITE)
+    session = Session()
+    uri = (tmp_path / "site.wye").as_uri()
+    path = session.open(uri, 1, SITE)
+    assert session.analysis(path) is not None
+    study = session.study(path)
+    assert isinstance(study, Study)
+    for i in range(200):
+        session.change(uri, i + 2, [{"text": SITE.replace("30 m", f"{i} m")}])
+        session.analysis(path)
+    assert study.edits >= 200 and len(study._gone) + len(study._came) < 10
