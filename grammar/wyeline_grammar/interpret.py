@@ -135,6 +135,8 @@ def _left_by(place: str, pieces: _Pieces, remedy: Remedy) -> int:
     for edit in sorted(remedy.edits, reverse=True):
         texts[edit.start : edit.end + 1] = [edit.text]
     new = tuple(token[:2] for token in tokenize(" ".join(texts))[0])
+    if not new:
+        return 0  # the phrase is left out
     return len(_first_judgement(place, _FORM_OF.get(new[0][0], "key"), new, False).problems)
 
 

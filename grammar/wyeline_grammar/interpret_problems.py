@@ -52,7 +52,10 @@ _RELATED: dict[str, tuple[str, ...]] = {
 }
 """Keys that are taken for one another, to offer the one that may stand at the place."""
 
+_OF_DEVICE = "The voltage here follows from the legs that are taken; `voltage` is what the device is rated for."
 _ELSEWHERE = {
+    ("circuit", "voltage"): _OF_DEVICE,
+    ("feeder", "voltage"): _OF_DEVICE,
     ("feeder", "power"): "The load belongs to the equipment the feeder goes to.",
     ("raceway", "power"): "The load belongs to the equipment that is fed.",
     ("", "length"): "A length belongs to the feeder or circuit whose wires run it.",
@@ -166,12 +169,13 @@ def unkeyed_out_of_place(place: str, text: str, dimension: str, unkeyed: tuple[U
     powers = [u for u in unkeyed if u.accept.dimension in _POWERS] if dimension in _POWERS else []
     if powers:
         return _other_power(place, text, dimension, powers)
-    keys = _keys_for(place, text)[:4]
+    derived = dimension == "voltage" and (place, dimension) in _ELSEWHERE
+    keys = [] if derived else _keys_for(place, text)[:4]
     hint = _ELSEWHERE.get((place, dimension if dimension not in _POWERS else "power")) or _ELSEWHERE.get(
         ("", dimension), ""
     )
     spelled = [f"`{key} {text}`" for key in keys]
-    change = f"Write {listed(spelled)}." if keys else hint or "Write the key that says what it is, or move it."
+    change = f"Write {listed(spelled)}." if keys else "Leave it out." if derived else hint or "Write the key that says what it is, or move it."
     return Problem(
         "attribute-out-of-place",
         f"`{text}` does not say what it is on {place_phrase(place)}" + (f": {listed(spelled)}?" if keys else ""),
@@ -182,7 +186,8 @@ def unkeyed_out_of_place(place: str, text: str, dimension: str, unkeyed: tuple[U
         needed=_unkeyed_phrase(place, unkeyed),
         why=hint or "The same figure may be several facts, and each is checked against another limit.",
         change=change,
-        remedies=tuple(_swap(f"write `{key} {text}`", 0, f"{key} {text}") for key in keys),
+        remedies=tuple(_swap(f"write `{key} {text}`", 0, f"{key} {text}") for key in keys)
+        or ((_swap(f"leave out `{text}`", 0, ""),) if derived else ()),
     )
 
 

@@ -171,29 +171,36 @@ def _trimmed(match: Match, options: tuple[str, ...]) -> tuple[int, str, tuple[st
 
 def _slip_problem(slip: Slip, match: Match, options: tuple[str, ...], place: Place) -> Problem:
     at, written, options = _trimmed(match, options)
-    start, end = match.end() - len(written.lstrip()), at + len(written.rstrip())
-    wrong, right = written.strip(), options[0].strip()
+    start, end = match.end() - len(written.lstrip(_APART)), at + len(written.rstrip())
+    wrong, right = written.strip(_APART), options[0].strip()
     if not wrong:  # an indentation: what is shown is the word behind it
         start, end = place.tokens[0].start, place.tokens[0].end
         wrong = right = place.text[start:end]
     titles = [_title(written, option, place) for option in options]
+    words = {**match.groupdict(), "wrong": _short(wrong), "right": _short(right)}
+    besides = f"`{slip.besides.format(**words)}`" if slip.besides else ""
     return Problem(
         rule=KNOWN_SLIP,
-        message=slip.message.format(wrong=_short(wrong), right=_short(right)),
+        message=slip.message.format(**words),
         line=0,
         start=start,
         end=end,
         found=f"`{wrong}`",
-        needed=" or ".join(f"`{option.strip()}`" for option in options if option.strip()) or _INDENT[place.statement],
+        needed=" or ".join(f"`{option.strip()}`" for option in options if option.strip())
+        or (f"{besides} on a line of its own" if besides else _INDENT[place.statement]),
         why=slip.why,
-        change=titles[0] + "".join(f", or {title[0].lower()}{title[1:]}" for title in titles[1:]),
+        change=titles[0]
+        + "".join(f", or {title[0].lower()}{title[1:]}" for title in titles[1:])
+        + (f", and write {besides} on a line of its own" if besides else ""),
         remedies=tuple(
-            Remedy(title, (TextEdit(0, at, match.end(), option),), sure=len(options) == 1)
+            Remedy(title, (TextEdit(0, at, match.end(), option),), sure=len(options) == 1 and not besides)
             for title, option in zip(titles, options, strict=True)
         ),
     )
 
 
+_APART = " \t\u00a0,"
+"""What parts the words of a line."""
 _INDENT = {True: "a line that starts with a blank", False: "a line that starts in the first column"}
 
 
@@ -201,7 +208,7 @@ def _title(old: str, new: str, place: Place) -> str:
     if new.strip():
         return f"Write `{_short(new.strip())}`"
     if old.strip():
-        return f"Leave out `{old.strip()}`"
+        return f"Leave out `{old.strip(_APART)}`"
     return "Indent the line" if place.statement else "Move the line to the first column"
 
 

@@ -36,6 +36,11 @@ START = r"(?<![^\s,:\[\]+>\"])"
 STOP = r"(?![^\s,:\[\]+<\"])"
 N = r"\d+(?:\.\d+)?"
 SIZE = r"(?:\d+-)?\d+/\d+|\d+(?:\.\d+)?"
+NAMED = r'[^\W\d_a-z][\w.-]*|"[^"]*"'
+"""A name as it is usually written, or one in quotes."""
+KCMIL = "250|300|350|400|500|600|700|750|800|900|1000|1250|1500|1750|2000"
+SQUARE_MM = r"1\.5|2\.5|4|6|10|16|25|35|50|70|95|120|150|185|240|300"
+"""Standard areas of conductors: NFPA 70, chapter 9, table 8, and IEC 60228."""
 RACEWAYS = "EMT|RMC|IMC|GRC|PVC(?:-40|-80)?|FMC|LFMC|LFNC|ENT|RTRC|HDPE"
 """Raceway types by the abbreviations of common practice (article titles of NFPA 70, chapter 3)."""
 
@@ -88,6 +93,12 @@ def rewritten(template: str) -> Fix:
 def whole(pattern: str) -> re.Pattern[str]:
     """A spelling of whole words."""
     return re.compile(f"{START}(?:{pattern}){STOP}")
+
+
+def without(match: Match, place: Place) -> str | None:
+    """The words of a connection taken off the line of equipment that they stand on."""
+    kind = place.tokens[0].kind
+    return match["lead"] if kind == "KIND" else None
 
 
 def unit_word(match: Match, _: Place) -> str | None:

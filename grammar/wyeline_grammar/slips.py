@@ -12,8 +12,11 @@ from typing import NamedTuple
 
 from wyeline_grammar.slip_fixes import (
     BB,
+    KCMIL,
+    NAMED,
     RACEWAYS,
     SIZE,
+    SQUARE_MM,
     B,
     Fix,
     N,
@@ -46,6 +49,7 @@ from wyeline_grammar.slip_fixes import (
     unit_word,
     value_first,
     whole,
+    without,
 )
 
 
@@ -55,7 +59,8 @@ class Slip(NamedTuple):
     ``fix`` gives the text that replaces the match, several where the line may mean several things (then none is sure),
     or None where this is not the slip. ``pattern`` sees the line with the insides of texts and comments blanked out,
     unless ``quotes``; a group ``lead`` of it is context that stays. ``why`` is one sentence. ``message`` may use
-    ``{wrong}`` and ``{right}``.
+    ``{wrong}``, ``{right}`` and the groups of the pattern; so may ``besides``, a line that the fix cannot write and
+    that the drafter has to: such a fix is never sure.
     """
 
     name: str
@@ -67,6 +72,7 @@ class Slip(NamedTuple):
     message: str = "`{wrong}` is written `{right}`"
     quotes: bool = False
     sound: bool = False
+    besides: str = ""
 
 
 SLIPS: tuple[Slip, ...] = (
@@ -121,6 +127,20 @@ SLIPS: tuple[Slip, ...] = (
         "One thing, one word: other names of the trade are read as none.",
         "panelboard LP-5 208Y/120  bus 225 A",
         "panel LP-5 208Y/120  bus 225 A",
+    ),
+    Slip(
+        "fed-from",
+        spelled(
+            rf"^(?P<lead>[a-z]+{BB}(?P<target>{NAMED})(?:[\s,].*?)??)(?<![\s,])[\s,]++(?:(?:fed|feeds?|supplied|served|powered|"
+            rf"connected|wired)(?:{BB}(?:from|by|via|off|to))?|from|off|parent|upstream){BB}(?P<source>{NAMED})(?=[\s,]|$)"
+        ),
+        without,
+        "A connection has a device, wires and a length of its own, so it has a line of its own.",
+        "panel LP-5 208Y/120  bus 100 A, fed from MSB",
+        "panel LP-5 208Y/120  bus 100 A",
+        message="a feeder line makes the connection: `feeder {source} -> {target}`",
+        quotes=True,
+        besides="feeder {source} -> {target}",
     ),
     Slip(
         "ways-of-a-panel",
@@ -241,6 +261,22 @@ SLIPS: tuple[Slip, ...] = (
         "`#` is for gauges; a run of conductors sized by their area is count, `x` and area.",
         "feeder MSB -> LP-5  3#250 kcmil + G #4 Cu  30 m",
         "feeder MSB -> LP-5  3x250kcmil + G #4 Cu  30 m",
+    ),
+    Slip(
+        "area-without-unit",
+        whole(rf"(?:(\d{{1,2}}){B}[-x×]?{B}#|(\+{B}(?:N|G|IG)){BB}#?)({KCMIL})(?!{B}[kKmM])"),
+        area_run,
+        "Gauges end at #4/0; larger conductors are sized by their area, with its unit.",
+        "feeder MSB -> LP-5  3#350 + G #3 Cu  30 m",
+        "feeder MSB -> LP-5  3x350kcmil + G #3 Cu  30 m",
+    ),
+    Slip(
+        "cable-without-unit",
+        whole(rf"(\d{{1,2}}[Gg])({SQUARE_MM})(?={BB}[A-Z])"),
+        lambda match, _: f"{match[1].upper()}{match[2]}mm2",
+        "The size of a conductor has its unit; without one it reads as a name.",
+        "feeder HV -> UV  5G16 Cu  24 m",
+        "feeder HV -> UV  5G16mm2 Cu  24 m",
     ),
     Slip(
         "conductor-word",

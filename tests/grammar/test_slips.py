@@ -42,6 +42,13 @@ def test_row(slip: Slip) -> None:
         assert all(0 <= t.start < t.end <= len(slip.wrong) for t in wrong.head)
 
 
+def test_what_feeds_a_board_is_asked_for_as_a_line_of_its_own() -> None:
+    for text in ("panel LP-9 fed from MSB", "panel LP-9 208Y/120 bus 100 A, from MSB", "panel LP-9 supplied by MSB"):
+        problem = only(text)
+        assert "`feeder MSB -> LP-9`" in problem.message and "on a line of its own" in problem.change
+        assert "fused" not in problem.change and not problem.remedies[0].sure
+
+
 def test_names_are_unique() -> None:
     assert len({slip.name for slip in SLIPS}) == len(SLIPS)
 

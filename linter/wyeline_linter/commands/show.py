@@ -69,14 +69,17 @@ NEARLY = 0.005
 
 
 def worst_text(entry: dict[str, Any], judged: str, words: dict[str, str]) -> list[str]:
-    """The figures that another switch state makes worse."""
+    """The figures that another switch state makes worse, where that shows at the digits they are printed with."""
     parts = []
     here: dict[str, Any] = next((s for s in entry.get("states", ()) if s["state"] == judged), {})
     for figure, found in entry.get("worst", {}).items():
         word, times, unit, digits = FIGURES[figure]
-        known = here.get(figure)
-        if found["state"] != judged and (known is None or abs(found["value"] - known) > NEARLY * abs(known)):
-            parts.append(f"{word} {times * found['value']:.{digits}f} {unit} {words[found['state']]}")
+        known, shown = here.get(figure), f"{times * found['value']:.{digits}f}"
+        alike = known is not None and (
+            abs(found["value"] - known) <= NEARLY * abs(known) or shown == f"{times * known:.{digits}f}"
+        )
+        if found["state"] != judged and not alike:
+            parts.append(f"{word} {shown} {unit} {words[found['state']]}")
         if found["unknown_in"]:
             parts.append(f"{word} not known {' or '.join(words[s] for s in found['unknown_in'][:3])}")
     return [wrapped("; ".join(parts), "  worst     ")] if parts else []

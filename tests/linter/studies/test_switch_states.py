@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.cli import main
+from wyeline_linter.commands.show import worst_text
 from wyeline_linter.figures import figures_in_states
 from wyeline_linter.network import NORMAL_STATE
 from wyeline_linter.studies import states as states_module
@@ -230,6 +231,26 @@ def test_the_command_line_shows_and_explains_states(tmp_path: Path, capsys: pyte
     assert "Switch state: without UTIL" in capsys.readouterr().out
     assert main(["show", str(path), "--scenario", "nowhere"]) == 2
     assert f"`{state}`" in capsys.readouterr().err
+
+
+def test_a_state_is_not_named_for_what_shows_the_same_figure() -> None:
+    entry = {
+        "states": [
+            {"state": "normal", "voltage_part": 0.99981, "drop_part": 0.0101},
+            {"state": "out", "voltage_part": 0.9931, "drop_part": 0.0102},
+        ],
+        "worst": {
+            "voltage_part": {"value": 0.9931, "state": "out", "unknown_in": []},
+            "drop_part": {"value": 0.0102, "state": "out", "unknown_in": []},
+        },
+    }
+    words = {"out": "without `T-1`"}
+    assert worst_text(entry, "normal", words) == [
+        "  worst     voltage under load 99.3 % of nominal without `T-1`; drop 1.02 % without `T-1`"
+    ]
+    entry["worst"]["voltage_part"]["value"] = 0.99961
+    entry["worst"]["drop_part"]["value"] = 0.010104
+    assert worst_text(entry, "normal", words) == []
 
 
 def test_figures_of_a_zone_study_are_those_of_its_own_circuit() -> None:
