@@ -175,7 +175,13 @@ def unkeyed_out_of_place(place: str, text: str, dimension: str, unkeyed: tuple[U
         ("", dimension), ""
     )
     spelled = [f"`{key} {text}`" for key in keys]
-    change = f"Write {listed(spelled)}." if keys else "Leave it out." if derived else hint or "Write the key that says what it is, or move it."
+    change = (
+        f"Write {listed(spelled)}."
+        if keys
+        else "Leave it out."
+        if derived
+        else hint or "Write the key that says what it is, or move it."
+    )
     return Problem(
         "attribute-out-of-place",
         f"`{text}` does not say what it is on {place_phrase(place)}" + (f": {listed(spelled)}?" if keys else ""),

@@ -53,7 +53,8 @@ def current_of(view: View, line: Line) -> Current:
 
 
 def _of_feeder(view: View, line: Line) -> Current:
-    target = line.target
+    # Along a line that a following inverter delivers by flows what it gives, not what the board draws.
+    target = line.source if line.feeder is not None and view.derivation.delivers_into(line.feeder) else line.target
     if target is None:
         return NOTHING
     return feeder_current(view, target, line.system)

@@ -8,11 +8,12 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Body, Conductors
-from wyeline_linter.conductor_sizes import area_mm2, next_size_up
+from wyeline_linter.conductor_sizes import area_mm2, next_size_up, size_at_least
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.tables import NotListed
+from wyeline_linter.sizing.writing import size_text
+from wyeline_linter.tables import Basis, NotListed
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -259,15 +260,21 @@ def _thicker(view: View, body: Body, place: Place, times: float) -> tuple[Fix, .
             return ()
         size = found.value
         if area_mm2(size) >= least:
-            text = run_text(conductors, size)
-            return (Fix(f"Take {size} wires: `{text}`", (replace(place, text),), Safety.LOOK),)
+            text = run_text(conductors, size, tables)
+            return (Fix(f"Take {size_text(size)} wires: `{text}`", (replace(place, text),), Safety.LOOK),)
     return ()
 
 
-def run_text(conductors: Conductors, size: str) -> str:
-    """A run with another size, as it is written; conductors that were as large as a leg stay so."""
+def run_text(conductors: Conductors, size: str, tables: Basis) -> str:
+    """A run with a larger size, as it is written; conductors that were as large as a leg stay so, and in US practice a
+    ground grows in the proportion of the legs, up to their size (NEC 250.122(A), (B))."""
     run = conductors.run
     old = run.size.text
+    times = area_mm2(size) / area_mm2(old)
+
+    def grown(own: str) -> str:
+        found = size_at_least(tables, min(area_mm2(own) * times, area_mm2(size)))
+        return own if isinstance(found, NotListed) else found.value
 
     def mark(text: str) -> str:
         return f"{text}" if text.endswith(("kcmil", "mm2")) else f"#{text}"
@@ -278,7 +285,9 @@ def run_text(conductors: Conductors, size: str) -> str:
         wires = f"{run.count}#{size}"
     parts = [f"{conductors.sets} sets {wires}" if conductors.sets > 1 else wires]
     for role, own in conductors.extras:
-        kept = size if own.text == old and role in ("N", "PEN") else own.text
+        kept = size if own.text == old and role in ("N", "PEN", "PE") else own.text
+        if role in ("G", "IG") and tables.practice == "us":
+            kept = grown(own.text)
         parts.append(f"+ {role} {mark(kept).replace(' kcmil', 'kcmil').replace(' mm2', 'mm2')}")
     return " ".join([*parts, *conductors.marks])
 

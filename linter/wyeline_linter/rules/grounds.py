@@ -21,7 +21,7 @@ from wyeline_linter.rules.line_findings import about, line_text
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.sizing.lines import choose, is_generous
-from wyeline_linter.sizing.writing import wires_text
+from wyeline_linter.sizing.writing import size_text, wires_text
 from wyeline_linter.systems import Arrangement
 from wyeline_linter.tables import Looked, NotListed
 
@@ -192,10 +192,12 @@ def _us_size(view: View, line: Line, purpose: Purpose) -> Iterator[Finding]:
         return
     yield about(
         view, NOT_ENLARGED, line,
-        f"{line.where}: {wiring.size} where {chosen.needed} would do, and the ground is still {wiring.ground}",
-        found=f"ground {wiring.ground}",
-        needed=f"{more.size.value}: {more.table_size.value} by the device, times {more.ratio:.2f}",
-        change=f"Enlarge the ground to {more.size.value}.",
+        f"{line.where}: {size_text(wiring.size)} where {size_text(chosen.needed)} would do, and the ground is still "
+        f"{size_text(wiring.ground)}",
+        found=f"ground {size_text(wiring.ground)}",
+        needed=f"{size_text(more.size.value)}: {size_text(more.table_size.value)} by the device, "
+        f"times {more.ratio:.2f}",
+        change=f"Enlarge the ground to {size_text(more.size.value)}.",
         fixes=_ground_fix(line, more.size.value),
     )  # fmt: skip
 
@@ -212,13 +214,14 @@ def _iec_size(view: View, line: Line) -> Iterator[Finding]:
 
 def _small(view: View, line: Line, size: str, row: str) -> Finding:
     role = line.wiring.ground_role
-    device = f"{line.guard.amps:g} A device" if line.guard is not None and line.us else f"{line.wiring.size} wires"
+    have, wires = size_text(line.wiring.ground or ""), f"{size_text(line.wiring.size)} wires"
+    device = f"{line.guard.amps:g} A device" if line.guard is not None and line.us else wires
     return about(
         view, SMALL, line,
-        f"the {role} of {line.where} is {line.wiring.ground}; its {device} ask{'s' if line.us else ''} for {size}",
-        found=f"{role} {line.wiring.ground}",
-        needed=f"{size} or larger ({row})",
-        change=f"Make it {size}" + (" in every set." if line.wiring.sets > 1 else "."),
+        f"the {role} of {line.where} is {have}; its {device} ask{'s' if line.us else ''} for {size_text(size)}",
+        found=f"{role} {have}",
+        needed=f"{size_text(size)} or larger ({row})",
+        change=f"Make it {size_text(size)}" + (" in every set." if line.wiring.sets > 1 else "."),
         fixes=_ground_fix(line, size),
     )  # fmt: skip
 
@@ -233,17 +236,20 @@ def _jumper(view: View, line: Line) -> Iterator[Finding]:
         return
     yield about(
         view, JUMPER, line,
-        f"the bonding jumper of {line.where} is {wiring.ground}; {wiring.size} {wiring.metal} asks for {least.value}",
-        found=f"G {wiring.ground}",
+        f"the bonding jumper of {line.where} is {size_text(wiring.ground)}; "
+        f"{size_text(wiring.size)} {wiring.metal} asks for {size_text(least.value)}",
+        found=f"G {size_text(wiring.ground)}",
         needed=str(least),
-        change=f"Make it {least.value}.",
+        change=f"Make it {size_text(least.value)}.",
         fixes=_ground_fix(line, least.value),
     )  # fmt: skip
 
 
 def _ground_fix(line: Line, size: str) -> tuple[Fix, ...]:
     """The same wires with another ground."""
-    return _rewritten(line, wires_text(line.wiring._replace(ground=size), iec=not line.us), f"Make the ground {size}")
+    return _rewritten(
+        line, wires_text(line.wiring._replace(ground=size), iec=not line.us), f"Make the ground {size_text(size)}"
+    )
 
 
 def _rewritten(line: Line, text: str, title: str) -> tuple[Fix, ...]:

@@ -50,6 +50,8 @@ class Judged:
 
     def beyond(self, feeder: Feeder) -> Beyond | None:
         """What a feeder is judged with beyond the solved state; None where no load hangs on it."""
+        if self.study.connectivity.supply.get(feeder.source.name) is feeder and not self.backwards(feeder):
+            return None  # a following inverter delivers along it
         return self.demand.beyond(self._fed_by(feeder))
 
     def _fed_by(self, feeder: Feeder) -> str:

@@ -10,7 +10,10 @@ from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.figures import model_figures
 from wyeline_linter.findings import Finding, Severity
+from wyeline_linter.fixing import apply_edits
 from wyeline_linter.network import NORMAL_STATE
+from wyeline_linter.protection.currents import current_of
+from wyeline_linter.protection.lines import feeder_line
 from wyeline_linter.studies.scenarios import losses
 from wyeline_linter.studies.sheets import study_sheet
 from wyeline_linter.working import render
@@ -306,3 +309,20 @@ def test_an_inverter_that_follows_is_placed_once_whichever_way_its_feeder_is_wri
     )
     assert {k: v for k, v in out.items() if k != "load"} == {k: v for k, v in back.items() if k != "load"}
     assert out["fault"]["max"]
+    # 60 kW at 480 V: 72.2 A go out by it, whatever the board draws.
+    desk = Desk(SITE + pv + f"feeder PV-1 -> DP  {wires}")
+    feeder = model_figures(desk.analysis.view)["feeders"]["PV-1 -> DP"]
+    assert feeder["current"]["largest_a"] == pytest.approx(60e3 / 480 / 3**0.5, rel=0.01)
+    line = feeder_line(desk.analysis.view, desk.analysis.view.model.feeders["PV-1 -> DP"])
+    assert line is not None
+    assert current_of(desk.analysis.view, line).design_a == pytest.approx(60e3 / 480 / 3**0.5, rel=1e-6)
+
+
+def test_larger_wires_against_a_drop_bring_the_ground_that_they_ask_for() -> None:
+    text = SITE.replace("THWN-2  20 m  in 3/4 inch EMT\n\nfeeder DP", "THWN-2  90 m  in 3/4 inch EMT\n\nfeeder DP")
+    desk = Desk(text)
+    (fix,) = (f for found in desk.analysis.all_findings() if found.rule == "branch-drop-high" for f in found.fixes)
+    # NEC 250.122(B): the ground grows as the legs do; beside 20 A it is as large as they are.
+    assert fix.title == "Take #10 wires: `2#10 + G #10 Cu THWN-2`"
+    rules = {f.rule for f in Desk(apply_edits(text, fix.edits)).analysis.all_findings()}
+    assert not rules & {"branch-drop-high", "equipment-ground-not-enlarged"}
