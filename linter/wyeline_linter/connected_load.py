@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.model import Body, Value
+from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.systems import Known, System
@@ -19,6 +20,7 @@ from wyeline_linter.verdicts import Feeds
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
+    from wyeline_linter.tables import Basis
 
 _WITHOUT_LOAD = ("spare", "space")
 _AMPERES = ("draws", "fla", "mca")
@@ -71,7 +73,8 @@ def _own(view: View, equipment: Equipment, found: Connected) -> None:
     if equipment.kind in LOAD_KINDS and not equipment.arrow:
         voltage = view.derivation.stated(equipment.primary)
         volts = voltage.line_v if voltage is not None else None
-        _add(equipment.body, equipment.kind, volts, voltage.legs if voltage else 3, equipment.name, found)
+        legs = voltage.legs if voltage else 3
+        _add(equipment.body, equipment.kind, volts, legs, equipment.name, found, view.tables)
     state = view.state(equipment.name)
     system = state.system.system if state is not None and isinstance(state.system, Known) else None
     if system is None and equipment.circuits:
@@ -81,7 +84,7 @@ def _own(view: View, equipment: Equipment, found: Connected) -> None:
         poles = body.poles.count if body.poles else max(1, len(placed.circuit.place.positions))
         label = f"{equipment.name} {placed.key}"
         kind = "motor" if "motor" in body.flags else "load"
-        _add(body, kind, _volts(system, poles), poles, label, found)
+        _add(body, kind, _volts(system, poles), poles, label, found, view.tables)
 
 
 def _as_written(view: View, equipment: Equipment) -> System | None:
@@ -99,7 +102,15 @@ def _volts(system: System | None, poles: int) -> float | None:
     return system.distance(system.legs[0], system.legs[1]) if len(system.legs) > 1 else None
 
 
-def _add(body: Body, kind: str, volts: float | None, legs: int, label: str, found: Connected) -> None:
+def _add(
+    body: Body,
+    kind: str,
+    volts: float | None,
+    legs: int,
+    label: str,
+    found: Connected,
+    tables: Basis | None = None,
+) -> None:
     if any(flag in body.flags for flag in _WITHOUT_LOAD):
         return
     count = body.number("count") or 1.0
@@ -113,7 +124,11 @@ def _add(body: Body, kind: str, volts: float | None, legs: int, label: str, foun
             efficiency = body.number("eff")
             va /= efficiency or 1.0
             if efficiency is None or body.number("pf") is None:
-                found.at_least.append(label)
+                amps = _table_a(tables, abs(float(power.value.data)), volts, legs)
+                if amps is not None and volts is not None:
+                    va = max(va, amps * volts * (math.sqrt(3.0) if legs == 3 else 1.0))
+                else:
+                    found.at_least.append(label)
         found.va += count * va
         return
     amperes = next((a for a in map(body.number, _AMPERES) if a is not None), None)
@@ -121,6 +136,20 @@ def _add(body: Body, kind: str, volts: float | None, legs: int, label: str, foun
         found.va += count * amperes * volts * (math.sqrt(3.0) if legs == 3 else 1.0)
         return
     found.unknown.append(label)
+
+
+def _table_a(tables: Basis | None, power_w: float, volts: float | None, legs: int) -> float | None:
+    """The current that the code's table gives a motor of this power (NEC 430.248, 430.250); None where it has none."""
+    from wyeline_linter.standard_ratings import motor_current_a
+    from wyeline_linter.tables import Looked
+
+    if tables is None or volts is None:
+        return None
+    hp = round(power_w / HORSEPOWER_W * 12) / 12
+    if abs(hp * HORSEPOWER_W - power_w) > 2e-3 * power_w:
+        return None
+    listed = motor_current_a(tables, hp, volts, 3 if legs == 3 else 1)
+    return listed.value if isinstance(listed, Looked) else None
 
 
 def _apparent(value: Value, body: Body) -> float:

@@ -363,3 +363,13 @@ def test_a_feeder_to_itself_does_not_hide_the_ways_to_feed_a_board() -> None:
     assert [s.title for s in solve(model(ring).view, "MSB", "LP-1")] == [
         s.title for s in solve(model(text).view, "MSB", "LP-1")
     ]
+
+
+def test_a_transformer_for_a_motor_carries_the_current_that_the_table_gives_it() -> None:
+    motor = "motor M-3 208 3ph  7.5 hp\nfeeder MSB -> M-3  30 A 3p  3#10 + G #10 Cu  20 m\n"
+    view = model(BOARD + motor).view
+    # NEC table 430.250: 24.2 A at 208 V, 8.7 kVA; the shaft alone would be 5.6 kW.
+    assert load_below(view, "M-3").va == pytest.approx(24.2 * 208 * 3**0.5)
+    assert [f.title for f in repairs_for(view, view.model.feeders["MSB -> M-3"])] == [
+        "Feed `M-3` through a new 9 kVA three-phase transformer `TX-1`, 480 3ph to 208Y/120"
+    ]

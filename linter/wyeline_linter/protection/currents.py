@@ -109,9 +109,11 @@ def _fed_current(book: LoadBook, target: Equipment, system: System, node: Node, 
     worst = None
     if neutral is not None and not why:
         worst = neutral.unbalance_a if neutral.reduced_a is None else neutral.reduced_a
+    design = _most(counted.demand)
     return Current(
-        None if why else _most(counted.demand),
-        None if why or code or counted.sizing is None else _most(counted.sizing),
+        None if why else design,
+        # Code figures are added without their angles: on one leg they may fall below what flows, and never count less.
+        None if why or code or counted.sizing is None else max(_most(counted.sizing), design),
         why or code,
         motors,
         others,

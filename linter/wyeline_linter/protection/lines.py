@@ -113,6 +113,8 @@ def feeder_line(view: View, feeder: Feeder) -> Line | None:
 def _kept_line(view: View, feeder: Feeder) -> Line | None:
     if feeder.body.conductors is None or view.tables is None or feeder.statement.damaged:
         return None
+    if feeder.source.name == feeder.target.name:
+        return None  # it feeds nothing, which is told
     source, target = view.equipment(feeder.source.name), view.equipment(feeder.target.name)
     state = view.feeder_state(feeder.key)
     if source is None or target is None or state is None or not isinstance(state.carried, Known):

@@ -127,7 +127,10 @@ def circuit_legs_not_stated(view: View, equipment: Equipment) -> Iterator[Findin
     if not equipment.circuits:
         return
     board = positions_of(view, equipment)
+    unread = {p.line for p in equipment.statement.problems if p.rule == "unreadable-line"}
     for occupant in board.occupants:
+        if occupant.place.block is equipment.block and occupant.place.span.line in unread:
+            continue  # its legs may stand in what could not be read
         idle = "spare" in occupant.body.flags or occupant.empty
         if occupant.circuit is None or idle or not board.legs or board.legs_of(occupant) is not None:
             continue

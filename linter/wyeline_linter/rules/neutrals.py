@@ -53,7 +53,11 @@ def neutral_not_pulled(view: View, feeder: Feeder) -> Iterator[Finding]:
     target = view.equipment(feeder.target.name)
     if conductors is None or state is None or target is None or not isinstance(state.offered, Known):
         return
-    if not isinstance(state.verdict, Feeds) or not state.offered.system.has_neutral:
+    if (
+        not isinstance(state.verdict, Feeds)
+        or not state.offered.system.has_neutral
+        or target.name == feeder.source.name
+    ):
         return
     if state.wanted is None:
         # The far end takes what arrives: its circuits to neutral show that one was meant.

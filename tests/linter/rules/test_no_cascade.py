@@ -79,6 +79,14 @@ def test_a_second_supply_that_cannot_feed_the_board_is_told_as_that() -> None:
     assert rules_in(text) == ["leg-voltage-mismatch"]
 
 
+def test_a_feeder_to_itself_and_a_leg_that_there_is_not_are_told_once() -> None:
+    panel = 'panel LP-1 480Y/277  bus 125 A, main 100 A\n  F1[L4]  20 A 1p  1 kW  lighting  "Stairs, north"\n'
+    text = 'project "Mill"\n  basis us-2023\n  revision "A"\n' + WYE + panel + "feeder MSB -> LP-1  100 A 3p\n"
+    assert rules_in(text) == ["unreadable-line"]
+    ring = text.replace("[L4]", "[A]") + "feeder LP-1 -> LP-1  60 A 3p  3#12 + G #10 Cu  8 m\n"
+    assert rules_in(ring) == ["feeder-to-itself"]
+
+
 def test_a_feeder_written_twice_is_told_once() -> None:
     twice = "panel LP-1 480Y/277  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\nfeeder MSB -> LP-1  100 A 3p\n"
     assert rules_in(WYE + twice) == ["feeder-label-missing"]

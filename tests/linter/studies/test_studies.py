@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import cmath
+import math
+
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
@@ -326,3 +329,21 @@ def test_larger_wires_against_a_drop_bring_the_ground_that_they_ask_for() -> Non
     assert fix.title == "Take #10 wires: `2#10 + G #10 Cu THWN-2`"
     rules = {f.rule for f in Desk(apply_edits(text, fix.edits)).analysis.all_findings()}
     assert not rules & {"branch-drop-high", "equipment-ground-not-enlarged"}
+
+
+def test_what_is_sized_by_is_never_less_than_what_flows() -> None:
+    # 5 kW across A-B, 9 kVA of welders at a lagging power factor: on B the phasors add up to more than figures without
+    # angles do. By hand: 5 kW / 208 V = 24.0 A at -30 deg, 9 kVA / (sqrt3 208 V) = 25.0 A behind by acos 0.85.
+    text = """utility UTIL 208Y/120  fault 22 kA, fault-min 15 kA, x/r 5
+panel LP-1 208Y/120  bus 225 A, main 150 A, rated 22 kA
+  2,4  30 A 2p  5 kW heating  "Heater"
+  1,3,5  40 A 3p  9 kVA pf 0.85 welding  "Welder"
+feeder UTIL -> LP-1  150 A 3p  3#1/0 + N #1/0 Cu THWN-2  6 m  in 2 inch PVC-40
+"""
+    view = Desk(SITE.split("utility")[0] + text).analysis.view
+    line = feeder_line(view, view.model.feeders["UTIL -> LP-1"])
+    assert line is not None
+    current = current_of(view, line)
+    hand = abs(cmath.rect(5000 / 208, -math.pi / 6) + cmath.rect(9000 / 208 / 3**0.5, -math.acos(0.85)))
+    assert current.design_a == pytest.approx(hand, rel=2e-3)
+    assert current.sizing_a is not None and current.sizing_a >= current.design_a
