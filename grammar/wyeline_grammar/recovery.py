@@ -253,8 +253,19 @@ def _unreadable(place: Place, stop: Failure) -> Problem:
             edit = TextEdit(0, wrong.start, wrong.end, "")
             remedies = (Remedy(f"Leave out `{typed}`", (edit,), sure=False),)
             change += ", or leave it out"
+        if wrong.kind == "NUMBER" and len(place.text) <= _LONGEST_MENDED and _runs_somewhere(place):
+            edits = [TextEdit(0, wrong.end, wrong.end, f" {unit}") for unit in ("m", "ft")]
+            as_length = [e for e in edits if _parses(place.text[: e.start] + e.text + place.text[e.start :])]
+            remedies = (*(Remedy(f"Write `{typed}{e.text}`", (e,), sure=False) for e in as_length), *remedies)
     found = f"`{typed}`" if wrong else "the end of the line"
     return Problem(UNREADABLE, says, 0, shown.start, shown.end, found, needed, why, change, remedies)
+
+
+def _runs_somewhere(place: Place) -> bool:
+    """Whether the line has wires of which no length is written yet."""
+    tokens = place.tokens
+    wires = any(token.kind == "RUN" for token in tokens) and (not place.statement or tokens[0].kind == "FEEDER")
+    return wires and not any(t.kind == "QUANTITY" and t.text.endswith(("m", "ft")) for t in tokens)
 
 
 def _typed(text: str, token: Token) -> str:

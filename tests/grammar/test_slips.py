@@ -49,6 +49,14 @@ def test_what_feeds_a_board_is_asked_for_as_a_line_of_its_own() -> None:
         assert "fused" not in problem.change and not problem.remedies[0].sure
 
 
+def test_a_bare_number_beside_wires_may_be_their_length() -> None:
+    problem = only("feeder MSB -> LP-5  3#8 + G #10 Cu  40  in 1 inch EMT")
+    assert [r.title for r in problem.remedies] == ["Write `40 m`", "Write `40 ft`", "Leave out `40`"]
+    assert not any(r.sure for r in problem.remedies)
+    known = only("feeder MSB -> LP-5  3#8 + G #10 Cu  40 m  40")
+    assert [r.title for r in known.remedies] == ["Leave out `40`"]
+
+
 def test_names_are_unique() -> None:
     assert len({slip.name for slip in SLIPS}) == len(SLIPS)
 

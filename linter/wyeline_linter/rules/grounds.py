@@ -112,8 +112,9 @@ def _no_ground_needed(view: View, line: Line) -> bool:
     """Service wires bring the neutral as the way back; direct-current plants and surge devices have their own rules."""
     maker = view.equipment(line.maker)
     kind = maker.kind if maker is not None else ""
-    if kind == "utility" and line.guard is None and line.us:
-        return True
+    served = line.target is not None and "service-equipment" in line.target.body.flags
+    if kind == "utility" and line.us and (line.guard is None or (served and line.wiring.neutral is not None)):
+        return True  # the neutral is bonded at the service equipment (NEC 250.24(C), 250.142(A))
     if not line.us and line.system.earthing.arrangement is Arrangement.TT and kind == "utility" and line.guard is None:
         return True
     return line.system.frequency_hz == 0

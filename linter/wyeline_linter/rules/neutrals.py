@@ -13,7 +13,7 @@ from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, replac
 from wyeline_linter.rules.connection import HIGH_LEG, ONE_POLE, clause_of, poles_edit
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import SQRT3, Known, System, volts_text
-from wyeline_linter.verdicts import Feeds
+from wyeline_linter.verdicts import Feeds, Refusal
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -59,6 +59,9 @@ def neutral_not_pulled(view: View, feeder: Feeder) -> Iterator[Finding]:
         or target.name == feeder.source.name
     ):
         return
+    standing = view.state(target.name)
+    if standing is not None and isinstance(standing.winding, Refusal):
+        return  # its windings cannot be, which is told
     if state.wanted is None:
         # The far end takes what arrives: its circuits to neutral show that one was meant.
         if state.verdict.best.system.has_neutral or not any(

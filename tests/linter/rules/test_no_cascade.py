@@ -87,6 +87,22 @@ def test_a_feeder_to_itself_and_a_leg_that_there_is_not_are_told_once() -> None:
     assert rules_in(ring) == ["feeder-to-itself"]
 
 
+def test_wires_of_a_service_bring_no_ground_where_the_neutral_is_bonded() -> None:
+    """NEC 250.24(C), 250.142(A): on the supply side the neutral is the way back, device at the utility's end or not."""
+    text = (
+        'project "Mill"\n  basis us-2023\n  revision "A"\nutility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, x/r 4\n'
+        "switchboard MSB 480Y/277  bus 400 A, main 400 A, rated 22 kA, lug-temp 75 degC, service-equipment\n"
+        "feeder UTIL -> MSB  400 A 3p  3x600kcmil + N 600kcmil Cu THWN-2  12 m  in 4 inch PVC-40\n"
+    )
+    assert "equipment-ground-missing" not in rules_in(text)
+    assert "equipment-ground-missing" in rules_in(text.replace(", service-equipment", ""))
+
+
+def test_a_transformer_that_cannot_be_is_asked_for_no_neutral() -> None:
+    unit = "transformer TX-3 480Y/277 -> 120/240  25 kVA, z 3 %, x/r 2\n"
+    assert rules_in(WYE + unit + "feeder MSB -> TX-3  60 A 3p  3#6 + G #10 Cu  15 m\n") == ["winding-count-misfit"]
+
+
 def test_a_feeder_written_twice_is_told_once() -> None:
     twice = "panel LP-1 480Y/277  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\nfeeder MSB -> LP-1  100 A 3p\n"
     assert rules_in(WYE + twice) == ["feeder-label-missing"]
