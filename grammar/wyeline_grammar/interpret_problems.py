@@ -252,11 +252,15 @@ def _bare(dimension: str) -> str:
     return DIMENSIONS[dimension].phrase.partition(",")[0]
 
 
+_SELDOM = frozenset({"limit"})
+"""Keys that are offered behind the others: few mean them."""
+
+
 def _keys_for(place: str, text: str) -> list[str]:
     """Keys of a place that would take this quantity, the value being sane."""
     value = parse_quantity(text)
     out = []
-    for key in keys_at(place):
+    for key in sorted(keys_at(place), key=_SELDOM.__contains__):
         use = use_of(place, key)
         assert use is not None
         for accept in use.accepts:

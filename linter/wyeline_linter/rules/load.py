@@ -135,6 +135,7 @@ def circuit_load_high(view: View, board: Equipment, placed: PlacedCircuit) -> It
         f"{amps:.1f} A on circuit {placed.key} of `{board.name}`{how}; its device is {device:g} A",
         found=f"{amps:.1f} A{how}",
         needed=f"{device:g} A at the most",
+        why="" if how else "Its device trips in use, or runs hot for hours.",
         change="Put a part of it on another circuit, or choose a larger device and the wires for it.",
         subject=board.name,
         position=placed.key,

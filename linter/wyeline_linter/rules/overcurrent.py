@@ -283,6 +283,7 @@ def continuous_margin(view: View, feeder: Feeder) -> Iterator[Finding]:
         found=f"{rating:g} A for {amps_text(need)}",
         needed=f"{amps_text(need)} or more",
         change=change,
+        why="" if line.us else "A device that carries more than its rating trips on a normal day.",
         place=line.place_of("rating"),
     )  # fmt: skip
 

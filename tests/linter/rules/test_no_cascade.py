@@ -103,6 +103,15 @@ def test_a_transformer_that_cannot_be_is_asked_for_no_neutral() -> None:
     assert rules_in(WYE + unit + "feeder MSB -> TX-3  60 A 3p  3#6 + G #10 Cu  15 m\n") == ["winding-count-misfit"]
 
 
+def test_the_reserve_for_continuous_load_is_told_where_it_counts() -> None:
+    head = "utility GRID 400Y/230  fault 8 kA, fault-min 4 kA, r/x 0.5\npanel HV 400Y/230  bus 63 A, rated 10 kA\n"
+    mixer = '  F3  16 A 3p curve C  14 kW  heating  "Mixer, bakehouse"\n'
+    feeder = "feeder GRID -> HV  63 A 3p  4x16mm2 + PE 16mm2 Cu PVC  20 m, method C\n"
+    text = 'project "Mill"\n  basis iec\n  frequency 50 Hz, revision "A"\n' + head + mixer + feeder
+    (finding,) = (f for f in check(text) if f.rule == "circuit-load-high")
+    assert "125" not in finding.why and "US" not in finding.why
+
+
 def test_a_feeder_written_twice_is_told_once() -> None:
     twice = "panel LP-1 480Y/277  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\nfeeder MSB -> LP-1  100 A 3p\n"
     assert rules_in(WYE + twice) == ["feeder-label-missing"]
