@@ -182,7 +182,9 @@ def test_the_longest_spelling_wins(line: str) -> None:
     for token in tokens:
         kind, end = _longest(line, token.start)
         if token.kind == "ERROR":
-            assert kind == "ERROR", (token, kind)
+            no_such_size = kind in ("SIZE", "RUN") and re.search(r"#(0|\d{3}|[05-9]/|\d\d/)|\b0", token.text)
+            too_long = re.search(r"\d{16}", token.text)
+            assert kind == "ERROR" or no_such_size or too_long, (token, kind)
         elif kind == "WORD":
             assert token.end == end and token.kind == vocabulary.word_kind(token.text)
         else:
