@@ -172,6 +172,7 @@ def _unfed(view: View, equipment: Equipment, boards: _Boards) -> Finding:
 
 
 _MOST_PARENTS, _MOST_LOOKED_AT = 3, 200
+_SELDOM_PARENTS = frozenset({"utility", "generator", "meter", "junction"})
 
 
 def _parents(view: View, tag: str, boards: list[str]) -> Iterator[Fix]:
@@ -188,7 +189,7 @@ def _parents(view: View, tag: str, boards: list[str]) -> Iterator[Fix]:
         parent, state = view.equipment(name), view.state(name)
         if parent is None or state is None or not isinstance(state.system, Known):
             continue
-        if parent.kind in ("utility", "meter", "junction") or not can_feed(parent) or parent.status in _LATER:
+        if parent.kind in _SELDOM_PARENTS or not can_feed(parent) or parent.status in _LATER:
             continue
         verdict = feed(state.system.system, wanted, is_load=is_load or equipment.kind == "transformer")
         if not isinstance(verdict, Feeds) or verdict.notes:

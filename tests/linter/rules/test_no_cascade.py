@@ -112,6 +112,12 @@ def test_the_reserve_for_continuous_load_is_told_where_it_counts() -> None:
     assert "125" not in finding.why and "US" not in finding.why
 
 
+def test_a_board_that_nothing_feeds_is_offered_boards_and_no_generator() -> None:
+    text = WYE + "generator AGG 480Y/277  60 kVA\npanel LP-1 480Y/277  bus 125 A\n"
+    (finding,) = (f for f in check(text) if f.subject == "LP-1")
+    assert [fix.title.split(" (")[0] for fix in finding.fixes] == ["Feed it from `MSB`"]
+
+
 def test_a_feeder_written_twice_is_told_once() -> None:
     twice = "panel LP-1 480Y/277  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\nfeeder MSB -> LP-1  100 A 3p\n"
     assert rules_in(WYE + twice) == ["feeder-label-missing"]
