@@ -201,5 +201,9 @@ class View:
         self._studies = None
 
     def states_of_switches(self) -> list[SwitchState]:
-        """Normal and every scenario that the model states."""
-        return [NORMAL_STATE, *(scenario_state(self.model, s) for _, s in self.model.scenarios)]
+        """Normal and every scenario that the model states; of several with one name, the first."""
+        states: dict[str, SwitchState] = {}
+        for _, statement in self.model.scenarios:
+            state = scenario_state(self.model, statement)
+            states.setdefault(state.name, state)
+        return [NORMAL_STATE, *states.values()]

@@ -299,3 +299,14 @@ def test_an_expectation_may_name_a_state_that_nobody_wrote_down() -> None:
     missed = [f.message for f in fresh(text).all_findings() if f.rule in ("expectation-missed", "dangling-reference")]
     assert len(missed) == 1
     assert missed[0].startswith("fault of `MSB-2` is 19.4 kA (three-phase) with `TIE` closed and `M-2` open")
+
+
+def test_of_two_scenarios_with_one_name_the_first_is_studied() -> None:
+    text = (
+        "wye 1\nutility U 480Y/277  fault 10 kA, x/r 4\nswitchboard M 480Y/277  bus 400 A\nfeeder U -> M  400 A 3p\n"
+        "panel P 480Y/277  bus 100 A\nfeeder M -> P  100 A 3p\n"
+        "scenario Night\n  off U\nscenario Night\n  open M -> P\n"
+    )
+    view = Analysis("/m/site.wye", Files(lambda _: text), "/m").view
+    assert [state.name for state in view.states_of_switches()] == ["normal", "Night"]
+    assert view.states_of_switches()[1].off == {"U"}
