@@ -135,6 +135,10 @@ def _utility(equipment: Equipment, system: System, case: Case, practice: str | N
     ground = body.facts.get("fault-lg")
     if not system.has_neutral and system.earth is None and system.earthing.conductor is None:
         return found
+    if system.nominal.form is VoltageForm.HIGH_LEG4:
+        text = f"the middle of `{name}` without an impedance of its own: faults of a leg to neutral come out high"
+        found.assumed.append(Assumption(name, text + ("; fault-lg is not used" if ground else ""), equipment.place))
+        return found
     if ground is None or strongest is None:
         found.assumed.append(
             Assumption(
