@@ -13,6 +13,7 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field
 
 from wyeline_grammar.blocks import Block, TextFile
+from wyeline_grammar.includes import may_include
 from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import DEFAULT, Configuration, ConfigurationError, Problem, find, load_for
@@ -178,7 +179,7 @@ class Session:
         return self.files.get(path)
 
     def _taken(self, path: str, went: list[Block], came: list[Block]) -> None:
-        if any(_may_include(b) for b in (*went, *came)):
+        if any(may_include(b) for b in (*went, *came)):
             self.graph.changed(path)
             self._touched.update(self._kept)
             for other in self.documents:
@@ -377,7 +378,3 @@ class Session:
             kept.study.release()
             self._earlier[root] = kept.study
         self._touched.add(root)
-
-
-def _may_include(block: Block) -> bool:
-    return any(line.lstrip("\ufeff").startswith("include") for line in block.lines)

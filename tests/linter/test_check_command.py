@@ -178,6 +178,18 @@ def test_an_expectation_that_nothing_judges_is_never_met(folder: Path, capsys: p
     assert {e["outcome"] for e in json.loads(capsys.readouterr().out)["expectations"]} == {"unknown"}
 
 
+def test_a_file_behind_a_misspelt_include_is_part_of_its_model(
+    folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (folder / "site.wye").write_text(CLEAN + 'incl5de "north.wye"\n', "utf-8")
+    (folder / "north.wye").write_text("feeder MSB -> LP-1  100 A 3p\npanel LP-1  208Y/120  bus 225 A\n", "utf-8")
+    main(["check", ".", "--format", "json"])
+    found = [(f["path"], f["rule"]) for f in json.loads(capsys.readouterr().out)["findings"]]
+    assert ("site.wye", "unreadable-line") in found
+    assert ("north.wye", "leg-voltage-mismatch") in found  # MSB is known there
+    assert ("north.wye", "dangling-reference") not in found  # and the file is no second model
+
+
 def test_what_other_models_say_is_not_lost_with_one_that_is_unreadable(
     folder: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -166,6 +166,19 @@ def test_files_in_a_circle_have_one_root(tmp_path: Path) -> None:
     assert session.all_roots() == [a, c]
 
 
+def test_a_misspelt_include_still_joins_its_file_to_the_model(tmp_path: Path) -> None:
+    (tmp_path / "site.wye").write_text("wye 1\n// nothing yet\n")
+    (tmp_path / "north.wye").write_text("panel LP-1 208Y/120 bus 225 A\n")
+    session = Session()
+    session.add_folder(tmp_path.as_uri())
+    site, north = str(tmp_path / "site.wye"), str(tmp_path / "north.wye")
+    session.open(uri_of_path(site), 1, "wye 1\n// nothing yet\n")
+    assert session.roots_of(north) == [north]
+    line = {"start": {"line": 1, "character": 0}, "end": {"line": 1, "character": 14}}
+    session.change(uri_of_path(site), 2, [{"range": line, "text": 'incl5de "north.wye"'}])
+    assert session.roots_of(north) == [site]
+
+
 @settings(max_examples=40, deadline=None)
 @given(st.data())
 def test_random_edits_give_what_a_fresh_reading_gives(data: st.DataObject) -> None:

@@ -45,8 +45,7 @@ def _roots_in(folder: str, files: Files) -> list[str]:
 
 def includes_of(path: str, files: Files) -> set[str]:
     """The files that a file includes itself; unreadable ones are left out."""
-    from wyeline_grammar.lowering import lower_block
-    from wyeline_grammar.model import Include
+    from wyeline_grammar.includes import included
 
     found: set[str] = set()
     try:
@@ -55,11 +54,10 @@ def includes_of(path: str, files: Files) -> set[str]:
         return found
     workspace = workspace_of(path)
     for block in blocks:
-        if block.lines[0].startswith(("include", "///")):
-            statement = lower_block(block.lines)
-            if isinstance(statement, Include) and statement.target is not None:
-                try:
-                    found.add(resolve_include(path, statement.target, workspace))
-                except SourceError:
-                    continue
+        target = included(block)
+        if target is not None:
+            try:
+                found.add(resolve_include(path, target, workspace))
+            except SourceError:
+                continue
     return found
