@@ -345,6 +345,11 @@ class Analysis:
         found = [finding_of(p.problem, p.block) for p in self.model.include_problems]
         return found + self._asking.model(self.view)
 
+    def let_go(self) -> None:
+        """Nobody asks any more. What refers to its own view goes first, so that nothing waits for the collector; who
+        asks all the same is answered, and lets go again."""
+        self.view.forget_studies()
+
     # answers
 
     def trusted(self) -> Analysis:

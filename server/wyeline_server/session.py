@@ -368,7 +368,9 @@ class Session:
 
     def _let_go_of(self, root: str) -> None:
         """A model leaves; what the collector was told to leave alone is looked at again before the next one."""
-        del self._kept[root]
+        kept = self._kept.pop(root)
+        kept.study.release()
+        kept.analysis.let_go()
         self._let_go = True
 
     def _drop(self, root: str) -> None:
@@ -376,5 +378,6 @@ class Session:
         if kept is not None:
             self._let_go = True
             kept.study.release()
+            kept.analysis.let_go()
             self._earlier[root] = kept.study
         self._touched.add(root)

@@ -92,6 +92,8 @@ class Study:
         self.edits = 0
         self.declined = False
         self.marked = False
+        self.at_work = False
+        """Whether a thread works on the copy."""
         self.copy: Analysis | None = None
         self.figures = SolvedFigures()
         self._files: StillFiles | None = None
@@ -180,7 +182,9 @@ class Study:
         self._studied = self.edits
 
     def release(self) -> None:
-        """Let go of the copy: what was found is kept."""
+        """Let go of the copy: what was found is kept. A thread that still works on it lets go of it when it ends."""
+        if self.copy is not None and not self.at_work:
+            self.copy.let_go()
         self.copy = self._files = None
         self._pending.take()
 

@@ -196,6 +196,7 @@ class Studying:
     def _start(self, run: _Run) -> None:
         loop = asyncio.get_running_loop()
         self._run = run
+        run.study.at_work = True
         gc.disable()  # walking all that a study makes would stall a keystroke, and next to nothing of it is a circle
         sys.setswitchinterval(_SWITCH_S)
         self._progress_timer = loop.call_later(SHOWN_AFTER_S, self._guarded, self._show_progress)
@@ -203,6 +204,9 @@ class Studying:
 
     def _done(self, run: _Run) -> None:
         self._run = None
+        run.study.at_work = False
+        if run.study.copy is not run.model:  # the model was let go of meanwhile
+            run.model.let_go()
         sys.setswitchinterval(_USUAL_SWITCH_S)
         gc.enable()
         gc.freeze()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gc
+import weakref
 from pathlib import Path
 
 from soundness import FOLDER, ROOT, reader_of
@@ -11,6 +12,7 @@ from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.remembering import OfBlocks, Remembered
 from wyeline_grammar.sources import Files, SourceError
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.solved_figures import solved_figures
 from wyeline_linter.studies.build import Built
 from wyeline_server.session import Session
 from wyeline_server.studies import Study
@@ -106,6 +108,35 @@ def test_studies_follow_a_file_that_was_edited_while_the_model_left_it_out(tmp_p
     study = session.study(root)
     assert study is not None and not any("MSB -> DP" in f.subject for f in study.findings(opened["board.wye"]))
     assert studied() == 45
+
+
+def test_a_model_that_is_let_go_of_is_gone_without_the_collector(tmp_path: Path) -> None:
+    """The collector stays away from models, so that none may wait for it: a long session would hold several."""
+    (tmp_path / "site.wye").write_text(SITE)
+    uri = (tmp_path / "site.wye").as_uri()
+    gc.collect()
+    gc.disable()
+    try:
+        for at_work in (False, True):
+            session = Session()
+            path = session.open(uri, 1, SITE)
+            model = session.analysis(path)
+            study = session.study(path)
+            assert model is not None and study is not None
+            for _ in range(2):
+                copied = session.to_solve(path)
+                solved_figures(copied.view)
+                study.found(copied.study_findings(), study.figures)
+            kept = [weakref.ref(model.view.model), weakref.ref(copied.view.model)]
+            study.at_work = at_work
+            session.forget_models()
+            if at_work:  # as a thread does that ends later
+                solved_figures(copied.view)
+                copied.let_go()
+            del model, copied, study
+            assert [k() for k in kept] == [None, None]
+    finally:
+        gc.enable()
 
 
 def test_edits_without_a_study_are_not_piled_up(tmp_path: Path) -> None:
