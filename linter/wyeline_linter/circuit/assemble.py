@@ -31,16 +31,12 @@ class LineBatch:
 
 
 @dataclass(frozen=True, slots=True)
-class Assembled:
-    """Entries of the matrix and everything needed to interpret a solution."""
+class Frame:
+    """The numbering of the unknowns: everything needed to interpret a solution, without the equations."""
 
     network: Network
     study: Study
     layout: Layout
-    rows: Ints
-    cols: Ints
-    values: Complex
-    lines: dict[int, LineBatch]
     with_motors: bool
     """Whether motors are in the matrix."""
     sharing_ohm: float
@@ -58,12 +54,6 @@ class Assembled:
     @property
     def topology(self) -> Topology:
         return self.layout.topology
-
-    def sparse(self) -> Any:
-        """The matrix in compressed columns, for what scipy solves."""
-        from scipy.sparse import coo_array, csc_array
-
-        return csc_array(coo_array((self.values, (self.rows, self.cols)), shape=(self.size, self.size)))
 
     def excitation(self) -> Complex:
         """Right-hand side of the sources alone."""
@@ -91,6 +81,26 @@ class Assembled:
     def branch_currents(self, solution: Complex) -> Complex:
         """Currents of windings and sources in the order of the network's branches."""
         return solution[self.layout.first_branch :]
+
+
+@dataclass(frozen=True, slots=True)
+class Assembled(Frame):
+    """The entries of the matrix, and the lines as they are in it. Many times the size of a solution."""
+
+    rows: Ints
+    cols: Ints
+    values: Complex
+    lines: dict[int, LineBatch]
+
+    def sparse(self) -> Any:
+        """The matrix in compressed columns, for what scipy solves."""
+        from scipy.sparse import coo_array, csc_array
+
+        return csc_array(coo_array((self.values, (self.rows, self.cols)), shape=(self.size, self.size)))
+
+    def frame(self) -> Frame:
+        """What a solution needs when the equations are solved."""
+        return Frame(self.network, self.study, self.layout, self.with_motors, self.sharing_ohm)
 
 
 class SingularNetwork(Exception):  # noqa: N818 - a state of the network, not a mistake of the program
@@ -239,4 +249,4 @@ def _branch_entries(network: Network, layout: Layout, study: Study, sharing: flo
     )
 
 
-__all__ = ["Assembled", "Complex", "Floats", "Ints", "LineBatch", "SingularNetwork", "assemble", "motor_admittance"]
+__all__ = ["Assembled", "Complex", "Floats", "Frame", "Ints", "LineBatch", "SingularNetwork", "assemble", "motor_admittance"]

@@ -13,7 +13,7 @@ from functools import cached_property
 
 import numpy as np
 
-from .assemble import Assembled, Complex, Ints, SingularNetwork, assemble, motor_admittance
+from .assemble import Assembled, Complex, Frame, Ints, SingularNetwork, assemble, motor_admittance
 from .elements import A1, A2, Bus, Network
 from .factors import Factors
 from .flowresult import Solved, line_currents
@@ -58,16 +58,37 @@ class Sequences:
 
 @dataclass(frozen=True)
 class FaultStudy:
-    """Factors, prefault voltages and bus impedances of one scenario; ask it for faults."""
+    """Prefault voltages and bus impedances of one scenario; ask it for faults.
 
-    network: Network
-    assembled: Assembled
-    factors: Factors
+    What the whole network does during a fault needs the equations; they are put together again when first asked for,
+    because many states are kept and few are asked.
+    """
+
+    frame: Frame
     prefault_v: Complex
     """Voltage before the fault by node number (what fixed fault currents of converters add is included)."""
     impedance: Impedances
     """Open-circuit impedance matrices of the conductors of the buses, in ohm."""
     source_rows: dict[str, Complex] = field(default_factory=dict, repr=False)
+
+    @property
+    def network(self) -> Network:
+        return self.frame.network
+
+    @cached_property
+    def assembled(self) -> Assembled:
+        """The equations."""
+        return assemble(self.network, "fault", with_motors=self.frame.with_motors)
+
+    @cached_property
+    def factors(self) -> Factors:
+        """Their factors."""
+        return Factors(self.assembled)
+
+    def let_go(self) -> None:
+        """Nobody asks soon what the whole network does during a fault."""
+        vars(self).pop("factors", None)
+        vars(self).pop("assembled", None)
 
     def bus(self, bus: Bus, tied: Sequence[str], z_fault_ohm: complex = 0j) -> Fault:
         """One fault at one bus.  KeyError if the bus has no such conductor."""
@@ -107,7 +128,7 @@ class FaultStudy:
         """What each source adds to a fault: change of its currents, one a driven conductor, in A."""
         if not self.source_rows:
             self._find_source_rows()
-        at = self.assembled.layout.unknown[list(bus.pick(fault.tied))]
+        at = self.frame.layout.unknown[list(bus.pick(fault.tied))]
         drawn = np.array(fault.conductor_a)
         inside = at >= 0
         return {name: -(rows[at[inside]].T @ drawn[inside]) for name, rows in self.source_rows.items()}
@@ -116,12 +137,12 @@ class FaultStudy:
         """Voltages and currents of the whole network during one fault (one solve of the existing factors)."""
         nodes = np.array(bus.pick(fault.tied), dtype=np.int64)
         drawn = np.array(fault.conductor_a, dtype=np.complex128)
-        change = self.factors.solve(-self.assembled.injected(nodes, drawn))
-        return DuringFault(self, change, self.prefault_v + self.assembled.node_voltages(change), nodes, drawn)
+        change = self.factors.solve(-self.frame.injected(nodes, drawn))
+        return DuringFault(self, change, self.prefault_v + self.frame.node_voltages(change), nodes, drawn)
 
     def places(self, buses: Sequence[Bus]) -> Places:
         """Buses that all have the same conductors, to be asked for faults in columns."""
-        return Places(self.assembled, self.impedance, self.prefault_v, buses)
+        return Places(self.frame, self.impedance, self.prefault_v, buses)
 
     def _alike(self, buses: list[Bus], tied: tuple[str, ...], z_fault_ohm: complex) -> list[Fault]:
         """Buses with the same conductors, solved together."""
@@ -143,10 +164,10 @@ class FaultStudy:
         ]
 
     def _find_source_rows(self) -> None:
-        first = self.assembled.layout.first_branch
+        first = self.frame.layout.first_branch
         for name, source in self.network.sources.items():
             k = len(source.plus)
-            rhs = np.zeros((self.assembled.size, k), dtype=np.complex128)
+            rhs = np.zeros((self.frame.size, k), dtype=np.complex128)
             rhs[first + source.first_branch + np.arange(k), np.arange(k)] = 1
             self.source_rows[name] = self.factors.solve_transposed(rhs)
 
@@ -187,23 +208,23 @@ class DuringFault:
         """Current a motor (by position in the network) feeds out of its nodes."""
         motor = self.study.network.motors[position]
         y = motor_admittance(motor.z1_ohm, motor.z2_ohm, len(motor.nodes))
-        fed: Complex = -(y @ self.study.assembled.node_voltages(self.change)[list(motor.nodes)])
+        fed: Complex = -(y @ self.study.frame.node_voltages(self.change)[list(motor.nodes)])
         return fed
 
     def _branch(self, branch: int) -> complex:
-        return complex(self.change[self.study.assembled.layout.first_branch + branch])
+        return complex(self.change[self.study.frame.layout.first_branch + branch])
 
     @cached_property
     def _lines(self) -> dict[int, tuple[Complex, Complex]]:
-        return line_currents(self.study.assembled, self.study.assembled.node_voltages(self.change))
+        return line_currents(self.study.assembled, self.study.frame.node_voltages(self.change))
 
     @cached_property
     def _link_currents(self) -> dict[str, complex]:
-        assembled = self.study.assembled
-        volts, branch = assembled.node_voltages(self.change), assembled.branch_currents(self.change)
-        leaving = leaving_nodes(assembled, volts, branch, self._lines)
+        frame = self.study.frame
+        volts, branch = frame.node_voltages(self.change), frame.branch_currents(self.change)
+        leaving = leaving_nodes(frame, volts, branch, self._lines)
         np.add.at(leaving, self.nodes, self.drawn)
-        return link_currents(assembled, leaving)
+        return link_currents(frame, leaving)
 
 
 def study_faults(
@@ -233,7 +254,7 @@ def study_faults(
     if not np.all(np.isfinite(before)):
         raise SingularNetwork("the equations have no single solution")
     places = np.array([bus.index for bus in (network.buses if buses is None else buses)], dtype=np.int64)
-    return FaultStudy(network, assembled, factors, before, bus_impedances(assembled, factors, places))
+    return FaultStudy(assembled.frame(), before, bus_impedances(assembled, factors, places))
 
 
 def _converter_currents(network: Network, assembled: Assembled, before: Complex) -> Complex:

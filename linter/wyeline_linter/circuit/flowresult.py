@@ -8,7 +8,7 @@ from functools import cached_property
 
 import numpy as np
 
-from .assemble import Assembled, Complex
+from .assemble import Assembled, Complex, Frame
 from .elements import EARTH, Bus, Network, sequence_parts
 from .layout import columns
 from .links import leaving_nodes, link_currents
@@ -19,7 +19,7 @@ from .selftest import SelfTest, check_solution
 class Solved:
     """A solved load flow.  Voltages in V, currents in A, powers in VA; all rms phasors."""
 
-    assembled: Assembled
+    frame: Frame
     x: Complex
     v: Complex
     """Voltage to earth by node number; entry 0 is earth."""
@@ -63,7 +63,7 @@ class Solved:
         lines = line_currents(assembled, v)
         selftest = check_solution(assembled, x, v, load_current, load_voltage, lines)
         return cls(
-            assembled,
+            assembled.frame(),
             x,
             v,
             load_current,
@@ -79,7 +79,7 @@ class Solved:
 
     @property
     def network(self) -> Network:
-        return self.assembled.network
+        return self.frame.network
 
     def voltage(self, bus: Bus, plus: str, minus: str = "E") -> complex | None:
         """Voltage between two conductors of a bus ("E" is earth).
@@ -90,14 +90,14 @@ class Solved:
 
     def voltage_between(self, a: int, b: int) -> complex | None:
         """Voltage of node a against node b; None where it is not defined."""
-        topology = self.assembled.topology
+        topology = self.frame.topology
         if (topology.floating[a] or topology.floating[b]) and topology.part[a] != topology.part[b]:
             return None
         return complex(self.v[a] - self.v[b])
 
     def is_live(self, node: int) -> bool:
         """Whether a source reaches the node (earth counts as not live)."""
-        return bool(self.assembled.topology.live[node])
+        return bool(self.frame.topology.live[node])
 
     def line(self, name: str) -> tuple[Complex, Complex]:
         """Currents of a line: into its from end and out of its to end, one a conductor."""
@@ -125,12 +125,12 @@ class Solved:
 
     @cached_property
     def _link_currents(self) -> dict[str, complex]:
-        branch = self.assembled.branch_currents(self.x)
-        leaving = leaving_nodes(self.assembled, self.v, branch, self.line_current)
+        branch = self.frame.branch_currents(self.x)
+        leaving = leaving_nodes(self.frame, self.v, branch, self.line_current)
         loads = columns(self.network.loads.pairs, 2)
         np.add.at(leaving, loads[:, 0], self.load_current)
         np.subtract.at(leaving, loads[:, 1], self.load_current)
-        return link_currents(self.assembled, leaving)
+        return link_currents(self.frame, leaving)
 
     def core(self, name: str) -> tuple[complex, tuple[complex, ...]]:
         """Currents of a core: into the first node of its primary, and out of the first node of each secondary."""
@@ -159,7 +159,7 @@ class Solved:
     def source(self, name: str) -> Complex:
         """Currents a source delivers into its plus nodes."""
         source = self.network.sources[name]
-        first = self.assembled.layout.first_branch + source.first_branch
+        first = self.frame.layout.first_branch + source.first_branch
         currents: Complex = self.x[first : first + len(source.plus)]
         return currents
 
@@ -178,7 +178,7 @@ class Solved:
         return max(abs(value - mean) for value in between) / mean, abs(negative) / abs(positive)
 
     def _branch(self, branch: int) -> complex:
-        return complex(self.x[self.assembled.layout.first_branch + branch])
+        return complex(self.x[self.frame.layout.first_branch + branch])
 
 
 def line_currents(assembled: Assembled, v: Complex) -> dict[int, tuple[Complex, Complex]]:

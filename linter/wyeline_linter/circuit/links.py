@@ -8,38 +8,38 @@ from __future__ import annotations
 
 import numpy as np
 
-from .assemble import Assembled, motor_admittance
+from .assemble import Frame, motor_admittance
 from .elements import EARTH
 from .layout import Complex
 
 
 def leaving_nodes(
-    assembled: Assembled, v: Complex, branch: Complex, lines: dict[int, tuple[Complex, Complex]]
+    frame: Frame, v: Complex, branch: Complex, lines: dict[int, tuple[Complex, Complex]]
 ) -> Complex:
     """Current that lines, shunts, windings, sources and (in a fault study) motors take from each node, in A."""
-    network = assembled.network
-    leaving = np.zeros(assembled.node_count, dtype=np.complex128)
+    network = frame.network
+    leaving = np.zeros(frame.node_count, dtype=np.complex128)
     for k, (entering, received) in lines.items():
-        batch = assembled.lines[k]
-        np.add.at(leaving, batch.from_nodes, entering)
-        np.subtract.at(leaving, batch.to_nodes, received)
+        from_nodes, to_nodes = frame.layout.line_nodes[k]
+        np.add.at(leaving, from_nodes, entering)
+        np.subtract.at(leaving, to_nodes, received)
     for a, b, y in network.admittances:
         current = y * (v[a] - v[b])
         leaving[a] += current
         leaving[b] -= current
-    leaving += assembled.layout.leakage_s * v
+    leaving += frame.layout.leakage_s * v
     for number, node, coefficient in network.branches.incidence:
         leaving[node] += coefficient * branch[number]
-    if assembled.with_motors:
+    if frame.with_motors:
         for motor in network.motors:
             nodes = list(motor.nodes)
             leaving[nodes] += motor_admittance(motor.z1_ohm, motor.z2_ohm, len(nodes)) @ v[nodes]
     return leaving
 
 
-def link_currents(assembled: Assembled, leaving: Complex) -> dict[str, complex]:
+def link_currents(frame: Frame, leaving: Complex) -> dict[str, complex]:
     """Current of every link from its first node to its second, given what leaves each node by all other elements."""
-    links = assembled.network.links
+    links = frame.network.links
     at: dict[int, list[tuple[str, int]]] = {}
     for name, (a, b) in links.items():
         at.setdefault(a, []).append((name, b))

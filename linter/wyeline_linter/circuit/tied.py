@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from .assemble import Assembled
+from .assemble import Frame
 from .elements import Bus
 from .layout import Bools, Complex, Floats, Ints
 from .thevenin import Impedances
@@ -65,8 +65,8 @@ class TiedColumns:
 class Places:
     """Buses with the same conductors, their impedances and voltages before the fault."""
 
-    def __init__(self, assembled: Assembled, impedance: Impedances, prefault_v: Complex, buses: Sequence[Bus]) -> None:
-        self._topology = assembled.topology
+    def __init__(self, frame: Frame, impedance: Impedances, prefault_v: Complex, buses: Sequence[Bus]) -> None:
+        self._topology = frame.topology
         self._bus = buses[0]
         self._nodes: Ints = np.array([bus.nodes for bus in buses], dtype=np.int64)
         self._z = impedance.at([bus.index for bus in buses])

@@ -66,6 +66,8 @@ def start_dip_high(view: View) -> Iterator[Finding]:
                 for name, dip in _at_lights(study, start):
                     make = partial(_dips, study, equipment, start, name, dip, DIP_AT_LIGHTING)
                     keep_worst(found, start.name, "lights", Lost(dip, make))
+        if starts and (solved := study.starting.study) is not None:
+            solved.let_go()
     for (name, where), lost in found.items():
         if not where or (name, "") not in found:
             yield lost.finding()

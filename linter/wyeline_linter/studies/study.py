@@ -309,7 +309,9 @@ class StateStudy:
         kept = self.cache.solutions.get((self.key, Case.FLOW))
         if kept is not None and same_wiring(kept.network, built.network) and kept.network.loads == built.network.loads:
             return FlowView(built, kept.answer)
-        factors = self.cache.factors.setdefault(self.key, FlowFactors())
+        factors = FlowFactors()
+        if self.zone is None:  # of the many states that nobody writes down, factors would take most of all memory
+            factors = self.cache.factors.setdefault(self.key, factors)
         answer: Solved | NotSolved = solve_flow(built.network, kept=factors)
         self.cache.count("load flow, factors kept" if factors.reused else "load flow")
         self.cache.solutions[self.key, Case.FLOW] = Kept(built.network, answer)
