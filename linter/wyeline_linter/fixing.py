@@ -5,7 +5,7 @@ from __future__ import annotations
 import contextlib
 import os
 import tempfile
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 
 from wyeline_grammar.blocks import Block
@@ -140,27 +140,71 @@ def write_atomically(path: str, text: str, was: str | None = None) -> None:
     ``was`` is the text that the new one was made from. Raises SourceError where the file cannot be written, or no
     longer holds that text.
     """
-    target = os.path.realpath(path)
-    temporary = None
+    with _told(path):
+        target = os.path.realpath(path)
+        temporary = _beside(target, text)
+        try:
+            if was is not None and read_text(path) != was:
+                raise SourceError(path, "it was changed in the meantime; nothing was written, so run it again")
+            os.replace(temporary, target)
+        except BaseException:
+            _remove(temporary)
+            raise
+
+
+def write_together(texts: Iterable[tuple[str, str]]) -> int:
+    """Put texts, by path, in the place of files that belong together; how many. Folders are made.
+
+    Until the last text is there no file is touched, so that what ends halfway (an interrupt, a full disk) leaves the
+    old ones all as they were, never some new beside some old. Raises SourceError as ``write_atomically`` does.
+    """
+    waiting: dict[str, str] = {}
     try:
-        handle, temporary = tempfile.mkstemp(dir=os.path.dirname(target), prefix=".wyeline-", suffix=".tmp")
+        for path, text in texts:
+            with _told(path):
+                target = os.path.realpath(path)
+                os.makedirs(os.path.dirname(target), exist_ok=True)
+                waiting[target] = _beside(target, text)
+        count = len(waiting)
+        for target, temporary in list(waiting.items()):
+            with _told(target):
+                os.replace(temporary, target)
+            del waiting[target]
+        return count
+    finally:
+        for temporary in waiting.values():
+            _remove(temporary)
+
+
+def _beside(target: str, text: str) -> str:
+    """A new file in the folder of another that holds a text, with the other's permissions; its path."""
+    handle, temporary = tempfile.mkstemp(dir=os.path.dirname(target), prefix=".wyeline-", suffix=".tmp")
+    try:
         with os.fdopen(handle, "w", encoding="utf-8", newline="") as file:
             file.write(text)
             file.flush()
             os.fsync(file.fileno())
         with contextlib.suppress(OSError):
             os.chmod(temporary, _permissions(target))
-        if was is not None and read_text(path) != was:
-            raise SourceError(path, "it was changed in the meantime; nothing was written, so run it again")
-        os.replace(temporary, target)
-        temporary = None
+    except BaseException:
+        _remove(temporary)
+        raise
+    return temporary
+
+
+def _remove(path: str) -> None:
+    with contextlib.suppress(OSError):
+        os.unlink(path)
+
+
+@contextlib.contextmanager
+def _told(path: str) -> Iterator[None]:
+    """What the system refuses is told of a path. Raises SourceError."""
+    try:
+        yield
     except (OSError, ValueError) as error:
         reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
         raise SourceError(path, f"it could not be written ({reason})") from None
-    finally:
-        if temporary is not None:
-            with contextlib.suppress(OSError):
-                os.unlink(temporary)
 
 
 def _permissions(path: str) -> int:
@@ -173,4 +217,4 @@ def _permissions(path: str) -> int:
         return 0o666 & ~mask
 
 
-__all__ = ["Outcome", "OverlapError", "apply_edits", "choose", "fix_model", "read_text", "write_atomically"]
+__all__ = ["Outcome", "OverlapError", "apply_edits", "choose", "fix_model", "read_text", "write_atomically", "write_together"]

@@ -260,6 +260,38 @@ def test_an_interrupt_ends_with_130_and_changes_nothing(tmp_path: Path, command:
     assert [p.name for p in tmp_path.iterdir()] == ["site.wye"]
 
 
+@pytest.mark.parametrize("how", [signal.SIGINT, signal.SIGTERM, signal.SIGKILL])
+def test_a_report_that_ends_halfway_leaves_the_old_one_whole(tmp_path: Path, how: signal.Signals) -> None:
+    """Never some files of the new model beside some of the old one."""
+    write(tmp_path, site=SLIPS)
+    assert wyeline("report", "site.wye", cwd=tmp_path).code == 0
+    report = tmp_path / "report"
+    old = {p: b"the old one" for p in report.rglob("*") if p.is_file()}
+    for path, content in old.items():
+        path.write_bytes(content)
+    process = subprocess.Popen(
+        [*WYELINE, "report", "site.wye"],
+        cwd=tmp_path,
+        env=environment(),
+        stdout=subprocess.DEVNULL,
+        stderr=subprocess.PIPE,
+    )
+    end = time.monotonic() + 60
+    while len(list(report.rglob("*.tmp"))) < 3:  # it writes
+        assert process.poll() is None and time.monotonic() < end
+        time.sleep(0.001)
+    process.send_signal(how)
+    _, told = process.communicate(timeout=60)
+    left = {p: p.read_bytes() for p in report.rglob("*") if p.is_file()}
+    if how == signal.SIGINT:
+        assert process.returncode == 130 and told == b"wyeline: interrupted; nothing was changed half-way\n", told
+        assert left == old
+    else:
+        assert process.returncode == -how
+        assert old.items() <= left.items()
+        assert all(p.name.startswith(".wyeline-") for p in left.keys() - old.keys()), "and nobody takes those for it"
+
+
 def test_many_processes_on_one_cache(tmp_path: Path) -> None:
     cache = tmp_path / "cache"
     for i in range(3):

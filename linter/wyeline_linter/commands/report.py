@@ -6,13 +6,13 @@ import argparse
 import os
 import sys
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.commands.roots import one_root
 from wyeline_linter.configuration import load_for
-from wyeline_linter.fixing import write_atomically
+from wyeline_linter.fixing import write_together
 from wyeline_linter.outputs.text import caution, shown_path
 
 if TYPE_CHECKING:
@@ -52,16 +52,14 @@ def run(arguments: argparse.Namespace) -> int:
     formats = tuple(arguments.format or FORMATS)
     wishes = Wishes(parts, arguments.date, arguments.paper or "")
     packages = packages_of(root, arguments.scenario, wishes, progress)
-    written = 0
-    try:
+
+    def texts() -> Iterator[tuple[str, str]]:
         for name, text in report_files(packages, formats):
             progress(f"writing {name}")
-            path = os.path.join(arguments.output, *name.split("/"))
-            os.makedirs(os.path.dirname(path), exist_ok=True)
-            write_atomically(path, text)
-            written += 1
-    except OSError as error:
-        raise SourceError(arguments.output, f"cannot be written: {error.strerror or error}") from None
+            yield os.path.join(arguments.output, *name.split("/")), text
+
+    try:
+        written = write_together(texts())
     finally:
         progress.end()
     print(f"{written} file{'s' if written != 1 else ''} in {shown_path(os.path.abspath(arguments.output))}")

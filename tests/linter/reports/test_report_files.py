@@ -207,7 +207,7 @@ def test_what_cannot_be_done_is_said(tmp_path: Path, capsys: pytest.CaptureFixtu
     for more, words in (
         (["--only", "feders"], "there is no part `feders`"),
         (["--scenario", "Doomsday"], "no scenario `Doomsday`"),
-        (["-o", str(blocked)], "cannot be written"),
+        (["-o", str(blocked)], "could not be written"),
     ):
         assert main(["report", str(STATION), *more]) == 2
         assert words in capsys.readouterr().err
