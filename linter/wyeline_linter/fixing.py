@@ -217,4 +217,13 @@ def _permissions(path: str) -> int:
         return 0o666 & ~mask
 
 
-__all__ = ["Outcome", "OverlapError", "apply_edits", "choose", "fix_model", "read_text", "write_atomically", "write_together"]
+__all__ = [
+    "Outcome",
+    "OverlapError",
+    "apply_edits",
+    "choose",
+    "fix_model",
+    "read_text",
+    "write_atomically",
+    "write_together",
+]

@@ -100,6 +100,7 @@ class _Run:
                 findings = self.model.study_findings()
                 between()
                 self.outcome = _Solved(findings, solved_figures(self.model.view))
+                self.model.view.studies.shed()
             except BaseException as error:
                 self.outcome = error
             give_back()

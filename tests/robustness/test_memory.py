@@ -6,6 +6,7 @@ import gc
 import weakref
 from pathlib import Path
 
+import pytest
 from soundness import FOLDER, ROOT, reader_of
 
 from wyeline_grammar.lowering import lower_block
@@ -13,6 +14,7 @@ from wyeline_grammar.remembering import OfBlocks, Remembered
 from wyeline_grammar.sources import Files, SourceError
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.solved_figures import solved_figures
+from wyeline_linter.studies import study as studies_module
 from wyeline_linter.studies.build import Built
 from wyeline_server.session import Session
 from wyeline_server.studies import Study
@@ -77,6 +79,26 @@ def test_switch_states_that_are_gone_keep_no_circuit() -> None:
         gc.collect()
         counts.append(sum(isinstance(o, Built) for o in gc.get_objects()))
     assert counts[-1] == counts[2], counts
+
+
+@pytest.mark.parametrize("most", [0, 1_000])
+def test_many_switch_states_hold_nothing_after_a_study(monkeypatch: pytest.MonkeyPatch, most: int) -> None:
+    """Few are kept for the next one. Either way it finds what a new model finds."""
+    monkeypatch.setattr(studies_module, "MOST_KEPT_PIECES", most)
+    way = 'feeder "WAY 2": MSB -> DP  400 A 3p  3x600kcmil + N 600kcmil + G #3 Cu  30 m\n'
+    files = Files(reader_of({ROOT: SITE + way}))
+    analysis = Analysis(ROOT, files, FOLDER)
+    analysis.study_findings()
+    assert len(analysis.view.studies.zones()) == 2
+    analysis.view.studies.shed()
+    cache = analysis.view.study_cache
+    assert cache is not None
+    for kept in (cache.circuits, cache.loads, cache.solutions):
+        assert len(kept) >= 1
+        assert any("WAY 2" in str(key) for key in kept) == (most > 0)
+    analysis.edited(*files.get(ROOT).replace_text(SITE.replace("30 m", "95 m") + way))
+    fresh = Analysis(ROOT, Files(reader_of({ROOT: SITE.replace("30 m", "95 m") + way})), FOLDER)
+    assert [f.sort_key for f in analysis.study_findings()] == [f.sort_key for f in fresh.study_findings()]
 
 
 def test_studies_follow_a_file_that_was_edited_while_the_model_left_it_out(tmp_path: Path) -> None:

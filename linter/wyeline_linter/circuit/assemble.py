@@ -249,4 +249,14 @@ def _branch_entries(network: Network, layout: Layout, study: Study, sharing: flo
     )
 
 
-__all__ = ["Assembled", "Complex", "Floats", "Frame", "Ints", "LineBatch", "SingularNetwork", "assemble", "motor_admittance"]
+__all__ = [
+    "Assembled",
+    "Complex",
+    "Floats",
+    "Frame",
+    "Ints",
+    "LineBatch",
+    "SingularNetwork",
+    "assemble",
+    "motor_admittance",
+]

@@ -13,9 +13,7 @@ from .elements import EARTH
 from .layout import Complex
 
 
-def leaving_nodes(
-    frame: Frame, v: Complex, branch: Complex, lines: dict[int, tuple[Complex, Complex]]
-) -> Complex:
+def leaving_nodes(frame: Frame, v: Complex, branch: Complex, lines: dict[int, tuple[Complex, Complex]]) -> Complex:
     """Current that lines, shunts, windings, sources and (in a fault study) motors take from each node, in A."""
     network = frame.network
     leaving = np.zeros(frame.node_count, dtype=np.complex128)

@@ -30,6 +30,10 @@ if TYPE_CHECKING:
 
 T = TypeVar("T")
 
+MOST_KEPT_PIECES = 6_000
+"""Pieces of equipment, in all states that nobody writes down together, whose circuits outlast a study in an editor:
+about 20 KB each."""
+
 
 @dataclass(slots=True)
 class Kept:
@@ -134,6 +138,14 @@ class Studies:
         """These studies are over. What refers to its own study goes first, so that nothing waits for the collector."""
         for state in (*self._states.values(), *self._once.get("zones", ())):
             vars(state).pop("judged", None)
+
+    def shed(self) -> None:
+        """The study is done and its answers are told. Where the states that nobody writes down hold much, they and
+        what is kept of them go; the next study works them out anew."""
+        zones: list[StateStudy] = self._once.get("zones", [])
+        if sum(len(z.connectivity.order) for z in zones) > MOST_KEPT_PIECES:
+            self.cache.keep({s.key for s in self.stated()})
+            self.view.forget_studies()
 
     def found(self) -> Found:
         """The switch states that nobody writes down, found in the model, and what of them is left out."""
