@@ -5,11 +5,15 @@ from __future__ import annotations
 import contextlib
 import os
 import tempfile
+from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
-from wyeline_grammar.blocks import Block
+from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.lines import LineIndex
+from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.model import EquipmentStatement, FeederStatement
 from wyeline_grammar.sources import Files, SourceError, read_text
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import DEFAULT, Configuration
@@ -56,17 +60,34 @@ class Outcome:
     applied: list[str] = field(default_factory=list)
     passes: int = 0
     thrown_away: bool = False
+    left_to_choose: int = 0
+    """Findings whose fixes change what feeds what, so that somebody has to choose."""
 
 
-def choose(findings: Iterable[Finding], allowed: frozenset[Safety]) -> list[Fix]:
-    """The first fix of each finding that may be applied; of fixes that overlap, the earlier finding's."""
+class Chosen(NamedTuple):
+    """Fixes to apply together, and how many findings wait for somebody to choose."""
+
+    fixes: list[Fix]
+    left: int
+
+
+def choose(findings: Iterable[Finding], allowed: frozenset[Safety]) -> Chosen:
+    """The first fix of each finding that may be applied; of fixes that overlap, the earlier finding's.
+
+    What takes something off its supply, or chooses one of several boards for it, is left: no order of ours knows which
+    load belongs on which board.
+    """
     taken: dict[Block, list[tuple[tuple[int, int], tuple[int, int]]]] = {}
     chosen: list[Fix] = []
+    left = 0
     for finding in findings:
         if finding.allowed is not None or not finding.fixes:
             continue
         fix = next((f for f in finding.fixes if f.safety in allowed), None)
         if fix is None or fix is not finding.fixes[0] or not fix.edits:
+            continue
+        if fix.safety is not Safety.SAFE and needs_a_choice(fix, alone=len(finding.fixes) == 1):
+            left += 1
             continue
         spans = [(e.block, (e.line, e.start), (e.end_line, e.end)) for e in fix.edits]
         if any(
@@ -78,7 +99,57 @@ def choose(findings: Iterable[Finding], allowed: frozenset[Safety]) -> list[Fix]
         for block, start, end in spans:
             taken.setdefault(block, []).append((start, end))
         chosen.append(fix)
-    return chosen
+    return Chosen(chosen, left)
+
+
+def needs_a_choice(fix: Fix, alone: bool) -> bool:
+    """Whether only a person can say that a fix is meant: it takes something off what feeds it, or takes equipment
+    away, or it feeds something anew and is not the only fix (``alone``). A transformer put between two keeps both."""
+    by_block: dict[Block, list[Edit]] = {}
+    for edit in fix.edits:
+        by_block.setdefault(edit.block, []).append(edit)
+    before, after = _Stretch(), _Stretch()
+    for block, edits in by_block.items():
+        text = "\n" * block.first_line + "\n".join(block.lines)
+        try:
+            changed = apply_edits(text, edits)
+        except OverlapError:
+            return True
+        before.read(text)
+        after.read(changed)
+    if before.equipment - after.equipment:
+        return True
+    gone, new = before.feeders - after.feeders, after.feeders - before.feeders
+    if not all(after.reaches(source, target) for source, target in gone):
+        return True
+    return bool(new) and not gone and not alone
+
+
+class _Stretch:
+    """Equipment and the ends of feeders that stretches of text declare."""
+
+    def __init__(self) -> None:
+        self.equipment: Counter[str] = Counter()
+        self.feeders: Counter[tuple[str, str]] = Counter()
+
+    def read(self, text: str) -> None:
+        for block in TextFile("", text).blocks:
+            statement = lower_block(block.lines)
+            if isinstance(statement, FeederStatement):
+                source, target = (end.name if end is not None else "" for end in (statement.source, statement.target))
+                self.feeders[source, target] += 1
+            elif isinstance(statement, EquipmentStatement) and statement.name is not None:
+                self.equipment[statement.name.text] += 1
+
+    def reaches(self, source: str, target: str) -> bool:
+        """Whether a way leads from one to the other."""
+        reached, waiting = {source}, [source]
+        while waiting:
+            here = waiting.pop()
+            following = {b for a, b in self.feeders if a == here} - reached
+            reached |= following
+            waiting += following
+        return target in reached
 
 
 def fix_model(
@@ -100,7 +171,7 @@ def fix_model(
     analysis = Analysis(root, Files(overlaid), workspace, configuration=configuration)
     for _ in range(MAX_PASSES):
         findings = _found(analysis, allowed)
-        fixes = choose(findings, allowed)
+        fixes, outcome.left_to_choose = choose(findings, allowed)
         if not fixes:
             break
         edits: dict[str, list[Edit]] = {}

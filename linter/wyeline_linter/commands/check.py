@@ -336,6 +336,13 @@ def _fix(
                 )
             else:
                 write_atomically(path, new, was=old)
+        if outcome.left_to_choose and not arguments.quiet:
+            count = outcome.left_to_choose
+            print(
+                f"wyeline: {count} finding{'s' if count != 1 else ''} left to you, because the fixes change what feeds "
+                "what: choose one in the editor, or use `wyeline connect`",
+                file=sys.stderr,
+            )
         if outcome.thrown_away:
             print("wyeline: some fixes would have made new errors and were left out", file=sys.stderr)
         if outcome.applied and not arguments.diff and not arguments.quiet and arguments.format == "text":

@@ -1,0 +1,54 @@
+"""What `--fix --unsafe` does by itself, and what it leaves to somebody who knows the building."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+
+from wyeline_linter.cli import main
+
+SITE = """wye 1
+project "Weir"
+  basis us-2023  revision "A"
+utility QUAY 480Y/277  fault 30 kA, x/r 7
+feeder QUAY -> MSB  800 A 3p  2 sets 3x500kcmil + N 500kcmil + G #1/0 Cu  12 m
+switchboard MSB 480Y/277  bus 800 A, main 800 A, rated 65 kA
+"""
+PANEL = """panel LP-1 208Y/120 bus 225 A, main 100 A
+  1  20 A 1p  900 VA lighting  "Hall"
+"""
+LINK = "feeder MSB -> LP-1 100 A 3p 3#1 + N #1 + G #6 Cu 12 m\n"
+OTHER = """panel DP 480Y/277 bus 400 A, main 400 A
+feeder MSB -> DP 400 A 3p 3x600kcmil + N 600kcmil + G #3 Cu 9 m
+"""
+MOTORS = """motor M-1 460 3ph  5 hp
+motor M-2 460 3ph  5 hp
+feeder MSB -> M-1  30 A 3p  3#10 + G #10 Cu  9 m
+feeder M-1 -> M-2  30 A 3p  3#10 + G #10 Cu  9 m
+"""
+
+
+def mended(tmp_path: Path, text: str) -> str:
+    path = tmp_path / "site.wye"
+    path.write_text(text, "utf-8")
+    main(["check", "--fix", "--unsafe", str(path)])
+    return path.read_text("utf-8")
+
+
+def test_a_transformer_between_two_is_put_in(tmp_path: Path) -> None:
+    made = mended(tmp_path, SITE + PANEL + LINK)
+    assert "-> LP-1" in made and "transformer" in made
+    assert "MSB " in made.partition("transformer")[2], "it hangs on the board that was written"
+
+
+@pytest.mark.parametrize("wrong", [PANEL.replace("208Y/120", "480Y/277"), MOTORS])
+def test_what_feeds_what_is_never_guessed(tmp_path: Path, capsys: pytest.CaptureFixture[str], wrong: str) -> None:
+    """A board that nothing feeds and that several could feed; a load fed from a load."""
+    feeders = re.compile(r"feeder (\S+) +-> (\S+)")
+    text = SITE + OTHER + wrong
+    made = mended(tmp_path, text)
+    if wrong is MOTORS:  # turning the feeder to the board is a fix that may be wanted; the boards are only proposals
+        assert "1 finding left to you, because the fixes change what feeds what" in capsys.readouterr().err
+    assert feeders.findall(made) == feeders.findall(text)
