@@ -167,7 +167,7 @@ class _Here:
     def fix_all(self) -> Iterator[Json]:
         """Every fix that changes only how something is written, at once."""
         findings = [finding for finding, _ in self.server.diagnostics.findings_in(self.path)]
-        fixes = choose(findings, frozenset({Safety.SAFE}))
+        fixes = choose(findings, frozenset({Safety.SAFE})).fixes
         if fixes:
             edits = tuple(edit for fix in fixes for edit in fix.edits)
             yield self._action(f"Mend {len(fixes)} slip{'s' if len(fixes) > 1 else ''} of writing", FIX_ALL, edits)
