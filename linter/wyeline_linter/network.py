@@ -126,6 +126,12 @@ def can_feed(equipment: Equipment) -> bool:
     return equipment.kind not in _LOADS or equipment.arrow
 
 
+def claims_parallel(equipment: Equipment, feeder: Feeder) -> bool:
+    """Whether ``claim parallel`` stands at the feeder or at what it feeds."""
+    claims = (*feeder.statement.claims, *(c for _, s in equipment.chain for c in s.claims))
+    return any(claim.name == "parallel" for claim in claims)
+
+
 @dataclass(slots=True)
 class Network:
     """What feeds what in one switch state.

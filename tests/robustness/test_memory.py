@@ -85,7 +85,7 @@ def test_switch_states_that_are_gone_keep_no_circuit() -> None:
 def test_many_switch_states_hold_nothing_after_a_study(monkeypatch: pytest.MonkeyPatch, most: int) -> None:
     """Few are kept for the next one. Either way it finds what a new model finds."""
     monkeypatch.setattr(studies_module, "MOST_KEPT_PIECES", most)
-    way = 'feeder "WAY 2": MSB -> DP  400 A 3p  3x600kcmil + N 600kcmil + G #3 Cu  30 m\n'
+    way = 'feeder "WAY 2": MSB -> DP  400 A 3p  3x600kcmil + N 600kcmil + G #3 Cu  30 m\n  claim parallel\n'
     files = Files(reader_of({ROOT: SITE + way}))
     analysis = Analysis(ROOT, files, FOLDER)
     analysis.study_findings()

@@ -65,7 +65,7 @@ def site(seed: int, *, scale: int = 1, turn: int = 0, split: bool = False, branc
         "switchboard MSB 480Y/277  bus 2000 A, rated 65 kA",
     ]
     if side_by_side:
-        made += [f"feeder QUAY -> MSB  1000 A 3p  {service}  {metres(length_m)}"] * 2
+        made += [f"feeder QUAY -> MSB  1000 A 3p  {service}  {metres(length_m)}\n  claim parallel"] * 2
     else:
         made.append(f"feeder QUAY -> MSB  2000 A 3p  {2 * scale} sets {service}  {metres(length_m)}")
     for i in range(rng.randint(1, 3)):

@@ -16,6 +16,7 @@ from wyeline_linter.network import (
     NORMAL_STATE,
     Network,
     SwitchState,
+    claims_parallel,
     feeders_named,
     follows_grid,
     makes_system,
@@ -117,12 +118,6 @@ def _same_line_again(view: View, feeder: Feeder) -> bool:
     if feeder.statement.label is not None or feeder.key == base:
         return False
     return (first := view.model.feeders.get(base)) is not None and first.statement.label is None
-
-
-def claims_parallel(equipment: Equipment, feeder: Feeder) -> bool:
-    """Whether ``claim parallel`` stands at the feeder or at what it feeds."""
-    claims = (*feeder.statement.claims, *(c for _, s in equipment.chain for c in s.claims))
-    return any(claim.name == "parallel" for claim in claims)
 
 
 def _joined(view: View, network: Network, equipment: Equipment, feeder: Feeder) -> Finding:

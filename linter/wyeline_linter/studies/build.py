@@ -35,6 +35,7 @@ from wyeline_linter.studies.source_impedance import source_data
 from wyeline_linter.studies.transformer_impedance import TransformerData, transformer_data
 from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import Basis
+from wyeline_linter.verdicts import Refusal
 from wyeline_linter.windings import Transformed
 
 Reasons = tuple[str, ...]
@@ -138,7 +139,17 @@ class _Builder:
             for feeder in feeders:
                 if feeder.key not in self.recipe.refused:
                     self._join(name, feeder)
+                elif not self._is_refused(feeder):
+                    supply = self.connectivity.supply[name].key
+                    text = (
+                        f"`{feeder.key}` left open: no `claim parallel` says that `{name}` is fed by it and `{supply}`"
+                    )
+                    self.made.assumed.append(Assumption(feeder.key, text, feeder.place))
         self.recipe.wiring = wiring_of(self.connectivity)
+
+    def _is_refused(self, feeder: Feeder) -> bool:
+        judged = self.derivation.feeders.get(feeder.key)
+        return judged is not None and isinstance(judged.verdict, Refusal)
 
     # sources
 

@@ -86,6 +86,8 @@ class FlowView:
     def feeder_reasons(self, key: str) -> Reasons:
         """Why the figures of a feeder are unknown."""
         ends = self.built.ends.get(key)
+        if key in self.built.recipe.refused:
+            return (f"`{key}` is left out of the circuit: it cannot feed what it ends at beside its other supply",)
         if ends is None:
             return (f"no current flows in `{key}` in this switch state",)
         if self.trouble is not None:

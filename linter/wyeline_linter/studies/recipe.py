@@ -9,6 +9,7 @@ from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_linter.circuit import Bus
 from wyeline_linter.derive import Derivation, EquipmentState
 from wyeline_linter.network import Network as Connectivity
+from wyeline_linter.network import claims_parallel, follows_grid, makes_system
 from wyeline_linter.studies.case import Case
 from wyeline_linter.studies.line_impedance import LineData, conduit_of, line_data
 from wyeline_linter.studies.source_impedance import SourceData
@@ -90,14 +91,25 @@ def wiring_of(network: Connectivity) -> tuple[object, ...]:
 
 
 def refused_joins(network: Connectivity, derivation: Derivation) -> frozenset[str]:
-    """Further feeders into a board that cannot feed it: they join nothing, for what two voltages on one bus would do
-    is no figure of the installation that is meant."""
+    """Further feeders into a board that are left out: those that cannot feed it, and those that nobody claims to run
+    together with its supply. What two supplies on one bus would do is no figure of the installation that is meant."""
     return frozenset(
         feeder.key
-        for feeders in network.others.values()
+        for name, feeders in network.others.items()
         for feeder in feeders
-        if (judged := derivation.feeders.get(feeder.key)) is not None and isinstance(judged.verdict, Refusal)
+        if not joins(network, derivation, name, feeder)
     )
+
+
+def joins(network: Connectivity, derivation: Derivation, name: str, feeder: Feeder) -> bool:
+    """Whether a further feeder into a piece of equipment is part of the circuit."""
+    judged, equipment = derivation.feeders.get(feeder.key), derivation.model.equipment
+    if judged is not None and isinstance(judged.verdict, Refusal):
+        return False
+    target, source = equipment[name], equipment[feeder.source.name]
+    if makes_system(target) or follows_grid(source) or not network.fed(source.name) or not network.fed(name):
+        return True
+    return claims_parallel(target, feeder)
 
 
 def line_of(at: LineAt, tables: Basis | None, case: Case, stuff_of: Mapping[str, str | None]) -> LineData:

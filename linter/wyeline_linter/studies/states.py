@@ -29,6 +29,7 @@ from wyeline_linter.network import (
     SwitchState,
     arrives_at_inactive_port,
     build,
+    claims_parallel,
     feeders_named,
     follows_grid,
     makes_system,
@@ -172,8 +173,10 @@ class _Finder:
         supply = self.normal.supply.get(name)
         if supply is None or makes_system(self.model.equipment[name]):
             return []
+        target = self.model.equipment[name]
         real = [f for f in others if not follows_grid(self.model.equipment[f.source.name])]
         real = [f for f in real if f.source.name in self.normal.root and f.source.name != name]
+        real = [f for f in real if claims_parallel(target, f)]
         return [supply, *real] if real else []
 
     def _interlocks(self) -> list[tuple[int, tuple[str, ...]]]:

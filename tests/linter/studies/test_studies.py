@@ -295,7 +295,7 @@ def test_sheets_that_are_not_there_say_so() -> None:
 
 def test_a_supply_that_is_refused_changes_no_figure_of_the_board_that_another_one_feeds() -> None:
     other = "utility WEST 240/120 3ph  fault 30 kA, fault-min 20 kA, x/r 4\n"
-    joined = "feeder WEST -> DP  200 A 3p  3#3/0 + N #3/0 + G #6 Cu THWN-2  20 m  in 2 inch EMT\n"
+    joined = "feeder WEST -> DP  200 A 3p  3#3/0 + N #3/0 + G #6 Cu THWN-2  20 m  in 2 inch EMT\n  claim parallel\n"
     alone = model_figures(Desk(SITE + other).analysis.view)["equipment"]["DP"]
     refused = Desk(SITE + other + joined)
     assert model_figures(refused.analysis.view)["equipment"]["DP"] == alone
@@ -304,6 +304,21 @@ def test_a_supply_that_is_refused_changes_no_figure_of_the_board_that_another_on
     accepted = model_figures(refused.analysis.view)["equipment"]["DP"]
     assert accepted == model_figures(Desk(refused.text).analysis.view)["equipment"]["DP"]
     assert accepted["fault"]["max"] != alone["fault"]["max"]
+
+
+def test_a_second_supply_that_nobody_claims_is_left_open_and_the_reports_say_so() -> None:
+    other = "utility WEST 480Y/277  fault 30 kA, fault-min 20 kA, x/r 4\n"
+    joined = "feeder WEST -> DP  200 A 3p  3#3/0 + N #3/0 + G #6 Cu THWN-2  20 m  in 2 inch EMT\n"
+    alone = model_figures(Desk(SITE + other).analysis.view)["equipment"]["DP"]
+    desk = Desk(SITE + other + joined)
+    assert {f.rule for f in desk.analysis.all_findings()} >= {"second-supply"}
+    assert model_figures(desk.analysis.view)["equipment"]["DP"] == alone
+    study = desk.analysis.view.studies.normal
+    (told,) = (a.text for a in study.assumed() if a.subject == "WEST -> DP")
+    assert told == "`WEST -> DP` left open: no `claim parallel` says that `DP` is fed by it and `UTIL -> DP`"
+    assert study.flow.feeder_reasons("WEST -> DP")[0].startswith("`WEST -> DP` is left out of the circuit")
+    claimed = Desk(SITE + other + joined + "  claim parallel\n")
+    assert model_figures(claimed.analysis.view)["equipment"]["DP"]["fault"]["max"] != alone["fault"]["max"]
 
 
 def test_an_inverter_that_follows_is_placed_once_whichever_way_its_feeder_is_written() -> None:

@@ -77,11 +77,21 @@ def found(text: str) -> list[str]:
         (STANDBY, ["with ATS-1 on emergency", "without PV-1"]),
         (STANDBY + 'scenario "Dark"\n  off UTIL\n  off PV-1\n  switch ATS-1.emergency\n', ["without PV-1"]),
         (
-            TWIN.replace(", normally-open", "").replace("UTIL-2 ->", "MSB-1 ->"),
+            TWIN.replace(", normally-open", "\n  claim parallel").replace("UTIL-2 ->", "MSB-1 ->"),
             ["with M-2 open", "with TIE open"],
         ),
+        (TWIN.replace(", normally-open", "").replace("UTIL-2 ->", "MSB-1 ->"), []),
     ],
-    ids=["radial", "interlocked", "no interlock", "one is stated", "standby", "loss is stated", "parallel feeders"],
+    ids=[
+        "radial",
+        "interlocked",
+        "no interlock",
+        "one is stated",
+        "standby",
+        "loss is stated",
+        "parallel feeders",
+        "unclaimed",
+    ],
 )
 def test_which_states_there_are(text: str, names: list[str]) -> None:
     assert found(text) == names
