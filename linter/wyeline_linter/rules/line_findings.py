@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Place
-from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity
+from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.registry import Rule
@@ -48,12 +48,10 @@ def about(
 
 def rating_fix(line: Line, amps: float, title: str = "") -> tuple[Fix, ...]:
     """A fix that gives a line's own device another rating; none where it has no device of its own."""
-    fact = line.body.facts.get("rating")
-    if fact is None:
-        return ()
-    span, text = fact.span, f"{amps:g} A"
-    edit = Edit(line.block, span.line, span.start, span.line, span.end, text)
-    return (Fix(title or f"Make the device {text}", (edit,), Safety.LOOK),)
+    from wyeline_linter.sizing.writing import rating_edit
+
+    edit = rating_edit(line.block, line.body, amps)
+    return (Fix(title or f"Make the device {edit.text}", (edit,), Safety.LOOK),) if edit is not None else ()
 
 
 def device_words(line: Line) -> str:

@@ -28,7 +28,7 @@ from wyeline_linter.sizing.steps import (
     serves,
     sized,
 )
-from wyeline_linter.sizing.writing import raceway_edit_of, raceway_for, trade_of, wires_text
+from wyeline_linter.sizing.writing import raceway_edit_of, raceway_for, rating_edit, trade_of, wires_text
 from wyeline_linter.systems import System
 from wyeline_linter.tables import Basis, NotListed
 
@@ -96,12 +96,16 @@ def size_feeder(view: View, feeder: Feeder, *, withstand: bool = False) -> Propo
     purpose = purpose_of(view, line, current)
     device: Device | None = None
     reasons: list[str] = []
-    if (line.guard is None or not line.guard.own) and _wants_device(line, purpose):
+    own = line.guard if line.guard is not None and line.guard.own else None
+    small = own is not None and purpose not in ONE_LOAD and is_below(own, current)
+    if small or (own is None and _wants_device(line, purpose)):
         asked = device_of(view, line, current, purpose)
         if isinstance(asked, str):
             return NotSized(feeder.key, (asked,))
         device = asked
         reasons.append(device.text)
+        if own is not None:
+            reasons.append(f"{own.amps:g} A, as written, is less than the {current.sizing_a:.4g} A to size by")
         guard = Guard(device.amps, device.kind, True, feeder.key)
         line = replace(line, guard=guard, laid=line.laid._replace(device_a=device.amps))
         purpose = purpose_of(view, line, current)
@@ -119,6 +123,11 @@ def size_feeder(view: View, feeder: Feeder, *, withstand: bool = False) -> Propo
     reasons += more
     fits = feeder.body.conductors is not None and as_written_serves(view, line, current, purpose, wiring, fault_mm2)
     return _proposal(feeder, line, device, wiring, reasons, fits=fits)
+
+
+def is_below(guard: Guard, current: Current) -> bool:
+    """Whether a device is smaller than the load that its line is sized by, so that wires alone would mend nothing."""
+    return (current.sizing_a or 0.0) > guard.amps * (1 + 1e-9)
 
 
 def _wants_device(line: Line, purpose: Purpose) -> bool:
@@ -275,12 +284,17 @@ def _proposal(
         poles = f" {len(line.system.live_legs)}p" if line.system.frequency_hz else " 2p"
         fuse = "" if device.kind != "fuse" else " fuse " + ("J" if not iec else "gG")
         device_text = f"{device.amps:g} A{poles}{fuse}"
+    added = device_text
+    other = rating_edit(block, body, device.amps) if device is not None else None
+    if other is not None:
+        edits.append(other)
+        device_text, added = other.text, ""
     if written is None:
-        insert = "  ".join(t for t in (device_text, text) if t)
+        insert = "  ".join(t for t in (added, text) if t)
         edits.append(Edit(block, row, at, row, at, f"  {insert}"))
     else:
-        if device_text:
-            edits.append(Edit(block, row, at, row, at, f"  {device_text}"))
+        if added:
+            edits.append(Edit(block, row, at, row, at, f"  {added}"))
         if not fits:
             span: Span = written.span
             edits.append(Edit(block, span.line, span.start, span.line, span.end, text))
@@ -327,11 +341,15 @@ def as_written_serves(
 def resized(view: View, line: Line, laid: Laid | None = None) -> tuple[Fix, ...]:
     """A fix that puts wires of the right size in the place of those written; none where no size can be told.
 
-    ``laid`` is how the line lies with all that shares its raceway.
+    Where the device too is smaller than the load, wires alone mend nothing: a feeder is sized whole, and a circuit is
+    left to the finding about its load. ``laid`` is how the line lies with all that shares its raceway.
     """
     if line.laid is None or line.body.conductors is None:
         return ()
     current = current_of(view, line)
+    if line.guard is not None and is_below(line.guard, current):
+        made = size_feeder(view, line.feeder) if line.feeder is not None else None
+        return (made.fix(),) if isinstance(made, Proposal) and made.device and made.changes else ()
     chosen = choose(view, line, current, purpose_of(view, line, current), laid=laid)
     if isinstance(chosen, NotListed):
         return ()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.model import Body
 from wyeline_linter.conductor_sizes import area_mm2
@@ -73,6 +75,21 @@ def raceway_for(tables: Basis, kind: str, wiring: Wiring, *, together: bool, nip
 def trade_of(text: str) -> str:
     """The trade size of the tables in ``2-1/2 inch``: ``2-1/2``."""
     return text.removesuffix("inch").strip()
+
+
+_AMPERES = re.compile(r"\d[\d.,]*[ \t\u00a0]*k?A\b", re.IGNORECASE)
+
+
+def rating_edit(block: Block, body: Body, amps: float) -> Edit | None:
+    """Give the device that is written another rating; its poles stay. None where no rating is written."""
+    fact = body.facts.get("rating")
+    if fact is None:
+        return None
+    line, start = fact.span.line, fact.span.start
+    found = _AMPERES.search(block.lines[line], start, fact.span.end)
+    if found is None:
+        return Edit(block, line, start, line, fact.span.end, f"{amps:g} A")
+    return Edit(block, line, found.start(), line, found.end(), f"{amps:g} A")
 
 
 def raceway_edit_of(block: Block, body: Body, text: str) -> Edit | None:

@@ -125,6 +125,32 @@ def test_a_gap_with_its_fix_stands_for_wires_that_are_not_written() -> None:
     assert model(text.replace("  40 m  in EMT", "")).findings() == [], "a sketch without routes is left in peace"
 
 
+@pytest.mark.parametrize(
+    ("written", "after"),
+    [("25 A 3p", "350 A 3p"), ("25A, 3p", "350 A, 3p"), ("0.025 kA 3p", "350 A 3p")],
+)
+def test_a_device_below_its_load_is_sized_with_its_wires(written: str, after: str) -> None:
+    """325 A of load (270 kVA at 480 V) on 25 A: never wires for the load alone, and the poles stay."""
+    text = US + panel("400 A").replace("main 400 A, ", "") + '  1,3,5  400 A 3p  270 kVA heating  "Kiln"\n'
+    line = f"feeder MSB -> LP-1  {written}  3#12 + N #12 + G #12 Cu THWN-2  12 m  in 1 inch EMT\n"
+    made = proposal(text + line, "MSB -> LP-1")
+    assert made.device == "350 A" and "less than the 324.8 A" in " ".join(made.reasons)
+    mended = apply_edits(text + line, made.edits)
+    # NEC 310.16: 500 kcmil Cu carries 380 A at 75 degC, 400 kcmil 335 A; 240.6(A) lists 350 A.
+    assert f"feeder MSB -> LP-1  {after}  3x" in mended
+    (offered,) = (f for f in model(text + line).findings() if f.rule == "small-wire-limit")
+    assert offered.fixes[0].title == made.title
+    rules = {f.rule for f in model(mended).all_findings() if f.subject == "MSB -> LP-1"}
+    assert not rules & {"small-wire-limit", "continuous-load-margin", "continuous-wire-margin", "ampacity-short"}
+
+
+def test_a_smaller_device_keeps_its_poles() -> None:
+    text = US + panel("100 A") + "feeder MSB -> LP-1  25 A 3p  3#12 + N #12 + G #12 Cu THWN-2  12 m  in 1 inch EMT\n"
+    (found,) = (f for f in model(text).findings() if f.rule == "small-wire-limit")
+    fix = next(f for f in found.fixes if f.title == "Make the device 20 A")
+    assert "MSB -> LP-1  20 A 3p  3#12" in apply_edits(text, fix.edits)
+
+
 def test_what_is_missing_is_said() -> None:
     text = IEC + "load KILN 400 3ph  30 kW, heating\nfeeder HV -> KILN  60 m\n"
     analysis = model(text)
