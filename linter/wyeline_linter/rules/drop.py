@@ -139,11 +139,7 @@ def _of_circuit(view: View, study: StateStudy, board: str, branch: BranchDrop, l
 
 
 def _branches(view: View, study: StateStudy, board: Equipment) -> list[BranchDrop]:
-    from wyeline_linter.studies.branch import branch_drops
-
-    if study.zone is not None:
-        study = view.studies.normal
-    return view.studies.once(f"branches {study.key} {board.name}", lambda: branch_drops(study, board))
+    return (study if study.zone is None else view.studies.normal).branches(board)
 
 
 def _branch(

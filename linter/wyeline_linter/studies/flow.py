@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_linter.circuit import Bus
 from wyeline_linter.studies.build import Built, Reasons
@@ -15,8 +15,7 @@ if TYPE_CHECKING:
     from wyeline_linter.circuit import NotSolved, Solved
 
 
-@dataclass(frozen=True, slots=True)
-class PairVolts:
+class PairVolts(NamedTuple):
     """Volts between two conductors: nominal (exact) and under load."""
 
     between: tuple[str, str]
@@ -32,8 +31,7 @@ class PairVolts:
         return "–".join(self.between)
 
 
-@dataclass(frozen=True, slots=True)
-class Drop:
+class Drop(NamedTuple):
     """Voltage drop of a feeder on the pair of conductors that loses most, in V and as a part of nominal."""
 
     between: tuple[str, str]

@@ -11,7 +11,6 @@ solved state is taken off the solved voltage.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -189,7 +188,13 @@ class Judged:
         """Volts of every pair of conductors at a piece of equipment (or its input); never below 0."""
         pairs = self.flow.volts(name, entering=entering)
         lost = self.lost_beyond(name, entering=entering) if pairs else 0.0
-        return pairs if lost == 0.0 else tuple(replace(p, volts=max(0.0, p.volts - lost * p.nominal_v)) for p in pairs)
+        return (
+            pairs
+            if lost == 0.0
+            else tuple(
+                PairVolts(between, nominal_v, max(0.0, volts - lost * nominal_v)) for between, nominal_v, volts in pairs
+            )
+        )
 
     def lowest(self, name: str, *, entering: bool = False) -> PairVolts | None:
         """The pair that stands lowest against its nominal."""

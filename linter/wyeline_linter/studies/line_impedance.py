@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from wyeline_grammar.linking import Place
 from wyeline_grammar.model import Body, Conductors, Raceway
@@ -21,8 +21,7 @@ _ALUMINIUM = frozenset({"RMC-AL", "ARC", "aluminum", "aluminium"})
 METAL_RACEWAYS = _STEEL | _ALUMINIUM
 
 
-@dataclass(frozen=True, slots=True)
-class PerLength:
+class PerLength(NamedTuple):
     """R and X of one conductor in ohm per metre, with the table rows they were read in (none: as written)."""
 
     r_ohm_per_m: float
@@ -31,8 +30,7 @@ class PerLength:
     temperature_c: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class LineData:
+class LineData(NamedTuple):
     """The impedances of a feeder, its whole length and all its sets together, in ohm.
 
     ``leg`` is None where it cannot be told; ``neutral`` and ``protective`` are None where that conductor is not there

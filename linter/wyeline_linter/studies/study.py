@@ -26,13 +26,25 @@ if TYPE_CHECKING:
     from wyeline_linter.derive import Derivation
     from wyeline_linter.loads.rollup import LoadBook
     from wyeline_linter.network import Network as Connectivity
+    from wyeline_linter.studies.branch import BranchDrop
     from wyeline_linter.studies.line_impedance import LineData
+    from wyeline_linter.systems import System
+    from wyeline_linter.tables import Basis
 
 T = TypeVar("T")
 
 MOST_KEPT_PIECES = 6_000
 """Pieces of equipment, in all states that nobody writes down together, whose circuits outlast a study in an editor:
 about 20 KB each."""
+
+
+class PathDrop(NamedTuple):
+    """The drops on the way to a piece of equipment: their sum as a part of nominal (None: not known, with the
+    reasons), and each, source first."""
+
+    part: float | None
+    parts: tuple[tuple[Feeder, Drop], ...]
+    reasons: tuple[str, ...]
 
 
 @dataclass(slots=True)
@@ -68,6 +80,17 @@ class KeptLoads(NamedTuple):
         )
 
 
+class KeptBranches(NamedTuple):
+    """The drops of a board's circuits with what they followed from: they hang on no voltage under load."""
+
+    board: Equipment
+    system: System
+    loads: dict[str, list[LeafLoad]]
+    tables: Basis | None
+    stuff_of: dict[str, str | None]
+    drops: list[BranchDrop]
+
+
 @dataclass(slots=True)
 class StudyCache:
     """What outlasts an edit, by switch state: solutions, circuits, loads and factors; and how often each step ran.
@@ -86,6 +109,8 @@ class StudyCache:
     """By switch state, the circuits of the version before."""
     factors: dict[str, Any] = field(default_factory=dict)
     """By switch state, what a load flow can take over from the one before."""
+    branches: dict[str, dict[str, KeptBranches]] = field(default_factory=dict)
+    """By switch state and board, the drops of its circuits."""
     solved: dict[str, int] = field(default_factory=dict)
     """Step -> how often it ran: tests prove with it what an edit did not solve anew."""
 
@@ -94,11 +119,10 @@ class StudyCache:
 
     def keep(self, states: Collection[str]) -> None:
         """These are the switch states that the model has now: what is kept of others goes."""
-        for by_state in (self.circuits, self.factors):
+        kept: tuple[dict[str, Any], ...] = (self.circuits, self.factors, self.loads, self.branches)
+        for by_state in kept:
             for state in by_state.keys() - states:
                 del by_state[state]
-        for state in self.loads.keys() - states:
-            del self.loads[state]
         for key in [k for k in self.solutions if k[0] not in states]:
             del self.solutions[key]
 
@@ -195,6 +219,8 @@ class StateStudy:
         self.zone = zone
         self.cache = cache
         self._built: dict[Case, Built] = {}
+        self._path_drops: dict[str, PathDrop] = {}
+        self._branches: dict[str, list[BranchDrop]] = {}
         self.circuit_wires: dict[tuple[object, ...], LineData] = {}
         """Impedances of circuits by what is written of their wires."""
 
@@ -369,18 +395,60 @@ class StateStudy:
 
     # figures of several parts
 
-    def path_drop(self, name: str) -> tuple[float | None, tuple[tuple[Feeder, Drop], ...], tuple[str, ...]]:
+    def branches(self, board: Equipment) -> list[BranchDrop]:
+        """The drops of a board's circuits whose wires, length and load are written."""
+        from wyeline_linter.studies.branch import branch_drops
+
+        name = board.name
+        found = self._branches.get(name)
+        if found is not None:
+            return found
+        built = self.built(Case.FLOW)
+        bus = built.bus.get(name) if board.circuits else None
+        if bus is None:
+            return self._branches.setdefault(name, [])
+        made = KeptBranches(
+            board, built.system_at[bus.name], self.loads_at.get(name, {}), self.view.tables, self.stuff_of, []
+        )
+        by_board = self.cache.branches.setdefault(self.key, {})
+        kept = by_board.get(name)
+        if (
+            kept is None
+            or kept.board is not board
+            or kept.system is not made.system
+            or kept.tables is not made.tables
+            or kept.loads != made.loads
+            or kept.stuff_of != made.stuff_of
+        ):
+            self.cache.count("board's circuits")
+            if len(by_board) > 2 * len(self._listed):  # boards that are gone
+                by_board.clear()
+            kept = by_board[name] = made._replace(drops=branch_drops(self, board))
+        self._branches[name] = kept.drops
+        return kept.drops
+
+    def path_drop(self, name: str) -> PathDrop:
         """The sum of the drops along the way from the source, as a part of nominal, its parts, and why not.
 
         Only wires count: what the transformers in the way lose shows in the voltage under load.
         """
-        parts: list[tuple[Feeder, Drop]] = []
-        for feeder in self.connectivity.path(name):
-            drop = self.judged.drop(feeder)
-            if drop is None:
-                return None, (), self.flow.feeder_reasons(feeder.key)
-            parts.append((feeder, drop))
-        return sum(d.part for _, d in parts), tuple(parts), ()
+        network, found = self.connectivity, self._path_drops
+        passed: list[str] = []
+        while name not in found and name in network.supply and len(passed) <= len(network.supply):
+            passed.append(name)
+            name = network.supplier[name]
+        above = found.get(name) or PathDrop(0.0, (), ())
+        for fed in reversed(passed):
+            lost = above.part
+            if lost is not None:
+                feeder = network.supply[fed]
+                drop = self.judged.drop(feeder)
+                if drop is None:
+                    above = PathDrop(None, (), self.flow.feeder_reasons(feeder.key))
+                else:
+                    above = PathDrop(lost + drop.part, (*above.parts, (feeder, drop)), ())
+            found[fed] = above
+        return above
 
     def missing(self) -> list[Missing]:
         """Every lacking fact of this state, each once, in the order of the circuit."""

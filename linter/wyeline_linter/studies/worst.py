@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, PlacedCircuit
-from wyeline_linter.studies.branch import BranchDrop, branch_drops
+from wyeline_linter.studies.branch import BranchDrop
 from wyeline_linter.studies.circuit_ends import end_fault_a
 from wyeline_linter.studies.fault import FaultCurrent
 from wyeline_linter.studies.study_figures import rounded
@@ -133,7 +133,7 @@ def _of_feeder(study: StateStudy, feeder: Feeder) -> Figures:
 
 def _branch(view: View, study: StateStudy, board: Equipment, position: str) -> BranchDrop | None:
     drops = view.studies.once(
-        f"circuits {study.key} {board.name}", lambda: {d.circuit.key: d for d in branch_drops(study, board)}
+        f"circuits {study.key} {board.name}", lambda: {d.circuit.key: d for d in study.branches(board)}
     )
     return drops.get(position)
 
