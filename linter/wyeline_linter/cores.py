@@ -7,7 +7,6 @@ each of them; everything a transformer does to voltages and currents follows fro
 from __future__ import annotations
 
 import enum
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from wyeline_linter.systems import LEGS, NEUTRAL, SQRT3
@@ -20,6 +19,8 @@ class Side(enum.Enum):
     SECONDARY = "secondary"
     INSIDE = "inside"
 
+    __hash__ = object.__hash__  # members are singletons; the usual one hashes their names anew each time
+
 
 class Terminal(NamedTuple):
     """One end of a winding: a conductor of a side, under that side's name, or a named point inside."""
@@ -28,8 +29,7 @@ class Terminal(NamedTuple):
     conductor: str
 
 
-@dataclass(frozen=True, slots=True)
-class Winding:
+class Winding(NamedTuple):
     """A winding, its dotted end first. ``volts`` is its rated voltage, so volts are in proportion to turns."""
 
     start: Terminal
@@ -40,8 +40,7 @@ class Winding:
         return Winding(self.end, self.start, self.volts)
 
 
-@dataclass(frozen=True, slots=True)
-class Core:
+class Core(NamedTuple):
     """One limb or one single-phase unit: the winding that is fed and those that share its flux.
 
     In an autotransformer the fed winding may run from one side to the other; ``primary`` is then the first of its

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import heapq
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import SystemRef
@@ -36,8 +36,7 @@ LOAD_KINDS = frozenset({"motor", "load", "charger", "drive", "capacitor"})
 _DEFAULT_HZ = {"us": 60.0, "iec": 50.0}
 
 
-@dataclass(frozen=True, slots=True)
-class FeederState:
+class FeederState(NamedTuple):
     """What a feeder offers and carries.
 
     ``offered`` is the system at the end it leaves, ``carried`` the one that arrives, ``wanted`` what the far end states
@@ -50,8 +49,7 @@ class FeederState:
     verdict: FeedVerdict
 
 
-@dataclass(frozen=True, slots=True)
-class Ahead:
+class Ahead(NamedTuple):
     """What stands between a place and the equipment that makes its voltage system.
 
     ``maker`` is that source, transformer or the like; ``device_a`` the rating of the nearest overcurrent device on the
@@ -70,8 +68,7 @@ class Ahead:
     electrode_ohm: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class EquipmentState:
+class EquipmentState(NamedTuple):
     """What is known of the voltages at a piece of equipment.
 
     ``arriving`` is the system at its input (None for what makes its own), ``system`` the one at its bus, or at the
@@ -237,15 +234,15 @@ class Derivation:
             ahead = Ahead(feeder.source.name)
         elif feeder.source.port == "subfeed" and above.ahead is not None:
             # The second lugs lie before the main, the feed-through lugs behind it.
-            ahead = replace(above.ahead, board=above.onward.board, lugs=(*above.ahead.lugs, feeder.source.name))
+            ahead = above.ahead._replace(board=above.onward.board, lugs=(*above.ahead.lugs, feeder.source.name))
         elif feeder.source.port is not None:
-            ahead = replace(above.onward, lugs=(*above.onward.lugs, feeder.source.name))
+            ahead = above.onward._replace(lugs=(*above.onward.lugs, feeder.source.name))
         else:
             ahead = above.onward
         rating, residual = feeder.body.number("rating"), feeder.body.number("rcd")
         if rating is not None:
-            ahead = replace(ahead, device_a=rating, device_at=feeder.key, lugs=())
-        return ahead if residual is None else replace(ahead, rcd_a=residual)
+            ahead = Ahead(ahead.maker, rating, feeder.key, ahead.rcd_a, ahead.board, (), ahead.electrode_ohm)
+        return ahead if residual is None else ahead._replace(rcd_a=residual)
 
     def _made(self, equipment: Equipment, side: SystemRef | None) -> SystemState:
         voltage = self.stated(side)
@@ -469,11 +466,11 @@ def _onward(equipment: Equipment, ahead: Ahead | None) -> Ahead:
     onward = ahead if ahead is not None else Ahead(equipment.name)
     device, residual = _own_device(equipment), equipment.body.number("rcd")
     if device is not None:
-        onward = replace(onward, device_a=device, device_at=equipment.name, lugs=())
+        onward = onward._replace(device_a=device, device_at=equipment.name, lugs=())
     if residual is not None:
-        onward = replace(onward, rcd_a=residual)
+        onward = onward._replace(rcd_a=residual)
     if equipment.kind in BOARDS and not onward.board:
-        onward = replace(onward, board=equipment.name)
+        onward = onward._replace(board=equipment.name)
     return onward
 
 

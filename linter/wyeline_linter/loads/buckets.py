@@ -7,6 +7,7 @@ largest units, which kitchens ask for, are kept as such.
 from __future__ import annotations
 
 from collections.abc import Iterable
+from operator import add
 from typing import NamedTuple
 
 from wyeline_linter.loads.conductors_of_loads import LEG_COUNT, NEUTRAL_AT, Currents, Part
@@ -80,9 +81,13 @@ def add_row(rows: Rows, key: Key, row: Row) -> None:
     if old is None:
         rows[key] = row
         return
-    added = [a + b for a, b in zip(old, row, strict=True)]
-    ranked = sorted((old[LARGEST].real, old[SECOND].real, row[LARGEST].real, row[SECOND].real), reverse=True)
-    added[LARGEST], added[SECOND] = complex(ranked[0]), complex(ranked[1])
+    added = list(map(add, old, row))
+    most, less = old, row
+    if row[LARGEST].real > old[LARGEST].real:
+        most, less = row, old
+    first, second = less[LARGEST], most[SECOND]
+    added[LARGEST] = most[LARGEST]
+    added[SECOND] = first if first.real >= second.real else second
     rows[key] = added
 
 

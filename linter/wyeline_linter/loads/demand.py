@@ -137,13 +137,17 @@ def _leg_shares(amps: Currents) -> tuple[float, ...]:
 
 
 def _sum(rows: Rows, weights: dict[Key, float], *, code: bool = False) -> Amount:
-    first, last = (CODE, CODE + _WIDTH) if code else (VA, VA + _WIDTH)
-    added = [0j] * _WIDTH
+    # VA, its split on three legs, and the amperes on four conductors stand side by side in a row, twice (`buckets`).
+    first = CODE if code else VA
+    last = first + 8
+    va = sa = sb = sc = ia = ib = ic = neutral = 0j
     for key, row in rows.items():
         weight = weights[key]
-        added = [a + weight * value for a, value in zip(added, row[first:last], strict=True)]
-    return Amount(added[0], tuple(added[1:4]), (added[4], added[5], added[6], added[7]))
-
-
-_WIDTH = 8
-"""VA, its split on three legs, and the amperes on four conductors stand side by side in a row, twice (`buckets`)."""
+        p, q, r, s, t, u, v, w = row[first:last]
+        if weight == 1.0:
+            va, sa, sb, sc = va + p, sa + q, sb + r, sc + s
+            ia, ib, ic, neutral = ia + t, ib + u, ic + v, neutral + w
+        else:
+            va, sa, sb, sc = va + weight * p, sa + weight * q, sb + weight * r, sc + weight * s
+            ia, ib, ic, neutral = ia + weight * t, ib + weight * u, ic + weight * v, neutral + weight * w
+    return Amount(va, (sa, sb, sc), (ia, ib, ic, neutral))

@@ -8,8 +8,8 @@ one calculation holds for every connection: delta-wye, wye-wye, open delta, cent
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from wyeline_linter.cores import Core, Side, Terminal
 from wyeline_linter.loads.conductors_of_loads import INDEX, LEG_COUNT
@@ -19,8 +19,7 @@ _LEAK_WEIGHT = 1e6
 _SHARE_WEIGHT = 1e-6
 
 
-@dataclass(frozen=True, slots=True)
-class WindingAt:
+class WindingAt(NamedTuple):
     """A secondary winding: its core, its ends and its rated volts."""
 
     core: int
@@ -29,8 +28,7 @@ class WindingAt:
     volts: float
 
 
-@dataclass(frozen=True, slots=True)
-class Through:
+class Through(NamedTuple):
     """The linear map of a transformer at nominal ratio.
 
     ``lines[p]`` gives the current into primary conductor p for each secondary line current (A, B, C, N, going out);
@@ -51,7 +49,7 @@ class Through:
     def primary_amps(self, amps: Sequence[complex]) -> tuple[complex, complex, complex, complex]:
         """The currents into the primary's conductors A, B, C, N."""
         a, b, c, n = amps
-        return tuple(r[0] * a + r[1] * b + r[2] * c + r[3] * n for r in self.lines)  # type: ignore[return-value]
+        return tuple([ra * a + rb * b + rc * c + rn * n for ra, rb, rc, rn in self.lines])  # type: ignore[return-value]
 
     def winding_amps(self, amps: Sequence[complex]) -> list[complex]:
         """The current of every secondary winding, as ``made`` lists them."""

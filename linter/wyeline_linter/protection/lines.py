@@ -48,7 +48,7 @@ class Guard(NamedTuple):
     at: str
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(slots=True, eq=False)
 class Line:
     """A feeder, or a circuit of a board, whose wires are written.
 
@@ -56,6 +56,8 @@ class Line:
     carry. ``guard`` is None where no device stands between it and ``maker``, which makes its voltage. ``laid`` is None
     where how it lies is not known (``lacks`` says what is missing). ``shared`` names the raceway it lies in with
     others. ``assumed`` are remarks on values nobody wrote. ``claims`` are the exceptions that it asks for.
+
+    Nobody writes to a line. It is not frozen, because every feeder has one and frozen ones cost more to make.
     """
 
     subject: str

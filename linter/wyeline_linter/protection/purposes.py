@@ -30,6 +30,8 @@ class Purpose(enum.Enum):
     SOURCE = "the line from a source without a device"
     TAP = "a tap"
 
+    __hash__ = object.__hash__  # members are singletons; the usual one hashes their names anew each time
+
 
 ONE_LOAD = frozenset({Purpose.MOTOR, Purpose.DRIVE, Purpose.UNIT, Purpose.CAPACITOR})
 """Lines whose device may exceed the ampacity of the wires: it guards against faults, something else against overload

@@ -151,8 +151,10 @@ def _planned(tables: Basis, system: System, feeder: Feeder) -> Wiring:
     return Wiring(1, len(system.legs), size, neutral, ground, role, "Cu", False, mark, held, False)
 
 
-def demand_of(view: View, line: Line, current: Current, purpose: Purpose, wiring: Wiring) -> Demand:
-    """What the wires of a line are sized for."""
+def demand_of(
+    view: View, line: Line, current: Current, purpose: Purpose, wiring: Wiring, *, lost: bool = True
+) -> Demand:
+    """What the wires of a line are sized for; without the voltage lost on it where ``lost`` is False."""
     need = required_a(view, line, current, purpose) or 0.0
     guard = line.guard
     exempt = purpose in ONE_LOAD or purpose in (Purpose.SECONDARY, Purpose.SERVICE, Purpose.SOURCE, Purpose.TAP)
@@ -161,7 +163,7 @@ def demand_of(view: View, line: Line, current: Current, purpose: Purpose, wiring
         ends_in = first_device_a(line)
         if ends_in is not None:
             device_a, exempt = ends_in, False
-    limit = _drop_target(view, line)
+    limit = _drop_target(view, line) if lost else 0.0
     drop = None
     if limit and current.design_a:
         drop = _drop(view, line, current, wiring)
@@ -255,7 +257,7 @@ def is_generous(view: View, line: Line, current: Current, purpose: Purpose) -> b
     wiring, laid = line.wiring, laid_with(line, current)
     if laid is None or not wiring.temperatures_c:
         return True
-    want = replace(demand_of(view, line, current, purpose, wiring), next_size_up=False)
+    want = replace(demand_of(view, line, current, purpose, wiring, lost=False), next_size_up=False)
     return generous(
         line.tables, wiring.metal, wiring.temperatures_c[0], laid, want, wiring.sets, wiring.size,
         cable_60=wiring.insulation in CABLES_AT_60,

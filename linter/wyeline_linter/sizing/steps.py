@@ -215,6 +215,13 @@ class _Search:
         return index
 
 
+@lru_cache(maxsize=256)
+def _next_smaller(tables: Basis, metal: Material, size: str) -> str | None:
+    """The largest of the usual sizes below a size; None where there is none."""
+    least = area_mm2(size) * (1 - _SLACK)
+    return next((s for s in reversed(_usual_sizes(tables, metal)) if area_mm2(s) < least), None)
+
+
 def serves(
     tables: Basis,
     metal: Material,
@@ -249,10 +256,14 @@ def generous(
     cable_60: bool = False,
 ) -> bool:
     """Whether the next smaller size in as many sets carries what is wanted too; drop and fault do not count."""
+    smaller = _next_smaller(tables, metal, size)
+    if smaller is None:
+        return False
     search = _Search(tables, metal, insulation_c, cable_60, laid, want)
-    smaller = [s for s in search.sizes if area_mm2(s) < area_mm2(size) * (1 - _SLACK)]
-    here = search.at(sets, smaller[-1]) if smaller else None
-    return here is not None and all(meets(smaller[-1], here) for _, meets, _ in search.stages(sets))
+    here = search.at(sets, smaller)
+    if here is None or here.plain_a < want.sizing_a - _SLACK:  # what most wires fail by is looked at first
+        return False
+    return all(meets(smaller, here) for _, meets, _ in search.stages(sets))
 
 
 def sized(
