@@ -76,37 +76,40 @@ def circuit_legs(positions: tuple[int, ...], legs: tuple[str, ...], board: Equip
     return numbering_of(board).legs(positions, legs)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
 class Occupant:
     """What takes positions of a board: a circuit, or the device of a feeder that leaves it.
 
-    ``place`` is where its positions are written, ``stated_legs`` the legs written behind a label or a feeder's name.
+    ``place`` is where its positions are written, ``stated_legs`` the legs written behind a label or a feeder's name;
+    ``empty``: it is a row that says ``space``, nothing is there.
     """
 
-    ref: PositionRef
-    body: Body
-    place: Place
-    stated_legs: tuple[str, ...] | None
-    stated_place: Place | None
-    circuit: PlacedCircuit | None = None
-    feeder: Feeder | None = None
+    __slots__ = ("body", "circuit", "empty", "feeder", "place", "poles", "positions", "ref", "stated_legs")
+
+    def __init__(
+        self,
+        ref: PositionRef,
+        body: Body,
+        place: Place,
+        stated_legs: tuple[str, ...] | None,
+        circuit: PlacedCircuit | None = None,
+        feeder: Feeder | None = None,
+    ) -> None:
+        self.ref, self.body, self.place, self.stated_legs = ref, body, place, stated_legs
+        self.circuit, self.feeder = circuit, feeder
+        # Every rule of boards asks for these of every circuit.
+        self.positions: tuple[int, ...] = ref.positions
+        self.poles: Poles | None = body.poles
+        self.empty = "space" in body.flags
 
     @property
     def key(self) -> str:
         return self.ref.key
 
     @property
-    def positions(self) -> tuple[int, ...]:
-        return self.ref.positions
-
-    @property
-    def poles(self) -> Poles | None:
-        return self.body.poles
-
-    @property
-    def empty(self) -> bool:
-        """Whether it is a row that says ``space``: nothing is there."""
-        return "space" in self.body.flags
+    def stated_place(self) -> Place | None:
+        """Where its legs are written."""
+        span = self.circuit.circuit.legs_span if self.circuit else self.feeder.source.legs_span if self.feeder else None
+        return Place(self.place.block, span) if span is not None else None
 
     @property
     def shown(self) -> str:
@@ -116,7 +119,7 @@ class Occupant:
         return f'"{self.body.description}"' if self.body.description else f"circuit {self.key}"
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(slots=True, eq=False)
 class BoardPositions:
     """The positions of one board.
 
@@ -202,7 +205,6 @@ def _positions(
             placed.circuit.body,
             Place(placed.block, placed.circuit.place.span),
             placed.circuit.legs,
-            Place(placed.block, placed.circuit.legs_span) if placed.circuit.legs_span else None,
             circuit=placed,
         )
         for placed in board.circuits
@@ -210,14 +212,12 @@ def _positions(
     for feeder in sorted(feeders, key=lambda f: (f.block.file, f.block.first_line)):
         at = feeder.statement.at
         if at is not None:
-            legs_span = feeder.source.legs_span
             occupants.append(
                 Occupant(
                     at,
                     feeder.body,
                     Place(feeder.block, at.span),
                     feeder.source.legs,
-                    Place(feeder.block, legs_span) if legs_span else None,
                     feeder=feeder,
                 )
             )

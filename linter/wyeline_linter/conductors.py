@@ -7,8 +7,7 @@ basis whose tables it reads, and returns its working as `Looked` values; what th
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from .conductor_sizes import area_mm2, circular_mils, is_metric, next_size_up, size_at_least, standard_sizes
 from .tables import Basis, Looked, NotListed
@@ -50,8 +49,7 @@ KM_PER_KFT = 0.3048
 TABLE_9_TEMPERATURE_C = 75.0
 
 
-@dataclass(frozen=True, slots=True)
-class Ampacity:
+class Ampacity(NamedTuple):
     """Ampacity of one conductor of a set, US practice.
 
     `amps` is the smaller of `corrected_a`, the insulation column times the two factors, and `termination.value`, the
@@ -150,8 +148,7 @@ def rooftop_ambient_c(basis: Basis, ambient_c: float) -> Looked[float] | NotList
     return Looked(ambient_c + adder.value, adder.table, row, adder.status, adder.note)
 
 
-@dataclass(frozen=True, slots=True)
-class Counted:
+class Counted(NamedTuple):
     """Whether a neutral counts as current-carrying; None when a fact is missing. `why` is one plain sentence."""
 
     counts: bool | None
@@ -180,8 +177,7 @@ def neutral_counts(*, legs: int, from_wye: bool, mostly_nonlinear: bool | None) 
     return Counted(False, "the neutral carries only the unbalance of the three legs")
 
 
-@dataclass(frozen=True, slots=True)
-class Capacity:
+class Capacity(NamedTuple):
     """Current-carrying capacity of one conductor of a set, IEC practice: the table value times its factors."""
 
     amps: float
@@ -257,8 +253,7 @@ def conductor_temperature_c(basis: Basis, insulation: str, *, wet: bool = False)
     return basis.number("insulation-types", (insulation,), "wet_c" if wet else "dry_c")
 
 
-@dataclass(frozen=True, slots=True)
-class Impedance:
+class Impedance(NamedTuple):
     """Resistance and reactance of one conductor per length, with the cells behind them.
 
     `temperature_c` is that of the conductor, None where the resistance is that of normal service.

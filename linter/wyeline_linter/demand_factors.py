@@ -9,17 +9,15 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from .tables import Basis, Key, Looked, NotListed
 
 Occupancy = Literal["dwelling", "hotel", "warehouse", "all others"]
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(NamedTuple):
     """One line of a demand calculation: an amount, what it is multiplied with, what comes out (all of one unit)."""
 
     amount: float
@@ -27,8 +25,7 @@ class Step:
     counted: float
 
 
-@dataclass(frozen=True, slots=True)
-class Demand:
+class Demand(NamedTuple):
     """A demand with its steps. `value` is in the unit of the loads given (VA or kW)."""
 
     value: float

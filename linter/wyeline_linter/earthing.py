@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import enum
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from wyeline_grammar.notation import Voltage, VoltageForm
 
@@ -34,8 +34,7 @@ MIDPOINT = "mid"
 """`Earthing.conductor` when the middle of a winding is earthed and no wire is brought out from it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Earthing:
+class Earthing(NamedTuple):
     """How a system is earthed.
 
     ``conductor`` is the earthed conductor of SOLID, RESISTOR and REACTOR: a leg (corner-grounded), ``"N"`` (also where

@@ -5,9 +5,8 @@ US sizes follow NEC 250.66, 250.102(C)(1) and 250.122, IEC sizes IEC 60364-5-54.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from .conductor_sizes import area_mm2, circular_mils, size_at_least
 from .tables import ANY, Basis, Looked, NotListed
@@ -26,8 +25,7 @@ def equipment_ground(basis: Basis, device_a: float, material: Material) -> Looke
     return key if isinstance(key, NotListed) else table.text(key, material.lower())
 
 
-@dataclass(frozen=True, slots=True)
-class Enlarged:
+class Enlarged(NamedTuple):
     """An equipment grounding conductor enlarged with its phase conductors: table size, ratio of areas, result."""
 
     table_size: Looked[str]
@@ -104,8 +102,7 @@ def _by_ungrounded(
     return NotListed(f"{table.cite} ends below {total / 1000:.4g} kcmil {ungrounded}", table.cite)
 
 
-@dataclass(frozen=True, slots=True)
-class Protective:
+class Protective(NamedTuple):
     """A protective conductor: the area the rule gives, the standard size, and what set it."""
 
     least_mm2: float

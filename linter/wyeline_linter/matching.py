@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from wyeline_grammar.notation import Voltage, VoltageForm
 from wyeline_linter.nameplate import Fit, judge
@@ -42,8 +42,7 @@ def _member(volts: float, family: tuple[float, ...]) -> bool:
     return any(abs(volts - nominal) <= EXACT * nominal for nominal in family)
 
 
-@dataclass(frozen=True, slots=True)
-class Need:
+class Need(NamedTuple):
     """One reading of what is wanted: its conductors and the volts between them; ``top_v`` ends a nameplate band."""
 
     system: System

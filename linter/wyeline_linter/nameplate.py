@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import enum
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 
 class Fit(enum.Enum):
@@ -44,8 +44,7 @@ _MADE_FOR = {
 joining of 220, 230 and 240 V supplies into one nominal (IEC 60038); 265 on 277 is common practice, no source."""
 
 
-@dataclass(frozen=True, slots=True)
-class NameplateVerdict:
+class NameplateVerdict(NamedTuple):
     """A nameplate on a nominal voltage.
 
     ``deviation_pct`` is (nominal - nameplate) / nameplate: positive where the equipment gets more than it was made for,

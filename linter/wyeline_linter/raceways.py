@@ -9,6 +9,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from .conductor_sizes import area_mm2
 from .tables import Basis, Looked, NotListed
@@ -26,8 +27,7 @@ class Wires:
     insulation: str
 
 
-@dataclass(frozen=True, slots=True)
-class Fill:
+class Fill(NamedTuple):
     """Fill of one raceway, in square inches and percent, with the cells behind it."""
 
     used_in2: float
@@ -51,8 +51,7 @@ class Fill:
         return self.used_in2 <= self.allowed_in2 * (1 + 1e-9)
 
 
-@dataclass(frozen=True, slots=True)
-class Chosen:
+class Chosen(NamedTuple):
     """The smallest trade size that holds the conductors."""
 
     trade_size: str
@@ -168,8 +167,7 @@ def wireway_fill(basis: Basis, width_in: float, height_in: float, wires: Sequenc
     return Fill(sum(w.count * area.value for w, area in used), inside, limit, used)
 
 
-@dataclass(frozen=True, slots=True)
-class TrayFill:
+class TrayFill(NamedTuple):
     """Fill of a tray: `used` against `limit`, both in the unit named (`in` of width or `in2` of area)."""
 
     used: float

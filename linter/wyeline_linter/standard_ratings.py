@@ -7,9 +7,8 @@ it used, so that a working sheet can print it.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from functools import lru_cache
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from .tables import Basis, Looked, NotListed
 
@@ -57,8 +56,7 @@ def _rating(basis: Basis, rating: float, kind: str) -> Looked[float] | NotListed
     return Looked(rating, found.table, found.row, found.status, found.note)
 
 
-@dataclass(frozen=True, slots=True)
-class DeviceLimit:
+class DeviceLimit(NamedTuple):
     """The largest device something allows.
 
     `limit_a` is the bare figure, `largest_a` the largest standard rating it allows, after rounding up where the rule

@@ -12,6 +12,7 @@ import itertools
 import math
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from wyeline_grammar.notation import Voltage, VoltageForm, parse_voltage
 from wyeline_linter.earthing import (
@@ -165,22 +166,19 @@ class System:
         return in_words(self)
 
 
-@dataclass(frozen=True, slots=True)
-class Known:
+class Known(NamedTuple):
     """The system at a place is settled."""
 
     system: System
 
 
-@dataclass(frozen=True, slots=True)
-class UnknownYet:
+class UnknownYet(NamedTuple):
     """The system cannot be told yet; ``reasons`` name the missing facts. Never the same as "does not fit"."""
 
     reasons: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Conflict:
+class Conflict(NamedTuple):
     """What arrives (``inherited``) and what is written (``stated``) contradict each other."""
 
     inherited: System

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import difflib
 import re
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 WORDS = ("auto", "open-delta", "open-wye", "zigzag", "buck-boost")
 """Connections that are no vector group."""
@@ -23,8 +23,7 @@ _CLOCKS = {
 _NAME = re.compile(r"(?P<primary>Y|D)(?P<pn>N?)(?P<secondary>y|d|z)(?P<sn>n?)(?P<clock>\d{1,2})")
 
 
-@dataclass(frozen=True, slots=True)
-class VectorGroup:
+class VectorGroup(NamedTuple):
     """A vector group: winding letters, whether each star point is brought out, and the clock number."""
 
     primary: str

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import enum
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from wyeline_linter.nameplate import NameplateVerdict
 from wyeline_linter.systems import System, volts_text
@@ -49,16 +50,14 @@ class NoteKind(enum.Enum):
     ZERO_SEQUENCE = "wye-wye-zero-sequence"
 
 
-@dataclass(frozen=True, slots=True)
-class Note:
+class Note(NamedTuple):
     """A remark that goes with a connection; ``text`` is one sentence with its numbers."""
 
     kind: NoteKind
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class PairCheck:
+class PairCheck(NamedTuple):
     """One pair of conductors that was compared: volts needed between ``needs``, volts found between ``takes``."""
 
     needs: tuple[str, str]
@@ -70,8 +69,7 @@ class PairCheck:
         return f"{self.takes[0]}–{self.takes[1]} is {volts_text(self.found_v)}, needed {volts_text(self.needed_v)}"
 
 
-@dataclass(frozen=True, slots=True)
-class LegMap:
+class LegMap(NamedTuple):
     """One way to connect: each needed conductor and the supply's conductor it goes to.
 
     ``system`` is what arrives: the supply restricted to these conductors, in the order of the need, under the supply's

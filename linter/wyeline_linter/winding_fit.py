@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
+from typing import NamedTuple
 
 from wyeline_grammar.notation import Voltage, VoltageForm
 from wyeline_linter.cores import Core
@@ -13,8 +14,7 @@ from wyeline_linter.systems import Earthing, System, volts_text
 from wyeline_linter.verdicts import Cause, Feeds, FeedVerdict, LegMap, Note, NoteKind, Refusal, Undecided
 
 
-@dataclass(frozen=True, slots=True)
-class Transformed:
+class Transformed(NamedTuple):
     """A transformer that fits, and the system that it makes.
 
     ``connection`` is a vector group, one of the connection words, ``single-phase`` or ``centre-tapped``.
@@ -38,8 +38,7 @@ class Transformed:
 WindingResult = Transformed | Refusal | Undecided
 
 
-@dataclass(frozen=True, slots=True)
-class Job:
+class Job(NamedTuple):
     primary: System
     fed_at: Voltage
     makes: Voltage

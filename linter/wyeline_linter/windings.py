@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import cmath
 import math
-from dataclasses import replace
 from functools import lru_cache
 from typing import Literal
 
@@ -253,7 +252,7 @@ def _open_delta(job: Job) -> WindingResult:
     ring = [fitting.legs[(high + step) % 3] for step in (1, 2, 3)]
     pairs = ((ring[0], ring[1]), (ring[1], ring[2]))
     made = _two_units(job, pairs, job.fed_at.line_v)
-    return replace(made, connection="open-delta", takes=fitting.legs, notes=fit_notes(fitting, notation))
+    return made._replace(connection="open-delta", takes=fitting.legs, notes=fit_notes(fitting, notation))
 
 
 def _open_wye(job: Job) -> WindingResult:
@@ -272,7 +271,7 @@ def _open_wye(job: Job) -> WindingResult:
         legs = (legs[1], legs[0])
     pairs = ((legs[0], NEUTRAL), (legs[1], NEUTRAL))
     made = _two_units(job, pairs, line / SQRT3)
-    return replace(made, connection="open-wye", takes=fitting.conductors, notes=fit_notes(fitting, two_legs))
+    return made._replace(connection="open-wye", takes=fitting.conductors, notes=fit_notes(fitting, two_legs))
 
 
 def _two_units(job: Job, pairs: tuple[tuple[str, str], tuple[str, str]], primary_v: float) -> Transformed:

@@ -9,8 +9,7 @@ from __future__ import annotations
 import enum
 import re
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 if TYPE_CHECKING:
     from wyeline_grammar.linking import Place
@@ -29,8 +28,7 @@ class State(enum.Enum):
     MISSING = "missing"
 
 
-@dataclass(frozen=True, slots=True)
-class Input:
+class Input(NamedTuple):
     """One value that went in.
 
     ``symbol`` is its letter in the formula (empty: it is only listed), ``name`` what it is in words, ``value`` in the
@@ -48,8 +46,7 @@ class Input:
     note: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(NamedTuple):
     """A value between: ``formula`` in symbols or with its numbers already put in; ``value`` in ``unit``."""
 
     symbol: str
@@ -60,8 +57,7 @@ class Step:
     source: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(NamedTuple):
     """A value with its working.
 
     ``value`` is in the SI unit ``unit`` (``VA``, ``A``, ``V``, ``ohm``, ``m``; empty for a ratio), None exactly where

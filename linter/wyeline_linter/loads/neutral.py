@@ -6,7 +6,7 @@ The hand formulas hold where all loads have one power factor; the phasor sum alw
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from wyeline_linter.demand_factors import neutral_demand_a
 from wyeline_linter.loads.buckets import TO_NEUTRAL, Key, Rows
@@ -55,8 +55,7 @@ def with_triplen_a(fundamental_a: float, triplen_legs_a: tuple[float, ...]) -> f
     return math.hypot(fundamental_a, sum(triplen_legs_a))
 
 
-@dataclass(frozen=True, slots=True)
-class WorstNeutral:
+class WorstNeutral(NamedTuple):
     """The largest unbalance that a neutral may see, amperes: the loads to neutral of one leg alone, after demand.
 
     ``reduced_a`` is after the reduction of what exceeds 200 A (NEC 220.61(B)); None where the basis has none.

@@ -122,10 +122,13 @@ def ground_fault_protection(view: View, equipment: Equipment) -> Iterator[Findin
     least = _limit(view, "gfpe-device")
     if least is None or "fire-pump" in equipment.body.flags or equipment.damaged:
         return
-    if any(c.name == "orderly-shutdown" for c in equipment.statement.claims):
+    claims = equipment.statement.claims
+    if claims and any(c.name == "orderly-shutdown" for c in claims):
         return
-    guarded = _guarded_ahead(view, equipment)
+    guarded: bool | None = None
     for body, key, rating, place, system, where in _large_devices(view, equipment, least):
+        if guarded is None:
+            guarded = _guarded_ahead(view, equipment)
         if _has_gfpe(body) or guarded or "fire-pump" in body.flags:
             continue
         if key == "rating" and _has_gfpe(equipment.body):

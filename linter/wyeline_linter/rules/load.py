@@ -164,10 +164,12 @@ _FROM = 0.5
 
 @UNBALANCED.check
 def legs_unbalanced(view: View, equipment: Equipment) -> Iterator[Finding]:
+    if equipment.kind not in BOARDS:
+        return
     book = view.loads
     system = book.system(equipment.name)
     limit = min((value for _, value in limits_of(equipment)), default=None)
-    if equipment.kind not in BOARDS or limit is None or system is None or len(system.legs) < 2:
+    if limit is None or system is None or len(system.legs) < 2:
         return
     if not set(system.legs) <= {"A", "B", "C"}:
         return

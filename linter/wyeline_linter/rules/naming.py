@@ -333,8 +333,9 @@ _TEXT_KEYS = ("location", "note", "per", "number", "client")
 @PLACEHOLDER.check
 def placeholder_left(view: View, equipment: Equipment) -> Iterator[Finding]:  # noqa: ARG001
     body = equipment.statement.body
-    texts = [(body.description, body.description_span)]
-    texts += [(body.text(key), body.facts[key].span) for key in _TEXT_KEYS if key in body.facts]
+    texts: list[tuple[str | None, Span | None]] = [(body.description, body.description_span)]
+    if not body.facts.keys().isdisjoint(_TEXT_KEYS):
+        texts += [(body.text(key), body.facts[key].span) for key in _TEXT_KEYS if key in body.facts]
     for text, span in texts:
         if text and span is not None and _PLACEHOLDER.search(text):
             yield _placeholder(Place(equipment.block, span), text, equipment.name, "")

@@ -392,19 +392,21 @@ def _one_load(
     need = required_a(view, line, current, purpose)
     if need is None or laid is None:
         return
-    rule_found = {Purpose.MOTOR: MOTOR_WIRE, Purpose.DRIVE: DRIVE_WIRE, Purpose.UNIT: UNIT}.get(purpose, SHORT)
-    if not line.us:
-        rule_found = SHORT
-    words = {
-        Purpose.MOTOR: "125 % of the motor's full-load current",
-        Purpose.DRIVE: "125 % of the drive's input current",
-        Purpose.UNIT: "the minimum circuit ampacity of its nameplate",
-        Purpose.CAPACITOR: "135 % of the rated current",
-    }[purpose] if line.us else "its load"  # fmt: skip
+    rule_found = _OF_ONE_LOAD.get(purpose, SHORT) if line.us else SHORT
+    words = _SIZED_BY[purpose] if line.us else "its load"
     if min(found.plain_a, found.lugs_a) < need * 0.9995:
         yield _too_small(view, rule_found, line, found, need, words)
     elif found.bundled_a < (need if purpose is Purpose.UNIT else current.design_a or 0.0) * 0.9995:
         yield _too_small(view, rule_found, line, found, need, words, after=True)
+
+
+_OF_ONE_LOAD = {Purpose.MOTOR: MOTOR_WIRE, Purpose.DRIVE: DRIVE_WIRE, Purpose.UNIT: UNIT}
+_SIZED_BY = {
+    Purpose.MOTOR: "125 % of the motor's full-load current",
+    Purpose.DRIVE: "125 % of the drive's input current",
+    Purpose.UNIT: "the minimum circuit ampacity of its nameplate",
+    Purpose.CAPACITOR: "135 % of the rated current",
+}
 
 
 PARALLEL = rule(

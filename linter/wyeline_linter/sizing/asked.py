@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Feeder
@@ -104,7 +104,7 @@ def _machine(analysis: Analysis, name: str) -> Machine:
 
 
 def _in_state(made: Machine, state: str) -> Machine:
-    return replace(made, reasons=(f"in the switch state {state}", *made.reasons))
+    return made._replace(reasons=(f"in the switch state {state}", *made.reasons))
 
 
 def _of_line(proposal: Proposal) -> Sizing:

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING
+from dataclasses import replace
+from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Feeder
 from wyeline_grammar.model import Span
@@ -39,8 +39,7 @@ USUAL = {"us": "THWN-2", "iec": "XLPE"}
 """Insulation taken where nothing is written (common practice, no source)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Proposal:
+class Proposal(NamedTuple):
     """Sizes for one feeder.
 
     ``device``, ``wires`` and ``raceway`` are phrases of the language (empty: nothing to write); ``reasons`` say what
@@ -69,8 +68,7 @@ class Proposal:
         return Fix(self.title, self.edits, Safety.LOOK)
 
 
-@dataclass(frozen=True, slots=True)
-class NotSized:
+class NotSized(NamedTuple):
     """Why a feeder cannot be sized: the facts that are missing."""
 
     subject: str
@@ -222,13 +220,13 @@ def choose(
     laid = laid if laid is not None else laid_with(line, current)
     assert laid is not None
     insulation_c = wiring.temperatures_c[0] if wiring.temperatures_c else 0.0
-    want = replace(demand_of(view, line, current, purpose, wiring), fault_mm2=fault_mm2)
+    want = demand_of(view, line, current, purpose, wiring)._replace(fault_mm2=fault_mm2)
     if strict:
-        want = replace(want, next_size_up=False)
+        want = want._replace(next_size_up=False)
     if not insulation_c:
         return NotListed(f"the tables do not hold {wiring.insulation}")
     cable_60 = wiring.insulation in CABLES_AT_60
-    found = sized(line.tables, wiring.metal, insulation_c, laid, replace(want, least_sets=1), cable_60=cable_60)
+    found = sized(line.tables, wiring.metal, insulation_c, laid, want._replace(least_sets=1), cable_60=cable_60)
     if isinstance(found, NotListed):
         return found
     reasons = [f"{s.size} {s.governed}: {s.text}".lstrip() for s in found.steps]
@@ -257,7 +255,7 @@ def is_generous(view: View, line: Line, current: Current, purpose: Purpose) -> b
     wiring, laid = line.wiring, laid_with(line, current)
     if laid is None or not wiring.temperatures_c:
         return True
-    want = replace(demand_of(view, line, current, purpose, wiring, lost=False), next_size_up=False)
+    want = demand_of(view, line, current, purpose, wiring, lost=False)._replace(next_size_up=False)
     return generous(
         line.tables, wiring.metal, wiring.temperatures_c[0], laid, want, wiring.sets, wiring.size,
         cable_60=wiring.insulation in CABLES_AT_60,
@@ -328,7 +326,7 @@ def as_written_serves(
     laid = laid_with(line, current)
     if laid is None or len(have.temperatures_c) != 1:
         return False
-    want = replace(demand_of(view, line, current, purpose, have), fault_mm2=fault_mm2)
+    want = demand_of(view, line, current, purpose, have)._replace(fault_mm2=fault_mm2)
     cable_60 = have.insulation in CABLES_AT_60
     if not serves(line.tables, have.metal, have.temperatures_c[0], laid, want, have.sets, have.size, cable_60=cable_60):
         return False

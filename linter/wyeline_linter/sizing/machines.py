@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.findings import Edit, append_phrase
@@ -30,8 +29,7 @@ RECTIFIER_MARGIN = 1.15
 """Least factor on rectifier load (UPS, drives, chargers) for its harmonics (common practice 1.15 to 1.6, no source)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Machine:
+class Machine(NamedTuple):
     """A transformer or generator sized: the reason of every figure, and an edit where it has no rating.
 
     ``need_va`` is what it must carry (None where a load is unknown), ``va`` the usual size that does, ``stated_va`` the

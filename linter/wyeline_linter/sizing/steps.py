@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -37,8 +36,7 @@ class Enlarged(NamedTuple):
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Demand:
+class Demand(NamedTuple):
     """What wires are sized for.
 
     ``device_a`` protects them (0: none decides), ``design_a`` flows, ``sizing_a`` is the code's figure before factors;
@@ -59,15 +57,14 @@ class Demand:
     least_sets: int = 1
 
 
-@dataclass(frozen=True, slots=True)
-class Sized:
+class Sized(NamedTuple):
     """Wires that serve. ``needed`` is the size that ampacity asks for, before drop and fault enlarged it."""
 
     sets: int
     size: str
     needed: str
     carries: Carries
-    steps: tuple[Enlarged, ...] = field(default=())
+    steps: tuple[Enlarged, ...] = ()
 
 
 @lru_cache(maxsize=64)
@@ -273,8 +270,7 @@ def sized(
     return _Search(tables, metal, insulation_c, cable_60, laid, want).run()
 
 
-@dataclass(frozen=True, slots=True)
-class Ground:
+class Ground(NamedTuple):
     """A ground beside sized wires: its size in every set, and why."""
 
     size: str

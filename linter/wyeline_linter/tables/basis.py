@@ -37,7 +37,7 @@ class UnknownBasisError(ValueError):
 class Basis:
     """All tables of one edition. Tables are read on first use; a basis is immutable and may be shared."""
 
-    __slots__ = ("_tables", "name", "overrides", "practice", "title")
+    __slots__ = ("_constants", "_tables", "name", "overrides", "practice", "title")
 
     name: str
     title: str
@@ -48,6 +48,7 @@ class Basis:
         self.name = name
         self.overrides = overrides
         self._tables: dict[str, Table] = dict(tables or {})
+        self._constants: dict[str, Looked[float] | NotListed] = {}
         about = load(name, "about").rows
         self.title = str(about[("title",)][0])
         self.practice = "us" if about[("practice",)][0] == "us" else "iec"
@@ -91,7 +92,10 @@ class Basis:
 
     def constant(self, name: str) -> Looked[float] | NotListed:
         """A single value of a clause, from the table `constants`."""
-        return self.number("constants", (name,), "value")
+        found = self._constants.get(name)
+        if found is None:
+            found = self._constants[name] = self.number("constants", (name,), "value")
+        return found
 
     def constant_text(self, name: str) -> Looked[str] | NotListed:
         """A single value that is text (a conductor size), from the table `constants`."""

@@ -13,7 +13,7 @@ import os
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache, cached_property
-from typing import Generic, TypeVar
+from typing import Generic, NamedTuple, TypeVar
 
 T_co = TypeVar("T_co", covariant=True)
 Cell = float | str | None
@@ -45,8 +45,7 @@ class Looked(Generic[T_co]):
         return f"{value} [{self.table}: {self.row}]{remark}"
 
 
-@dataclass(frozen=True, slots=True)
-class NotListed:
+class NotListed(NamedTuple):
     """The answer to a question the tables cannot answer."""
 
     reason: str
