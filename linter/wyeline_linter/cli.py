@@ -66,6 +66,9 @@ def _module(name: str):  # type: ignore[no-untyped-def]  # a module of the packa
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command; returns the exit code. Never lets a traceback reach the user."""
     words = list(sys.argv[1:] if arguments is None else arguments)
+    if arguments is None:
+        # Our matrices are small: threads for large ones would cost a small check a tenth, and help none.
+        os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     try:
         code = _main(words)
     except KeyboardInterrupt:
