@@ -244,6 +244,8 @@ class Analysis:
         raceways = {name for name, sort in shifted.items() if sort == "raceway"}
         for equipment in model.equipment.values() if shifted else ():
             facts = equipment.body.facts
+            if facts.keys().isdisjoint(PARTNER_KEYS):
+                continue
             for key in PARTNER_KEYS:
                 fact = facts.get(key)
                 if fact is not None and not shifted.keys().isdisjoint(names_in(fact)):
@@ -436,6 +438,8 @@ def _differences(old: Network, new: Network) -> set[str]:
     """Names whose supply or other arrivals differ between two networks."""
     names = set(old.root.keys() ^ new.root.keys())
     names |= {n for n, root in new.root.items() if old.root.get(n) != root}
-    names |= {n for n in old.supply.keys() | new.supply.keys() if old.supply.get(n) is not new.supply.get(n)}
+    supplied = old.supply.get
+    names |= {n for n, feeder in new.supply.items() if supplied(n) is not feeder}
+    names |= old.supply.keys() - new.supply.keys()
     names |= {n for n in old.others.keys() | new.others.keys() if old.others.get(n) != new.others.get(n)}
     return names

@@ -190,8 +190,10 @@ def arrives_at_inactive_port(equipment: Equipment, feeder: Feeder, state: Switch
 def build(model: Model, state: SwitchState = NORMAL_STATE) -> Network:
     """Follow every closed feeder from the sources. Utilities come first, then generators, then forming inverters."""
     network = Network(state)
+    sources = [e for e in model.equipment.values() if e.kind in _SOURCE_RANK]
+    followers = any(map(follows_grid, sources))
     roots = sorted(
-        (e for e in model.equipment.values() if makes_system(e) and e.name not in state.off),
+        (e for e in sources if makes_system(e) and e.name not in state.off),
         key=lambda e: (_SOURCE_RANK[e.kind], e.name),
     )
     rank = 0
@@ -199,20 +201,20 @@ def build(model: Model, state: SwitchState = NORMAL_STATE) -> Network:
         kind = roots[rank].kind
         same = [e for e in roots[rank:] if e.kind == kind]
         rank += len(same)
-        _spread(model, network, [e for e in same if e.name not in network.root], state)
-    _spread_backwards(model, network, state)
+        _spread(model, network, [e for e in same if e.name not in network.root], state, followers)
+    _spread_backwards(model, network, state, followers)
     _collect_others(model, network, state)
     return network
 
 
-def _spread(model: Model, network: Network, roots: list[Equipment], state: SwitchState) -> None:
+def _spread(model: Model, network: Network, roots: list[Equipment], state: SwitchState, followers: bool) -> None:
     for equipment in roots:
         network.root[equipment.name] = equipment.name
         network.depth[equipment.name] = 0
-    _spread_from(model, network, deque(equipment.name for equipment in roots), state)
+    _spread_from(model, network, deque(equipment.name for equipment in roots), state, followers)
 
 
-def _spread_backwards(model: Model, network: Network, state: SwitchState) -> None:
+def _spread_backwards(model: Model, network: Network, state: SwitchState, followers: bool) -> None:
     """A tie that a switch state closes feeds whichever of its ends is dead, also the one it is written from."""
     pending = sorted(state.closed_feeders)
     while True:
@@ -228,30 +230,42 @@ def _spread_backwards(model: Model, network: Network, state: SwitchState) -> Non
             network.root[dead.name] = network.root[live]
             network.depth[dead.name] = network.depth[live] + 1
             network.supply[dead.name], network.supplier[dead.name] = tie, live
-            _spread_from(model, network, deque([dead.name]), state)
+            _spread_from(model, network, deque([dead.name]), state, followers)
             break
         else:
             return
 
 
-def _spread_from(model: Model, network: Network, queue: deque[str], state: SwitchState) -> None:
-    root, depth, supply, equipment_of = network.root, network.depth, network.supply, model.equipment
+def _spread_from(model: Model, network: Network, queue: deque[str], state: SwitchState, followers: bool) -> None:
+    """``followers``: the model has following inverters, so that feeders are also looked at against their direction."""
+    root, depth, supply, supplier, order = (
+        network.root, network.depth, network.supply, network.supplier, network.order,
+    )  # fmt: skip
+    equipment_of, feeders_from, closed, off = model.equipment, model.feeders_from, state.closed, state.off
     while queue:
         name = queue.popleft()
-        network.order.append(name)
-        for feeder in in_order(model.feeders_from.get(name, _NONE)):
-            target = equipment_of.get(feeder.target.name)
-            if target is None or target.name in root or not state.closed(feeder):
-                continue
-            if makes_system(target) or arrives_at_inactive_port(target, feeder, state):
-                continue
-            if target.name in state.off and follows_grid(target):
-                continue
-            root[target.name] = root[name]
-            depth[target.name] = depth[name] + 1
-            supply[target.name] = feeder
-            network.supplier[target.name] = name
-            queue.append(target.name)
+        order.append(name)
+        feeders = feeders_from.get(name)
+        if feeders:
+            source_root, below = root[name], depth[name] + 1
+            for feeder in sorted(feeders, key=_key_of) if len(feeders) > 1 else feeders:
+                end = feeder.target
+                target = equipment_of.get(end.name)
+                if target is None or end.name in root or not closed(feeder):
+                    continue
+                kind = target.kind
+                if kind in _SOURCE_RANK and (makes_system(target) or (end.name in off and follows_grid(target))):
+                    continue
+                # Only a transfer switch looks at inputs that no port is written for.
+                if (end.port is not None or kind == "transfer") and arrives_at_inactive_port(target, feeder, state):
+                    continue
+                root[end.name] = source_root
+                depth[end.name] = below
+                supply[end.name] = feeder
+                supplier[end.name] = name
+                queue.append(end.name)
+        if not followers:
+            continue
         for feeder in in_order(model.feeders_to.get(name, _NONE)):
             source = equipment_of.get(feeder.source.name)
             if source is None or source.name in root or not follows_grid(source) or not state.closed(feeder):

@@ -90,7 +90,7 @@ class LoadBook:
         children: dict[str, list[str]] = {}
         for name, above in network.supplier.items():
             equipment = self.model.equipment.get(name)
-            if equipment is not None and not follows_grid(equipment):
+            if equipment is not None and (equipment.kind != "inverter" or not follows_grid(equipment)):
                 children.setdefault(above, []).append(name)
         for names in children.values():
             names.sort()
