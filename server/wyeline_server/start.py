@@ -19,7 +19,8 @@ LOOPBACK = "127.0.0.1"
 def main(argv: list[str] | None = None) -> int:
     """Serve one client; returns the exit code (0 after a proper shutdown)."""
     arguments = _arguments(argv)
-    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # the matrices are small, and each thread holds memory of its own
+    # The matrices are small, and each thread for large ones would hold memory of its own.
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     logging.basicConfig(
         stream=sys.stderr,
         level=arguments.log_level.upper(),
