@@ -34,6 +34,11 @@ _TX = (
     "feeder MSB -> TX-1  60 A 3p  3#4 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n"
     "panel LP-1 208Y/120  bus 225 A, main 125 A, lug-temp 75 degC\n"
 )
+_SERVICE = (
+    'project "Annex"\n  basis us-2023\nutility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, x/r 4\n'
+    "feeder UTIL -> MSB  3x500kcmil + N 500kcmilGROUND Cu THWN-2  6 m  in 4 inch PVC-40\n"
+    "switchboard MSB 480Y/277  bus 400 A, main 400 A, lug-temp 75 degC, service-equipment\n"
+)
 _SLACK = 0.999
 
 MISSING = rule(
@@ -92,6 +97,43 @@ JUMPER = rule(
     + "  claim tap-10ft\n",
     mends=True,
 )
+
+# Sections from memory: objectionable current, and the neutral as the way back ahead of the service disconnect.
+BESIDE_NEUTRAL = rule(
+    name="ground-beside-service-neutral",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="feeder",
+    basis="us",
+    summary="Service wires bring a ground beside a neutral that is bonded at the service equipment.",
+    why="Ahead of the service disconnect the neutral is tied to earth at both ends, and so is a ground beside it: a "
+    "part of the neutral current then always flows in the ground and in what it touches.",
+    clause={"us": "250.6, 250.142(A)"},
+    wrong=_SERVICE.replace("GROUND", " + G #1/0"),
+    right=_SERVICE.replace("GROUND", ""),
+)
+
+
+@BESIDE_NEUTRAL.check
+def ground_beside_service_neutral(view: View, feeder: Feeder) -> Iterator[Finding]:
+    line = feeder_line(view, feeder)
+    if line is None or line.medium or line.guard is not None or line.target is None:
+        return
+    maker, wiring, target = view.equipment(line.maker), line.wiring, line.target
+    if maker is None or maker.kind != "utility" or wiring.neutral is None or wiring.ground is None or wiring.pen:
+        return
+    # Only what is written as service equipment is known to hold the bond.
+    if "service-equipment" not in target.body.flags or target.body.text("neutral") == "floating":
+        return
+    yield about(
+        view, BESIDE_NEUTRAL, line,
+        f"{line.where} brings a ground beside the neutral, which is bonded at `{target.name}`: "
+        "the neutral current has two ways back",
+        found=f"{line_text(line)}, ahead of the service disconnect",
+        needed="the neutral alone, which is the way back for fault current here",
+        change="Leave the ground out; where the utility or the authority asks for this wire, accept the finding "
+        "with that reason.",
+    )  # fmt: skip
 
 
 @MISSING.check

@@ -98,6 +98,26 @@ def test_wires_of_a_service_bring_no_ground_where_the_neutral_is_bonded() -> Non
     assert "equipment-ground-missing" in rules_in(text.replace(", service-equipment", ""))
 
 
+def test_a_ground_beside_the_neutral_of_a_service_is_told_and_never_taken_out_by_a_fix() -> None:
+    """NEC 250.6, 250.142(A), from memory: bonded at both ends, the ground carries neutral current all the time."""
+    rule = "ground-beside-service-neutral"
+    text = (
+        'project "Mill"\n  basis us-2023\n  revision "A"\nutility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, x/r 4\n'
+        "switchboard MSB 480Y/277  bus 400 A, main 400 A, rated 22 kA, lug-temp 75 degC, service-equipment\n"
+        "feeder UTIL -> MSB  3x600kcmil + N 600kcmil + G #1/0 Cu THWN-2  12 m  in 4 inch PVC-40\n"
+    )
+    assert rule in rules_in(text)
+    assert not next(finding for finding in check(text) if finding.rule == rule).fixes
+    for other in (
+        text.replace(" + G #1/0", ""),
+        text.replace(" + N 600kcmil", ""),  # no neutral that could share its current
+        text.replace(", service-equipment", ""),  # nobody says where the bond is
+        text.replace("basis us-2023", "basis iec"),
+        text.replace("UTIL -> MSB  3", "UTIL -> MSB  400 A 3p  3"),  # a feeder with a device, bonded ahead of it
+    ):
+        assert rule not in rules_in(other), other
+
+
 def test_a_transformer_that_cannot_be_is_asked_for_no_neutral() -> None:
     unit = "transformer TX-3 480Y/277 -> 120/240  25 kVA, z 3 %, x/r 2\n"
     assert rules_in(WYE + unit + "feeder MSB -> TX-3  60 A 3p  3#6 + G #10 Cu  15 m\n") == ["winding-count-misfit"]
