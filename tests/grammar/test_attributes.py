@@ -133,6 +133,8 @@ def test_an_infinite_fault_level_is_the_flag() -> None:
         ("transformer", "75 kW", "dimension-mismatch", {"75 kVA"}),
         ("spd", "voltage 480", "quantity-without-unit", {"voltage 480 V"}),
         ("transfer", "transition Open", "value-not-understood", {"transition open"}),
+        ("project", "basis iec-2023", "value-not-understood", {"basis iec"}),
+        ("project", "basis us", "value-not-understood", {"basis us-2023"}),
         ("feeder", "fuse gg", "value-not-understood", {"fuse gG"}),
         ("feeder", 'fuse "J"', "value-not-understood", {"fuse J"}),
         ("panel", "note Hall", "value-not-understood", {'note "Hall"'}),

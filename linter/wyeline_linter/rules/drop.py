@@ -240,7 +240,10 @@ def _left_over(study: StateStudy, name: str, own: float) -> str:
     lowest = study.judged.lowest(name)
     if lowest is None:
         return ""
-    return f"; with transformers and taps {100 * (lowest.per_unit - own):.1f} % of nominal is left under load"
+    left = lowest.per_unit - own
+    if left <= 0.0:  # the drop is that of the rated current, which such a wire does not let through
+        return "; this current cannot flow through these wires: they are far too thin or too long for it"
+    return f"; with transformers and taps {100 * left:.1f} % of nominal is left under load"
 
 
 def _thicker(view: View, body: Body, place: Place, times: float) -> tuple[Fix, ...]:

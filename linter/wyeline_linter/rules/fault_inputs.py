@@ -51,7 +51,8 @@ IMPEDANCE = rule(
     severity=Severity.GAP,
     scope="study",
     summary="A transformer or a feeder lacks the data for its impedance, so nothing below it can be told.",
-    why="Without the impedance there is no fault current and no voltage under load below; it is read on the nameplate.",
+    why="Without the impedance there is no fault current and no voltage under load below; a transformer's is read on "
+    "its nameplate, a feeder's follows from its wires and their length.",
     wrong=_PROJECT
     + "utility UTIL 480 3ph  fault 30 kA, fault-min 25 kA, x/r 6\ntransformer TX-1 480 3ph -> 208Y/120  45 kVA, x/r 2\n"
     "feeder UTIL -> TX-1  70 A 3p  3#4 + G #8 Cu THWN-2  5 m  in 1 inch EMT\n",
