@@ -465,8 +465,10 @@ def _other_spelling(use: Use, kind: str, text: str) -> tuple[Remedy, ...]:
         return tuple(_swap(f"write `{word}`", 1, word, sure=len(same) == 1) for word in same)
     if kind in ("NAME", "PLAIN", "FLAG", "KIND", "ACTION") and any(a.form == "text" for a in use.accepts):
         return (_swap(f'write `"{text}"`', 1, f'"{text}"', sure=True),)
-    # `iec-2023` means `iec`: an equal year must not turn one country's tables into another's
-    head = bare.casefold().partition("-")[0]
-    family = [word for word in choices if word.casefold().partition("-")[0] == head]
-    near = family[:3] or difflib.get_close_matches(bare, choices, n=3, cutoff=0.6)
+    # `iec-2023` and `ies-2023` mean `iec`: an equal year must not turn one country's tables into another's
+    folded = {word.casefold(): word for word in choices}
+    heads = {word: word.partition("-")[0] for word in folded}
+    meant = difflib.get_close_matches(bare.casefold().partition("-")[0], set(heads.values()), n=3, cutoff=0.6)
+    family = [word for word in folded if heads[word] in meant]
+    near = [folded[word] for word in difflib.get_close_matches(bare.casefold(), family, n=3, cutoff=0.3)]
     return tuple(_swap(f"write `{word}`", 1, word) for word in near)

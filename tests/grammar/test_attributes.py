@@ -135,6 +135,8 @@ def test_an_infinite_fault_level_is_the_flag() -> None:
         ("transfer", "transition Open", "value-not-understood", {"transition open"}),
         ("project", "basis iec-2023", "value-not-understood", {"basis iec"}),
         ("project", "basis us", "value-not-understood", {"basis us-2023"}),
+        ("project", "basis ies-2023", "value-not-understood", {"basis iec"}),
+        ("project", "basis bs-2023", "value-not-understood", set()),
         ("feeder", "fuse gg", "value-not-understood", {"fuse gG"}),
         ("feeder", 'fuse "J"', "value-not-understood", {"fuse J"}),
         ("panel", "note Hall", "value-not-understood", {'note "Hall"'}),
