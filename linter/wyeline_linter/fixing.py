@@ -104,7 +104,8 @@ def choose(findings: Iterable[Finding], allowed: frozenset[Safety]) -> Chosen:
 
 def needs_a_choice(fix: Fix, alone: bool) -> bool:
     """Whether only a person can say that a fix is meant: it takes something off what feeds it, or takes equipment
-    away, or it feeds something anew and is not the only fix (``alone``). A transformer put between two keeps both."""
+    or the device of a feeder away, or it feeds something anew and is not the only fix (``alone``). A transformer put
+    between two keeps both."""
     by_block: dict[Block, list[Edit]] = {}
     for edit in fix.edits:
         by_block.setdefault(edit.block, []).append(edit)
@@ -117,7 +118,7 @@ def needs_a_choice(fix: Fix, alone: bool) -> bool:
             return True
         before.read(text)
         after.read(changed)
-    if before.equipment - after.equipment:
+    if before.equipment - after.equipment or before.devices - after.devices:
         return True
     gone, new = before.feeders - after.feeders, after.feeders - before.feeders
     if not all(after.reaches(source, target) for source, target in gone):
@@ -131,6 +132,8 @@ class _Stretch:
     def __init__(self) -> None:
         self.equipment: Counter[str] = Counter()
         self.feeders: Counter[tuple[str, str]] = Counter()
+        self.devices: Counter[str] = Counter()
+        """Devices of feeders, by what they stand in."""
 
     def read(self, text: str) -> None:
         for block in TextFile("", text).blocks:
@@ -138,6 +141,7 @@ class _Stretch:
             if isinstance(statement, FeederStatement):
                 source, target = (end.name if end is not None else "" for end in (statement.source, statement.target))
                 self.feeders[source, target] += 1
+                self.devices[source] += "rating" in statement.body.facts
             elif isinstance(statement, EquipmentStatement) and statement.name is not None:
                 self.equipment[statement.name.text] += 1
 

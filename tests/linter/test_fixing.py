@@ -52,3 +52,20 @@ def test_what_feeds_what_is_never_guessed(tmp_path: Path, capsys: pytest.Capture
     if wrong is MOTORS:  # turning the feeder to the board is a fix that may be wanted; the boards are only proposals
         assert "1 finding left to you, because the fixes change what feeds what" in capsys.readouterr().err
     assert feeders.findall(made) == feeders.findall(text)
+
+
+@pytest.mark.parametrize(("written", "kept"), [("0.5 A 1p", "1p"), ("99999 mA 1p", "1p"), ("99999 A 1p", "1p")])
+def test_another_rating_keeps_the_poles(tmp_path: Path, written: str, kept: str) -> None:
+    row = f'  1  {written}  900 VA lighting  "Hall"  2#12 + G #12 Cu  9 m  in 1/2 inch EMT\n'
+    made = mended(tmp_path, SITE + "panel LP-1 480Y/277 bus 225 A, main 100 A\n" + row + LINK)
+    (line,) = [one for one in made.splitlines() if "Hall" in one]
+    assert written not in line and f" A {kept} " in line
+
+
+def test_a_fix_that_loses_the_device_of_a_feeder_is_left(tmp_path: Path) -> None:
+    """Nobody knows the rating of the converter that is put between, so the line to it would stand without a device."""
+    shore = (
+        "system SHIP 480Y/277, frequency 50 Hz\npanel SP-1 SHIP  bus 100 A, main 100 A\nfeeder MSB -> SP-1 100 A 3p\n"
+    )
+    made = mended(tmp_path, SITE + shore)
+    assert "MSB -> SP-1 100 A 3p" in made

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Place, PlacedCircuit
-from wyeline_grammar.model import Body, Span
-from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
+from wyeline_grammar.model import Body
+from wyeline_linter.findings import Finding, Fix, Safety, Severity
 from wyeline_linter.protection.lines import Line, device_kind
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.overcurrent import US
@@ -173,9 +173,10 @@ def _share(limit: DeviceLimit) -> str:
 def _rating(place: Place, device: Body | None, amps: float) -> tuple[Fix, ...]:
     if device is None or "rating" not in device.facts:
         return ()
-    span: Span = place.span
-    edit = Edit(place.block, span.line, span.start, span.line, span.end, f"{amps:g} A")
-    return (Fix(f"Make the device {amps:g} A", (edit,), Safety.LOOK),)
+    from wyeline_linter.sizing.writing import rating_edit
+
+    edit = rating_edit(place.block, device, amps)
+    return (Fix(f"Make the device {amps:g} A", (edit,), Safety.LOOK),) if edit is not None else ()
 
 
 @UNIT.check

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body
-from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
+from wyeline_linter.findings import Finding, Fix, Safety, Severity
 from wyeline_linter.protection.ampacities import small_wire_limit_a
 from wyeline_linter.protection.currents import current_of
 from wyeline_linter.protection.lines import MEDIUM_VOLTAGE_V, Line, device_kind, feeder_line
@@ -91,12 +91,14 @@ def _rating(view: View, body: Body, place: Place, subject: str, position: str, w
     below = max((r for r in ratings if r < amps), default=None)
     above = min((r for r in ratings if r > amps), default=None)
     near = [r for r in (below, above) if r is not None]
+    from wyeline_linter.sizing.writing import rating_edit
+
     at = Place(place.block, fact.span)
     fixes = tuple(
-        Fix(f"Write {r:g} A", (Edit(at.block, at.span.line, at.span.start, at.span.line, at.span.end, f"{r:g} A"),),
-            Safety.LOOK)
+        Fix(f"Write {r:g} A", (edit,), Safety.LOOK)
         for r in near
-    )  # fmt: skip
+        if (edit := rating_edit(place.block, body, r)) is not None
+    )
     shown = " or ".join(f"{r:g} A" for r in near)
     return NOT_STANDARD.finding(
         at,

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.notation import VoltageForm
-from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, insert_below
+from wyeline_linter.findings import Finding, Fix, Safety, Severity, insert_below
 from wyeline_linter.protection.ampacities import bounds
 from wyeline_linter.protection.currents import rated_a
 from wyeline_linter.protection.lines import (
@@ -210,10 +210,13 @@ def primary_large(view: View, equipment: Equipment) -> Iterator[Finding]:
     holder = view.model.feeders.get(state.ahead.device_at)
     place, fixes = equipment.place, ()
     if holder is not None and "rating" in holder.body.facts:
+        from wyeline_linter.sizing.writing import rating_edit
+
         span = holder.body.facts["rating"].span
         place = Place(holder.block, span)
-        edit = Edit(holder.block, span.line, span.start, span.line, span.end, f"{limit.largest_a:g} A")
-        fixes = (Fix(f"Make the device {limit.largest_a:g} A", (edit,), Safety.LOOK),)  # type: ignore[assignment]
+        edit = rating_edit(holder.block, holder.body, limit.largest_a)
+        if edit is not None:
+            fixes = (Fix(f"Make the device {limit.largest_a:g} A", (edit,), Safety.LOOK),)  # type: ignore[assignment]
     sides = "with a device within its limit on the secondary" if protected else "with no such device on the secondary"
     yield LARGE.finding(
         place,

@@ -77,7 +77,7 @@ def trade_of(text: str) -> str:
     return text.removesuffix("inch").strip()
 
 
-_AMPERES = re.compile(r"\d[\d.,]*[ \t\u00a0]*k?A\b", re.IGNORECASE)
+_AMPERES = re.compile(r"\d[\d.,]*[ \t\u00a0]*[km]?A\b", re.IGNORECASE)
 
 
 def rating_edit(block: Block, body: Body, amps: float) -> Edit | None:
