@@ -187,8 +187,13 @@ def _boards(view: View, link: Link, everywhere: bool) -> Iterator[tuple[str, int
     """The supply itself, the boards above it, and of the others the nearest one of every voltage system."""
     yield link.source, 0
     above = _above(view, link)
+    backed = _backed(view, link.source)
+
+    def moved(name: str) -> int:
+        return COST["move"] + (COST["loses its second source"] if backed and not _backed(view, name) else 0)
+
     for name in above:
-        yield name, COST["move"]
+        yield name, moved(name)
     if not everywhere or link.wanted is None:
         return
     best: dict[System, tuple[int, int, str]] = {}
@@ -203,7 +208,13 @@ def _boards(view: View, link: Link, everywhere: bool) -> Iterator[tuple[str, int
         if (known is None or (rank, i) < known[:2]) and _may_feed(view, link, name):
             best[state.system.system] = (rank, i, name)
     for _, _, name in sorted(best.values()):
-        yield name, COST["move"]
+        yield name, moved(name)
+
+
+def _backed(view: View, name: str) -> bool:
+    """Whether a second source stands by for it: it is, or is fed through, one of these."""
+    ways = (view.equipment(one) for one in (name, *view.network.above(name)))
+    return any(way is not None and way.kind in ("transfer", "ups", "generator") for way in ways)
 
 
 # what a line takes

@@ -27,6 +27,7 @@ COST = {
     "positions": 1,
     "swap": 1,
     "move": 2,
+    "loses its second source": 20,
     "attribute": 2,
     "leave out": 2,
     "open point": 2,
@@ -45,7 +46,8 @@ COST = {
     "unknown rating": 1,
 }
 """What each edit costs. A declaration that only counts the wires differently is a small edit; one that gives every
-circuit below another voltage makes another panel of it, and costs more than a transformer."""
+circuit below another voltage makes another panel of it, and costs more than a transformer. What was asked to
+stand behind a transfer switch, a UPS or a generator goes to a board without one only after everything else."""
 
 BUCK_BOOST_WITHIN = 0.2
 """Boosters are made for small corrections (common practice: ratios up to about 20 %)."""

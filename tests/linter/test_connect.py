@@ -118,3 +118,19 @@ def test_usage_says_what_is_wrong(sound: Path, capsys: pytest.CaptureFixture[str
     assert "nothing can be fed from it" in capsys.readouterr().out
     assert main(["connect", str(sound), "DP", "GRID"]) == 1
     assert "name `GRID` first" in capsys.readouterr().out
+
+
+def test_a_board_without_a_second_source_is_offered_last(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text(
+        'wye 1\nproject "Ferry slip"\n  basis us-2023\n  revision "A"\nutility PIER 480Y/277  fault 14 kA, x/r 4\n'
+        "switchboard MSB 480Y/277  bus 400 A, main 400 A\nfeeder PIER -> MSB\n"
+        "transformer TX-9 480 3ph -> 208Y/120  75 kVA, z 4 %, x/r 2\nfeeder MSB -> TX-9  100 A 3p\n"
+        "generator GEN 208Y/120  100 kVA\ntransfer ATS-1 200 A\nfeeder TX-9 -> ATS-1.normal  200 A 3p\n"
+        "feeder GEN -> ATS-1.emergency  200 A 3p\npanel EP-1 480Y/277  bus 125 A, main 100 A\n",
+        "utf-8",
+    )
+    main(["connect", str(path), "ATS-1", "EP-1"])
+    offered = [line for line in capsys.readouterr().out.splitlines() if line[:2] in ("1.", "2.", "3.")]
+    assert "208 3ph to 480Y/277" in offered[0]
+    assert "from `MSB`" in offered[-1]
