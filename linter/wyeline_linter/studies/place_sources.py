@@ -37,7 +37,9 @@ def place_source(
     z0 = z1 if data.z0 is None else data.z0
     form = system.nominal.form
     if len(system.legs) == 3:
-        return _three_legs(net, name, bus, system, (z1, z2, z0), turn, high_leg=form is VoltageForm.HIGH_LEG4)
+        return _three_legs(
+            net, name, bus, system, (z1, z2, z0), turn, middle=data.z_middle if form is VoltageForm.HIGH_LEG4 else None
+        )
     if form is VoltageForm.SPLIT3 and system.has_neutral:
         half = [(system.potential(leg) - system.potential(NEUTRAL)) * turn for leg in system.legs]
         net.coupled_source(
@@ -65,7 +67,10 @@ def source_ohm(name: str, system: System, data: SourceData) -> dict[str, tuple[c
         z2 = z1 if data.z2 is None else data.z2
         star = drives_neutral(system) and system.nominal.form is not VoltageForm.HIGH_LEG4
         z0 = z1 if data.z0 is None or not star else data.z0
-        return {name: phase_matrix(z0, z1, z2)}
+        own = {name: phase_matrix(z0, z1, z2)}
+        if system.nominal.form is VoltageForm.HIGH_LEG4:
+            own[f"{name} middle"] = (data.z_middle,)
+        return own
     if system.nominal.form is VoltageForm.SPLIT3 and system.has_neutral:
         return {name: _halves(z1, data.z0)}
     if len(system.legs) == 2 and system.has_neutral:
@@ -88,15 +93,16 @@ def _three_legs(
     z: tuple[complex, complex, complex],
     turn: complex,
     *,
-    high_leg: bool,
+    middle: complex | None,
 ) -> int | None:
     legs = system.legs if system.rotation >= 0 else (system.legs[0], system.legs[2], system.legs[1])
     centre = sum(system.potential(leg) for leg in legs) / 3
     star: int | None = None
-    if high_leg:
+    if middle is not None:
         low = [leg for leg in system.legs if leg != system.high_leg]
-        middle = (bus[low[0]], bus[NEUTRAL])
-        net.core(f"{name} midpoint", middle, ((bus[NEUTRAL], bus[low[1]]),), (1.0,), 0j, (0j,))
+        tap = net.inner_node(bus[NEUTRAL])
+        net.core(f"{name} midpoint", (bus[low[0]], tap), ((tap, bus[low[1]]),), (1.0,), 0j, (0j,))
+        net.source(f"{name} middle", (tap, bus[NEUTRAL]), 0j, middle)
     elif system.has_neutral:
         star = bus[NEUTRAL]
     elif drives_neutral(system):

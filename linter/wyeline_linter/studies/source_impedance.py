@@ -23,12 +23,14 @@ ASSUMED_IEC_R_OVER_X = 0.1
 class SourceData:
     """What stands behind a source's terminals, in ohm: a phase of three, or the loop of a two-wire source.
 
-    ``z1`` is None where it cannot be told. ``ceiling`` says that it was taken as unlimited.
+    ``z1`` is None where it cannot be told. ``z_middle`` lies in the neutral of a high-leg supply, before its terminal.
+    ``ceiling`` says that it was taken as unlimited.
     """
 
     z1: complex | None = None
     z2: complex | None = None
     z0: complex | None = None
+    z_middle: complex = 0j
     ceiling: bool = False
     missing: list[Missing] = field(default_factory=list)
     assumed: list[Assumption] = field(default_factory=list)
@@ -72,7 +74,7 @@ def source_data(equipment: Equipment, system: System, case: Case, practice: str 
         found = converter_data(equipment, system)
     if case is Case.FLOW:
         found.missing = []
-        found.z1 = 0j
+        found.z1 = found.z_middle = 0j
         found.z2, found.z0 = found.z2 or 0j, found.z0 or 0j
     return found
 
@@ -136,8 +138,8 @@ def _utility(equipment: Equipment, system: System, case: Case, practice: str | N
     if not system.has_neutral and system.earth is None and system.earthing.conductor is None:
         return found
     if system.nominal.form is VoltageForm.HIGH_LEG4:
-        text = f"the middle of `{name}` without an impedance of its own: faults of a leg to neutral come out high"
-        found.assumed.append(Assumption(name, text + ("; fault-lg is not used" if ground else ""), equipment.place))
+        top = None if strongest is None else _loop(line_v(system), _amperes(strongest, system), ratio, c_of, system)
+        _fit_middle(found, equipment, system, case, top, ratio, c_of)
         return found
     if ground is None or strongest is None:
         found.assumed.append(
@@ -164,6 +166,44 @@ def _utility(equipment: Equipment, system: System, case: Case, practice: str | N
         volts = min(system.distance(leg, "N") for leg in system.legs) if system.has_neutral else line_v(system)
         found.z0 = from_magnitude(volts / _amperes(ground, system), ratio)
     return found
+
+
+def _fit_middle(
+    found: SourceData,
+    equipment: Equipment,
+    system: System,
+    case: Case,
+    top: complex | None,
+    ratio: float,
+    c: float,
+) -> None:
+    """Impedance in the neutral of a high-leg supply, from ``fault-lg`` or from the usual bank.
+
+    A fault of a half sees ``z1 / 2`` through a perfect middle. Three equal units in delta, one of them centre-tapped
+    with 1.5 R and 1.2 X of its whole winding (Kersting), add 0.375 R + j 0.15 X, the rest of 3 z1 (1.5 R, 1.2 X) / 4.
+    A larger unit for light would add less: the largest faults keep the perfect middle where nobody says better.
+    """
+    ground, name = equipment.body.facts.get("fault-lg"), equipment.name
+    assert found.z1 is not None
+    usual = 0j if case is Case.MAX else complex(0.375 * found.z1.real, 0.15 * found.z1.imag)
+    if ground is None or top is None:
+        why = "no fault-lg" if ground is None else "fault-lg needs `fault` beside it"
+        if case is Case.MAX:
+            text = (
+                f"the middle of `{name}` without an impedance of its own: its largest faults to neutral come out high"
+            )
+        else:
+            text = f"`{name}` as three equal units in delta, with the usual impedance of their middle"
+        found.z_middle = usual
+        found.assumed.append(Assumption(name, f"{text} ({why})", equipment.place))
+        return
+    volts = min(system.distance(leg, "N") for leg in system.legs)
+    found.z_middle = from_magnitude(c * volts / _amperes(ground, system), ratio) - top / 2
+    if found.z_middle.real < 0 or found.z_middle.imag < 0:
+        found.z_middle = usual
+        text = f"`{name}`: fault-lg is more than its fault level can give from a leg to the middle"
+        place = equipment.place_of("fault-lg")
+        found.missing.append(Missing(Lack.EARTH, name, text, place, "two figures that agree"))
 
 
 def _loop(volts: float, amperes: float, ratio: float, c: float, system: System) -> complex:

@@ -17,11 +17,8 @@ from wyeline_linter.fixing import apply_edits
 from wyeline_linter.network import NORMAL_STATE
 from wyeline_linter.protection.currents import current_of
 from wyeline_linter.protection.lines import feeder_line
-from wyeline_linter.studies.case import Case
 from wyeline_linter.studies.scenarios import losses
 from wyeline_linter.studies.sheets import study_sheet
-from wyeline_linter.studies.source_impedance import source_data
-from wyeline_linter.systems import Known
 from wyeline_linter.working import render
 
 ROOT = "/m/model.wye"
@@ -413,14 +410,3 @@ feeder UTIL -> LP-1  150 A 3p  3#1/0 + N #1/0 Cu THWN-2  6 m  in 2 inch PVC-40
     hand = abs(cmath.rect(5000 / 208, -math.pi / 6) + cmath.rect(9000 / 208 / 3**0.5, -math.acos(0.85)))
     assert current.design_a == pytest.approx(hand, rel=2e-3)
     assert current.sizing_a is not None and current.sizing_a >= current.design_a
-
-
-@pytest.mark.parametrize(("more", "told"), [("", False), (", fault-lg 12 kA", True)])
-def test_a_high_leg_supply_says_that_its_leg_to_neutral_faults_are_an_upper_figure(more: str, told: bool) -> None:
-    text = f"wye 1\nutility POCO 240/120 3ph  fault 10 kA, fault-min 6 kA, x/r 4{more}\n"
-    view = Analysis("/m/site.wye", Files(lambda _: text), "/m").view
-    state = view.state("POCO")
-    assert state is not None and isinstance(state.system, Known)
-    found = source_data(view.model.equipment["POCO"], state.system.system, Case.MAX, "us")
-    (assumed,) = [a.text for a in found.assumed if "leg to neutral come out high" in a.text]
-    assert ("fault-lg is not used" in assumed) is told
