@@ -23,7 +23,8 @@ if TYPE_CHECKING:
 NONLINEAR = frozenset({"it"})
 """Classes whose currents are mostly harmonic (common practice, no source)."""
 CONVERTER_CONTINUOUS = 1.25
-"""Inverter output counts as continuous (NEC 690.8(B), 705.28, from memory)."""
+"""Inverter output counts as continuous (NEC 690.8(B), 705.28, from memory). Under `basis iec` its rated current counts
+as it is: IEC 60364-7-712 enlarges what comes from the modules, on the other side (from memory)."""
 
 
 class Current(NamedTuple):
@@ -80,7 +81,7 @@ def _feeder_current(view: View, target: Equipment, system: System) -> Current:
         amps = inverter_a(target, volt_amperes_per_ampere(system))
         if amps is None:
             return Current(None, None, (f"`{target.name}` states no rating",))
-        return Current(amps, amps * CONVERTER_CONTINUOUS)
+        return Current(amps, amps * (1.0 if view.basis == "iec" else CONVERTER_CONTINUOUS))
     book = view.loads
     node = book.nodes.get(target.name)
     if node is None or target.kind == "spd":

@@ -7,9 +7,10 @@ from line_models import IEC, LOW, PANEL, US, line_of, model, rules_of
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
-from wyeline_linter.protection.currents import current_of, laid_with
+from wyeline_linter.protection.currents import current_of, feeder_current, laid_with
 from wyeline_linter.protection.lines import feeder_line
 from wyeline_linter.protection.purposes import Purpose, purpose_of
+from wyeline_linter.systems import Known
 from wyeline_linter.tables import Override
 
 
@@ -156,3 +157,23 @@ def test_lines_follow_every_edit() -> None:
         assert [(f.rule, f.message, f.found) for f in analysis.findings()] == fresh, edit
         seen.update(rule for rule, _, _ in fresh)
     assert {"raceway-overfilled", "bundled-not-derated", "termination-too-hot"} <= seen
+
+
+@pytest.mark.parametrize(
+    ("basis", "system", "factor"),
+    # NEC 690.8(B) and 705.28, from memory; IEC 60364-7-712 asks for its factor on the side of the modules, from memory.
+    [("us-2023", "480Y/277", 1.25), ("iec", "400Y/230", 1.0)],
+)
+def test_what_an_inverter_delivers_is_continuous_under_the_nec_only(basis: str, system: str, factor: float) -> None:
+    volts = system.partition("Y")[0]
+    text = (
+        f'project "Weir"\n  basis {basis}\nutility NET {system}  fault 20 kA, x/r 5\n'
+        f"switchboard DP {system}  bus 400 A\nfeeder NET -> DP  400 A 3p\n"
+        f"inverter PV-1 {volts} 3ph  60 kW, grid-following\nfeeder DP -> PV-1  125 A 3p\n"
+    )
+    view = Analysis("/m/site.wye", Files(lambda _: text), "/m").view
+    state = view.state("DP")
+    assert state is not None and isinstance(state.arriving, Known)
+    current = feeder_current(view, view.model.equipment["PV-1"], state.arriving.system)
+    assert current.design_a == pytest.approx(60_000 / float(volts) / 3**0.5)
+    assert current.sizing_a == pytest.approx(factor * 60_000 / float(volts) / 3**0.5)
