@@ -27,6 +27,7 @@ from wyeline_linter.near_names import PARTNER_KEYS, names_in
 from wyeline_linter.network import (
     NORMAL_STATE,
     Network,
+    NoSuchStateError,
     SwitchState,
     build,
     feeder_structure_key,
@@ -47,7 +48,7 @@ class Analysis:
     """Findings and figures of one root file, kept under edits.
 
     ``scenario`` names the switch state to judge; None is the normal one. Only rules of ``scopes`` are run. Raises
-    SourceError where the root itself cannot be read, KeyError where the model has no such scenario.
+    SourceError where the root itself cannot be read, NoSuchStateError where the model has no such scenario.
     """
 
     def __init__(
@@ -124,7 +125,7 @@ class Analysis:
 
         found = state_in(self.model, self.scenario)
         if found is None:
-            raise KeyError(self.scenario)
+            raise NoSuchStateError(self.scenario)
         return found
 
     def _overrides(self) -> tuple[Override, ...]:

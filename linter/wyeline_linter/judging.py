@@ -110,6 +110,7 @@ def _read_and_judged(
 ) -> tuple[Analysis, Files]:
     """A model from its files. Files that are looked at, now and whenever it is edited, go into ``seen``."""
     from wyeline_linter.analysis import Analysis
+    from wyeline_linter.network import NoSuchStateError
 
     def reader(path: str) -> str:
         if seen.get(path) is None:
@@ -122,7 +123,7 @@ def _read_and_judged(
     files = Files(reader)
     try:
         return Analysis(root, files, workspace_of(root), scenario, configuration.get()).trusted(), files
-    except KeyError:
+    except NoSuchStateError:
         from wyeline_linter.outputs.text import shown_path
 
         raise SourceError(shown_path(root), f"this model has no scenario `{scenario}`") from None

@@ -126,6 +126,10 @@ def can_feed(equipment: Equipment) -> bool:
     return equipment.kind not in _LOADS or equipment.arrow
 
 
+class NoSuchStateError(KeyError):
+    """The model has no scenario, and no switch state, of this name."""
+
+
 def claims_parallel(equipment: Equipment, feeder: Feeder) -> bool:
     """Whether ``claim parallel`` stands at the feeder or at what it feeds."""
     claims = (*feeder.statement.claims, *(c for _, s in equipment.chain for c in s.claims))

@@ -178,6 +178,17 @@ def test_an_expectation_that_nothing_judges_is_never_met(folder: Path, capsys: p
     assert {e["outcome"] for e in json.loads(capsys.readouterr().out)["expectations"]} == {"unknown"}
 
 
+def test_a_fault_of_ours_is_not_told_as_a_missing_scenario(
+    folder: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def broken(*_: object) -> None:
+        raise KeyError("LP-1")
+
+    monkeypatch.setattr("wyeline_linter.analysis.build", broken)
+    assert main(["check", str(folder / "site.wye")]) == 3
+    assert "a fault of Wyeline itself: KeyError" in capsys.readouterr().err
+
+
 def test_a_file_behind_a_misspelt_include_is_part_of_its_model(
     folder: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

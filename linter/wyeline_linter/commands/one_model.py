@@ -6,6 +6,7 @@ from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.commands.roots import one_root
 from wyeline_linter.configuration import load_for
+from wyeline_linter.network import NoSuchStateError
 from wyeline_linter.outputs.text import shown_path
 
 
@@ -18,7 +19,7 @@ def analysis_of(path: str, scenario: str | None) -> Analysis:
     root = one_root(path, files)
     try:
         return Analysis(root, files, workspace_of(root), scenario, load_for(root)).trusted()
-    except KeyError:
+    except NoSuchStateError:
         from wyeline_linter.studies.states import state_names
 
         view = Analysis(root, files, workspace_of(root), None, load_for(root)).view

@@ -75,12 +75,13 @@ def packages_of(
     Raises SourceError where the root cannot be read or the model has no such scenario.
     """
     from wyeline_linter.analysis import Analysis
+    from wyeline_linter.network import NoSuchStateError
     from wyeline_linter.reports.package import Package
 
     files, workspace, configuration = Files(), workspace_of(root), load_for(root)
     try:
         first = Analysis(root, files, workspace, scenario, configuration).trusted()
-    except KeyError:
+    except NoSuchStateError:
         raise SourceError(shown_path(root), f"this model has no scenario `{scenario}`") from None
     made = [Package(first, wishes, progress)]
     if scenario is None:

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.sources import Files, SourceError, read_text, workspace_of
 from wyeline_linter.configuration import find, load_for
+from wyeline_linter.network import NoSuchStateError
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import Analysis
@@ -129,7 +130,7 @@ def analysed(
 
     try:
         return Analysis(root, Files(reader), workspace_of(root), scenario, load_for(root)).trusted()
-    except KeyError:
+    except NoSuchStateError:
         raise SourceError(root, f"this model has no scenario `{scenario}`") from None
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from wyeline_grammar.sources import SourceError
 from wyeline_linter.findings import Severity
+from wyeline_linter.network import NoSuchStateError
 from wyeline_linter.review.causes import Trials, explain
 from wyeline_linter.review.consequences import WORSE, Consequence, Kind, consequences
 from wyeline_linter.review.documents import Version, nothing, reading
@@ -100,7 +101,7 @@ def compare_versions(
 def _taken(version: Version, scenario: str | None, label: str) -> Snapshot:
     try:
         return take(version.root, version.reader(), version.workspace, scenario, version.configuration)
-    except KeyError:
+    except NoSuchStateError:
         raise SourceError(label, f"this version of the model has no scenario `{scenario}`") from None
 
 
