@@ -25,6 +25,7 @@ if TYPE_CHECKING:
 logger = logging.getLogger(__name__)
 
 MAX_MESSAGE_BYTES = 256 * 1024 * 1024
+_MAX_LENGTH_DIGITS = 18
 PARSE_ERROR, INVALID_REQUEST, METHOD_NOT_FOUND, INVALID_PARAMS = -32700, -32600, -32601, -32602
 NOT_INITIALIZED, CANCELLED, CONTENT_MODIFIED, REQUEST_FAILED = -32002, -32800, -32801, -32803
 
@@ -80,8 +81,9 @@ def framed(stream: BinaryIO) -> Iterator[bytes]:
                     break
                 continue
             name, _, value = line.partition(b":")
-            if name.strip().lower() == b"content-length" and value.strip().isdigit():
-                length = int(value)
+            digits = value.strip()
+            if name.strip().lower() == b"content-length" and digits.isdigit() and len(digits) <= _MAX_LENGTH_DIGITS:
+                length = int(digits)
         if length > MAX_MESSAGE_BYTES:
             logger.error("a message of %d bytes was left out", length)
             while length > 0:
@@ -129,7 +131,9 @@ class Inbox:
                 if message.get("method") == "$/cancelRequest" and isinstance(params.get("id"), str | int):
                     self.cancelled.add(params["id"])
                 elif message.get("method") == "window/workDoneProgress/cancel":
-                    self.stopped_work.add(params.get("token", ""))
+                    token = params.get("token")
+                    if isinstance(token, str | int):
+                        self.stopped_work.add(token)
         self.waiting.append(message)
         self._ring()
 
@@ -146,7 +150,8 @@ class Inbox:
 
     def text_waits(self) -> bool:
         """Whether a change of a document has arrived and is not handled yet."""
-        return any(isinstance(m, dict) and m.get("method") in TEXT_CHANGES for m in tuple(self.waiting))
+        methods = [m.get("method") for m in tuple(self.waiting) if isinstance(m, dict)]
+        return any(isinstance(method, str) and method in TEXT_CHANGES for method in methods)
 
 
 def parse(body: bytes) -> dict[str, Any] | Unreadable:
@@ -224,12 +229,15 @@ class WyelineProtocol(LanguageServerProtocol):
             logger.info("a notification without use: %s", method)
 
     def _take_response(self, message: dict[str, Any]) -> None:
-        future: Future[Any] | None = self._request_futures.pop(message.get("id"), None)  # type: ignore[arg-type]
+        msg_id = message.get("id")
+        known = isinstance(msg_id, str | int)
+        future: Future[Any] | None = self._request_futures.pop(msg_id, None) if known else None  # type: ignore[arg-type]
         if future is None or future.done():
-            logger.info("an answer to no question: %s", message.get("id"))
+            logger.info("an answer to no question: %s", msg_id)
         elif "error" in message:
             error = message["error"] if isinstance(message["error"], dict) else {}
-            future.set_exception(RequestError(int(error.get("code", 0)), str(error.get("message", ""))))
+            code = error.get("code")
+            future.set_exception(RequestError(code if isinstance(code, int) else 0, str(error.get("message", ""))))
         else:
             future.set_result(message.get("result"))
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import json
+import random
 import re
 import socket
 import subprocess
@@ -17,7 +18,7 @@ from editing import SERVER, Client, Editor, capabilities
 from lsprotocol import types
 from pygls.exceptions import JsonRpcException
 
-from wyeline_server.protocol import framed, parse
+from wyeline_server.protocol import METHOD_NOT_FOUND, framed, parse
 from wyeline_server.start import main
 
 
@@ -139,6 +140,49 @@ async def test_parameters_of_the_wrong_shape_are_refused(editor: Editor, params:
     for method in ("textDocument/hover", "textDocument/completion"):
         with pytest.raises(JsonRpcException):
             await editor.client.send_plain(method, params)
+
+
+ODD: tuple[Any, ...] = (None, True, 0, -1, 2.5, 10**30, "", "x", [], [1], {}, {"a": [1]}, [[]], {"id": {}})
+ENVELOPES = [
+    {"method": "window/workDoneProgress/cancel", "params": {"token": []}},
+    {"id": 3, "method": []},
+    {"id": [1], "result": None},
+]
+
+
+def test_no_shape_of_an_envelope_ends_the_session(wire: Wire) -> None:
+    """Whatever stands where the protocol has an id, a method, parameters or a token: the next request is answered."""
+    wire.begin()
+    chance = random.Random(5)
+    methods = ["$/cancelRequest", "window/workDoneProgress/cancel", "textDocument/hover", "textDocument/didChange", "x"]
+
+    def drawn() -> dict[str, Any]:
+        kinds: dict[str, Any] = {
+            "jsonrpc": lambda: chance.choice(["2.0", *ODD]),
+            "id": lambda: chance.choice(ODD),
+            "method": lambda: chance.choice([*methods, *ODD]),
+            "params": lambda: chance.choice([{"id": chance.choice(ODD), "token": chance.choice(ODD)}, *ODD]),
+            "result": lambda: chance.choice(ODD),
+            "error": lambda: chance.choice([{"code": chance.choice(ODD), "message": chance.choice(ODD)}, *ODD]),
+        }
+        return {name: make() for name, make in kinds.items() if chance.random() < 0.6}
+
+    for message in [*ENVELOPES, *(drawn() for _ in range(600))]:
+        if message.get("method") not in ("exit", "shutdown"):
+            wire.send(message)
+    wire.raw(b"Content-Length: " + b"9" * 5_000 + b"\r\n\r\n")
+    assert wire.ask(100_001, "no/such")["error"]["code"] == METHOD_NOT_FOUND
+    assert wire.ask(100_002, "shutdown")["result"] is None
+
+
+@pytest.mark.parametrize("answer", [{"id": [1], "result": None}, {"error": {"code": "x"}}, {"error": {"code": None}}])
+def test_an_odd_answer_to_a_question_of_the_server_is_survived(wire: Wire, answer: dict[str, Any]) -> None:
+    wire.ask(1, "initialize", {"capabilities": {"workspace": {"didChangeWatchedFiles": {"dynamicRegistration": True}}}})
+    wire.tell("initialized", {})
+    while "id" not in (asked := wire.message()) or "method" not in asked:
+        pass
+    wire.send({"jsonrpc": "2.0", "id": asked["id"], **answer})
+    assert wire.ask(2, "no/such")["error"]["code"] == METHOD_NOT_FOUND
 
 
 @pytest.mark.parametrize("place", [(9999, 0), (0, 9999), (-5, -5)])
