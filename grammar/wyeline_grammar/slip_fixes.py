@@ -142,6 +142,17 @@ def thousands(match: Match, _: Place) -> tuple[str, str]:
     return f"{figure.replace(',', '')} {match['unit']}", f"{figure.replace(',', '.', 1)} {match['unit']}"
 
 
+VOLTS = frozenset("100 110 115 120 127 200 208 220 230 240 277 347 380 400 415 416 440 460 480 575 600 690".split())
+"""What is written as a bare figure and can only be a voltage (IEC 60038, ANSI C84.1 and nameplates, from memory)."""
+
+
+def volts_alone(match: Match, place: Place) -> tuple[str, str] | None:
+    """A usual voltage behind the name of equipment, where its voltage stands."""
+    tokens, figure = place.tokens, match["n"]
+    third = len(tokens) > 2 and tokens[0].kind == "KIND" and tokens[2].start == match.start()
+    return (f"{figure} 3ph", f"{figure} 1ph") if third and figure in VOLTS else None
+
+
 def frame(match: Match, _: Place) -> str | None:
     frame, trip = float(match[1]), float(match[2])
     frame, trip = max(frame, trip), min(frame, trip)

@@ -48,6 +48,7 @@ from wyeline_grammar.slip_fixes import (
     unit_case,
     unit_word,
     value_first,
+    volts_alone,
     whole,
     without,
 )
@@ -598,6 +599,11 @@ SLIPS: tuple[Slip, ...] = (
         "motor P-5  460V-3PH  15 hp",
         "motor P-5  460 3ph  15 hp",
         sound=True,
+    ),
+    Slip(
+        *("voltage-alone", whole(r"(?P<n>\d{3})"), volts_alone),
+        "The same volts arrive on two wires, on three, or on three and a neutral; which, must not be guessed.",
+        *("panel LP-5 230  bus 100 A", "panel LP-5 230 3ph  bus 100 A", "`{n}` does not say which wires bring it"),
     ),
     Slip(
         "temperature-unit",

@@ -213,9 +213,9 @@ QUESTIONS = (
     "Is there a neutral (white, grey or blue) among them?",
     "What does a meter read between two live wires, and between a live wire and neutral?",
 )
-"""Three answers that settle which voltage system is there; `READINGS` says how."""
+"""Three answers that settle which voltage system is there; `readings_under` says how."""
 
-READINGS = (
+_US_READINGS = (
     ("208Y/120 1ph", "two live wires and a neutral, 208 V between the live wires, 120 V to neutral: two legs of a wye"),
     (
         "120/240",
@@ -223,9 +223,23 @@ READINGS = (
     ),
     ("240/120 3ph", "three live wires and a neutral, 240 V between any two, 120, 120 and 208 V to neutral: a high leg"),
     ("208Y/120", "three live wires and a neutral, 208 V between any two, 120 V from each to neutral: a wye"),
+    ("480Y/277", "the same at 480 and 277 V"),
     (
         "480 3ph",
         "three live wires, no neutral, 480 V between any two: a delta; one that reads 0 V to earth is its corner",
     ),
 )
-"""A notation, and what a meter reads where it stands; other wyes read alike at 480 and 277, or at 400 and 230 V."""
+_IEC_READINGS = (
+    ("230 1ph", "one live wire and a neutral, 230 V between them: one leg of a wye"),
+    ("400Y/230 1ph", "two live wires and a neutral, 400 V between the live wires, 230 V to neutral: two legs of a wye"),
+    ("400Y/230", "three live wires and a neutral, 400 V between any two, 230 V from each to neutral: a wye"),
+    ("690Y/400", "the same at 690 and 400 V"),
+    ("400 3ph", "three live wires, no neutral, 400 V between any two: a wye whose neutral stays behind, or a delta"),
+)
+
+
+def readings_under(basis: str | None) -> tuple[tuple[str, str], ...]:
+    """Notations, and what a meter reads where each stands: those usual under a basis, all without one."""
+    if basis is None:
+        return (*_US_READINGS, *_IEC_READINGS)
+    return _IEC_READINGS if basis == "iec" else _US_READINGS

@@ -113,6 +113,9 @@ def diagnose(view: View, source: str, target: Equipment, port: str | None = None
     """Whether and why (not) ``source`` feeds ``target``, by the feeder between them or by one not yet written."""
     feeder = feeder_between(view, source, target.name, port)
     link = link_of(view, source, target, feeder, port)
+    if target.damaged and target.primary is None:  # a voltage that is written there and not read is not "none"
+        why = f"the statement of `{target.name}` is not read to its end, and names no voltage so far: mend it first"
+        return Diagnosis(link, None, (why,), target.name, ())
     if isinstance(link.verdict, Refusal):
         return Diagnosis(link, link.verdict, (), None, ())
     meets = meeting(view, link)

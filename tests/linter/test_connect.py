@@ -134,3 +134,20 @@ def test_a_board_without_a_second_source_is_offered_last(tmp_path: Path, capsys:
     offered = [line for line in capsys.readouterr().out.splitlines() if line[:2] in ("1.", "2.", "3.")]
     assert "208 3ph to 480Y/277" in offered[0]
     assert "from `MSB`" in offered[-1]
+
+
+def test_a_voltage_that_is_not_read_is_not_taken_for_none(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """`230` alone names no system, so nothing may be ticked for the board, and no legs be offered."""
+    path = tmp_path / "site.wye"
+    path.write_text(
+        'project "Weir"\n  basis iec\nutility NET 400Y/230  fault 10 kA, x/r 4, earthing TN-S\n'
+        "feeder NET -> HV  400 A 3p\nswitchboard HV 400Y/230  bus 400 A\n"
+        "panel DB-1 230 bus 63 A\nfeeder HV -> DB-1  63 A 1p\n",
+        "utf-8",
+    )
+    main(["connect", str(path), "HV", "DB-1"])
+    told = capsys.readouterr().out
+    assert "nobody can tell yet" in told
+    assert "the statement of `DB-1` is not read to its end" in told
+    assert "400Y/230 " in told and "208Y/120" not in told
+    assert "[x]" not in told

@@ -11,7 +11,7 @@ import pytest
 from wyeline_grammar.notation import Voltage, VoltageForm, parse_voltage
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
-from wyeline_linter.checklist import READINGS
+from wyeline_linter.checklist import readings_under
 from wyeline_linter.connected_load import leg_loads, load_below
 from wyeline_linter.findings import Fix, Severity
 from wyeline_linter.fixing import apply_edits
@@ -126,8 +126,10 @@ def test_other_frequencies_and_direct_current_take_a_converter() -> None:
     assert [s for _, s in sorts("120/240", "48 dc", is_load=True, may_redeclare=False)] == ["converter"]
 
 
-def test_the_readings_of_a_meter_are_those_of_the_system_they_name() -> None:
-    for notation, words in READINGS:
+@pytest.mark.parametrize("basis", ["us-2023", "iec", None])
+def test_the_readings_of_a_meter_are_those_of_the_system_they_name(basis: str | None) -> None:
+    assert any(notation.startswith("400Y") for notation, _ in readings_under(basis)) == (basis != "us-2023")
+    for notation, words in readings_under(basis):
         for _, _, volts in source_system(parse_voltage(notation), frequency_hz=60.0).pair_voltages():
             assert f"{volts:g}" in words
 

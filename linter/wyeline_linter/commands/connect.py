@@ -9,7 +9,7 @@ from collections.abc import Iterable, Sequence
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.sources import Files, SourceError, read_text, workspace_of
 from wyeline_linter.analysis import Analysis
-from wyeline_linter.checklist import QUESTIONS, READINGS, for_connection
+from wyeline_linter.checklist import QUESTIONS, for_connection, readings_under
 from wyeline_linter.commands.roots import roots_of
 from wyeline_linter.configuration import load_for
 from wyeline_linter.connected_load import leg_loads
@@ -114,7 +114,7 @@ def _verdict(analysis: Analysis, found: Diagnosis, rules: Sequence[Finding]) -> 
         lines += [f"  missing: {reason}" for reason in found.unknown]
         lines += ["", "If you stand before it, three answers settle which system is there:"]
         lines += [f"  - {question}" for question in QUESTIONS]
-        lines += [f"    {notation:<13} {reading}" for notation, reading in READINGS]
+        lines += [f"    {notation:<13} {reading}" for notation, reading in readings_under(analysis.view.basis)]
         return "\n".join([*lines, ""])
     if rules:
         head = f"{ends}: voltage and legs fit, but {len(rules)} thing{'s are' if len(rules) > 1 else ' is'} wrong"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from wyeline_grammar.linking import Equipment, Place
-from wyeline_linter.checklist import QUESTIONS, READINGS, Item, for_connection
+from wyeline_linter.checklist import QUESTIONS, Item, for_connection, readings_under
 from wyeline_linter.expectations import expectations_of
 from wyeline_linter.outputs import summary
 from wyeline_linter.reports.columns import Table, TableKind, Value, whole, words
@@ -193,7 +193,7 @@ def checklists(subject: Subject) -> list[Table]:
             table.add(values, about_equipment(equipment.name), subject.place(equipment.place))
     if any(subject.of(e.name).get("system") is None for e in subject.equipment):
         table.notes.append("Where a voltage is unknown, three answers settle it: " + " ".join(QUESTIONS))
-        table.notes += [f"{notation}: {reading}." for notation, reading in READINGS]
+        table.notes += [f"{notation}: {reading}." for notation, reading in readings_under(subject.view.basis)]
     return [table]
 
 
