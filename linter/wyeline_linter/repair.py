@@ -113,7 +113,7 @@ def diagnose(view: View, source: str, target: Equipment, port: str | None = None
     """Whether and why (not) ``source`` feeds ``target``, by the feeder between them or by one not yet written."""
     feeder = feeder_between(view, source, target.name, port)
     link = link_of(view, source, target, feeder, port)
-    if target.damaged and target.primary is None:  # a voltage that is written there and not read is not "none"
+    if _unread(target):
         why = f"the statement of `{target.name}` is not read to its end, and names no voltage so far: mend it first"
         return Diagnosis(link, None, (why,), target.name, ())
     if isinstance(link.verdict, Refusal):
@@ -133,14 +133,21 @@ def diagnose(view: View, source: str, target: Equipment, port: str | None = None
     return Diagnosis(link, None, (), None, ())
 
 
+def _unread(equipment: Equipment) -> bool:
+    """Whether a voltage may be written on a line that is not read to its end: that is not the same as none."""
+    return equipment.damaged and equipment.primary is None
+
+
 def solve(view: View, source: str, target: str, port: str | None = None) -> list[Solution]:
     """The one to three cheapest verified ways to connect two names; empty where the model offers none.
 
     Where the connection works and only lacks its feeder, the feeder is the solution; where the trouble is further up,
     the solutions mend that. Raises KeyError for a name that is no equipment.
     """
-    trial = Trial(view)
-    return _solve(view, trial, diagnose(view, source, view.model.equipment[target], port))
+    equipment = view.model.equipment[target]
+    if _unread(equipment):
+        return []
+    return _solve(view, Trial(view), diagnose(view, source, equipment, port))
 
 
 def _solve(view: View, trial: Trial, found: Diagnosis, depth: int = 0) -> list[Solution]:
