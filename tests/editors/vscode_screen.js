@@ -53,7 +53,11 @@ async function play(page) {
   await problems.first().waitFor();
   const errors = () => page.locator(".markers-panel .monaco-list-row .codicon-error").count();
   await until("the Problems list", errors);
-  report.before = (await problems.allInnerTexts()).map(spaces);
+  // Rows are drawn one by one, and anew when what is solved joins them: a look in between finds a part of them.
+  await until("the reason why it cannot be connected", async () => {
+    report.before = (await problems.allInnerTexts()).map(spaces);
+    return report.before.some((row) => row.includes("480 V"));
+  });
 
   // What is solved at rest: in the list, and above the board.
   const solved = page.locator(".markers-panel .monaco-list-row", { hasText: "may flow in a fault" });
