@@ -129,8 +129,9 @@ def _refed_words(before: m.Statement, after: m.Statement) -> str:
 
 
 def _target(entry: Entry) -> m.End | None:
+    """Where a feeder ends; None for other statements, and for one that is not read so far as to say what feeds it."""
     statement = entry.statement
-    return statement.target if isinstance(statement, m.FeederStatement) else None
+    return statement.target if isinstance(statement, m.FeederStatement) and statement.source is not None else None
 
 
 def _whole(gone: dict[Key, Entry], came: dict[Key, Entry]) -> Iterator[Change]:

@@ -128,6 +128,15 @@ def test_a_load_that_a_board_bears_no_more_is_better_when_taken_back() -> None:
     assert not found.worse
 
 
+@pytest.mark.parametrize("half", ["feeder -> LP-0  100 A 3p", "feeder MSB ->  100 A 3p", "feeder"])
+def test_a_feeder_that_is_half_written_is_compared(half: str) -> None:
+    """While it is typed, or mended: on either side, alone and beside one that is whole."""
+    whole = site(1, "1")
+    broken = whole.replace("feeder MSB -> LP-0  100 A 3p", half)
+    for old, new in ((whole, broken), (broken, whole), (whole, f"{whole}{half}\n"), (f"{broken}{half}\n", whole)):
+        assert CAUTION in as_text.text([compared(old, new)])
+
+
 def test_one_percent_is_not_worth_telling() -> None:
     old = site(1, "10")
     assert not compared(old, old.replace("10 kVA", "10.05 kVA")).moved
