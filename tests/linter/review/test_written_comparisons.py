@@ -128,7 +128,9 @@ def test_a_load_that_a_board_bears_no_more_is_better_when_taken_back() -> None:
     assert not found.worse
 
 
-@pytest.mark.parametrize("half", ["feeder -> LP-0  100 A 3p", "feeder MSB ->  100 A 3p", "feeder"])
+@pytest.mark.parametrize(
+    "half", ["feeder MSB. -> LP-0  100 A 3p", "feeder -> LP-0  100 A 3p", "feeder MSB ->  100 A 3p", "feeder"]
+)
 def test_a_feeder_that_is_half_written_is_compared(half: str) -> None:
     """While it is typed, or mended: on either side, alone and beside one that is whole."""
     whole = site(1, "1")
