@@ -111,13 +111,24 @@ async function play(page) {
 
   // Rename the panel: click on it, F2, the new name.
   const panel = lines.locator(".view-line", { hasText: /^panel/ }).locator("span span", { hasText: env.STORY_PANEL });
-  await panel.last().click();
-  await page.keyboard.press("F2");
   const rename = page.locator(".rename-box input");
-  await rename.waitFor();
-  await rename.fill(env.STORY_NEW_PANEL);
-  await page.keyboard.press("Enter");
-  await until("the rename", async () => (await lines.innerText()).includes(env.STORY_NEW_PANEL));
+  // The box too closes when the editor is laid out anew at that moment.
+  await until("the rename", async () => {
+    if ((await lines.innerText()).includes(env.STORY_NEW_PANEL)) return true;
+    try {
+      if (!(await rename.isVisible())) {
+        await panel.last().click({ timeout: 3000 });
+        await page.keyboard.press("F2");
+      }
+      await rename.waitFor({ timeout: 3000 });
+      await rename.fill(env.STORY_NEW_PANEL, { timeout: 3000 });
+      await page.keyboard.press("Enter");
+      await page.locator(".editor-instance .view-line", { hasText: env.STORY_NEW_PANEL }).first().waitFor({ timeout: 10000 });
+    } catch (error) {
+      if (error.name !== "TimeoutError") throw error;
+    }
+    return false;
+  });
   await command(page, "File: Save All");
   await until("the saved files", () =>
     ["site.wye", "pump-house.wye"].every((name) => fs.readFileSync(`${env.STORY_WORKSPACE}/${name}`, "utf8").includes(env.STORY_NEW_PANEL)));
