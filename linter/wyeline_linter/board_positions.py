@@ -62,10 +62,20 @@ def _legs(numbering: Numbering, positions: tuple[int, ...], legs: tuple[str, ...
     return tuple([legs[numbering.row(p) % len(legs)] for p in positions]) if legs else ()
 
 
+MOST_SPACES = 1_000
+"""More than any board has. A figure beyond is told as out of its range, and nothing is counted up to it."""
+
+
+def spaces_of(board: Equipment) -> int | None:
+    """How many positions a board has; None where that is not written, or is no number of positions."""
+    spaces = board.body.number("spaces")
+    return int(spaces) if spaces is not None and 1 <= spaces <= MOST_SPACES else None
+
+
 def numbering_of(board: Equipment) -> Numbering:
     """How a board numbers its positions."""
     scheme = board.body.text("numbering") or ODD_EVEN
-    return Numbering(scheme, int(board.body.number("spaces") or 0) // 2)
+    return Numbering(scheme, (spaces_of(board) or 0) // 2)
 
 
 def circuit_legs(positions: tuple[int, ...], legs: tuple[str, ...], board: Equipment) -> tuple[str, ...]:
@@ -225,7 +235,5 @@ def _positions(
     for occupant in occupants:
         for where in occupant.positions or (occupant.ref.label or "",):
             taken.setdefault(where, []).append(occupant)
-    spaces = board.body.number("spaces")
-    return BoardPositions(
-        board, legs, system, numbering_of(board), int(spaces) if spaces else None, tuple(occupants), taken
-    )
+    spaces = spaces_of(board)
+    return BoardPositions(board, legs, system, numbering_of(board), spaces, tuple(occupants), taken)

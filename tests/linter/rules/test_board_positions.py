@@ -5,7 +5,9 @@ from __future__ import annotations
 import pytest
 from rule_models import analysis_of
 
-from wyeline_linter.board_positions import BoardPositions, Numbering, positions_of
+from wyeline_grammar.sources import Files
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.board_positions import BoardPositions, Numbering, positions_of, spaces_of
 
 ABC, AB = ("A", "B", "C"), ("A", "B")
 
@@ -103,3 +105,12 @@ def test_a_panel_on_two_legs_alternates_between_them() -> None:
 def test_an_unfed_board_goes_by_its_notation() -> None:
     assert board("panel LP-9 120/240  bus 100 A\n", "LP-9").legs == AB
     assert board("panel LP-9  bus 100 A\n", "LP-9").legs == ()
+
+
+def test_nothing_is_counted_up_to_a_number_of_spaces_that_no_board_has() -> None:
+    text = 'panel P1 208Y/120  bus 225 A, spaces 999999999999999\n  13  20 A 1p  180 VA receptacle  "Room"\n'
+    model = Analysis("/m/site.wye", Files(lambda _: text), "/m").model
+    assert spaces_of(model.equipment["P1"]) is None
+    for written, spaces in (("42", 42), ("999", 999), ("1001", None)):
+        other = text.replace("999999999999999", written)
+        assert spaces_of(Analysis("/m/site.wye", Files(lambda _, t=other: t), "/m").model.equipment["P1"]) == spaces
