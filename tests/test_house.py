@@ -23,10 +23,6 @@ FORBIDDEN_IN = {
 }
 
 
-TABLES = {"slips"}
-"""Files that are one table, a row after the other."""
-
-
 def imports_of(path: Path) -> set[str]:
     names: set[str] = set()
     for node in ast.walk(ast.parse(path.read_text("utf-8"))):
@@ -54,8 +50,7 @@ def test_files_are_named_after_what_they_do_and_stay_readable() -> None:
         for path in folder.rglob("*.py"):
             assert path.stem not in {"utils", "helpers", "misc", "common", "base"}, path
             lines = len(path.read_text("utf-8").splitlines())
-            most = 700 if path.stem in TABLES else 550
-            assert lines <= most, f"{path.relative_to(ROOT)} has {lines} lines: is it still one theme?"
+            assert lines <= 550, f"{path.relative_to(ROOT)} has {lines} lines: is it still one theme?"
 
 
 HEAVY = ("lark", "pint", "pygls", "lsprotocol", "asyncio")

@@ -13,8 +13,9 @@ from wyeline_grammar import memo
 from wyeline_grammar.expectation import PHRASE_STARTS, message, needed_here
 from wyeline_grammar.memo import Failure, Kinds
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
+from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import Match, Place
-from wyeline_grammar.slips import SLIPS, Slip
+from wyeline_grammar.slips import SLIPS
 from wyeline_grammar.spelling import nearest
 from wyeline_grammar.syntax import Line, Phrase, Token
 from wyeline_grammar.tokens import cut, is_statement

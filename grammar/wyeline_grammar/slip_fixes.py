@@ -1,4 +1,4 @@
-"""How the known slips of ``slips.py`` are mended: from a match to the text that should stand there."""
+"""How the known slips of ``slips_*.py`` are mended: from a match to the text that should stand there."""
 
 from __future__ import annotations
 

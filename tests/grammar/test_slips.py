@@ -6,7 +6,8 @@ import pytest
 
 from wyeline_grammar.parser import parse_line
 from wyeline_grammar.problems import Problem, Remedy
-from wyeline_grammar.slips import SLIPS, Slip
+from wyeline_grammar.slip import Slip
+from wyeline_grammar.slips import SLIPS
 from wyeline_grammar.syntax import Line
 from wyeline_grammar.tokens import is_statement
 

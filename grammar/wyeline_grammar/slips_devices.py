@@ -1,0 +1,98 @@
+"""Known slips of devices: current, poles, frame, curve, mains."""
+
+from __future__ import annotations
+
+from wyeline_grammar.slip import Slip
+from wyeline_grammar.slip_fixes import BB, B, N, device_slash, frame, rewritten, spelled, whole
+
+DEVICES: tuple[Slip, ...] = (
+    Slip(
+        "device-slash",
+        whole(rf"({N}){B}[aA](?:{B}[/-]{B})([1-4]){B}[pP](?:ole)?"),
+        rewritten(r"\1 A \2p"),
+        "A device is its rated current and then its poles.",
+        "  1  20A/1P  1.2 kVA receptacle",
+        "  1  20 A 1p  1.2 kVA receptacle",
+    ),
+    Slip(
+        "device-slash-bare",
+        spelled(r"(?<=\s)(1[56]|[2-9]\d|\d{3,4})/([1-3])(?:[pP])?(?=[\s,]|$)"),
+        device_slash,
+        "A device is its rated current and then its poles.",
+        "  1  20/1  1.2 kVA receptacle",
+        "  1  20 A 1p  1.2 kVA receptacle",
+    ),
+    Slip(
+        "poles-first",
+        whole(rf"([1-4])[pP]{BB}({N}){B}A(?!{BB}[1-4][pP])"),
+        rewritten(r"\2 A \1p"),
+        "A device is its rated current and then its poles.",
+        "feeder MSB -> LP-5  3P 100 A  30 m",
+        "feeder MSB -> LP-5  100 A 3p  30 m",
+    ),
+    Slip(
+        "poles-first-in-detail",
+        spelled(rf"(?<=\s)([1-4])P{BB}({N}){B}A(?!{BB}[1-4][pP])"),
+        lambda match, place: f"{match[2]} A {match[1]}p" if place.tokens[0].start == match.start() else None,
+        "A device is its rated current and then its poles; a circuit that is really called so needs quotes.",
+        "  3P 100 A  fuse J",
+        "  100 A 3p  fuse J",
+        sound=True,
+    ),
+    Slip(
+        "poles-case",
+        whole(r"([1-4])(?:P|[ -]?[Pp]ole|[ -][Pp])(\+N)?"),
+        rewritten(r"\1p\2"),
+        "Poles are a figure and a small p.",
+        "  3  20 A 1P  1.2 kVA receptacle",
+        "  3  20 A 1p  1.2 kVA receptacle",
+    ),
+    Slip(
+        "frame-and-trip",
+        whole(rf"({N}){B}AF{B}[/,]?{B}({N}){B}AT(?:{BB}(?P<poles>[1-4][pP]))?"),
+        frame,
+        "The bare current is the device's setting; its frame has a keyword.",
+        "feeder MSB -> LP-5  400AF/350AT 3p",
+        "feeder MSB -> LP-5  350 A 3p frame 400 A",
+    ),
+    Slip(
+        "frame-slash-trip",
+        whole(rf"({N})/({N}){B}A(?:{BB}(?P<poles>[1-4][pP]))?"),
+        frame,
+        "Offices disagree on which of the two comes first, so the frame has a keyword.",
+        "feeder MSB -> LP-5  400/350 A 3p",
+        "feeder MSB -> LP-5  350 A 3p frame 400 A",
+    ),
+    Slip(
+        "curve-first",
+        whole(rf"([BCDKZ])({N})(?:{B}A)?{BB}([1-4]p(?:\+N)?)"),
+        rewritten(r"\2 A \3 curve \1"),
+        "The bare current is the device's rating; its curve has a keyword.",
+        "feeder HV -> UV  B16 1p  24 m",
+        "feeder HV -> UV  16 A 1p curve B  24 m",
+    ),
+    Slip(
+        "curve-between",
+        whole(rf"({N}){B}A{BB}([BCDKZ])(?:{BB}([1-4]p(?:\+N)?))?"),
+        lambda match, _: f"{match[1]} A{' ' + match[3] if match[3] else ''} curve {match[2]}",
+        "Rating and poles stand together; the curve has a keyword.",
+        "  F1  16 A B 1p  1.2 kW",
+        "  F1  16 A 1p curve B  1.2 kW",
+    ),
+    Slip(
+        "main-lugs",
+        whole(r"(?:main )?(?:MLO|M\.L\.O\.)"),
+        rewritten("main lugs"),
+        "Capitals are for names; the words say what it is.",
+        "panel LP-5 208Y/120  bus 225 A, MLO",
+        "panel LP-5 208Y/120  bus 225 A, main lugs",
+    ),
+    Slip(
+        "main-breaker",
+        whole(rf"MCB{BB}({N}{B}A)|({N}{B}A){BB}MCB"),
+        lambda match, _: f"main {match[1] or match[2]}",
+        "Capitals are for names; the words say what it is.",
+        "panel LP-5 208Y/120  bus 225 A, MCB 200 A",
+        "panel LP-5 208Y/120  bus 225 A, main 200 A",
+    ),
+)

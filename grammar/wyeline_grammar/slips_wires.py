@@ -1,0 +1,158 @@
+"""Known slips of conductors and raceways."""
+
+from __future__ import annotations
+
+from wyeline_grammar.slip import Slip
+from wyeline_grammar.slip_fixes import (
+    BB,
+    KCMIL,
+    RACEWAYS,
+    SIZE,
+    SQUARE_MM,
+    B,
+    N,
+    area_run,
+    conductor_word,
+    raceway_size,
+    raw_gauge,
+    rewritten,
+    whole,
+)
+
+AREAS: tuple[Slip, ...] = (
+    Slip(
+        "area-behind-gauge-sign",
+        whole(
+            rf"(?:\(?(\d{{1,2}})\)?(?:{B}[-x×]?{B}#|{B}-{B}|(?<=\)){B}|{BB})|(\+{B}(?:N|G|IG|PE|PEN)){B}#)"
+            rf"((?:[2-9]|1\d)\d\d){B}(?:kcmil|MCM|mcm|KCMIL|Kcmil)"
+        ),
+        area_run,
+        "`#` is for gauges; a run of conductors sized by their area is count, `x` and area.",
+        "feeder MSB -> LP-5  3#250 kcmil + G #4 Cu  30 m",
+        "feeder MSB -> LP-5  3x250kcmil + G #4 Cu  30 m",
+    ),
+    Slip(
+        "area-without-unit",
+        whole(rf"(?:(\d{{1,2}}){B}[-x×]?{B}#|(\+{B}(?:N|G|IG)){BB}#?)({KCMIL})(?!{B}[kKmM])"),
+        area_run,
+        "Gauges end at #4/0; larger conductors are sized by their area, with its unit.",
+        "feeder MSB -> LP-5  3#350 + G #3 Cu  30 m",
+        "feeder MSB -> LP-5  3x350kcmil + G #3 Cu  30 m",
+    ),
+    Slip(
+        "cable-without-unit",
+        whole(rf"(\d{{1,2}}[Gg])({SQUARE_MM})(?={BB}[A-Z])"),
+        lambda match, _: f"{match[1].upper()}{match[2]}mm2",
+        "The size of a conductor has its unit; without one it reads as a name.",
+        "feeder HV -> UV  5G16 Cu  24 m",
+        "feeder HV -> UV  5G16mm2 Cu  24 m",
+    ),
+    Slip(
+        "conductor-word",
+        whole("[a-z][a-z0-9-]*"),
+        conductor_word,
+        "Metals and insulations are written in capitals.",
+        "feeder MSB -> LP-5  3#8 + G #10 cu  30 m",
+        "feeder MSB -> LP-5  3#8 + G #10 Cu  30 m",
+    ),
+    Slip(
+        "role-missing",
+        whole(r"\+\s*(#\d+(?:/0)?|\d+(?:\.\d+)?\s*(?:kcmil|mm2))(?!\s+(?:N|G|IG|PE|PEN)\b)"),
+        lambda match, _: (f"+ G {match[1]}", f"+ N {match[1]}"),
+        "What a further conductor is for (`G`, `N`, `PE`) cannot be told from its size.",
+        "feeder MSB -> LP-5  3#8 + #10 Cu  30 m",
+        "feeder MSB -> LP-5  3#8 + G #10 Cu  30 m",
+        message="a further conductor is named and then sized, such as `{right}`",
+    ),
+)
+
+RUNS: tuple[Slip, ...] = (
+    Slip(
+        "ground-in-run",
+        whole(rf"(?:\+{B})?(?:1{B}-?{B})?#(\d+(?:/0)?){B}-?(G|GND|EG|EGC|PE|N)"),
+        lambda match, _: f"+ {match[2] if match[2] in ('PE', 'N') else 'G'} #{match[1]}",
+        "A conductor added to the run is named first and sized then.",
+        "feeder MSB -> LP-5  3#8 1#8G Cu  30 m",
+        "feeder MSB -> LP-5  3#8 + G #8 Cu  30 m",
+    ),
+    Slip(
+        "run-dash",
+        whole(rf"\(?(\d+)\)?{B}[-x×]?{B}#(\d+(?:/0)?)(?:{B}AWG)?|(\d+)[-x×](\d/0)|\((\d+)\){B}(\d/0)"),
+        lambda match, _: f"{match[1] or match[3] or match[5]}#{match[2] or match[4] or match[6]}",
+        "A run is the count of its conductors and, with no blank, their gauge.",
+        "feeder MSB -> LP-5  3-#8 + G #10 Cu  30 m",
+        "feeder MSB -> LP-5  3#8 + G #10 Cu  30 m",
+    ),
+    Slip(
+        "gauge-unmarked",
+        whole(r"(\+\s*(?:N|G|IG|PE))\s+(\d{1,2}|\d/0)(?:\s*AWG)?"),
+        raw_gauge,
+        "A wire gauge has its sign, so that it is no bare number.",
+        "feeder MSB -> LP-5  3#8 + G 10 Cu  30 m",
+        "feeder MSB -> LP-5  3#8 + G #10 Cu  30 m",
+    ),
+    Slip(
+        "size-before-role",
+        whole(r"\+\s*(#\d+(?:/0)?|\d+(?:\.\d+)?\s*(?:kcmil|mm2))\s+(N|G|IG|PE|PEN)"),
+        rewritten(r"+ \2 \1"),
+        "A conductor added to the run is named first and sized then.",
+        "feeder MSB -> LP-5  3#8 + #10 G Cu  30 m",
+        "feeder MSB -> LP-5  3#8 + G #10 Cu  30 m",
+    ),
+    Slip(
+        "run-blanks",
+        whole(rf"(\d+)({B})[xX×*]({B})({N}{B}(?:kcmil|mm2|mm²))"),
+        rewritten(r"\1x\4"),
+        "A run is one word up to its size.",
+        "feeder HV -> UV  3 x 95 mm2 Cu  24 m",
+        "feeder HV -> UV  3x95 mm2 Cu  24 m",
+    ),
+    Slip(
+        "size-unit",
+        whole(rf"(\d+[x×])?({N}){B}(?:(MCM|mcm|KCMIL|Kcmil|kCMIL)|mm\^2|sqmm|SQMM|sq\.?{B}mm|MM2|qmm)"),
+        lambda match, _: f"{match[1] or ''}{match[2]} {'kcmil' if match[3] else 'mm2'}",
+        "One unit, one spelling.",
+        "feeder MSB -> LP-5  3x250 MCM  30 m",
+        "feeder MSB -> LP-5  3x250 kcmil  30 m",
+    ),
+    Slip(
+        "conduit-in-twice",
+        whole(rf"in{BB}({SIZE}){B}(?:in\.?|inches|'')(?={BB}[A-Z])"),
+        rewritten(r"in \1 inch"),
+        "`in` is the word, `inch` the unit.",
+        "feeder MSB -> LP-5  30 m  in 2 in EMT",
+        "feeder MSB -> LP-5  30 m  in 2 inch EMT",
+    ),
+    Slip(
+        "conduit-size-first",
+        whole(rf"(?P<size>{SIZE}){BB}(?:in|inch){BB}(?P<kind>{RACEWAYS})"),
+        raceway_size,
+        "`in` opens the raceway, `inch` is the unit of its trade size.",
+        "feeder MSB -> LP-5  30 m  2 in EMT",
+        "feeder MSB -> LP-5  30 m  in 2 inch EMT",
+    ),
+    Slip(
+        "conduit-size-last",
+        whole(rf"in{BB}({RACEWAYS}){BB}({SIZE}){B}(inch|mm|in|\")"),
+        lambda match, _: f"in {match[2]} {'mm' if match[3] == 'mm' else 'inch'} {match[1]}",
+        "The trade size stands before the raceway's kind.",
+        "feeder MSB -> LP-5  30 m  in EMT 2 inch",
+        "feeder MSB -> LP-5  30 m  in 2 inch EMT",
+    ),
+    Slip(
+        "raceway-without-in",
+        whole(rf"({N}{B}(?:m|ft)){BB}((?:(?:{SIZE}){B}(?:inch|mm){BB})?(?:{RACEWAYS}))"),
+        rewritten(r"\1 in \2"),
+        "`in` opens the raceway.",
+        "feeder MSB -> LP-5  3#8 Cu  42 m EMT",
+        "feeder MSB -> LP-5  3#8 Cu  42 m in EMT",
+    ),
+    Slip(
+        "sets-of",
+        whole(rf"\(?(\d+)\)?{BB}(?:sets?|runs?|parallel)(?:{BB}of)?(?={BB}\d)"),
+        lambda match, _: f"{match[1]} set{'s' if match[1] != '1' else ''}",
+        "Parallel sets are a count and the word.",
+        "feeder MSB -> LP-5  2 sets of 3#4/0 Cu  30 m",
+        "feeder MSB -> LP-5  2 sets 3#4/0 Cu  30 m",
+    ),
+)
