@@ -1,4 +1,4 @@
-"""Voltage drop and voltage under load, in the switch state where they are worst (D.9)."""
+"""Voltage drop and voltage under load, in the switch state where they are worst."""
 
 from __future__ import annotations
 

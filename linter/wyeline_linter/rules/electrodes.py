@@ -1,4 +1,4 @@
-"""The wire to the earth electrode: as large as the wires of the system it earths ask for (D.6)."""
+"""The wire to the earth electrode: as large as the wires of the system it earths ask for."""
 
 from __future__ import annotations
 

@@ -1,5 +1,4 @@
-"""Emergency and standby supplies: separate, with a second source that carries them; and what differs between switch
-states (D.12)."""
+"""Emergency and standby supplies: separate, with a second source that carries them; what differs by switch state."""
 
 from __future__ import annotations
 

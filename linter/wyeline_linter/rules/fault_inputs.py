@@ -1,4 +1,4 @@
-"""The facts without which no fault current or voltage can be told, and figures that rest on a ceiling (D.10)."""
+"""The facts without which no fault current or voltage can be told, and figures that rest on a ceiling."""
 
 from __future__ import annotations
 

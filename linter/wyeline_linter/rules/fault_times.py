@@ -1,4 +1,4 @@
-"""Faults that devices must see in time, and wires must bear until then (D.5, D.6): they need the fault study."""
+"""Faults that devices must see in time, and wires must bear until then: they need the fault study."""
 
 from __future__ import annotations
 

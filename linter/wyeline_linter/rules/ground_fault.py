@@ -1,4 +1,4 @@
-"""Large devices and the protection of people: ground faults, arc energy, residual current, selectivity (D.5)."""
+"""Large devices and the protection of people: ground faults, arc energy, residual current, selectivity."""
 
 from __future__ import annotations
 

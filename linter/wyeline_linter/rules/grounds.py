@@ -1,4 +1,4 @@
-"""Equipment grounds, protective conductors and bonding jumpers: there, large enough, enlarged with the wires (D.6)."""
+"""Equipment grounds, protective conductors and bonding jumpers: there, large enough, enlarged with the wires."""
 
 from __future__ import annotations
 

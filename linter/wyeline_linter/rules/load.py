@@ -1,4 +1,4 @@
-"""Loads of boards and circuits against what carries them, and how evenly the legs share them (D.8)."""
+"""Loads of boards and circuits against what carries them, and how evenly the legs share them."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Loads of sources and transformers against their ratings, per leg, winding and half (D.4, D.8)."""
+"""Loads of sources and transformers against their ratings, per leg, winding and half."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""What is said about loads: their amount and kind, demand factors, and which never run together (D.8)."""
+"""What is said about loads: their amount and kind, demand factors, and which never run together."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The overload device of a motor against its nameplate (D.5)."""
+"""The overload device of a motor against its nameplate."""
 
 from __future__ import annotations
 

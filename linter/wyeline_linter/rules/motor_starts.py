@@ -1,4 +1,4 @@
-"""Motor starts and what mandatory limits say of them, in the switch state where they are worst (D.9)."""
+"""Motor starts and what mandatory limits say of them, in the switch state where they are worst."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Motors, drives and packaged units under US practice: their devices, and the wires that feed them (D.5, D.6)."""
+"""Motors, drives and packaged units under US practice: their devices, and the wires that feed them."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Where the neutral of each source is tied to earth, and what a transfer switch does with it (D.11)."""
+"""Where the neutral of each source is tied to earth, and what a transfer switch does with it."""
 
 from __future__ import annotations
 

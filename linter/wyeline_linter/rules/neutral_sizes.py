@@ -1,4 +1,4 @@
-"""How large a neutral is: for its worst current, for the fault that returns on it, and from two legs of a wye (D.6)."""
+"""How large a neutral is: for its worst current, for the fault that returns on it, and from two legs of a wye."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Devices and the wires they protect (D.5): ratings, small wires, wires without a device, load against device."""
+"""Devices and the wires they protect: ratings, small wires, wires without a device, load against device."""
 
 from __future__ import annotations
 

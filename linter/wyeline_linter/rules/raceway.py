@@ -1,4 +1,4 @@
-"""Raceways (D.7): how full they are, how their wires heat each other, and what may share them."""
+"""Raceways: how full they are, how their wires heat each other, and what may share them."""
 
 from __future__ import annotations
 

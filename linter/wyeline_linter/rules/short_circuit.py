@@ -1,4 +1,4 @@
-"""Fault currents against what equipment is rated for, and the facts without which they cannot be told (D.10)."""
+"""Fault currents against what equipment is rated for, and the facts without which they cannot be told."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The wires of one circuit stay together, or iron around a single one of them heats (D.6)."""
+"""The wires of one circuit stay together, or iron around a single one of them heats."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Taps: wires smaller than the device ahead of them, allowed where every condition of a claim holds (D.5)."""
+"""Taps: wires smaller than the device ahead of them, allowed where every condition of a claim holds."""
 
 from __future__ import annotations
 

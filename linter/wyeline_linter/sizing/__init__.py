@@ -1,4 +1,4 @@
-"""Sizes proposed, never applied silently: devices, wires, grounds, raceways, transformers, generators (E.6, E.7).
+"""Sizes proposed, never applied silently: devices, wires, grounds, raceways, transformers, generators.
 
 ``wires_for`` and ``device_for`` are the short answers that repairs ask; ``lines.size_feeder`` says every step.
 """

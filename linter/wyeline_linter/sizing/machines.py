@@ -1,4 +1,4 @@
-"""Transformers and generators sized from what hangs on them (E.7)."""
+"""Transformers and generators sized from what hangs on them."""
 
 from __future__ import annotations
 
@@ -126,7 +126,7 @@ def _earthing(tables: Basis, view: View, equipment: Equipment) -> list[str]:
 
 
 def _regulation(equipment: Equipment, va: float, load: complex) -> list[str]:
-    """Voltage drop at the demand load: R % cos + X % sin, times the share of its rating (E.7)."""
+    """Voltage drop at the demand load: R % cos + X % sin, times the share of its rating."""
     z, x_r = equipment.body.number("z"), equipment.body.number("x/r")
     if z is None or x_r is None or not abs(load):
         return []
@@ -186,7 +186,7 @@ _RECTIFIERS = frozenset({"ups", "drive", "charger", "ev", "it"})
 def _start(
     view: View, equipment: Equipment, per_ampere: float, running: float, state: SwitchState | None
 ) -> tuple[float, str] | None:
-    """kVA for the dip of the largest motor start: dip = X'd S / (S_g + X'd S), S the locked-rotor kVA (E.7)."""
+    """kVA for the dip of the largest motor start: dip = X'd S / (S_g + X'd S), S the locked-rotor kVA."""
     transient = equipment.body.number("transient")
     found, _ = leaf_loads(view, state)
     network = view.network if state is None else view.network_in(state)
