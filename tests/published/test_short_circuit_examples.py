@@ -20,9 +20,9 @@ from wyeline_linter.circuit import (
     study_faults,
     three_phase,
 )
-from wyeline_linter.circuit.elements import A1
 from wyeline_linter.circuit.handformulas import along_conductor, terminal_current, through_transformer
 from wyeline_linter.circuit.nameplate import fault_current_of_power, utility_z1
+from wyeline_linter.circuit.sequences import A1
 
 PURE_X = float("inf")
 

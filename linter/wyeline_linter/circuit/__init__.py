@@ -39,7 +39,8 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 from .banks import autotransformer, buck_boost, grounding_zigzag, high_leg_delta, open_delta, scott
-from .elements import EARTH, Bus, Network
+from .elements import EARTH, Bus
+from .network import Network
 from .transformers import Rating, centre_tapped, single_phase, three_phase
 
 if TYPE_CHECKING:

@@ -15,8 +15,10 @@ from typing import Any, Literal
 
 import numpy as np
 
-from .elements import LINK_OHM, Network, phase_matrix
+from .elements import LINK_OHM
 from .layout import Complex, Floats, Ints, Layout, Topology, layout_of, shares_sources
+from .network import Network
+from .sequences import phase_matrix
 
 Study = Literal["flow", "fault"]
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import sqrt
 
-from .elements import Network, Pair
+from .elements import Pair
+from .network import Network
 from .transformers import LEAST_MAGNETISING_PU, Rating, centre_tapped, single_phase
 
 

@@ -10,8 +10,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from .elements import Network
 from .layout import Ints, Layout, columns, components
+from .network import Network
 
 BLOCK_LIMIT = 240
 """Largest number of unknowns of a block made by merging the buses around a loop."""

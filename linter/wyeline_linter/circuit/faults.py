@@ -14,10 +14,12 @@ from functools import cached_property
 import numpy as np
 
 from .assemble import Assembled, Complex, Frame, Ints, SingularNetwork, assemble, motor_admittance
-from .elements import A1, A2, Bus, Network
+from .elements import Bus
 from .factors import Factors
 from .flowresult import Solved, line_currents
 from .links import leaving_nodes, link_currents
+from .network import Network
+from .sequences import A1, A2
 from .thevenin import Impedances, bus_impedances
 from .tied import R_ROUNDING, Places
 

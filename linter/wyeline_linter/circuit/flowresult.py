@@ -9,10 +9,12 @@ from functools import cached_property
 import numpy as np
 
 from .assemble import Assembled, Complex, Frame
-from .elements import EARTH, Bus, Network, sequence_parts
+from .elements import EARTH, Bus
 from .layout import columns
 from .links import leaving_nodes, link_currents
+from .network import Network
 from .selftest import SelfTest, check_solution
+from .sequences import sequence_parts
 
 
 @dataclass(frozen=True)

@@ -13,7 +13,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from .elements import EARTH, Network
+from .elements import EARTH
+from .network import Network
 
 Complex = NDArray[np.complex128]
 Ints = NDArray[np.int64]

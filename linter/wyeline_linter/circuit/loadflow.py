@@ -12,9 +12,9 @@ from typing import Any
 import numpy as np
 
 from .assemble import Assembled, Complex, Floats, Ints, SingularNetwork, assemble
-from .elements import Network
 from .factors import Factors
 from .flowresult import Solved
+from .network import Network
 
 COLLAPSE_PU = 0.75
 """Below this part of nominal voltage a constant-power load is taken as constant impedance (common practice, no source);

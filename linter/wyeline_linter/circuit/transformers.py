@@ -11,7 +11,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import pi, sqrt
 
-from .elements import A1, A2, Network, Pair
+from .elements import Pair
+from .network import Network
+from .sequences import A1, A2
 
 Pairs = tuple[tuple[int, int], ...]
 

@@ -8,7 +8,7 @@ import math
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.notation import VoltageForm
 from wyeline_linter.circuit import EARTH, Bus, Network
-from wyeline_linter.circuit.elements import phase_matrix
+from wyeline_linter.circuit.sequences import phase_matrix
 from wyeline_linter.earthing import Arrangement, EarthingKind
 from wyeline_linter.studies.source_impedance import (
     SourceData,

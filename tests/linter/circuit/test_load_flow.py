@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from wyeline_linter.circuit import EARTH, Bus, Network, NotSolved, Rating, Solved, solve_flow, three_phase
-from wyeline_linter.circuit.elements import sequence_parts
+from wyeline_linter.circuit.sequences import sequence_parts
 
 
 def two_buses(z: complex, volt: float = 240.0) -> tuple[Network, Bus]:
