@@ -10,7 +10,7 @@ import re
 from functools import lru_cache
 from typing import NamedTuple
 
-from wyeline_grammar import interpret_problems as say
+from wyeline_grammar import out_of_place, value_problems
 from wyeline_grammar.attribute_types import Accept, Use
 from wyeline_grammar.attributes import CLASS_KINDS, FLAGS, KEYS, takes_poles, unkeyed_at, use_of
 from wyeline_grammar.model import Value
@@ -151,12 +151,12 @@ def _first_judgement(place: str, form: str, pieces: _Pieces, assumed: bool) -> I
     elif form == "flag":
         name = pieces[0][1]
         if name in FLAGS and place not in FLAGS[name].places:
-            problems.append(say.flag_out_of_place(place, name))
+            problems.append(out_of_place.flag_out_of_place(place, name))
             name = None
     elif form == "class":
         name = pieces[0][1]
         if name not in CLASS_KINDS or place not in ("circuit", "load"):
-            problems.append(say.class_out_of_place(place, name))
+            problems.append(out_of_place.class_out_of_place(place, name))
             name = None
     return Interpreted(name, value, assumed, tuple(problems))
 
@@ -166,18 +166,18 @@ def _judge_unkeyed(place: str, pieces: _Pieces, problems: list[Problem]) -> tupl
     try:
         value = _read(kind, text)
     except QuantityError as error:
-        problems.append(say.not_understood(0, text, "a number with a unit", str(error)))
+        problems.append(value_problems.not_understood(0, text, "a number with a unit", str(error)))
         return None, None
     assert value is not None
     if len(pieces) > 1 and (value.dimension != "current" or not takes_poles(place)):
-        problems.append(say.poles_out_of_place(place, 1, pieces[1][1]))
+        problems.append(out_of_place.poles_out_of_place(place, 1, pieces[1][1]))
     unkeyed = unkeyed_at(place)
     for meaning in unkeyed:
         if meaning.accept.dimension == value.dimension:
             if not _sane(place, f"{text}", meaning.accept, value, 0, problems):
                 return meaning.name, None
             return meaning.name, value
-    problems.append(say.unkeyed_out_of_place(place, text, value.dimension, unkeyed))
+    problems.append(out_of_place.unkeyed_out_of_place(place, text, value.dimension, unkeyed))
     return None, None
 
 
@@ -186,22 +186,24 @@ def _judge_key(place: str, pieces: _Pieces, problems: list[Problem]) -> tuple[st
     use = use_of(place, key)
     if use is None:
         if key in KEYS:
-            problems.append(say.key_out_of_place(place, key, lambda other: _fits_key(place, other, pieces)))
+            problems.append(out_of_place.key_out_of_place(place, key, lambda other: _fits_key(place, other, pieces)))
         return None, None
     end = len(pieces)
     if end > 1 and pieces[-1][0] == "POLES":
         end -= 1
         if not use.poles:
-            problems.append(say.poles_out_of_place(place, end, pieces[end][1]))
+            problems.append(out_of_place.poles_out_of_place(place, end, pieces[end][1]))
     if end == 1:
-        problems.append(say.value_missing(key, use))
+        problems.append(value_problems.value_missing(key, use))
         return key, None
     try:
         return _value(place, key, use, pieces[1:end], problems)
     except NotationError as error:
-        problems.append(say.voltage_unclear(1, pieces[1][1], error))
+        problems.append(value_problems.voltage_unclear(1, pieces[1][1], error))
     except QuantityError as error:
-        problems.append(say.not_understood(1, f"{key} {pieces[1][1]}", say.needed(use), str(error)))
+        problems.append(
+            value_problems.not_understood(1, f"{key} {pieces[1][1]}", value_problems.needed(use), str(error))
+        )
     return key, None
 
 
@@ -218,10 +220,10 @@ def _value(place: str, key: str, use: Use, pieces: _Pieces, problems: list[Probl
         if use.accepts[0].form == "names":
             names = tuple(text[1:-1] if kind == "TEXT" else text for kind, text in pieces)
             return key, Value("names", names, " ".join(text for _, text in pieces))
-        problems.append(say.one_value_only(key, text, 2, len(pieces), pieces))
+        problems.append(value_problems.one_value_only(key, text, 2, len(pieces), pieces))
     value = _read(kind, text)
     if value is None:
-        problems.append(say.not_understood(1, f"{key} {text}", say.needed(use)))
+        problems.append(value_problems.not_understood(1, f"{key} {text}", value_problems.needed(use)))
         return key, None
     for accept in use.accepts:
         fitting = _fit(accept, value)
@@ -236,9 +238,9 @@ def _value(place: str, key: str, use: Use, pieces: _Pieces, problems: list[Probl
         if sane:
             return key, fitting
         if not problems:
-            problems.append(say.impossible(1, f"{key} {text}", accept))
+            problems.append(value_problems.impossible(1, f"{key} {text}", accept))
         return key, None
-    problems.append(say.value_misfit(key, use, kind, text, value))
+    problems.append(value_problems.value_misfit(key, use, kind, text, value))
     return key, None
 
 
@@ -301,9 +303,9 @@ def _sane(place: str, written: str, accept: Accept, value: Value, index: int, pr
         return True
     signed = low < 0
     if (not signed and least < 0) or (low > 0 and least == 0) or (accept.most is not None and greatest > accept.most):
-        problems.append(say.impossible(index, written, accept))
+        problems.append(value_problems.impossible(index, written, accept))
         return False
     slack = 1e-9 * max(abs(low), abs(high))
     if least < low - slack or greatest > high + slack:
-        problems.append(say.implausible(place, index, written, accept, value))
+        problems.append(value_problems.implausible(place, index, written, accept, value))
     return True

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import difflib
 import re
 from functools import lru_cache
 from typing import NamedTuple
@@ -73,5 +72,7 @@ def nearest_names(name: str) -> tuple[str, ...]:
         near = tuple(f"{letters}{hour}" for hour in sorted(hours) if read_group(f"{letters}{hour}"))
         if near:
             return near
+    from difflib import get_close_matches
+
     known = {group.name.lower(): group.name for group in all_groups()} | {word: word for word in WORDS}
-    return tuple(known[found] for found in difflib.get_close_matches(name.lower(), known, n=3, cutoff=0.5))
+    return tuple(known[found] for found in get_close_matches(name.lower(), known, n=3, cutoff=0.5))

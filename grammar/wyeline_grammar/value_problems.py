@@ -1,0 +1,222 @@
+"""The words of what is wrong with the value behind a key: found, needed, why, what to change."""
+
+from __future__ import annotations
+
+from wyeline_grammar.attribute_types import Accept, Use
+from wyeline_grammar.attributes import (
+    KEYS,
+    accept_phrase,
+    listed,
+    place_phrase,
+    range_phrase,
+)
+from wyeline_grammar.model import Value
+from wyeline_grammar.notation import NotationError
+from wyeline_grammar.out_of_place import short_phrase, swap, within
+from wyeline_grammar.problems import Problem, Remedy
+from wyeline_grammar.quantities import format_number, parse_number, parse_quantity
+from wyeline_grammar.units import DIMENSIONS, UNITS
+
+
+def needed(use: Use) -> str:
+    """What may stand as the value: "a current, such as 225 A or 28 kA, or `lugs` or `switch`"."""
+    return ", or ".join(dict.fromkeys(accept_phrase(accept) for accept in use.accepts))
+
+
+def value_missing(key: str, use: Use) -> Problem:
+    return Problem(
+        "value-not-understood",
+        f"`{key}` has no value; write it like `{use.examples[0]}`",
+        0,
+        0,
+        0,
+        found=f"`{key}` alone",
+        needed=needed(use),
+        why="A key is followed by its one value.",
+        change=f"Write it like `{use.examples[0]}`, or delete the key.",
+    )
+
+
+def one_value_only(key: str, text: str, first: int, last: int, pieces: tuple[tuple[str, str], ...]) -> Problem:
+    more = " ".join(text for _, text in pieces[1:])
+    return Problem(
+        "value-not-understood",
+        f"`{key}` takes one value: `{key} {text}`; what is `{more}`?",
+        0,
+        first,
+        last,
+        found=f"`{more}` behind `{key} {text}`",
+        needed="one value behind a key",
+        why="A name begins no phrase, so this word belongs to nothing.",
+        change="Delete it, put it in quotes, or write the key it belongs to.",
+    )
+
+
+def not_understood(index: int, written: str, wanted: str, detail: str = "") -> Problem:
+    return Problem(
+        "value-not-understood",
+        detail or f"`{written}` cannot be read: needed is {wanted}",
+        0,
+        index,
+        index,
+        found=f"`{written}`",
+        needed=wanted,
+        why="A value that cannot be read is a fact that is missing.",
+        change="Write the value as the example shows.",
+    )
+
+
+def voltage_unclear(index: int, text: str, error: NotationError) -> Problem:
+    """A voltage that reads as none or several systems; each spelling it may mean is a remedy."""
+    only = len(error.suggestions) == 1
+    return Problem(
+        "voltage-notation-unclear",
+        str(error),
+        0,
+        index,
+        index,
+        found=f"`{text}`",
+        needed=listed([f"`{s}`" for s in error.suggestions]) or "a voltage, such as 480Y/277",
+        why="The notation says which wires there are and what lies between them; it must not say it two ways.",
+        change=f"Write {listed([f'`{s}`' for s in error.suggestions])}." if error.suggestions else "Write the voltage.",
+        remedies=tuple(swap(f"write `{s}`", index, s, sure=only) for s in error.suggestions),
+    )
+
+
+def impossible(index: int, written: str, accept: Accept) -> Problem:
+    most = accept.most
+    bound = f"at most {most * 100:g} %" if most and accept.dimension == "ratio" else f"at most {most:g}" if most else ""
+    return Problem(
+        "value-not-understood",
+        f"`{written}` is impossible" + (f": it can be {bound}" if bound else ": it must be above zero"),
+        0,
+        index,
+        index,
+        found=f"`{written}`",
+        needed=f"usually {range_phrase(accept)}",
+        why="No equipment can have this value, so nothing is calculated with it.",
+        change="Write the figure of the nameplate or the drawing, or delete it: missing is better than wrong.",
+    )
+
+
+def implausible(place: str, index: int, written: str, accept: Accept, value: Value) -> Problem:
+    usual = range_phrase(accept)
+    remedies: tuple[Remedy, ...] = ()
+    if value.kind == "quantity" and value.dimension == accept.dimension:
+        number = parse_quantity(value.text).number
+        remedies = tuple(
+            swap(f"write `{spelled}`", index, spelled) for spelled in _spelled(format_number(number, 9), number, accept)
+        )
+    return Problem(
+        "implausible-value",
+        f"`{written}` is far from what is usual for {place_phrase(place)} ({usual})",
+        0,
+        index,
+        index,
+        found=f"`{written}`",
+        needed=f"usually {usual}",
+        why="A value this far from practice is more often a slip of the pen or of the unit than a fact.",
+        change="Check the figure and its unit; if it is right, allow it with the reason.",
+        remedies=remedies,
+    )
+
+
+def _spelled(figure: str, number: float, accept: Accept) -> list[str]:
+    """The number with every unit of the dimension that makes it sane."""
+    dimension = "temperature" if accept.dimension == "temperature-difference" else accept.dimension
+    return [
+        f"{figure} {unit.symbol}"
+        for unit in UNITS.values()
+        if unit.dimension == dimension and within(accept, number * unit.to_si + unit.offset)
+    ]
+
+
+def value_misfit(key: str, use: Use, kind: str, text: str, value: Value) -> Problem:
+    """A value that reads well but is of no form that the key takes."""
+    quantities = [accept for accept in use.accepts if accept.form == "quantity"]
+    if kind == "NUMBER" and quantities:
+        return _without_unit(key, use, text, quantities)
+    if kind == "QUANTITY":
+        return _other_dimension(key, use, text, value)
+    remedies = _other_spelling(use, kind, text)
+    shown = listed([f"`{r.edits[0].text}`" for r in remedies])
+    return Problem(
+        "value-not-understood",
+        f"`{key} {text}`: needed is {needed(use)}" + (f"; write {shown}" if remedies else ""),
+        0,
+        1,
+        1,
+        found=f"`{text}` behind `{key}`",
+        needed=needed(use),
+        why=use.doc or KEYS[key].doc,
+        change=f"Write {shown}." if remedies else f"Write it like `{use.examples[0]}`.",
+        remedies=remedies,
+    )
+
+
+def _without_unit(key: str, use: Use, text: str, quantities: list[Accept]) -> Problem:
+    number = parse_number(text)
+    spelled = list(dict.fromkeys(s for accept in quantities for s in _spelled(text, number, accept)))
+    units = [f"{text} {example.split()[-1]}" for a in quantities for example in DIMENSIONS[a.dimension].examples]
+    shown = listed([f"`{key} {s}`" for s in spelled or list(dict.fromkeys(units))[:3]])
+    return Problem(
+        "quantity-without-unit",
+        f"`{key} {text}`: {text} what? Write {shown}",
+        0,
+        1,
+        1,
+        found=f"{text} without a unit",
+        needed=needed(use),
+        why="The same digits mean very different things in different units.",
+        change=f"Write {shown}.",
+        remedies=tuple(swap(f"write `{key} {s}`", 1, s, sure=len(spelled) == 1) for s in spelled),
+    )
+
+
+def _other_dimension(key: str, use: Use, text: str, value: Value) -> Problem:
+    bare = any(accept.form in ("number", "count") for accept in use.accepts)
+    given = parse_quantity(text)
+    remedies: tuple[Remedy, ...] = ()
+    if bare and value.dimension == "ratio":
+        figure = format_number(given.value_si, 9)
+        remedies = (swap(f"write `{key} {figure}`", 1, figure, sure=True),)
+    elif any(accept.form == "count" for accept in use.accepts) and given.number.is_integer():
+        figure = format_number(given.number, 9)
+        remedies = (swap(f"write `{key} {figure}`", 1, figure),)
+    elif any(accept.form == "voltage" for accept in use.accepts) and value.dimension == "voltage":
+        figure = format_number(given.number, 9) + (" kV" if given.unit == "kV" else "")
+        remedies = tuple(swap(f"write `{figure} {p}`", 1, f"{figure} {p}") for p in ("3ph", "1ph"))
+    return Problem(
+        "dimension-mismatch",
+        f"`{key} {text}`: {text} is {short_phrase(value.dimension)}; needed is {needed(use)}",
+        0,
+        1,
+        1,
+        found=f"{text}, {short_phrase(value.dimension)}",
+        needed=needed(use),
+        why=use.doc or KEYS[key].doc,
+        change=f"Write it like `{use.examples[0]}`.",
+        remedies=remedies,
+    )
+
+
+def _other_spelling(use: Use, kind: str, text: str) -> tuple[Remedy, ...]:
+    """Spellings that the key takes and that are near to what was written."""
+    from difflib import get_close_matches
+
+    bare = text[1:-1] if kind == "TEXT" else text
+    choices = [word for accept in use.accepts for word in accept.words]
+    if bare == "MLO" and "lugs" in choices:
+        bare = "lugs"
+    same = [word for word in choices if word.casefold() == bare.casefold()]
+    if same:
+        return tuple(swap(f"write `{word}`", 1, word, sure=len(same) == 1) for word in same)
+    if kind in ("NAME", "PLAIN", "FLAG", "KIND", "ACTION") and any(a.form == "text" for a in use.accepts):
+        return (swap(f'write `"{text}"`', 1, f'"{text}"', sure=True),)
+    # `iec-2023` and `ies-2023` mean `iec`: an equal year must not turn one country's tables into another's
+    folded = {word.casefold(): word for word in choices}
+    heads = {word: word.partition("-")[0] for word in folded}
+    meant = get_close_matches(bare.casefold().partition("-")[0], set(heads.values()), n=3, cutoff=0.6)
+    family = [word for word in folded if heads[word] in meant]
+    near = [folded[word] for word in get_close_matches(bare.casefold(), family, n=3, cutoff=0.3)]
+    return tuple(swap(f"write `{word}`", 1, word) for word in near)
