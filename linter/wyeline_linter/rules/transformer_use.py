@@ -29,8 +29,6 @@ AUTO = rule(
     right='project "Annex"\n  basis us-2023\nutility UTIL 480 3ph  fault 14 kA, fault-min 9 kA, x/r 4, ground B\n'
     "feeder UTIL -> DP  400 A 2p\npanel DP 480 3ph  bus 400 A\n",
 )
-
-
 PARALLEL = rule(
     name="parallel-units-mismatch",
     since="0.1",
@@ -50,8 +48,6 @@ PARALLEL = rule(
     "feeder MSB -> TX-1  70 A 3p\nfeeder MSB -> TX-2  70 A 3p\n"
     "feeder TX-1 -> LP-1  150 A 3p\n  claim parallel\nfeeder TX-2 -> LP-1  150 A 3p\n  claim parallel\n",
 )
-
-
 BACKFED = rule(
     name="backfed-transformer",
     since="0.1",
