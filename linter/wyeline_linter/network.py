@@ -8,12 +8,13 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import field
 from operator import attrgetter
 from typing import NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import ScenarioStatement
+from wyeline_grammar.records import dataclass
 
 NORMAL = "normal"
 _SOURCE_RANK = {"utility": 0, "generator": 1, "inverter": 2, "battery": 3}

@@ -7,9 +7,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
+
+from wyeline_grammar.records import dataclass
 
 from .conductor_sizes import area_mm2
 from .tables import Basis, Looked, NotListed

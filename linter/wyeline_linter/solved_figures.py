@@ -8,10 +8,11 @@ Amounts are in A, V and shares of one; what is unknown is left out, its reasons 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment
+from wyeline_grammar.records import dataclass
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View

@@ -10,10 +10,11 @@ Y holds lines and shunts, A the incidence of windings and sources, Z their imped
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any, Literal
 
 import numpy as np
+
+from wyeline_grammar.records import dataclass
 
 from .elements import LINK_OHM
 from .layout import Complex, Floats, Ints, Layout, Topology, layout_of, shares_sources

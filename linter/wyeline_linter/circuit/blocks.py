@@ -6,9 +6,9 @@ parent.  Buses around a small loop are taken as one block; what closes larger lo
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+
+from wyeline_grammar.records import dataclass
 
 from .layout import Ints, Layout, columns, components
 from .network import Network

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property
 
 import numpy as np
+
+from wyeline_grammar.records import dataclass
 
 from .assemble import Assembled, Complex, Frame
 from .elements import EARTH, Bus

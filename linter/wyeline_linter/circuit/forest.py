@@ -7,9 +7,9 @@ a low-rank change (Woodbury).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+
+from wyeline_grammar.records import dataclass
 
 from .assemble import Assembled
 from .blocks import blocks_of

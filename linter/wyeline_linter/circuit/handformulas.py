@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import cos, pi, sqrt
 from typing import Literal
+
+from wyeline_grammar.records import dataclass
 
 Wiring = Literal["three-phase", "line-line", "line-neutral"]
 

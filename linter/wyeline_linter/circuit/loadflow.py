@@ -6,10 +6,12 @@ impedances are part of the matrix.  The start is the no-load solution, which alr
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Any
 
 import numpy as np
+
+from wyeline_grammar.records import dataclass
 
 from .assemble import Assembled, Complex, Floats, Ints, SingularNetwork, assemble
 from .factors import Factors

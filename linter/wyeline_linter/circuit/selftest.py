@@ -5,9 +5,9 @@ Currents are taken from each element's own law, not from the matrix that was fac
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+
+from wyeline_grammar.records import dataclass
 
 from .assemble import Assembled, Complex
 

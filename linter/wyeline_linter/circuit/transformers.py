@@ -8,8 +8,9 @@ from __future__ import annotations
 
 import cmath
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import pi, sqrt
+
+from wyeline_grammar.records import dataclass
 
 from .elements import Pair
 from .network import Network

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
+from wyeline_grammar.records import dataclass
 from wyeline_grammar.sources import SourceError
 from wyeline_linter.findings import Severity
 from wyeline_linter.network import NoSuchStateError

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import combinations
 from typing import TYPE_CHECKING
 
+from wyeline_grammar.records import dataclass
 from wyeline_linter.circuit import Bus, ansi, iec60909
 from wyeline_linter.studies.build import Built, Reasons
 from wyeline_linter.studies.case import Case

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import combinations
 from typing import TYPE_CHECKING, NamedTuple
 
+from wyeline_grammar.records import dataclass
 from wyeline_linter.circuit import Bus
 from wyeline_linter.studies.build import Built, Reasons
 from wyeline_linter.systems import NEUTRAL, System

@@ -4,11 +4,12 @@ electrical changes."""
 from __future__ import annotations
 
 from collections.abc import Callable, Collection
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property
 from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
+from wyeline_grammar.records import dataclass
 from wyeline_linter.loads.demand_shares import DemandShares
 from wyeline_linter.loads.leaf_loads import LeafLoad, leaves_of
 from wyeline_linter.network import NORMAL_STATE, SwitchState, follows_grid

@@ -7,10 +7,11 @@ are millimetres. ``practice`` chooses where the two standards differ: transforme
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 from typing import Literal
 
+from wyeline_grammar.records import dataclass
 from wyeline_linter.reports.diagram.sketch import DeviceKind, Kind, Node, Winding
 
 Practice = Literal["us", "iec"]

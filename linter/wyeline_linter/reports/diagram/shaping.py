@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import enum
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from wyeline_grammar.records import dataclass
 from wyeline_linter.reports.diagram.glyphs import TWO_INPUTS, Glyph, Practice, node_glyph
 from wyeline_linter.reports.diagram.labels import EMPTY_BLOCK, Block, text_block
 from wyeline_linter.reports.diagram.layering import Item, Levels, Segment

@@ -8,8 +8,10 @@ from __future__ import annotations
 
 import enum
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property
+
+from wyeline_grammar.records import dataclass
 
 
 class Kind(enum.StrEnum):
