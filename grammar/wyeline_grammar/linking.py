@@ -18,7 +18,16 @@ from wyeline_grammar.records import dataclass
 from wyeline_grammar.remembering import expect_blocks
 from wyeline_grammar.sources import Files, SourceError, resolve_include, workspace_of
 
-STATUS = frozenset({"existing", "new", "future", "temporary", "relocated", "demolish"})
+_STATUS_BY_WEIGHT = ("demolish", "relocated", "future", "temporary", "existing", "new")
+STATUS = frozenset(_STATUS_BY_WEIGHT)
+
+
+def status_in(flags: Iterable[str]) -> str | None:
+    """The status that a drawing shows: of `existing, demolish` what the project does with it."""
+    said = set(flags)
+    return next((word for word in _STATUS_BY_WEIGHT if word in said), None)
+
+
 MAX_INCLUDE_DEPTH = 64
 
 
@@ -77,7 +86,7 @@ class Equipment:
 
     @property
     def status(self) -> str:
-        return next((f for f in self.body.flags if f in STATUS), "new")
+        return status_in(self.body.flags) or "new"
 
     @property
     def damaged(self) -> bool:

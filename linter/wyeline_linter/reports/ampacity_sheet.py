@@ -54,11 +54,21 @@ def _held(view: View, feeder: Feeder) -> tuple[Line, Carries] | str:
         return "no code basis is named" if view.basis is None else "its voltage or its wires are not settled"
     if line.medium:
         return "the tables do not hold medium-voltage cables; the maker's figure counts"
-    laid = laid_with(line, current_of(view, line), None)
+    laid = laid_with(line, current_of(view, line), _beside(view, line))
     if laid is None:
         return line.lacks or "how it is laid is not written"
     held = bounds(line.tables, line.wiring, laid)
     return held.reason if isinstance(held, NotListed) else (line, held[0])
+
+
+def _beside(view: View, line: Line) -> int | None:
+    """The wires (US) or circuits (IEC) in the raceway that a line shares with others; None where it lies alone."""
+    if not line.shared:
+        return None
+    from wyeline_linter.rules.raceway import loaded_by_raceway
+
+    shared: dict[str, int] = view.studies.once("loaded by raceway", lambda: loaded_by_raceway(view))
+    return shared.get(line.shared)
 
 
 def _looked(held: Carries, names: tuple[tuple[str, str, str], ...] | list[tuple[str, str, str]]) -> list[Input]:

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
-from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_grammar.linking import Equipment, Feeder, status_in
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.earthing import EarthingKind
 from wyeline_linter.network import NORMAL_STATE
@@ -181,7 +181,7 @@ def _edge(subject: Subject, feeder: Feeder) -> Edge:
         not state.closed(feeder),
         _is_tie(subject, source, target),
         _rank(feeder),
-        _status(next((f for f in body.flags if f in _ALL_STATUS), target.status)),
+        _status(status_in(body.flags) or target.status),
         place,
         f"#{row_anchor(about_feeder(feeder.key))}",
         " · ".join(t for t in (title, *lines, "open" if not state.closed(feeder) else "closed") if t),
@@ -202,9 +202,6 @@ def _is_tie(subject: Subject, source: Equipment, target: Equipment) -> bool:
     network = subject.view.network_in(NORMAL_STATE)
     above, below = set(network.above(target.name)), set(network.above(source.name))
     return network.fed(source.name) and network.fed(target.name) and not (source.name in above or target.name in below)
-
-
-_ALL_STATUS = frozenset({"existing", "new", "future", "temporary", "relocated", "demolish"})
 
 
 def _fused(body: Any) -> bool:

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from wyeline_grammar.linking import Equipment
+from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.model import Body
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.board_positions import ODD_EVEN, BoardPositions, Occupant, positions_of
 from wyeline_linter.loads.buckets import split_of
 from wyeline_linter.loads.sheets import in_words
 from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, TwoColumns, Value, number, words
+from wyeline_linter.reports.spare import spare_words
 from wyeline_linter.reports.subject import Subject, about_circuit, about_equipment, about_feeder, sheet_anchor
 from wyeline_linter.reports.wording import (
     STATUS_LEGEND,
@@ -90,7 +91,7 @@ def panel_schedule(subject: Subject, equipment: Equipment, board: BoardPositions
                 "legs": subject.legs(leg for leg in legs if leg != "N"),
                 "description": fed_words(subject, feeder.target.name, feeder.body),
                 "feeds": feeder.target.text,
-                "remarks": "; ".join([*remarks_of(feeder.body), *_stands_by(subject, name, feeder.target.name)]),
+                "remarks": _feeder_remarks(subject, name, feeder),
                 **loads,
             }
             table.add(values, about_feeder(feeder.key), subject.place(feeder.place))
@@ -174,7 +175,7 @@ def _add(
         loads = _fed_loads(subject, name, feeder.target.name, feeder.key)
         values["description"] = fed_words(subject, feeder.target.name, body)
         values["feeds"] = feeder.target.text
-        values["remarks"] = "; ".join([*remarks_of(body), *_stands_by(subject, name, feeder.target.name)])
+        values["remarks"] = _feeder_remarks(subject, name, feeder)
         about = about_feeder(feeder.key)
     else:
         loads = _circuit_loads(subject, name, occupant)
@@ -194,9 +195,15 @@ def fed_words(subject: Subject, target: str, body: Body) -> str:
     return f"{via}: {words_of}" if words_of else via
 
 
-def _stands_by(subject: Subject, board: str, target: str) -> list[str]:
+def _feeder_remarks(subject: Subject, board: str, feeder: Feeder) -> str:
+    """What is written beside it, and why its load is not on the legs: it stands open, or another runs in its place."""
+    remarks = list(remarks_of(feeder.body))
+    if not subject.view.network.state.closed(feeder):
+        remarks.append("normally open" if feeder.normally_open else "open")
     load = subject.of(board).get("load")
-    return ["another runs in its place"] if load is not None and target in load["left_out"] else []
+    if load is not None and feeder.target.name in load["left_out"]:
+        remarks.append("another runs in its place")
+    return "; ".join(remarks)
 
 
 def _take(loads: Mapping[str, Cell], sums: dict[str, float], unknown: dict[str, None]) -> None:
@@ -273,10 +280,10 @@ def _totals(
             {f"leg_{leg.lower()}_va": Cell(amount["amps"][leg], (), sheet) for leg in shown},
             digits=1,
         )
-    table.notes += _notes(equipment, load)
+    table.notes += _notes(spare_words(subject, equipment), load)
 
 
-def _notes(equipment: Equipment, load: Mapping[str, Any]) -> list[str]:
+def _notes(spare: str, load: Mapping[str, Any]) -> list[str]:
     notes = [
         "The sum of the rows adds volt-amperes as numbers; connected, demand and sizing load take power factors into "
         "account, amperes are phasors at nominal voltage."
@@ -287,16 +294,8 @@ def _notes(equipment: Equipment, load: Mapping[str, Any]) -> list[str]:
         notes.append(f"Neutral: {number(neutral['demand_a'], 1)} A under demand{worst}.")
     if load.get("unbalance") is not None:
         notes.append(f"Balance: the most loaded leg is {number(100 * load['unbalance'], 1)} % above the mean.")
-    limits = [a for a in map(equipment.body.number, ("main", "bus")) if a is not None]
-    sizing = load.get("sizing") or load.get("demand")
-    if limits and sizing is not None:
-        most = max((a for leg, a in sizing["amps"].items() if leg in LEGS), default=0.0)
-        left = min(limits) - most
-        notes.append(
-            f"Spare: {number(left, 0)} A of {number(min(limits), 0)} A on the most loaded leg."
-            if left >= 0
-            else f"Overloaded: {number(-left, 0)} A above {number(min(limits), 0)} A on the most loaded leg."
-        )
+    if spare:
+        notes.append(spare)
     if load.get("left_out"):
         notes.append(f"Not counted, because another runs in its place: {', '.join(load['left_out'])}.")
     if load.get("apart_va"):

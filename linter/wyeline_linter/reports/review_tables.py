@@ -11,6 +11,7 @@ from wyeline_linter.outputs import summary
 from wyeline_linter.reports.columns import Table, TableKind, Value, whole, words
 from wyeline_linter.reports.subject import Subject, about_equipment, about_feeder
 from wyeline_linter.reports.working_sheets import Sheet
+from wyeline_linter.studies.measures import MEASURES, measure
 from wyeline_linter.working import State, value_text
 
 FINDINGS = TableKind(
@@ -40,6 +41,7 @@ EXPECTATIONS = TableKind(
     (
         words("expectation", "Expectation", "The statement.", "as written: expect", wide=True),
         words("outcome", "Outcome", "met, missed or unknown.", "`wyeline check`"),
+        words("found", "Found", "The figure; of several the one that comes nearest.", "`wyeline check`", wide=True),
         words("reason", "Why not", "Why it is not met.", "`wyeline check`", wide=True),
         words("place", "Place", "File and line.", "`wyeline check`"),
     ),
@@ -116,11 +118,33 @@ def findings_table(subject: Subject) -> Table:
 def expectations_table(subject: Subject) -> Table:
     """How every `expect` statement fared, in the order of the files."""
     table = Table(EXPECTATIONS)
+    found = _measured(subject)
     for each in expectations_of(subject.analysis, subject.analysis.all_findings()):
         place = f"{subject.file(each.path)}:{each.row + 1}"
         row: dict[str, Value] = {"expectation": each.text, "outcome": each.outcome, "reason": each.reason}
-        table.add({**row, "place": place}, "", place)
+        table.add({**row, "found": found.get((each.path, each.row), ""), "place": place}, "", place)
     return table
+
+
+def _measured(subject: Subject) -> dict[tuple[str, int], str]:
+    """The figure that each expectation is judged by, by file and row: of several the nearest to what is expected."""
+    told = {}
+    for block, statement in subject.view.model.expects:
+        if statement.relation is None or statement.value is None or statement.measure not in MEASURES:
+            continue
+        results = list(measure(subject.view, statement))
+        known = [(r.value, r) for r in results if r.value is not None]
+        if not known:
+            continue
+        least = statement.relation == ">="
+        nearest = (min if least else max)(known, key=lambda pair: pair[0])[1]
+        words = f"{nearest.text}{nearest.state}"
+        if len(results) > 1:
+            words += f" at {nearest.subject}, the {'smallest' if least else 'largest'} of {len(known)}"
+        if len(known) < len(results):
+            words += f"; {len(results) - len(known)} not known"
+        told[block.file, block.first_line] = words
+    return told
 
 
 def assumptions_and_gaps(subject: Subject, tables: list[Table], sheets: list[Sheet]) -> Table:

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from wyeline_grammar.attributes import LOAD_CLASSES
-from wyeline_grammar.linking import Equipment
+from wyeline_grammar.linking import Equipment, status_in
 from wyeline_grammar.model import Body, Conductors, Raceway
 from wyeline_grammar.notation import ConductorSize, Poles
 
@@ -121,7 +121,7 @@ def remarks_of(body: Body) -> list[str]:
 
 def status_of(body: Body) -> str:
     """The letter of a status; nothing where none is written."""
-    return next((STATUS_LETTERS[flag] for flag in body.flags if flag in STATUS_LETTERS), "")
+    return STATUS_LETTERS.get(status_in(body.flags) or "", "")
 
 
 def system_short(system: Mapping[str, Any] | None) -> str | None:

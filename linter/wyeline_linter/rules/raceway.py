@@ -101,10 +101,20 @@ def shared_ampacity(view: View) -> Iterator[Finding]:
     from wyeline_linter.rules.wires import judged
 
     for _, _, _, lines in _sharing(view):
-        us = view.tables is not None and view.tables.practice == "us"
-        loaded = sum((x.laid.loaded if x.laid is not None else x.wiring.legs) * x.wiring.sets for x in lines)
         for line in lines:
-            yield from judged(view, line, loaded if us else len(lines))
+            yield from judged(view, line, _loaded(lines))
+
+
+def _loaded(lines: list[Line]) -> int:
+    """What counts where lines share a raceway: their current-carrying wires (US), or the circuits (IEC)."""
+    if not lines[0].us:
+        return len(lines)
+    return sum((x.laid.loaded if x.laid is not None else x.wiring.legs) * x.wiring.sets for x in lines)
+
+
+def loaded_by_raceway(view: View) -> dict[str, int]:
+    """By the name of each raceway what counts in it (see ``_loaded``): what every line in it carries hangs on it."""
+    return {name: _loaded(lines) for name, _, _, lines in _sharing(view)}
 
 
 FULL = rule(
