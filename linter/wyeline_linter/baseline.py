@@ -93,18 +93,18 @@ def load(path: str, read: Callable[[str], bytes] = read_bytes) -> Baseline | Non
     return Baseline(path, entries, tuple(rows), lines or ("",))
 
 
-def load_once(path: str) -> Baseline:
-    """The baseline in a file that is there, read once for all models of a run."""
-    mark = os.stat(path)
+def load_once(path: str) -> Baseline | None:
+    """The baseline in a file, read once for all models of a run; None where there is none (any more)."""
+    try:
+        mark = os.stat(path)
+    except OSError:
+        return None
     return _kept(path, mark.st_mtime_ns, mark.st_size)
 
 
 @lru_cache(maxsize=4)
-def _kept(path: str, _mtime_ns: int, _size: int) -> Baseline:
-    found = load(path)
-    if found is None:
-        raise SourceError(path, "there is no such file")
-    return found
+def _kept(path: str, _mtime_ns: int, _size: int) -> Baseline | None:
+    return load(path)
 
 
 def _entry(path: str, data: Any) -> Entry:

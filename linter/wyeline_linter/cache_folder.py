@@ -20,6 +20,9 @@ MAX_ENTRY_BYTES = 32 * 1024 * 1024
 MAX_ENTRIES = 400
 KINDS = (".json", ".told")
 """How names of entries end."""
+_HALF = ".wyeline-"
+"""How the names of entries begin that are being written."""
+_NAME_DIGITS = 40
 
 
 def folder() -> str | None:
@@ -44,12 +47,23 @@ def digest(data: bytes) -> str:
 
 def name_of(asked: tuple[str, ...], kind: str) -> str:
     """The file name of the entry for what was asked."""
-    return digest("\0".join(asked).encode("utf-8", "surrogatepass"))[:40] + kind
+    return digest("\0".join(asked).encode("utf-8", "surrogatepass"))[:_NAME_DIGITS] + kind
+
+
+_own = ""
 
 
 def own_fingerprint() -> str:
     """A digest of Wyeline itself: interpreter, version, sizes and times of its files; a changed rule never gives a
-    stale answer."""
+    stale answer. It is that of what runs here: an update that comes under ``--watch`` does
+    not count yet."""
+    global _own
+    if not _own:
+        _own = _fingerprint_now()
+    return _own
+
+
+def _fingerprint_now() -> str:
     import wyeline_grammar
     import wyeline_linter
 
@@ -67,11 +81,14 @@ def _stat_all(base: str, marks: list[object]) -> None:
         for entry in entries:
             if entry.name == "__pycache__":
                 continue
-            if entry.is_dir():
-                folders.append(entry.path)
-            else:
-                found = entry.stat()
-                files.append((entry.name, found.st_size, found.st_mtime_ns))
+            try:
+                if entry.is_dir():
+                    folders.append(entry.path)
+                else:
+                    found = entry.stat()
+                    files.append((entry.name, found.st_size, found.st_mtime_ns))
+            except FileNotFoundError:  # some editor's file of a moment
+                continue
     marks += (base, sorted(files))
     for each in sorted(folders):
         _stat_all(each, marks)
@@ -98,7 +115,7 @@ def write_entry(where: str, name: str, body: bytes) -> None:
         os.makedirs(where, mode=0o700, exist_ok=True)
         import tempfile  # costs as much as reading an entry, which is what most runs do
 
-        handle, temporary = tempfile.mkstemp(dir=where, suffix=".tmp")
+        handle, temporary = tempfile.mkstemp(dir=where, prefix=_HALF, suffix=".tmp")
         try:
             with os.fdopen(handle, "wb") as file:
                 file.write(digest(body).encode() + b"\n" + body)
@@ -111,11 +128,31 @@ def write_entry(where: str, name: str, body: bytes) -> None:
 
 
 def _trim(where: str) -> None:
-    """Keep the newest entries only."""
+    """Keep the newest entries only, and for a day what a kill has left half written. Whatever else somebody keeps in
+    the folder is not ours."""
+    kept: list[tuple[int, str]] = []
+    half: list[tuple[int, str]] = []
     with os.scandir(where) as entries:
-        found = [(e.stat().st_mtime_ns, e.path) for e in entries if e.name.endswith(KINDS)]
-    for _, path in sorted(found)[:-MAX_ENTRIES]:
+        for entry in entries:
+            into = kept if _is_entry(entry.name) else half if entry.name.startswith(_HALF) else None
+            if into is None:
+                continue
+            try:
+                into.append((entry.stat().st_mtime_ns, entry.path))
+            except FileNotFoundError:  # another run was quicker
+                continue
+    kept.sort()
+    yesterday = kept[-1][0] - 86_400 * 10**9 if kept else 0
+    for _, path in kept[:-MAX_ENTRIES]:
         _remove(path)
+    for marked, path in half:
+        if marked < yesterday:
+            _remove(path)
+
+
+def _is_entry(name: str) -> bool:
+    stem, dot, kind = name.partition(".")
+    return len(stem) == _NAME_DIGITS and dot + kind in KINDS and not stem.strip("0123456789abcdef")
 
 
 def _remove(path: str) -> None:

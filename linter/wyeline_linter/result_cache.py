@@ -34,12 +34,6 @@ class ResultCache:
 
     def __init__(self, where: str | None = None) -> None:
         self.where = (where or None) if where is not None else folder()
-        self._own: str | None = None
-
-    def _fingerprint(self) -> str:
-        if self._own is None:
-            self._own = own_fingerprint()
-        return self._own
 
     def load(self, asked: Sequence[str], read: Callable[[str], bytes | None]) -> Kept | None:
         """The entry for what was asked if it still holds, else None.
@@ -51,7 +45,7 @@ class ResultCache:
             return None
         try:
             entry = json.loads(body)
-            if entry["own"] != self._fingerprint() or entry["asked"] != list(asked):
+            if entry["own"] != own_fingerprint() or entry["asked"] != list(asked):
                 return None
             texts: dict[str, bytes] = {}
             for name, wanted in entry["files"].items():
@@ -106,7 +100,7 @@ class ResultCache:
         numbers = {name: i for i, name in enumerate(order)}
         try:
             entry = {
-                "own": self._fingerprint(),
+                "own": own_fingerprint(),
                 "asked": list(asked),
                 "files": {name: (digest(data) if data is not None else None) for name, data in files.items()},
                 "order": list(order),

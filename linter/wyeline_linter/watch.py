@@ -1,4 +1,7 @@
-"""Run again whenever one of the watched files changes: by polling, so that it works on every system and share."""
+"""Run again whenever one of the watched files changes: by polling, so that it works on every system and share.
+
+What is watched may go and come back, the working folder too: what is not there is told once, and waited for.
+"""
 
 from __future__ import annotations
 
@@ -25,22 +28,35 @@ def marks_of(paths: Iterable[str]) -> Marks:
     return found
 
 
+def back_in(folder: str) -> bool:
+    """Work in a folder, which may have gone and come back since: a process stays in the one that is gone. False where
+    there is no such folder now."""
+    try:
+        if os.getcwd() == folder:
+            return True
+    except OSError:
+        pass  # it is gone; there may be a new one by its name
+    try:
+        os.chdir(folder)
+    except OSError:
+        return False
+    return True
+
+
 def watch(run: Callable[[], int], watched: Callable[[], Iterable[str]], interval_s: float = INTERVAL_S) -> int:
     """Call ``run`` now and after every change of the files that ``watched`` names, until interrupted.
 
-    Marks are taken before each run, so that a change during it is not lost. Returns the last exit code.
+    Marks are taken before each run, so that a change during it is not lost: neither of a file nor of which there are.
+    Returns the last exit code.
     """
     code = 0
     try:
         while True:
             before = marks_of(watched())
             code = run()
-            print("-- watching; Ctrl-C ends it --", flush=True)
-            known = marks_of(watched())
-            changed = any(known[path] != mark for path, mark in before.items() if path in known)
-            while not changed:
+            print("-- watching; Ctrl-C ends it --", file=sys.stderr, flush=True)
+            while marks_of(watched()) == before:
                 time.sleep(interval_s)
-                changed = marks_of(watched()) != known
     except KeyboardInterrupt:
         print(file=sys.stderr)
         return code

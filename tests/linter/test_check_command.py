@@ -60,6 +60,20 @@ def test_every_format_goes_to_a_file_with_the_summary_printed(
     assert capsys.readouterr().out == text
 
 
+@pytest.mark.parametrize("read", ["site.wye", "part.wye", "wyeline.toml", "wyeline.baseline.json", "link.wye"])
+def test_no_output_is_written_over_what_the_check_reads(
+    folder: Path, capsys: pytest.CaptureFixture[str], read: str
+) -> None:
+    (folder / "part.wye").write_text("// nothing\n", "utf-8")
+    (folder / "site.wye").write_text(WRONG + 'include "part.wye"\n', "utf-8")
+    (folder / "link.wye").symlink_to("site.wye")
+    before = {p: p.read_text("utf-8") for p in folder.glob("*.wye")}
+    assert main(["check", "site.wye", "--output", read]) == 2
+    assert f"{read}: the check reads this file itself" in capsys.readouterr().err
+    assert {p: p.read_text("utf-8") for p in folder.glob("*.wye")} == before
+    assert not (folder / "wyeline.toml").exists()
+
+
 def test_what_is_kept_depends_on_the_configuration(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
     def run() -> tuple[int, str]:
         code = main(["check", "site.wye", "--quiet", "--fail-on", "error"])

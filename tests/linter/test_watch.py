@@ -1,18 +1,22 @@
-"""Watching: a change of a model, an include, the configuration or the baseline gives fresh results; Ctrl-C ends it."""
+"""Watching: a change of a model, an include, the configuration or the baseline gives fresh results; what goes and comes
+back is told and waited for; two may watch on one cache; Ctrl-C ends it."""
 
 from __future__ import annotations
 
 import os
 import queue
+import shutil
 import signal
 import subprocess
 import sys
 import threading
-from collections.abc import Iterator
+import time
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
 
+from wyeline_linter import cache_folder
 from wyeline_linter.watch import marks_of, watch
 
 CLEAN = 'utility U 480Y/277  fault 28 kA, x/r 7\ninclude "part.wye"\n'
@@ -39,26 +43,48 @@ class Told:
         return seen
 
 
+Watching = tuple[subprocess.Popen[str], Told]
+on_posix = pytest.mark.skipif(
+    sys.platform == "win32", reason="there Ctrl-C cannot be sent to one process, and a folder in use does not go"
+)
+
+
 @pytest.fixture
-def watching(tmp_path: Path) -> Iterator[tuple[Path, subprocess.Popen[str], Told]]:
-    (tmp_path / "site.wye").write_text(CLEAN, "utf-8")
-    (tmp_path / "part.wye").write_text(PART, "utf-8")
-    process = subprocess.Popen(
-        [sys.executable, "-m", "wyeline_linter.cli", "check", "site.wye", "--watch", "--quiet"],
-        cwd=tmp_path,
-        env={**os.environ, "WYELINE_CACHE": "off", "PYTHONUNBUFFERED": "1"},
-        stdout=subprocess.PIPE,
-        stderr=subprocess.STDOUT,
-        text=True,
-    )
-    try:
-        yield tmp_path, process, Told(process)
-    finally:
+def begun() -> Iterator[Callable[..., Watching]]:
+    """Begins to watch a path from a folder."""
+    running: list[subprocess.Popen[str]] = []
+
+    def begin(folder: Path, path: str, cache: str = "off") -> Watching:
+        process = subprocess.Popen(
+            [sys.executable, "-m", "wyeline_linter.cli", "check", path, "--watch", "--quiet"],
+            cwd=folder,
+            env={**os.environ, "WYELINE_CACHE": cache, "PYTHONUNBUFFERED": "1"},
+            stdout=subprocess.PIPE,
+            stderr=subprocess.STDOUT,
+            text=True,
+        )
+        running.append(process)
+        return process, Told(process)
+
+    yield begin
+    for process in running:
         process.kill()
         process.wait()
 
 
-@pytest.mark.skipif(sys.platform == "win32", reason="Ctrl-C cannot be sent to one process there")
+def lay_out(folder: Path) -> None:
+    folder.mkdir(exist_ok=True)
+    (folder / "part.wye").write_text(PART, "utf-8")
+    (folder / "site.wye").write_text(CLEAN, "utf-8")
+
+
+@pytest.fixture
+def watching(tmp_path: Path, begun: Callable[..., Watching]) -> tuple[Path, subprocess.Popen[str], Told]:
+    lay_out(tmp_path)
+    return (tmp_path, *begun(tmp_path, "site.wye"))
+
+
+@on_posix
 def test_every_change_gives_fresh_results_until_it_is_interrupted(
     watching: tuple[Path, subprocess.Popen[str], Told],
 ) -> None:
@@ -99,3 +125,138 @@ def test_a_change_during_a_run_is_not_lost(tmp_path: Path) -> None:
 def test_marks_tell_what_is_not_there(tmp_path: Path) -> None:
     path = tmp_path / "a"
     assert marks_of([str(path), "\0"]) == {str(path): None, "\0": None}
+
+
+def test_a_file_that_comes_or_goes_during_a_run_is_not_lost(tmp_path: Path) -> None:
+    first, second = tmp_path / "a.wye", tmp_path / "b.wye"
+    first.write_text("1")
+    runs: list[list[str]] = []
+
+    def there() -> list[str]:
+        return sorted(map(str, tmp_path.glob("*.wye")))
+
+    def run() -> int:
+        runs.append(there())
+        if len(runs) == 1:
+            second.write_text("1")
+        elif len(runs) == 2:
+            first.unlink()
+        else:
+            raise KeyboardInterrupt
+        return 0
+
+    watch(run, there, interval_s=0.01)
+    assert runs == [[str(first)], [str(first), str(second)], [str(second)]]
+
+
+def spent_s(process: subprocess.Popen[str]) -> float:
+    """Processor time of a process so far (Linux)."""
+    fields = Path(f"/proc/{process.pid}/stat").read_text().rpartition(")")[2].split()
+    return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
+
+
+@on_posix
+@pytest.mark.parametrize(
+    ("inside", "path", "told_gone"),
+    [
+        (False, "site", "wyeline: site: there is no such file"),
+        (False, "site/site.wye", "wyeline: site/site.wye: there is no such file"),
+        (True, "site.wye", "this folder, in which the check was begun, is gone; waiting for it"),
+        (True, ".", "this folder, in which the check was begun, is gone; waiting for it"),
+    ],
+)
+def test_a_folder_that_vanishes_is_told_once_and_waited_for(
+    tmp_path: Path, begun: Callable[..., Watching], inside: bool, path: str, told_gone: str
+) -> None:
+    site = tmp_path / "site"
+    lay_out(site)
+    process, told = begun(site if inside else tmp_path, path)
+    first = told.until("watching")
+    assert "part.wye:2:" in first
+    for _ in range(2):  # it may come and go as often as it likes
+        shutil.rmtree(site)
+        told.until(told_gone)
+        assert "part.wye" not in told.until("watching")
+        if sys.platform == "linux":
+            before = spent_s(process)
+            time.sleep(1.5)
+            assert spent_s(process) - before < 0.3, "it waits without working"
+        assert told.lines.empty(), "said once"
+        lay_out(site)
+        back = told.until("watching")
+        while told_gone in back or "include-unreadable" in back:  # seen while it was laid out
+            back = told.until("watching")
+        assert back == first
+    process.send_signal(signal.SIGINT)
+    assert process.wait(timeout=30) == 0
+
+
+@on_posix
+def test_another_folder_put_in_the_place_of_the_first_is_what_is_watched(
+    tmp_path: Path, begun: Callable[..., Watching]
+) -> None:
+    lay_out(tmp_path / "site")
+    lay_out(tmp_path / "new")
+    (tmp_path / "new" / "part.wye").write_text(PART.replace("A 480Y/277", "A 208Y/120"), "utf-8")
+    _, told = begun(tmp_path / "site", "site.wye")
+    assert "leg-voltage-mismatch" not in told.until("watching")
+    (tmp_path / "site").rename(tmp_path / "old")
+    (tmp_path / "new").rename(tmp_path / "site")
+    assert "leg-voltage-mismatch" in told.until("leg-voltage-mismatch")
+
+
+@on_posix
+def test_two_watch_on_one_cache(tmp_path: Path, begun: Callable[..., Watching]) -> None:
+    """Saves in quick succession: both end with what a check from the start says, and no entry of the cache is torn."""
+    site, cache = tmp_path / "site", tmp_path / "cache"
+    lay_out(site)
+    both = [begun(site, "site.wye", str(cache)) for _ in range(2)]
+    texts = [PART, PART.replace("A 480Y/277", "A 208Y/120"), PART + "panel B 480Y/277  bus 100 A\n", ""]
+    for number in range(8):
+        (site / "part.wye").write_text(texts[number % 4], "utf-8")
+        if number % 4 in (1, 3):
+            continue  # the next one is saved while this one may be judged
+        (site / "site.wye").write_text(CLEAN + f"// {number}\n", "utf-8")
+        truth = subprocess.run(
+            [sys.executable, "-m", "wyeline_linter.cli", "check", "site.wye", "--quiet", "--no-cache"],
+            cwd=site,
+            capture_output=True,
+            text=True,
+            check=False,
+        ).stdout
+        assert truth
+        for process, told in both:
+            seen = ""
+            while truth not in seen:
+                seen = told.until("watching")
+                assert "fault of Wyeline" not in seen and process.poll() is None
+    assert {p.suffix for p in cache.iterdir()} == {".json"}
+    for process, _ in both:
+        process.send_signal(signal.SIGINT)
+        assert process.wait(timeout=30) in (0, 1)
+
+
+def test_what_is_kept_belongs_to_the_wyeline_that_runs(monkeypatch: pytest.MonkeyPatch) -> None:
+    """An update that comes while one watches must not get answers of the old version under its own mark."""
+    mark = cache_folder.own_fingerprint()
+    monkeypatch.setattr(cache_folder, "FORMAT", -1)
+    assert cache_folder.own_fingerprint() == mark
+    monkeypatch.setattr(cache_folder, "_own", "")
+    assert cache_folder.own_fingerprint() != mark
+
+
+def test_a_full_cache_loses_its_oldest_entries_and_nothing_of_anybody_else(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(cache_folder, "MAX_ENTRIES", 3)
+    others = ["report.json", "a.told", "half.tmp", "f" * 39 + ".json", "g" * 40 + ".json"]
+    for name in (*others, ".wyeline-old.tmp", ".wyeline-new.tmp"):
+        (tmp_path / name).write_text("x")
+    for name in (*others, ".wyeline-old.tmp"):
+        os.utime(tmp_path / name, (0, 0))
+    names = [cache_folder.name_of((str(i),), ".json") for i in range(5)]
+    for i, name in enumerate(names):
+        cache_folder.write_entry(str(tmp_path), name, b"kept")
+        os.utime(tmp_path / name, (10**9 + i, 10**9 + i))
+    cache_folder.write_entry(str(tmp_path), names[-1], b"kept")
+    assert {p.name for p in tmp_path.iterdir()} == {*others, ".wyeline-new.tmp", *names[-3:]}

@@ -165,6 +165,8 @@ def _under_baseline(model: Judged, configuration: ConfigurationOf, arguments: ar
     from wyeline_linter import baseline as baselines
 
     kept, name = baselines.load_once(path), baselines.model_name(path, model.root)
+    if kept is None:  # gone meanwhile
+        return model.findings
     found = baselines.applied(kept, name, model.findings, model.may_move, judge=arguments.scenario is None)
     if any(f.rule in baselines.OWN_RULES for f in found):
         return configuration.get().applied(found)
@@ -221,18 +223,23 @@ def _old_or_none(path: str) -> Baseline | None:
 def _watch(arguments: argparse.Namespace) -> int:
     from wyeline_linter.commands.roots import includes_of
     from wyeline_linter.standing import StandingModels
-    from wyeline_linter.watch import watch
+    from wyeline_linter.watch import back_in, watch
 
     standing = StandingModels()
+    home = os.getcwd()
 
     def once() -> int:
         try:
+            if not back_in(home):
+                raise SourceError(home, "this folder, in which the check was begun, is gone; waiting for it")
             return _once(arguments, standing)
         except SourceError as error:
             print(f"wyeline: {error}", file=sys.stderr)
             return 2
 
     def watched() -> list[str]:
+        if not back_in(home):
+            return [home]
         found: dict[str, None] = {}
         for path in arguments.paths:
             full = absolute(path)
@@ -277,6 +284,9 @@ def _write(results: Results, arguments: argparse.Namespace) -> str | None:
         return made
     from wyeline_linter.fixing import write_atomically
 
+    named = os.path.basename(arguments.output) in (FILE_NAME, BASELINE_NAME)
+    if named or os.path.realpath(arguments.output) in map(os.path.realpath, results.files):
+        raise SourceError(arguments.output, "the check reads this file itself; nothing was written over it")
     write_atomically(arguments.output, made)
     if not arguments.quiet:
         print(summary.line(results))
