@@ -7,10 +7,10 @@ stops that depend on its kind alone, so one changed fact is one changed line. A 
 from __future__ import annotations
 
 import re
-from functools import lru_cache
 
 from wyeline_grammar.blocks import cut, split_lines
 from wyeline_grammar.parser import parse_block
+from wyeline_grammar.remembering import OfBlocks
 from wyeline_grammar.syntax import Line, Phrase, Token
 from wyeline_grammar.tokens import tokenize
 
@@ -42,10 +42,11 @@ def format_lines(lines: list[str]) -> list[str]:
     return result
 
 
-@lru_cache(maxsize=4096)
+@OfBlocks
 def _format_block(lines: tuple[str, ...]) -> tuple[str, ...]:
     syntax = parse_block(lines)
-    return tuple(_set_line(raw, line) for raw, line in zip(lines, syntax.lines, strict=True))
+    made = tuple(_set_line(raw, line) for raw, line in zip(lines, syntax.lines, strict=True))
+    return lines if made == lines else made  # no second copy of what is set already
 
 
 def _set_line(raw: str, line: Line) -> str:
@@ -60,7 +61,7 @@ def _set_line(raw: str, line: Line) -> str:
     words = _compose(raw, line)
     comment = (line.comment or "").strip(" \t\u00a0")
     made = words.rstrip() + (f"  {comment}" if comment else "")
-    return made if _says_the_same(raw, made) else raw
+    return made if made != raw and _says_the_same(raw, made) else raw
 
 
 def _says_the_same(before: str, after: str) -> bool:

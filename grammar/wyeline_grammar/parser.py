@@ -1,7 +1,8 @@
 """From the text of a block to its parsed lines. Every line parses by itself and never raises.
 
-Lines are remembered by their text; a text that is read again costs a look-up. Heavy work happens elsewhere and only
-for lines never seen: cutting into tokens (``tokens.py``), grouping by known shapes or by Lark (``memo.py``), and what
+Lines are remembered by their text; a text that is read again soon costs a look-up. Parsed lines are many times their
+text, so only the latest are kept: what lives long is what is made of them. Heavy work happens elsewhere and only for
+lines never seen: cutting into tokens (``tokens.py``), grouping by known shapes or by Lark (``memo.py``), and what
 to say about a line that cannot be read (``recovery.py``).
 """
 
@@ -21,9 +22,12 @@ DETAIL_ALONE = "detail-without-statement"
 
 _BLANK = Line("blank", (), (), ())
 _NOT_HEADS = frozenset({"blank", "comment", "doc"})
-_MOST_LINES, _MOST_BLOCKS, _LONGEST_LINE, _MOST_TAILS = 50_000, 20_000, 1_000, 5_000
-_known_lines: dict[bool, dict[str, Line]] = {False: {}, True: {}}
-_known_blocks: dict[tuple[str, ...], BlockSyntax] = {}
+_MOST_LINES, _MOST_BLOCKS, _LONGEST_LINE, _MOST_TAILS = 1_000, 100, 1_000, 5_000
+_known_lines: dict[bool, Remembered[str, Line]] = {False: Remembered(), True: Remembered()}
+_known_lines[False].expect(_MOST_LINES)
+_known_lines[True].expect(_MOST_LINES)
+_known_blocks: Remembered[tuple[str, ...], BlockSyntax] = Remembered()
+_known_blocks.expect(_MOST_BLOCKS)
 
 
 def parse_line(text: str, indented: bool) -> Line:
@@ -36,9 +40,7 @@ def parse_line(text: str, indented: bool) -> Line:
     if line is None:
         line = read_line(text, indented)
         if len(text) <= _LONGEST_LINE:
-            if len(lines) >= _MOST_LINES:
-                lines.clear()
-            lines[text] = line
+            lines.put(text, line)
     return line
 
 
@@ -121,10 +123,8 @@ def parse_block(lines: tuple[str, ...]) -> BlockSyntax:
     block = _known_blocks.get(lines)
     if block is None:
         block = _parse_block(lines, parse_line, None)
-        if len(_known_blocks) >= _MOST_BLOCKS:
-            _known_blocks.clear()
         if len(lines) <= _LONGEST_LINE:
-            _known_blocks[lines] = block
+            _known_blocks.put(lines, block)
     return block
 
 

@@ -50,8 +50,11 @@ def _rows(lines: tuple[str, ...]) -> tuple[tuple[int, int, str], ...]:
     if len(lines) == 1:
         return ()
     found: list[tuple[int, int, str]] = []
-    syntax = parse_block(lines)
     statement = lower_block(lines)
+    if not isinstance(statement, m.Unreadable) and not any("//" in text for text in lines):
+        first, last = statement.head.line, statement.last_line  # nothing else folds
+        return ((first, last, ""),) if last > first else ()
+    syntax = parse_block(lines)
     if syntax.head is not None and statement.last_line > syntax.head:
         found.append((syntax.head, statement.last_line, ""))
     start = None

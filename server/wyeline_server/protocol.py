@@ -26,6 +26,7 @@ logger = logging.getLogger(__name__)
 
 MAX_MESSAGE_BYTES = 256 * 1024 * 1024
 _MAX_LENGTH_DIGITS = 18
+_PORTION = 128 * 1024
 PARSE_ERROR, INVALID_REQUEST, METHOD_NOT_FOUND, INVALID_PARAMS = -32700, -32600, -32601, -32602
 NOT_INITIALIZED, CANCELLED, CONTENT_MODIFIED, REQUEST_FAILED = -32002, -32800, -32801, -32803
 
@@ -55,10 +56,33 @@ class BadParametersError(RequestError):
         super().__init__(INVALID_PARAMS, what)
 
 
-class ReadyJson(str):
-    """A result that is JSON already, in ASCII: large answers are put together from pieces kept for each block."""
+class ReadyJson:
+    """A result that is JSON already, in ASCII, in ``parts``: large answers are put together from pieces kept for each
+    block, and are never held as one text."""
 
-    __slots__ = ()
+    __slots__ = ("parts",)
+
+    def __init__(self, parts: list[str]) -> None:
+        self.parts = parts
+
+    def __str__(self) -> str:
+        return "".join(self.parts)
+
+    def __len__(self) -> int:
+        return sum(map(len, self.parts))
+
+    def portions(self) -> Iterator[str]:
+        """The same in texts that are neither many nor large."""
+        waiting: list[str] = []
+        size = 0
+        for part in self.parts:
+            waiting.append(part)
+            size += len(part)
+            if size >= _PORTION:
+                yield "".join(waiting)
+                waiting.clear()
+                size = 0
+        yield "".join(waiting)
 
 
 class Unreadable:
@@ -264,10 +288,17 @@ class WyelineProtocol(LanguageServerProtocol):
             self._send_data({"jsonrpc": "2.0", "id": msg_id, "result": None})
 
     def _send_ready(self, msg_id: Any, result: ReadyJson) -> None:
-        body = f'{{"jsonrpc": "2.0", "id": {json.dumps(msg_id)}, "result": {result}}}'
-        header = f"Content-Length: {len(body)}\r\n\r\n" if self._include_headers else ""
-        if self.writer is not None:
-            self.writer.write((header + body).encode("ascii"))
+        if self.writer is None:
+            return
+        head, tail = f'{{"jsonrpc": "2.0", "id": {json.dumps(msg_id)}, "result": ', "}"
+        if not self._include_headers:  # a message is one text there
+            self.writer.write(f"{head}{result}{tail}".encode("ascii"))
+            return
+        size = len(head) + len(result) + len(tail)
+        self.writer.write(f"Content-Length: {size}\r\n\r\n{head}".encode("ascii"))
+        for portion in result.portions():
+            self.writer.write(portion.encode("ascii"))
+        self.writer.write(tail.encode("ascii"))
 
     def _check_handler_result(self, future: Any) -> None:
         if not future.cancelled() and future.exception() is not None:

@@ -48,9 +48,8 @@ class Symbol(NamedTuple):
     children: tuple[Symbol, ...] = ()
 
 
-@OfBlocks
-def symbol_of(lines: tuple[str, ...]) -> Symbol | None:
-    """What a block puts into the outline; None for comments and what cannot be read."""
+def read_symbol(lines: tuple[str, ...]) -> Symbol | None:
+    """What a block puts into the outline, not remembered; None for comments and what cannot be read."""
     statement = lower_block(lines)
     row = statement.head.line
     first = next((i for i, text in enumerate(lines[:row]) if text.lstrip("\ufeff").startswith("///")), row)
@@ -80,6 +79,10 @@ def symbol_of(lines: tuple[str, ...]) -> Symbol | None:
         head = statement.head
         return made(_squeezed(lines[row][head.start : head.end]), "", BOOLEAN, head)
     return None
+
+
+symbol_of = OfBlocks(read_symbol)
+"""The same, remembered."""
 
 
 def _ends(statement: m.FeederStatement) -> m.Span:
@@ -142,14 +145,14 @@ def document_symbols(file: TextFile, positions: Positions) -> ReadyJson:
         if template is not None:
             text, rows = template
             top = block.first_line
-            made.append(text % tuple([top + row for row in rows]))
-    return ReadyJson(f"[{','.join(made)}]")
+            made += "," if made else "[", text % tuple([top + row for row in rows])
+    return ReadyJson([*made, "]"] if made else ["[]"])
 
 
 @OfBlocks
 def _template(lines: tuple[str, ...], encoding: str) -> tuple[str, tuple[int, ...]] | None:
     """The JSON of a block's symbol with a ``%d`` for every line number, and the rows that fill them."""
-    symbol = symbol_of(lines)
+    symbol = read_symbol(lines)  # the outline keeps its JSON alone
     if symbol is None:
         return None
     rows: list[int] = []

@@ -6,7 +6,7 @@ line of its own: only the first number of each block depends on what stands abov
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import Any, NamedTuple
 
 from lsprotocol import types
@@ -113,17 +113,19 @@ def _piece(lines: tuple[str, ...], encoding: str, top: int, bottom: int) -> Piec
     return Piece(first, row, ",".join(map(str, numbers[1:])), len(numbers))
 
 
-@OfBlocks
-def words_of(lines: tuple[str, ...]) -> tuple[tuple[int, int, int, int, int], ...]:
+def words_of(lines: tuple[str, ...]) -> Iterator[tuple[int, int, int, int, int]]:
     """(row, start, end, type, modifiers) of every word of a block, columns in code points, none overlapping."""
     statement = lower_block(lines)
     gone = isinstance(statement, EquipmentStatement) and "demolish" in statement.body.flags
     names = {(n.span.line, n.span.start): n for n in names_of(lines)}
-    syntax = parse_block(lines)
-    form = syntax.lines[syntax.head].form if syntax.head is not None else ""
+    form = ""  # of the statement: it says what a name that is declared stands for
     if isinstance(statement, EquipmentStatement):
         form = "type" if statement.is_type else statement.kind
-    return tuple(word for row, text in enumerate(lines) for word in _words_in(text, row, form, names, gone))
+    elif any(named.role == "declared" for named in names.values()):
+        syntax = parse_block(lines)
+        form = syntax.lines[syntax.head].form if syntax.head is not None else ""
+    for row, text in enumerate(lines):
+        yield from _words_in(text, row, form, names, gone)
 
 
 def _words_in(
@@ -150,25 +152,34 @@ def _words_in(
         yield row, start, end, _INDEX["comment"], _DOCUMENTATION if comment.startswith("///") else 0
 
 
-def pieces(file: TextFile, encoding: str) -> tuple[list[str], list[int]]:
-    """The tokens of a document, a text of numbers for each block that has any, and how many numbers each holds."""
-    texts: list[str] = []
-    counts: list[int] = []
+Placed = tuple[int, Piece]
+"""A piece, with the lines that lie between it and the one before."""
+
+
+def pieces(file: TextFile, encoding: str) -> list[Placed]:
+    """The tokens of a document: the piece of each block that has any."""
+    found: list[Placed] = []
     before = 0
     for block in file.blocks:
         piece = piece_of(block.lines, encoding)
         if piece is not None:
-            first, last, rest, size = piece
             top = block.first_line
-            texts.append(f"{top + first - before},{rest}")
-            counts.append(size)
-            before = top + last
-    return texts, counts
+            found.append((top + piece.first - before, piece))
+            before = top + piece.last
+    return found
+
+
+def numbers(placed: Iterable[Placed]) -> list[str]:
+    """What pieces say, as parts of JSON between the brackets of a list."""
+    parts: list[str] = []
+    for lines, piece in placed:
+        parts += f",{lines}," if parts else f"{lines},", piece.rest
+    return parts
 
 
 def range_of(file: TextFile, first: int, last: int, encoding: str) -> ReadyJson:
     """The tokens of the lines from ``first`` to ``last``, both included."""
-    texts: list[str] = []
+    found: list[Placed] = []
     before = 0
     for block in _blocks_in(file, first, last):
         top = block.first_line
@@ -177,9 +188,9 @@ def range_of(file: TextFile, first: int, last: int, encoding: str) -> ReadyJson:
         else:
             piece = _piece(block.lines, encoding, first - top, last + 1 - top)
         if piece is not None:
-            texts.append(f"{top + piece.first - before},{piece.rest}")
+            found.append((top + piece.first - before, piece))
             before = top + piece.last
-    return ReadyJson(f'{{"data":[{",".join(texts)}]}}')
+    return ReadyJson(['{"data":[', *numbers(found), "]}"])
 
 
 def _blocks_in(file: TextFile, first: int, last: int) -> Iterator[Block]:
@@ -194,7 +205,7 @@ class _Given:
     """What the client has been given last for each document, to answer with the difference next time."""
 
     def __init__(self) -> None:
-        self._last: dict[str, tuple[str, list[str], list[int]]] = {}
+        self._last: dict[str, tuple[str, list[Placed]]] = {}
         self._count = 0
 
     def full(self, server: WyelineServer, params: Any) -> ReadyJson | None:
@@ -202,18 +213,17 @@ class _Given:
         if found is None:
             return None
         path, file = found
-        texts, counts = pieces(file, server.session.positions.encoding)
-        return self._full(server, path, texts, counts)
+        return self._full(server, path, pieces(file, server.session.positions.encoding))
 
-    def _full(self, server: WyelineServer, path: str, texts: list[str], counts: list[int]) -> ReadyJson:
-        result = self._keep(server, path, texts, counts)
-        return ReadyJson(f'{{"resultId":"{result}","data":[{",".join(texts)}]}}')
+    def _full(self, server: WyelineServer, path: str, placed: list[Placed]) -> ReadyJson:
+        result = self._keep(server, path, placed)
+        return ReadyJson([f'{{"resultId":"{result}","data":[', *numbers(placed), "]}"])
 
-    def _keep(self, server: WyelineServer, path: str, texts: list[str], counts: list[int]) -> str:
+    def _keep(self, server: WyelineServer, path: str, placed: list[Placed]) -> str:
         for closed in self._last.keys() - server.session.documents.keys():
             del self._last[closed]
         self._count += 1
-        self._last[path] = (str(self._count), texts, counts)
+        self._last[path] = (str(self._count), placed)
         return str(self._count)
 
     def delta(self, server: WyelineServer, params: Any) -> ReadyJson | Json | None:
@@ -221,22 +231,27 @@ class _Given:
         if found is None:
             return None
         path, file = found
-        texts, counts = pieces(file, server.session.positions.encoding)
+        placed = pieces(file, server.session.positions.encoding)
         told = self._last.get(path)
         if told is None or told[0] != params.get("previousResultId"):
-            return self._full(server, path, texts, counts)
-        _, old, old_counts = told
-        head = _same(old, texts)
-        tail = _same(old[head:][::-1], texts[head:][::-1])
-        result = self._keep(server, path, texts, counts)
-        gone, new = sum(old_counts[head : len(old) - tail]), texts[head : len(texts) - tail]
+            return self._full(server, path, placed)
+        old = told[1]
+        head = _same(old, placed)
+        tail = _same(old[head:][::-1], placed[head:][::-1])
+        result = self._keep(server, path, placed)
+        gone, new = _size(old[head : len(old) - tail]), placed[head : len(placed) - tail]
         if not gone and not new:
             return {"resultId": result, "edits": []}
-        edit = f'{{"start":{sum(counts[:head])},"deleteCount":{gone},"data":[{",".join(new)}]}}'
-        return ReadyJson(f'{{"resultId":"{result}","edits":[{edit}]}}')
+        start = f'{{"resultId":"{result}","edits":[{{"start":{_size(placed[:head])},"deleteCount":{gone},"data":['
+        return ReadyJson([start, *numbers(new), "]}]}"])
 
 
-def _same(first: list[str], second: list[str]) -> int:
+def _size(placed: Iterable[Placed]) -> int:
+    """How many numbers pieces hold."""
+    return sum(piece.size for _, piece in placed)
+
+
+def _same(first: list[Placed], second: list[Placed]) -> int:
     """How many pieces are the same from the front."""
     for i, (a, b) in enumerate(zip(first, second, strict=False)):
         if a != b:

@@ -12,7 +12,7 @@ from lsprotocol import types
 from wyeline_grammar.blocks import TextFile
 from wyeline_grammar.tokens import tokenize
 from wyeline_server.positions import Positions
-from wyeline_server.tokens import MODIFIERS, TYPES, piece_of, pieces
+from wyeline_server.tokens import MODIFIERS, TYPES, numbers, piece_of, pieces
 
 D = DIFFICULT
 SITE = f"""\
@@ -140,9 +140,9 @@ async def test_a_range_holds_the_tokens_of_its_lines(editor: Editor, first: int,
 async def test_tokens_of_the_examples_stand_in_their_order_and_never_overlap(name: str, encoding: str) -> None:
     path = Path(__file__).parents[2] / "grammar" / "examples" / name
     file = TextFile(str(path), path.read_text("utf-8"))
-    texts, counts = pieces(file, encoding)
-    data = [int(number) for text in texts for number in text.split(",")]
-    assert len(data) == sum(counts) and len(data) > 500
+    placed = pieces(file, encoding)
+    data = [int(number) for number in "".join(numbers(placed)).split(",")]
+    assert len(data) == sum(piece.size for _, piece in placed) and len(data) > 500
     units = Positions(encoding).units
     line = character = reached = 0
     for i in range(0, len(data), 5):
@@ -160,6 +160,6 @@ async def test_an_edit_of_a_large_document_makes_one_block_anew() -> None:
     file.edit((0, 0), (0, 0), "// first\n\n")
     file.edit((5002, 9), (5002, 9), "9")
     began = time.process_time()
-    assert sum(pieces(file, "utf-16")[1]) == 5 * (5000 * 8 + 1)
+    assert sum(piece.size for _, piece in pieces(file, "utf-16")) == 5 * (5000 * 8 + 1)
     assert time.process_time() - began < 0.2  # about 0.01 on an idle machine
     assert piece_of.made - before == 2
