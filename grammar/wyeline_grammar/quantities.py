@@ -1,7 +1,6 @@
 """Numbers with units: from text to plain floats in SI, and back to text a drafter reads.
 
-The hot path is a regular expression, a table and a float; ``to_pint`` hands a value to the pint library for the few
-places that want to compute with units.
+Reading is a regular expression, a table and a float; the tests compare every unit with the pint library.
 """
 
 from __future__ import annotations
@@ -10,12 +9,9 @@ import math
 import re
 from decimal import Decimal
 from functools import lru_cache
-from typing import TYPE_CHECKING, Literal, NamedTuple
+from typing import Literal, NamedTuple
 
-from wyeline_grammar.units import DIMENSIONS, TRADE_SIZE_UNITS, UNIT_SPELLINGS, UNITS
-
-if TYPE_CHECKING:
-    import pint
+from wyeline_grammar.units import TRADE_SIZE_UNITS, UNIT_SPELLINGS, UNITS
 
 
 class QuantityError(ValueError):
@@ -131,14 +127,6 @@ def parse_trade_size(text: str) -> TradeSize:
     return TradeSize(parse_number(match["figure"]), match["unit"], f"{match['figure']} {match['unit']}")
 
 
-def parse_sets(text: str) -> int:
-    """Read ``3 sets`` or ``1 set``. Raises QuantityError."""
-    match = re.fullmatch(rf"(\d+){_BLANKS}sets?", text.strip(), re.ASCII)
-    if match is None:
-        raise QuantityError(f"`{text}` is no number of sets; write it like 3 sets")
-    return int(match[1])
-
-
 Practice = Literal["us", "si"]
 
 _STEPS: dict[str, tuple[tuple[float, str], ...]] = {
@@ -217,21 +205,3 @@ def format_quantity(
     unit = unit or unit_for(value_si, dimension, prefer)
     figure = convert(value_si, unit, difference=dimension == "temperature-difference")
     return f"{format_number(figure, digits)} {unit}"
-
-
-def to_pint(quantity: Quantity, registry: pint.UnitRegistry[float] | None = None) -> pint.Quantity[float]:
-    """The same quantity in the pint library, in the unit as written.
-
-    ``var`` and ``VA`` are both volt-amperes there, and ``pu`` is dimensionless. Quantities of one calculation need
-    one ``registry``; without it each call makes its own.
-    """
-    import pint  # heavy; nothing on the hot path needs it
-
-    if registry is None:
-        registry = pint.UnitRegistry()
-    return registry.Quantity(quantity.number, UNITS[quantity.unit].pint)
-
-
-def dimension_phrase(dimension: str) -> str:
-    """How a drafter calls it: "a length, such as 0.7 m or 30 ft"."""
-    return DIMENSIONS[dimension].phrase

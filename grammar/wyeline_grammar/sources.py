@@ -198,9 +198,6 @@ class Files:
             del self._files[path]
         return gone
 
-    def is_buffer(self, path: str) -> bool:
-        return path in self._buffers
-
 
 def _bare(error: SourceError) -> SourceError:
     """The same without its traceback: one that is kept must not keep the models of all who were told it."""

@@ -44,7 +44,6 @@ Method = Literal["A1", "A2", "B1", "B2", "C", "D1", "D2", "E", "F"]
 Arrangement = Literal["bunched", "wall", "ceiling", "tray", "ladder"]
 DropCircuit = Literal["three-phase", "two-wire"]
 
-FT_PER_KM = 1000 / 0.3048
 KM_PER_KFT = 0.3048
 TABLE_9_TEMPERATURE_C = 75.0
 

@@ -55,11 +55,10 @@ def apply_edits(text: str, edits: Sequence[Edit]) -> str:
 
 @dataclass(slots=True)
 class Outcome:
-    """What fixing did: new texts by file, titles of what was applied, and how many passes it took."""
+    """What fixing did: new texts by file, and titles of what was applied."""
 
     texts: dict[str, str] = field(default_factory=dict)
     applied: list[str] = field(default_factory=list)
-    passes: int = 0
     thrown_away: bool = False
     left_to_choose: int = 0
     """Findings whose fixes change what feeds what, so that somebody has to choose."""
@@ -196,7 +195,6 @@ def fix_model(
             outcome.thrown_away = True
             break
         analysis = again
-        outcome.passes += 1
         outcome.applied += [f.title for f in fixes]
     return outcome
 

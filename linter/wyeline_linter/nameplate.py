@@ -58,11 +58,6 @@ class NameplateVerdict(NamedTuple):
     high_v: float
 
     @property
-    def nearest_v(self) -> float:
-        """The nameplate voltage the deviation is measured from."""
-        return min(max(self.nominal_v, self.low_v), self.high_v)
-
-    @property
     def heater_power_ratio(self) -> float:
         """Share of its rated power that a resistance heater gives: (V / Vn)², constant resistance."""
         return (1.0 + self.deviation_pct / 100.0) ** 2

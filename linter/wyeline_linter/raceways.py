@@ -72,18 +72,6 @@ def trade_sizes(basis: Basis, kind: str) -> tuple[str, ...]:
     return () if isinstance(table, NotListed) else tuple(size for k, size in table.rows if k == kind)
 
 
-def trade_size_of_metric(basis: Basis, kind: str, designator_mm: int) -> Looked[str] | NotListed:
-    """Trade size in inches of a metric designator (53 is 2)."""
-    table = basis.table("raceway-sizes")
-    if isinstance(table, NotListed):
-        return table
-    for size in trade_sizes(basis, kind):
-        cell = table.number((kind, size), "metric")
-        if isinstance(cell, Looked) and cell.value == designator_mm:
-            return Looked(size, cell.table, cell.row, cell.status, cell.note)
-    return NotListed(f"{table.cite} has no {kind} of metric designator {designator_mm}", table.cite)
-
-
 @lru_cache(maxsize=4096)
 def wire_area_in2(basis: Basis, size: str, insulation: str) -> Looked[float] | NotListed:
     """Area of one conductor with its insulation, square inches (Chapter 9 Table 5, bare: Table 8)."""

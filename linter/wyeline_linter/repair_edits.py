@@ -215,14 +215,6 @@ def set_wire_count(draft: Draft, feeder: Feeder, legs: int, neutral: bool) -> bo
     return True
 
 
-def drop_wires(draft: Draft, feeder: Feeder) -> None:
-    """Take the wires, their length and raceway off the line: they were those of another run."""
-    for part in (feeder.body.conductors, feeder.body.raceway):
-        if part is not None:
-            draft.replace(feeder.block, part.span, "")
-    drop_facts(draft, feeder, ("length",))
-
-
 # equipment
 
 

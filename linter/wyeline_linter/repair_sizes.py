@@ -32,7 +32,6 @@ class Sizes:
     """Sizes of an inserted piece; None where they cannot be told. ``notes`` say where each one comes from."""
 
     load: Connected
-    power_va: float | None = None
     power_text: str = ""
     primary_device_a: float | None = None
     fuse: bool = False
@@ -63,7 +62,7 @@ def sizes_for(view: View, stage: Stage, target: Equipment, device_a: float | Non
         sizes.unresolved += 1
         sizes.notes.append(f"kVA of the transformer: {why}")
         return sizes
-    sizes.power_va, sizes.power_text = kva * 1000.0, f"{kva:g} kVA"
+    sizes.power_text = f"{kva:g} kVA"
     sizes.notes.append(f"{kva:g} kVA {why}")
     if not own:
         sizes.notes.append(f"sizes are of the usual series ({tables.title}); the project names no basis")
@@ -80,7 +79,6 @@ def sizes_for(view: View, stage: Stage, target: Equipment, device_a: float | Non
 
 def _converter(sizes: Sizes, stage: Stage, target: Equipment) -> None:
     if sizes.load.some and not sizes.load.unknown:
-        sizes.power_va = sizes.load.va
         sizes.power_text = power_text(sizes.load.va, "W" if stage.kind == "charger" else "VA")
         sizes.notes.append(f"{sizes.power_text} is the load of `{target.name}`; the next size of a maker goes here")
     else:

@@ -24,10 +24,8 @@ class Cause(enum.Enum):
     NAMEPLATE = "nameplate-voltage-off"
     PHASE_COUNT = "phase-count-mismatch"
     FREQUENCY = "frequency-or-dc-mismatch"
-    EARTHING = "earthing"
     POLES = "pole-count-wrong"
     ONE_POLE = "one-pole-on-two-live-wires"
-    POSITION = "position"
     WINDING_VOLTAGE = "winding-voltage-misfit"
     WINDING_COUNT = "winding-count-misfit"
     WINDING_CONNECTION = "winding-connection-unknown"
@@ -94,10 +92,6 @@ class LegMap(NamedTuple):
     @property
     def conductors(self) -> tuple[str, ...]:
         return self.system.conductors
-
-    def leg_for(self, needed: str) -> str:
-        """The supply's conductor that a needed conductor goes to. Raises KeyError."""
-        return dict(self.pairs)[needed]
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,7 @@ from __future__ import annotations
 import enum
 import re
 from collections.abc import Iterable, Mapping
-from typing import TYPE_CHECKING, Any, NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
     from wyeline_grammar.linking import Place
@@ -247,35 +247,3 @@ def _table(rows: list[tuple[str, ...]]) -> list[str]:
 
 def _file_name(path: str) -> str:
     return path.replace("\\", "/").rsplit("/", 1)[-1]
-
-
-def as_data(figure: Figure) -> dict[str, Any]:
-    """A figure for programs: SI values, unknown as None beside its reasons."""
-    return {
-        "name": figure.name,
-        "subject": figure.subject,
-        "value": figure.value,
-        "unit": figure.unit,
-        "formula": figure.formula,
-        "inputs": [
-            {
-                "symbol": i.symbol,
-                "name": i.name,
-                "value": i.value,
-                "unit": i.unit,
-                "state": i.state.value,
-                "file": i.place.file if i.place is not None else None,
-                "line": i.place.row + 1 if i.place is not None else None,
-                "table": i.table or None,
-                "note": i.note or None,
-            }
-            for i in figure.inputs
-        ],
-        "steps": [
-            {"symbol": s.symbol, "name": s.name, "formula": s.formula, "value": s.value, "unit": s.unit}
-            for s in figure.steps
-        ],
-        "source": figure.source,
-        "assumptions": _assumptions(figure),
-        "unknown": list(figure.unknown),
-    }

@@ -153,13 +153,6 @@ class Solved:
         )
         return complex(into), out
 
-    def core_loss(self, name: str) -> complex:
-        """Loss in the series impedances of a core, in VA."""
-        core = self.network.cores[name]
-        primary, secondary = self.core(name)
-        own = core.z_primary_ohm * abs(primary) ** 2
-        return own + sum(z * abs(i) ** 2 for z, i in zip(core.z_secondary_ohm, secondary, strict=True))
-
     def source(self, name: str) -> Complex:
         """Currents a source delivers into its plus nodes."""
         source = self.network.sources[name]

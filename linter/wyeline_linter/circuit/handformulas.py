@@ -71,14 +71,6 @@ def voltage_drop(current_a: float, r_ohm: float, x_ohm: float, power_factor: flo
     return k * current_a * effective_ohm(r_ohm, x_ohm, power_factor)
 
 
-def split_phase_drop(leg_a: float, neutral_a: float, leg_ze_ohm: float, neutral_ze_ohm: float) -> float:
-    """Voltage drop leg to neutral of an unbalanced three-wire run: I Ze (leg) + In Ze (neutral), in V.
-
-    `neutral_a` counts positive when the leg in question carries more than the other.
-    """
-    return leg_a * leg_ze_ohm + neutral_a * neutral_ze_ohm
-
-
 def neutral_current(leg_a: Sequence[float]) -> float:
     """Neutral current of three legs of equal power factor: sqrt(A2 + B2 + C2 - AB - BC - CA), in A."""
     a, b, c = leg_a

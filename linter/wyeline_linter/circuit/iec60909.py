@@ -11,8 +11,6 @@ from math import exp, sqrt
 from .nameplate import from_magnitude
 
 LOW_VOLTAGE_V = 1000.0
-END_TEMPERATURE_C = {"pvc": 160.0, "xlpe": 250.0, "epr": 250.0}
-"""Conductor temperature at the end of a short circuit for the minimum current."""
 MESHED_FACTOR = 1.15
 PEAK_LIMIT_LV = 1.8
 PEAK_LIMIT = 2.0
@@ -50,11 +48,6 @@ def motor_impedance(v_rated: float, s_rated_va: float, starting_ratio: float, r_
     return from_magnitude(v_rated**2 / s_rated_va / starting_ratio, 1 / r_over_x)
 
 
-def motors_count(sum_rated_a: float, fault_without_a: float) -> bool:
-    """Whether motors must be counted: their rated currents together exceed 1 % of I"k without them."""
-    return sum_rated_a > 0.01 * fault_without_a
-
-
 def peak_factor(r_over_x: float) -> float:
     """kappa = 1.02 + 0.98 e^(-3 R/X)."""
     return 1.02 + 0.98 * exp(-3 * r_over_x)
@@ -86,8 +79,3 @@ def breaking_factor(fault_over_rated: float, minimum_time_s: float) -> float:
         if minimum_time_s < limit:
             return min(1.0, base + scale * exp(-rate * fault_over_rated))
     raise AssertionError("unreachable")
-
-
-def loop_impedance(z1_ohm: complex, z2_ohm: complex, z0_ohm: complex) -> float:
-    """Earth fault loop impedance Zs = |Z1 + Z2 + Z0| / 3, in ohm."""
-    return abs(z1_ohm + z2_ohm + z0_ohm) / 3

@@ -61,21 +61,6 @@ def magnetising_pu(no_load_loss_w: float, no_load_current_pu: float, s_va: float
     return complex(g, -sqrt(max(no_load_current_pu**2 - g * g, 0.0)))
 
 
-def ohm_of_pu(z_pu: complex, v_ll: float, s_va: float) -> complex:
-    """Per unit on a three-phase rating to ohm per phase: z U^2 / S."""
-    return z_pu * v_ll**2 / s_va
-
-
-def return_path_z0(z_phase_ohm: complex, z_return_ohm: complex) -> complex:
-    """Zero-sequence impedance of a circuit whose earth fault returns in one conductor: Z0 = Zphase + 3 Zreturn."""
-    return z_phase_ohm + 3 * z_return_ohm
-
-
-def resistance_at(r_ohm: float, at_c: float, stated_c: float = 20.0, alpha_per_k: float = 0.00393) -> float:
-    """Resistance at another temperature: R (1 + alpha20 (t - 20)) on both sides; alpha20 of copper by default."""
-    return r_ohm * (1 + alpha_per_k * (at_c - 20)) / (1 + alpha_per_k * (stated_c - 20))
-
-
 def locked_rotor_z(v_rated: float, locked_rotor_a: float, power_factor: float, phases: int = 3) -> complex:
     """Impedance of a starting motor per phase (star) or across its two wires, in ohm."""
     z = v_rated / (sqrt(3) * locked_rotor_a) if phases == 3 else v_rated / locked_rotor_a

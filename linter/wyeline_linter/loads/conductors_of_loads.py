@@ -22,14 +22,6 @@ def inverse_conjugates(system: System) -> dict[tuple[int, int], complex]:
     return {(i, j): 1.0 / (p - q).conjugate() for i, p in points for j, q in points if i != j and abs(p - q) > 1e-9}
 
 
-@lru_cache(maxsize=4096)
-def leg_potentials(system: System) -> tuple[tuple[int, complex], ...]:
-    """The legs with their potentials against the neutral, else against the middle of the legs, in volts."""
-    legs = [(INDEX[leg], system.potential(leg)) for leg in system.legs]
-    zero = system.potential(NEUTRAL) if system.has_neutral else sum(p for _, p in legs) / max(1, len(legs))
-    return tuple((i, p - zero) for i, p in legs)
-
-
 def spread(system: System, legs: tuple[str, ...], va: complex) -> tuple[Part, ...] | None:
     """A load on these legs: to neutral on one, between them on two, balanced on three; None where it has no return."""
     if len(legs) == 3:

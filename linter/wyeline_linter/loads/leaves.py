@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from wyeline_linter.loads.as_given import Given
-from wyeline_linter.loads.buckets import AMPS, CODE, Key, Largest, Row, amps_of, row_of
+from wyeline_linter.loads.buckets import CODE, Key, Largest, Row, amps_of, row_of
 from wyeline_linter.loads.conductors_of_loads import Part, inverse_conjugates
 from wyeline_linter.systems import System
 
@@ -64,8 +64,3 @@ def leaf(
         name = f"{owner} {place}" if place else owner
         largest = Largest(row[CODE].real * share, (a * share, b * share, c * share, n * share), name)
     return Leaf(owner, place, given, legs, parts, key, row, largest, (), given.unknown_code)
-
-
-def row_amps(row: Row) -> float:
-    """The largest leg current of a row, amperes."""
-    return max(abs(row[AMPS + k]) for k in range(3))

@@ -32,17 +32,15 @@ class Through(NamedTuple):
     """The linear map of a transformer at nominal ratio.
 
     ``lines[p]`` gives the current into primary conductor p for each secondary line current (A, B, C, N, going out);
-    ``windings[k]`` that of secondary winding k, ``fed[c]`` that of the fed winding of core c; ``leaks`` that out of
-    insulated star points, which must be nothing. ``split[p]`` gives what primary leg p takes of each secondary leg in a
-    schedule's bookkeeping, ``to_neutral[p]`` the part of it that returns through the primary's neutral. All numbers are
-    real, because windings are.
+    ``windings[k]`` that of secondary winding k, ``fed[c]`` that of the fed winding of core c. ``split[p]`` gives what
+    primary leg p takes of each secondary leg in a schedule's bookkeeping, ``to_neutral[p]`` the part of it that returns
+    through the primary's neutral. All numbers are real, because windings are.
     """
 
     lines: tuple[tuple[float, ...], ...]
     windings: tuple[tuple[float, ...], ...]
     made: tuple[WindingAt, ...]
     fed: tuple[tuple[float, ...], ...]
-    leaks: tuple[tuple[float, ...], ...]
     split: tuple[tuple[float, ...], ...]
     to_neutral: tuple[tuple[float, ...], ...]
 
@@ -54,10 +52,6 @@ class Through(NamedTuple):
     def winding_amps(self, amps: Sequence[complex]) -> list[complex]:
         """The current of every secondary winding, as ``made`` lists them."""
         return [sum((f * i for f, i in zip(row, amps, strict=True)), 0j) for row in self.windings]
-
-    def leak_amps(self, amps: Sequence[complex]) -> float:
-        """The largest current that would have to leave an insulated star point; not 0 means it moves off centre."""
-        return max((abs(sum((f * i for f, i in zip(row, amps, strict=True)), 0j)) for row in self.leaks), default=0.0)
 
 
 @lru_cache(maxsize=4096)
@@ -128,7 +122,6 @@ def through(cores: tuple[Core, ...], joined: tuple[tuple[str, str], ...], second
         tuple(tuple(-f for f in of(k)) for k, _, _ in made),
         tuple(WindingAt(c, w.start.conductor, w.end.conductor, w.volts) for _, c, w in made),
         tuple(of(k) for k, (_, _, is_fed) in enumerate(windings) if is_fed),
-        tuple(of(len(windings) + len(supplied) + k) for k in range(len(inside))),
         *_splits(cores),
     )
 

@@ -42,11 +42,6 @@ class Wiring(NamedTuple):
     def pen(self) -> bool:
         return self.ground_role == "PEN"
 
-    @property
-    def per_set(self) -> int:
-        """Wires of one set, grounds included."""
-        return self.legs + (self.neutral is not None) + (self.ground is not None and not self.pen)
-
 
 def wiring_of(conductors: Conductors, legs: int, tables: Basis, *, wet: bool = False) -> Wiring:
     """The wires of a run that carries ``legs`` live wires."""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable
 from functools import lru_cache
 from typing import NamedTuple
@@ -325,8 +324,3 @@ def drop_percent(
         return 100 * drop / volts
 
     return lost
-
-
-def least_fault_mm2(fault_a: float, seconds: float, k: float) -> float:
-    """S = I sqrt(t) / k (IEC 60364-4-43 434.5.2)."""
-    return fault_a * math.sqrt(seconds) / k

@@ -189,8 +189,3 @@ class FlowView:
         """Amperes in the neutral of a feeder; None where it has none or they are unknown."""
         currents = self.currents(key)
         return None if currents is None or NEUTRAL not in currents else abs(currents[NEUTRAL])
-
-    @property
-    def losses_w(self) -> float | None:
-        """Losses of the whole network, in W."""
-        return self.solved.selftest.losses_va.real if self.solved is not None else None

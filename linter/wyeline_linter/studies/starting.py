@@ -10,7 +10,6 @@ from wyeline_grammar.model import Body
 from wyeline_grammar.records import dataclass
 from wyeline_linter.circuit import Bus
 from wyeline_linter.circuit.nameplate import locked_rotor_z
-from wyeline_linter.network import Network
 
 if TYPE_CHECKING:
     from wyeline_linter.loads.leaf_loads import LeafLoad
@@ -133,8 +132,3 @@ def kept_elsewhere(study: StateStudy, start: Start, names: list[str]) -> dict[st
         if kept:
             found[name] = float(min(kept))
     return found
-
-
-def boards_above(network: Network, name: str) -> list[str]:
-    """The equipment that a motor shares its supply with, nearest first."""
-    return list(network.above(name))

@@ -98,10 +98,6 @@ class Basis:
             found = self._constants[name] = self.number("constants", (name,), "value")
         return found
 
-    def constant_text(self, name: str) -> Looked[str] | NotListed:
-        """A single value that is text (a conductor size), from the table `constants`."""
-        return self.text("constants", (name,), "value")
-
     def with_overrides(self, overrides: Iterable[Override]) -> Basis:
         """This basis with rows replaced; the later of two overrides of one row wins.
 
