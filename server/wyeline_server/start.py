@@ -107,7 +107,7 @@ def _serve_ws(port: int) -> int:
         closed = importlib.import_module("websockets.exceptions").ConnectionClosed
         listen = importlib.import_module("websockets.sync.server").serve
     except ImportError:
-        print("wyeline-server: --ws needs the package `websockets`: pip install 'wyeline[ws]'", file=sys.stderr)
+        print("wyeline-server: --ws needs a package: pip install websockets", file=sys.stderr)
         return 2
     import asyncio
 

@@ -98,7 +98,7 @@ def document(m: Measurements, command: list[str], load: tuple[float, float], too
         "",
         "## Targets",
         "",
-        "Set before the project began; of servers and commands by wall time unless it says otherwise.",
+        "Set beforehand; of servers and commands by wall time unless it says otherwise.",
         "",
         *_targets(m),
     ]

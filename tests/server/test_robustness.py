@@ -393,7 +393,7 @@ def test_without_the_package_for_it_a_websocket_is_refused_with_what_to_install(
 ) -> None:
     monkeypatch.setitem(sys.modules, "websockets.sync.server", None)
     assert main(["--ws", "0"]) == 2
-    assert "pip install 'wyeline[ws]'" in capsys.readouterr().err
+    assert "pip install websockets" in capsys.readouterr().err
 
 
 async def test_long_work_can_be_stopped(editor: Editor) -> None:
