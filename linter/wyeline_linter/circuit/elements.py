@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import field
 from functools import lru_cache
+from typing import Any
 
 from wyeline_grammar.records import dataclass
 
@@ -134,6 +135,42 @@ class Loads:
     v_nominal: list[float] = field(default_factory=list)
     shares: list[tuple[float, float, float]] = field(default_factory=list)
     limit_a: list[float] = field(default_factory=list)
+    kept: dict[str, Any] = field(default_factory=dict, compare=False, repr=False)
+    """What is made of all but the VA: loads with the same pairs and laws share it."""
+
+    def add(
+        self,
+        name: str,
+        pair: Pair,
+        s_va: complex,
+        v_nominal: float,
+        shares: tuple[float, float, float],
+        limit_a: float = float("inf"),
+    ) -> None:
+        """Add a load. ValueError for one that follows no law."""
+        if v_nominal <= 0:
+            raise ValueError(f"load {name}: a nominal voltage above zero is needed")
+        if abs(sum(shares) - 1.0) > 1e-9:
+            raise ValueError(f"load {name}: the shares of constant power, current and impedance must add up to 1")
+        if self.kept:  # others may share the columns
+            self.names, self.pairs, self.v_nominal = list(self.names), list(self.pairs), list(self.v_nominal)
+            self.shares, self.limit_a, self.kept = list(self.shares), list(self.limit_a), {}
+        self.names.append(name)
+        self.pairs.append(pair)
+        self.s_va.append(s_va)
+        self.v_nominal.append(v_nominal)
+        self.shares.append(shares)
+        self.limit_a.append(limit_a)
+
+    def with_power(self, s_va: list[complex]) -> Loads:
+        """The same loads drawing other VA."""
+        self.kept.setdefault("shared", True)
+        return Loads(self.names, self.pairs, s_va, self.v_nominal, self.shares, self.limit_a, self.kept)
+
+    def picked(self, places: Sequence[int]) -> Loads:
+        """Some of the loads."""
+        columns = (self.names, self.pairs, self.s_va, self.v_nominal, self.shares, self.limit_a)
+        return Loads(*([column[k] for k in places] for column in columns))  # type: ignore[arg-type]
 
 
 @dataclass(frozen=True, slots=True)

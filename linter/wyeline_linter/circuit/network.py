@@ -256,17 +256,7 @@ class Network:
 
         `limit_a` caps the current of the constant-power share (inverters).  Not part of the fault study.
         """
-        if v_nominal <= 0:
-            raise ValueError(f"load {name}: a nominal voltage above zero is needed")
-        if abs(sum(shares) - 1.0) > 1e-9:
-            raise ValueError(f"load {name}: the shares of constant power, current and impedance must add up to 1")
-        loads = self.loads
-        loads.names.append(name)
-        loads.pairs.append(pair)
-        loads.s_va.append(s_va)
-        loads.v_nominal.append(v_nominal)
-        loads.shares.append(shares)
-        loads.limit_a.append(limit_a)
+        self.loads.add(name, pair, s_va, v_nominal, shares, limit_a)
 
     def three_phase_load(
         self,

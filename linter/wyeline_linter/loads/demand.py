@@ -105,8 +105,7 @@ def sizing_weight(key: Key, factor: float, continuous: float) -> float:
 
 def count(rows: Rows, largest: Largest | None, basis: Basis | None) -> Counted:
     """Connected, demand and sizing load of the rows at a place."""
-    # One order of adding up, whatever the history of edits was: sums then agree to the last digit.
-    rows = {key: rows[key] for key in sorted(rows, key=_order)} if len(rows) > 1 else rows
+    rows = ordered(rows)
     factors = factors_of(rows, basis)
     connected = _sum(rows, dict.fromkeys(rows, 1.0))
     plain = all(factor == 1.0 for factor in factors.values())
@@ -125,6 +124,11 @@ def count(rows: Rows, largest: Largest | None, basis: Basis | None) -> Counted:
         split = tuple(s + extra * part for s, part in zip(sizing.split, share, strict=True))
         sizing = Amount(sizing.va + extra, split, amps)  # type: ignore[arg-type]
     return Counted(connected, demand, sizing, factors)
+
+
+def ordered(rows: Rows) -> Rows:
+    """The rows in the one order of adding up, whatever the history of edits was: sums then agree to the last digit."""
+    return {key: rows[key] for key in sorted(rows, key=_order)} if len(rows) > 1 else rows
 
 
 def _order(key: Key) -> tuple[str, bool, bool, float, bool]:

@@ -6,16 +6,22 @@ therefore count in full on its panel's feeder and by half at the service.
 
 from __future__ import annotations
 
-from functools import cached_property
+from collections.abc import Iterable
 from typing import NamedTuple
 
 from wyeline_linter.derive import LOAD_KINDS
-from wyeline_linter.loads.buckets import VA, Key, Rows, amps_of
-from wyeline_linter.loads.demand import factors_of
+from wyeline_linter.loads.buckets import VA, Key, Row, amps_of
+from wyeline_linter.loads.demand import factors_of, ordered
 from wyeline_linter.loads.of_equipment import is_converter
-from wyeline_linter.loads.rollup import LoadBook
+from wyeline_linter.loads.rollup import LoadBook, Node
 
+Asked = tuple[str, Key]
+"""The place at which a load is asked for, and its kind there."""
 Amps = tuple[complex, complex, complex, complex]
+Mark = tuple[float | None, float, bool]
+"""What a place does to loads that pass it: a stated factor, what a limit leaves, and whether it is a top."""
+MOST_SLOTS = 5_000
+"""Slots that are taken over: beyond, those that nobody asks for any more go with all others, which are found anew."""
 
 
 class Beyond(NamedTuple):
@@ -29,24 +35,47 @@ class Beyond(NamedTuple):
     words: str
 
 
+class Part(NamedTuple):
+    """A kind of load behind a feeder: it counts there by ``here``; ``times`` its share at the source is taken off."""
+
+    key: Key
+    row: Row
+    here: float
+    times: float
+
+
 class DemandShares:
-    """The shares of one switch state's loads, worked out when first asked for."""
+    """The shares of one switch state's loads, worked out when first asked for.
 
-    def __init__(self, book: LoadBook) -> None:
+    ``before``: those of an earlier version of the same state, with the names whose nodes or equipment are other ones
+    since. What a place does to kinds of loads, and so where each counts, is taken over where it holds.
+    """
+
+    def __init__(self, book: LoadBook, before: DemandShares | None = None, changed: Iterable[str] = ()) -> None:
         self.book = book
-        self._tops: dict[tuple[str, Key], tuple[str, Key]] = {}
         self._factors: dict[str, dict[Key, float]] = {}
+        self._factors_of: dict[str, tuple[Node, dict[Key, float]]] = {}
         self._out: dict[str, frozenset[str]] = {}
+        self._tops: dict[Asked, int] = {}
+        self._marks: dict[str, Mark] = {}
+        self.slots: list[tuple[str, Key]] = []
+        """The tops: a source or converter, and a kind of load there."""
+        self._slot_of: dict[tuple[str, Key], int] = {}
+        self.slots_kept = before is not None and before._holds(book, changed)
+        """Whether slots are those of the version before."""
+        if before is not None and self.slots_kept:
+            self._tops, self._marks = before._tops, before._marks
+            self.slots, self._slot_of = before.slots, before._slot_of
+            for top, (node, factors) in before._factors_of.items():
+                if book.nodes.get(top) is node and not node.below.held:
+                    self._factors[top] = factors
 
-    @cached_property
-    def plain(self) -> bool:
-        """Whether every load counts in full wherever it is asked for: no factor is below one and nothing excludes."""
-        book = self.book
-        tops = {name for name, root in book.network.root.items() if name == root or self._is_top(name)}
-        tops = {name for name in tops if name in book.nodes}
-        if any(book.nodes[name].below.held for name in tops):
+    def _holds(self, book: LoadBook, changed: Iterable[str]) -> bool:
+        """Whether each load still counts where it did."""
+        if len(self.slots) > MOST_SLOTS:
             return False
-        return all(factor == 1.0 for name in tops for factor in self._factors_at(name).values())
+        mine = self._marks
+        return all(name not in mine or mine[name] == _mark(book, name) for name in changed)
 
     # at the source
 
@@ -58,22 +87,38 @@ class DemandShares:
     def top(self, name: str, key: Key) -> tuple[str, Key]:
         """The source or converter on which a kind of load counts, and the kind it has become there: a factor that is
         stated on the way goes with it."""
-        passed: list[tuple[str, Key]] = []
-        nodes, suppliers = self.book.nodes, self.book.network.supplier
+        return self.slots[self.slot(name, key)]
+
+    def slot(self, name: str, key: Key) -> int:
+        """The same by its number among :attr:`slots`."""
+        passed: list[Asked] = []
+        nodes, suppliers, marks = self.book.nodes, self.book.network.supplier, self._marks
         while (found := self._tops.get((name, key))) is None:
             passed.append((name, key))
-            node, above = nodes[name], suppliers.get(name)
-            if node.factor is not None and key.factor is None:
-                key = key._replace(factor=node.factor)
-            if node.limited != 1.0 and key.category == "ev":
-                key = key._replace(factor=(1.0 if key.factor is None else key.factor) * node.limited)
-            if above is None or above not in nodes or self._is_top(name):
-                found = name, key
+            above = suppliers.get(name)
+            mark = marks.get(name)
+            if mark is None:
+                mark = marks[name] = _mark(self.book, name)
+            factor, limited, is_top = mark
+            if factor is not None and key.factor is None:
+                key = key._replace(factor=factor)
+            if limited != 1.0 and key.category == "ev":
+                key = key._replace(factor=(1.0 if key.factor is None else key.factor) * limited)
+            if above is None or above not in nodes or is_top:
+                found = self._slot_of.get((name, key))
+                if found is None:
+                    found = self._slot_of[name, key] = len(self.slots)
+                    self.slots.append((name, key))
                 break
             name = above
         for place in passed:
             self._tops[place] = found
         return found
+
+    @property
+    def of_slots(self) -> list[float]:
+        """What counts at each slot that was asked for so far; 1 for a kind that is not there any more."""
+        return [self._factors_at(top).get(key, 1.0) for top, key in self.slots]
 
     def _is_top(self, name: str) -> bool:
         return is_converter(self.book.model.equipment[name], bool(self.book.children.get(name)))
@@ -86,7 +131,8 @@ class DemandShares:
     def _factors_at(self, top: str) -> dict[Key, float]:
         found = self._factors.get(top)
         if found is None:
-            found = self._factors[top] = factors_of(self.book.rows(top)[0], self.book.basis)
+            found = self._factors[top] = factors_of(ordered(self.book.rows(top)[0]), self.book.basis)
+        self._factors_of[top] = self.book.nodes[top], found
         return found
 
     def left_out(self, top: str) -> frozenset[str]:
@@ -98,39 +144,57 @@ class DemandShares:
 
     # at a feeder
 
-    def beyond(self, name: str) -> Beyond | None:
-        """What the feeder to ``name`` is judged with; None where nothing is drawn there.
+    def single(self, name: str) -> bool:
+        """Whether a feeder ends at a single load."""
+        equipment = self.book.model.equipment[name]
+        return equipment.kind in LOAD_KINDS and not equipment.circuits
+
+    def parts(self, name: str) -> list[Part]:
+        """What hangs on the feeder to ``name``, by kind; nothing where nothing is drawn there.
 
         A feeder is judged with its demand: the factors at its far end, over all that hangs below. The feeder of a
         single load is the last circuit, and is judged with the load as connected.
         """
         book = self.book
-        node, equipment = book.nodes.get(name), book.model.equipment.get(name)
-        if node is None or equipment is None or not (node.up.rows or node.up.held):
-            return None
+        node = book.nodes.get(name)
+        if node is None or name not in book.model.equipment or not (node.up.rows or node.up.held):
+            return []
         above = book.network.supplier.get(name)
         if above is None or above not in book.nodes:
+            return []
+        own = ordered(book.rows_above(name)[0])
+        factors = dict.fromkeys(own, 1.0) if self.single(name) else factors_of(own, book.basis)
+        if not node.up.held:
+            return [Part(key, row, factors[key], 1.0) for key, row in own.items()]
+        whole = ordered(node.up.counting(self.left_out(self._top_name(above)))[0])
+        return [
+            *(Part(key, row, factors[key], 0.0) for key, row in own.items()),
+            *(Part(key, row, 0.0, 1.0) for key, row in whole.items()),
+        ]
+
+    def beyond(self, name: str) -> Beyond | None:
+        """What the feeder to ``name`` is judged with; None where nothing is drawn there."""
+        parts = self.parts(name)
+        if not parts:
             return None
-        own, _ = book.rows_above(name)
-        single = equipment.kind in LOAD_KINDS and not equipment.circuits
-        factors = dict.fromkeys(own, 1.0) if single else factors_of(own, book.basis)
-        whole = node.up.counting(self.left_out(self._top_name(above)))[0] if node.up.held else own
-        shares = {key: self.at_source(above, key) for key in whole}
-        connected = sum((row[VA] for row in own.values()), 0j)
-        judged = sum((factors[key] * row[VA] for key, row in own.items()), 0j)
-        words = "the connected load" if single else "the demand"
-        if own is whole and factors == shares:
-            return Beyond((0j, 0j, 0j, 0j), 0j, judged, connected, words)
-        here, there = _amps(own, factors), _amps(whole, shares)
-        amps = tuple(a - b for a, b in zip(here, there, strict=True))
-        counted = sum((shares[key] * row[VA] for key, row in whole.items()), 0j)
-        return Beyond((amps[0], amps[1], amps[2], amps[3]), judged - counted, judged, connected, words)
+        above = self.book.network.supplier[name]
+        # Where loads exclude each other, all stand twice among the parts: as they count here, and at the source.
+        held = bool(self.book.nodes[name].up.held)
+        judged = sum((part.here * part.row[VA] for part in parts), 0j)
+        own = [part for part in parts if not (held and part.times)]
+        connected = sum((part.row[VA] for part in own), 0j)
+        words = "the connected load" if self.single(name) else "the demand"
+        total, va = [0j, 0j, 0j, 0j], 0j
+        for part in parts:
+            weight = part.here - part.times * self.at_source(above, part.key)
+            va += weight * part.row[VA]
+            for k, value in enumerate(amps_of(part.row)):
+                total[k] += weight * value
+        return Beyond((total[0], total[1], total[2], total[3]), va, judged, connected, words)
 
 
-def _amps(rows: Rows, factors: dict[Key, float]) -> list[complex]:
-    total = [0j, 0j, 0j, 0j]
-    for key, row in rows.items():
-        factor = factors[key]
-        for k, value in enumerate(amps_of(row)):
-            total[k] += factor * value
-    return total
+def _mark(book: LoadBook, name: str) -> Mark:
+    node, equipment = book.nodes.get(name), book.model.equipment.get(name)
+    if node is None or equipment is None:
+        return None, 1.0, True
+    return node.factor, node.limited, is_converter(equipment, bool(book.children.get(name)))

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.model import Body
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.loads.as_given import CONSTANT_POWER, Shares, has_no_load
-from wyeline_linter.loads.buckets import VA, Key
+from wyeline_linter.loads.buckets import VA
 from wyeline_linter.loads.conductors_of_loads import INDEX, spread
-from wyeline_linter.loads.demand_shares import DemandShares
+from wyeline_linter.loads.demand_shares import Asked, DemandShares
 from wyeline_linter.loads.of_equipment import is_converter
 from wyeline_linter.loads.rollup import LoadBook
 from wyeline_linter.network import SwitchState
@@ -19,7 +20,9 @@ from wyeline_linter.tables import NotListed
 from wyeline_linter.tables.basis import Basis
 
 if TYPE_CHECKING:
+    from wyeline_grammar.linking import Equipment, Feeder
     from wyeline_linter.analysis import View
+    from wyeline_linter.loads.rollup import Node
 
 _AC = ("A", "B", "C", "N")
 _DC = ("+", "-", "M")
@@ -45,6 +48,29 @@ class LeafLoad(NamedTuple):
     locked_rotor_a: float | None
 
 
+class Piece:
+    """The loads at one piece of equipment, each as if it counted in full, with what says how much of it counts."""
+
+    __slots__ = ("asked", "loads", "name", "placed", "unknown")
+
+    def __init__(self, name: str) -> None:
+        self.name = name
+        self.loads: list[LeafLoad] = []
+        self.asked: list[Asked | None] = []
+        """For each load; None: it counts in full."""
+        self.unknown: tuple[str, ...] = ()
+        self.placed: object = None
+        """What is made of these loads alone (:mod:`wyeline_linter.studies.injections`)."""
+
+    def counted(self, demand: DemandShares) -> list[LeafLoad]:
+        """The loads with the part of each that counts at the source."""
+        found = []
+        for load, asked in zip(self.loads, self.asked, strict=True):
+            share = 1.0 if asked is None else demand.at_source(*asked)
+            found.append(load if share == 1.0 else load._replace(demand_share=share))
+        return found
+
+
 def leaf_loads(view: View, scenario: SwitchState | None = None) -> tuple[list[LeafLoad], tuple[str, ...]]:
     """All loads that run in a switch state (None: the one judged), and the reasons for those that are unknown.
 
@@ -52,79 +78,101 @@ def leaf_loads(view: View, scenario: SwitchState | None = None) -> tuple[list[Le
     smaller of loads that exclude each other, judged at the source, do not run. Capacitors are among them.
     """
     book = view.loads if scenario is None else view.loads_in(scenario)
-    return leaves_of(book, DemandShares(book))
-
-
-def leaves_of(book: LoadBook, demand: DemandShares) -> tuple[list[LeafLoad], tuple[str, ...]]:
-    """The same of a book of loads whose demand shares are at hand."""
+    demand = DemandShares(book)
     found: list[LeafLoad] = []
     unknown: dict[str, None] = {}
-    scales = _scales(book)
-    for name in book.network.order:
-        node = book.nodes.get(name)
-        share = scales.get(name, 0.0)
-        if node is None or share == 0.0:
-            continue
-        if node.leaves:
-            bodies, names = _bodies(book, name), _conductors(book, name)
-            counts: dict[Key, float] = {}
-        for leaf in node.leaves:
-            if leaf.unknown:
-                unknown.update(dict.fromkeys(leaf.unknown))
-            given, place, key = leaf.given, leaf.place, leaf.key
-            if given is None or not leaf.parts:
-                continue
-            if not place and leaf.owner in demand.left_out(demand.top(name, key)[0]):
-                continue
-            start = None
-            if given.motor or "lra" in bodies[place].facts:
-                volts = _volts_per_ampere(book, name, leaf.legs)
-                start = _locked_rotor_a(bodies[place], book.basis, given.motor, volts)
-            counted = counts.get(key)
-            if counted is None:
-                counted = counts[key] = demand.at_source(name, key)
-            for i, j, va in leaf.parts:
-                pair = names[i], names[j]
-                found.append(
-                    LeafLoad(name, place, pair, va * share, given.shares, counted, given.category, given.motor, start)
-                )
-        found += _converters(book, demand, name)
+    for name, scale in scales_of(book).items():
+        piece = piece_of(book, demand, name, scale)
+        if piece is not None:
+            found += piece.counted(demand)
+            unknown.update(dict.fromkeys(piece.unknown))
     return found, tuple(unknown)
 
 
-def _scales(book: LoadBook) -> dict[str, float]:
+def piece_of(book: LoadBook, demand: DemandShares, name: str, scale: float) -> Piece | None:
+    """The loads at one piece of equipment that runs at a share of its full load; None where nothing runs."""
+    node = book.nodes.get(name)
+    if node is None or scale == 0.0:
+        return None
+    made = Piece(name)
+    unknown: dict[str, None] = {}
+    if node.leaves:
+        bodies, names = _bodies(book, name), _conductors(book, name)
+    for leaf in node.leaves:
+        if leaf.unknown:
+            unknown.update(dict.fromkeys(leaf.unknown))
+        given, place, key = leaf.given, leaf.place, leaf.key
+        if given is None or not leaf.parts:
+            continue
+        if not place and leaf.owner in demand.left_out(demand.top(name, key)[0]):
+            continue
+        start = None
+        if given.motor or "lra" in bodies[place].facts:
+            volts = _volts_per_ampere(book, name, leaf.legs)
+            start = _locked_rotor_a(bodies[place], book.basis, given.motor, volts)
+        for i, j, va in leaf.parts:
+            pair = names[i], names[j]
+            made.loads.append(
+                LeafLoad(name, place, pair, va * scale, given.shares, 1.0, given.category, given.motor, start)
+            )
+            made.asked.append((name, key))
+    _add_converter(made, book, name)
+    made.unknown = tuple(unknown)
+    return made if made.loads or unknown else None
+
+
+def scale_facts(
+    equipment: Equipment | None, feeder: Feeder | None, node: Node | None, share: float
+) -> tuple[float, bool]:
+    """Of a piece of equipment by itself: the share of its full load, and whether it draws what hangs on it as its own
+    load (a motor behind a drive is the drive's)."""
+    dead = equipment is None or LoadBook.is_gone(equipment, feeder) or has_no_load(equipment.body)
+    draws = node is not None and bool(node.leaves) and equipment is not None and not equipment.circuits
+    return 0.0 if dead else share, draws
+
+
+def scales_of(book: LoadBook) -> dict[str, float]:
     """For every fed name the share of its full load at which it runs; 0 for what is shed, removed or not built yet."""
+    equipment, supply = book.model.equipment, book.network.supply
+    facts = [
+        scale_facts(equipment.get(name), supply.get(name), book.nodes.get(name), book.share(name))
+        for name in book.network.order
+    ]
+    return scales_from(book.network.order, list(map(book.network.supplier.get, book.network.order)), facts)
+
+
+def scales_from(
+    order: Sequence[str], suppliers: Sequence[str | None], facts: Sequence[tuple[float, bool]]
+) -> dict[str, float]:
+    """The same from the facts of each."""
     shares: dict[str, float] = {}
-    for name in book.network.order:
-        above = book.network.supplier.get(name)
-        equipment = book.model.equipment.get(name)
-        dead = equipment is None or book.is_off(name) or (above is not None and shares.get(above) == 0.0)
-        shares[name] = 0.0 if dead or equipment is None or has_no_load(equipment.body) else book.share(name)
-    for name in book.network.order:
-        above = book.network.supplier.get(name)
-        # A motor behind a drive is the drive's load.
-        if above is not None and book.nodes[above].leaves and not book.model.equipment[above].circuits:
+    draws: set[str] = set()
+    for name, above, (share, draws_itself) in zip(order, suppliers, facts, strict=True):
+        shares[name] = 0.0 if above is not None and shares.get(above) == 0.0 else share
+        if draws_itself:
+            draws.add(name)
+    for name, above in zip(order, suppliers, strict=True):
+        if above in draws:
             shares[name] = 0.0
     return shares
 
 
-def _converters(book: LoadBook, demand: DemandShares, name: str) -> list[LeafLoad]:
+def _add_converter(made: Piece, book: LoadBook, name: str) -> None:
     equipment = book.model.equipment[name]
     if not is_converter(equipment, bool(book.children.get(name))):
-        return []
+        return
     state = book.derivation.states.get(name)
     rows = book.nodes[name].up.rows
     if state is None or not isinstance(state.arriving, Known) or not rows:
-        return []
+        return
     system = state.arriving.system
-    made = []
     above = book.network.supplier.get(name)
     for key, row in rows.items():
-        counts = demand.at_source(above, key) if above is not None else 1.0
         for i, j, va in spread(system, system.legs, row[VA]) or ():
             names = _DC if "+" in system.conductors else _AC
-            made.append(LeafLoad(name, "", (names[i], names[j]), va, CONSTANT_POWER, counts, key.category, False, None))
-    return made
+            pair = names[i], names[j]
+            made.loads.append(LeafLoad(name, "", pair, va, CONSTANT_POWER, 1.0, key.category, False, None))
+            made.asked.append((above, key) if above is not None else None)
 
 
 def _conductors(book: LoadBook, name: str) -> dict[int, str]:

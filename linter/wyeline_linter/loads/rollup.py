@@ -222,10 +222,11 @@ class LoadBook:
 
     def is_off(self, name: str) -> bool:
         """Whether it is shed in this switch state, or counts for nothing because it is future or to be removed."""
-        return self.share(name) == 0.0 or self._is_gone(self.model.equipment[name], self.network.supply.get(name))
+        return self.share(name) == 0.0 or self.is_gone(self.model.equipment[name], self.network.supply.get(name))
 
     @staticmethod
-    def _is_gone(equipment: Equipment, feeder: Feeder | None) -> bool:
+    def is_gone(equipment: Equipment, feeder: Feeder | None) -> bool:
+        """Whether it counts for nothing because it, or what feeds it, is future or to be removed."""
         if any(flag in _NOT_COUNTED for flag in equipment.body.flags):
             return True
         return feeder is not None and any(flag in _NOT_COUNTED for flag in feeder.body.flags)
@@ -260,7 +261,7 @@ class LoadBook:
             if limit is not None:
                 below, limited = _limited(below, limit, source or name)
         up = self._up(equipment, state, below, has_children=bool(children))
-        if self._is_gone(equipment, feeder):
+        if self.is_gone(equipment, feeder):
             apart, up = up.apart_va + _total_va(up), Sum()
             up.apart_va = apart
         self._forget_counted(name)
@@ -299,6 +300,11 @@ class LoadBook:
     def share(self, name: str) -> float:
         """The share of its full load at which it runs in this switch state; 0 where it is shed."""
         return self._shares.get(name, 1.0)
+
+    @property
+    def shares(self) -> dict[str, float]:
+        """The shares of all that does not run at its full load for this switch state's sake."""
+        return self._shares
 
     def _all_shares(self) -> dict[str, float]:
         """What a switch state scales or sheds, with all that hangs on it."""

@@ -21,6 +21,7 @@ from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import follows_grid, makes_system, two_sided
 from wyeline_linter.studies.case import Assumption, Case, Lack, Missing
 from wyeline_linter.studies.line_impedance import METAL_RACEWAYS, LineData
+from wyeline_linter.studies.load_pieces import LoadPieces
 from wyeline_linter.studies.place_loads import place_loads
 from wyeline_linter.studies.place_sources import (
     PROTECTIVE,
@@ -79,7 +80,7 @@ def build(
     model: Model,
     network: Connectivity,
     derivation: Derivation,
-    loads: Iterable[LeafLoad],
+    loads: Iterable[LeafLoad] | LoadPieces,
     case: Case,
     tables: Basis | None,
 ) -> Built:

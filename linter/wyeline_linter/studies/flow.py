@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from itertools import combinations
+from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.records import dataclass
@@ -13,6 +12,17 @@ from wyeline_linter.systems import NEUTRAL, System
 
 if TYPE_CHECKING:
     from wyeline_linter.circuit import NotSolved, Solved
+    from wyeline_linter.studies.pair_columns import Drops, FeederRows
+
+ALIKE = 1e-9
+"""Pairs that differ by no more than this part of nominal are alike: the first of them is named."""
+
+
+def nominal_pairs(system: System) -> list[tuple[str, str, float]]:
+    """Every pair of conductors of a system between which there is a voltage, with the nominal."""
+    names = system.conductors
+    pairs = ((a, b, system.distance(a, b)) for k, a in enumerate(names) for b in names[k + 1 :])
+    return [pair for pair in pairs if pair[2] > 1e-6]
 
 
 class PairVolts(NamedTuple):
@@ -37,6 +47,28 @@ class Drop(NamedTuple):
     between: tuple[str, str]
     volts: float
     part: float
+
+    @classmethod
+    def of(cls, rows: FeederRows, drops: Drops, key: str) -> Drop | None:
+        """That of one feeder; None where it cannot be told."""
+        row = rows.row.get(key)
+        if row is None or drops.column[row] < 0:
+            return None
+        return cls(rows.far.names[row][drops.column[row]], float(drops.volts[row]), float(drops.part[row]))
+
+
+def lowest_of(pairs: Sequence[PairVolts]) -> PairVolts | None:
+    """The pair that stands lowest against its nominal, the first of those that are alike in nine digits."""
+    return min(pairs, key=_ninths) if pairs else None
+
+
+def highest_of(pairs: Sequence[PairVolts]) -> PairVolts | None:
+    """The pair that stands highest."""
+    return max(pairs, key=_ninths) if pairs else None
+
+
+def _ninths(pair: PairVolts) -> int:
+    return round(pair.per_unit / ALIKE)  # as `pair_columns` does
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +96,7 @@ class FlowView:
         self.v: list[complex] = [] if self.solved is None else self.solved.v.tolist()
         """Voltage to earth by node number, where the flow is solved."""
         self._nominal: dict[int, list[tuple[str, str, float]]] = {}
-        self._drops: dict[str, Drop | None] = {}
+        self._drops: Drops | None = None
 
     # why not
 
@@ -120,19 +152,16 @@ class FlowView:
         """Every pair of conductors of a system of this circuit between which there is a voltage, with the nominal."""
         found = self._nominal.get(id(system))  # the circuit keeps its systems, so their identity holds
         if found is None:
-            pairs = ((a, b, system.distance(a, b)) for a, b in combinations(system.conductors, 2))
-            found = self._nominal[id(system)] = [pair for pair in pairs if pair[2] > 1e-6]
+            found = self._nominal[id(system)] = nominal_pairs(system)
         return found
 
     def lowest(self, name: str, *, entering: bool = False) -> PairVolts | None:
         """The pair that stands lowest against its nominal."""
-        pairs = self.volts(name, entering=entering)
-        return min(pairs, key=lambda p: round(p.per_unit, 9)) if pairs else None
+        return lowest_of(self.volts(name, entering=entering))
 
     def highest(self, name: str, *, entering: bool = False) -> PairVolts | None:
         """The pair that stands highest against its nominal."""
-        pairs = self.volts(name, entering=entering)
-        return max(pairs, key=lambda p: round(p.per_unit, 9)) if pairs else None
+        return highest_of(self.volts(name, entering=entering))
 
     def unbalance(self, name: str, *, entering: bool = False) -> Unbalance | None:
         """Voltage unbalance where three legs are; None elsewhere."""
@@ -160,24 +189,14 @@ class FlowView:
 
     def drop(self, key: str) -> Drop | None:
         """The drop of a feeder on the pair that loses most."""
-        if key not in self._drops:
-            self._drops[key] = self._drop(key)
-        return self._drops[key]
-
-    def _drop(self, key: str) -> Drop | None:
-        ends = self.built.ends.get(key)
-        if ends is None or self.solved is None or self.feeder_reasons(key):
+        if self.solved is None:
             return None
-        near, far = ends
-        v = self.v
-        best: Drop | None = None
-        for first, second, nominal in self.nominal_pairs(self.built.system_at[far.name]):
-            if first not in near.conductors or second not in near.conductors:
-                continue
-            lost = abs(v[near[first]] - v[near[second]]) - abs(v[far[first]] - v[far[second]])
-            if best is None or lost / nominal > best.part + 1e-9:
-                best = Drop((first, second), lost, lost / nominal)
-        return best
+        from wyeline_linter.studies.pair_columns import feeder_rows
+
+        rows = feeder_rows(self.built)
+        if self._drops is None:
+            self._drops = rows.drops(self.solved.v)
+        return Drop.of(rows, self._drops, key)
 
     def loss_w(self, key: str) -> float | None:
         """Heat in the wires of a feeder, in W."""

@@ -25,6 +25,7 @@ from wyeline_linter.studies.transformer_impedance import x_over_r
 
 if TYPE_CHECKING:
     from wyeline_linter.studies.build import Built
+    from wyeline_linter.studies.load_pieces import LoadPieces
 
 CONDUCTORS = ("A", "B", "C", "N")
 DRIVES = frozenset({"VFD"})
@@ -36,11 +37,13 @@ IEC_STARTING_RATIO = 5.0
 
 
 def place_loads(
-    made: Built, model: Model, network: Connectivity, loads: Iterable[LeafLoad], practice: str | None
+    made: Built, model: Model, network: Connectivity, loads: Iterable[LeafLoad] | LoadPieces, practice: str | None
 ) -> None:
     """Put running loads and inverters on their buses for a load flow, running motors for the largest fault."""
     if made.case is Case.FLOW:
-        _place_loads(made, loads)
+        from wyeline_linter.studies.injections import injected
+
+        made.network.loads = injected(made, loads)
         for name in network.root:
             equipment = model.equipment[name]
             if follows_grid(equipment):
@@ -52,20 +55,6 @@ def place_loads(
                 motors.setdefault((load.element, load.place), []).append(load)
         for (name, place), parts in motors.items():
             _place_motor(made, model.equipment[name], place, parts, practice)
-
-
-def _place_loads(made: Built, loads: Iterable[LeafLoad]) -> None:
-    sums: dict[tuple[str, tuple[str, str], tuple[float, float, float]], complex] = {}
-    for load in loads:
-        key = (load.element, load.pair, load.shares)
-        sums[key] = sums.get(key, 0j) + load.va * load.demand_share
-    for (name, pair, shares), va in sums.items():
-        bus = made.input_bus.get(name) or made.bus.get(name)
-        if bus is None or not va or pair[0] not in bus.conductors or pair[1] not in bus.conductors:
-            continue
-        volts = made.system_at[bus.name].distance(*pair)
-        mark = f"{name} {'-'.join(pair)} {shares[0]:g}/{shares[1]:g}/{shares[2]:g}"
-        made.network.load(mark, bus.pair(pair), va, volts, shares)
 
 
 def _place_inverter(made: Built, equipment: Equipment) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import field
+from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.records import dataclass
@@ -18,6 +19,9 @@ from wyeline_linter.studies.transformer_impedance import TransformerData
 from wyeline_linter.systems import System
 from wyeline_linter.tables import Basis
 from wyeline_linter.verdicts import Refusal
+
+if TYPE_CHECKING:
+    from wyeline_linter.studies.injections import Injections
 
 
 @dataclass(slots=True)
@@ -80,6 +84,8 @@ class Recipe:
     faults return through an electrode."""
     notes: tuple[int, int] = (0, 0)
     """How much was listed as missing and as assumed before the loads were placed."""
+    injections: Injections | None = None
+    """The loads of the load flow in columns."""
 
 
 def wiring_of(network: Connectivity) -> tuple[object, ...]:

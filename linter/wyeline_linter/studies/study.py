@@ -11,13 +11,14 @@ from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.records import dataclass
 from wyeline_linter.loads.demand_shares import DemandShares
-from wyeline_linter.loads.leaf_loads import LeafLoad, leaves_of
+from wyeline_linter.loads.leaf_loads import LeafLoad, Piece
 from wyeline_linter.network import NORMAL_STATE, SwitchState, follows_grid
 from wyeline_linter.studies.build import Built, raceway_stuff
 from wyeline_linter.studies.case import Assumption, Case, Missing
 from wyeline_linter.studies.fault import FaultView
 from wyeline_linter.studies.flow import Drop, FlowView
 from wyeline_linter.studies.judged import Judged
+from wyeline_linter.studies.load_pieces import LoadPieces, LoadsAt
 from wyeline_linter.studies.states import Found, found_states
 from wyeline_linter.studies.vary import Circuits, Facts
 
@@ -27,6 +28,7 @@ if TYPE_CHECKING:
     from wyeline_linter.derive import Derivation
     from wyeline_linter.loads.rollup import LoadBook
     from wyeline_linter.network import Network as Connectivity
+    from wyeline_linter.studies.beyond_columns import BeyondColumns
     from wyeline_linter.studies.branch import BranchDrop
     from wyeline_linter.studies.line_impedance import LineData
     from wyeline_linter.systems import System
@@ -56,37 +58,12 @@ class Kept:
     answer: Any
 
 
-class LoadedBy(NamedTuple):
-    """By place in the order of the circuit: equipment and its node in the book of loads (as objects), and the rest."""
-
-    pieces: list[tuple[object, object]]
-    wiring: list[tuple[object, ...]]
-    rest: tuple[object, ...]
-
-
-class KeptLoads(NamedTuple):
-    """The loads of a switch state with what they followed from."""
-
-    of: LoadedBy
-    loads: list[LeafLoad]
-
-    def alike(self, other: LoadedBy) -> bool:
-        """Whether they still hold. Equipment and nodes are replaced, never changed, so that their identity tells."""
-        mine, theirs = self.of, other
-        return (
-            len(mine.pieces) == len(theirs.pieces)
-            and all(a is c and b is d for (a, b), (c, d) in zip(mine.pieces, theirs.pieces, strict=True))
-            and mine.rest == theirs.rest
-            and mine.wiring == theirs.wiring
-        )
-
-
 class KeptBranches(NamedTuple):
     """The drops of a board's circuits with what they followed from: they hang on no voltage under load."""
 
     board: Equipment
     system: System
-    loads: dict[str, list[LeafLoad]]
+    piece: Piece | None
     tables: Basis | None
     stuff_of: dict[str, str | None]
     drops: list[BranchDrop]
@@ -104,7 +81,7 @@ class StudyCache:
     """
 
     solutions: dict[tuple[str, Case], Kept] = field(default_factory=dict)
-    loads: dict[str, KeptLoads] = field(default_factory=dict)
+    loads: dict[str, LoadPieces] = field(default_factory=dict)
     """By switch state, its loads."""
     circuits: dict[str, Circuits] = field(default_factory=dict)
     """By switch state, the circuits of the version before."""
@@ -112,15 +89,23 @@ class StudyCache:
     """By switch state, what a load flow can take over from the one before."""
     branches: dict[str, dict[str, KeptBranches]] = field(default_factory=dict)
     """By switch state and board, the drops of its circuits."""
+    beyond: dict[str, BeyondColumns] = field(default_factory=dict)
+    """By switch state, what its feeders are judged with beyond the solved state."""
     solved: dict[str, int] = field(default_factory=dict)
     """Step -> how often it ran: tests prove with it what an edit did not solve anew."""
 
-    def count(self, step: str) -> None:
-        self.solved[step] = self.solved.get(step, 0) + 1
+    def count(self, step: str, times: int = 1) -> None:
+        self.solved[step] = self.solved.get(step, 0) + times
 
     def keep(self, states: Collection[str]) -> None:
         """These are the switch states that the model has now: what is kept of others goes."""
-        kept: tuple[dict[str, Any], ...] = (self.circuits, self.factors, self.loads, self.branches)
+        kept: tuple[dict[str, Any], ...] = (
+            self.circuits,
+            self.factors,
+            self.loads,
+            self.branches,
+            self.beyond,
+        )
         for by_state in kept:
             for state in by_state.keys() - states:
                 del by_state[state]
@@ -252,36 +237,22 @@ class StateStudy:
         return LoadBook(self.model, self.zone, derivation, like=normal)
 
     @cached_property
+    def pieces(self) -> LoadPieces:
+        """The loads that run in this state, piece by piece, those of the version before taken over as far as they
+        hold."""
+        made = self.cache.loads[self.key] = LoadPieces(self.book, self.cache.loads.get(self.key))
+        self.cache.count("pieces of loads", made.made)
+        return made
+
+    @property
     def loads(self) -> list[LeafLoad]:
         """Every load that runs in this state, on its conductors."""
-        of = self._loaded_alike()
-        kept = self.cache.loads.get(self.key)
-        if kept is None or not kept.alike(of):
-            kept = self.cache.loads[self.key] = KeptLoads(of, leaves_of(self.book, self.demand)[0])
-        return kept.loads
+        return self.pieces.all
 
-    def _loaded_alike(self) -> LoadedBy:
-        """What the loads on their conductors follow from."""
-        book, order = self.book, self.book.network.order
-        equipment, states = self.model.equipment, book.derivation.states
-        return LoadedBy(
-            [(equipment.get(name), book.nodes.get(name)) for name in order],
-            [
-                (
-                    states.get(name),
-                    book.network.supplier.get(name),
-                    name in equipment and book.is_off(name),
-                    book.share(name),
-                )
-                for name in order
-            ],
-            (book.basis, book.relations, book.running),
-        )
-
-    @cached_property
+    @property
     def demand(self) -> DemandShares:
         """Which part of each load counts where."""
-        return DemandShares(self.book)
+        return self.pieces.demand
 
     @cached_property
     def judged(self) -> Judged:
@@ -289,12 +260,18 @@ class StateStudy:
         return Judged(self)
 
     @cached_property
-    def loads_at(self) -> dict[str, dict[str, list[LeafLoad]]]:
+    def beyond(self) -> BeyondColumns:
+        """What each feeder is judged with beyond the solved state."""
+        from wyeline_linter.studies.beyond_columns import BeyondColumns
+
+        made = self.cache.beyond[self.key] = BeyondColumns(self.pieces, self.cache.beyond.get(self.key))
+        self.cache.count("demands of feeders", made.made)
+        return made
+
+    @property
+    def loads_at(self) -> LoadsAt:
         """The same by equipment and by circuit (empty: the equipment itself)."""
-        found: dict[str, dict[str, list[LeafLoad]]] = {}
-        for load in self.loads:
-            found.setdefault(load.element, {}).setdefault(load.place, []).append(load)
-        return found
+        return self.pieces.at
 
     @cached_property
     def stuff_of(self) -> dict[str, str | None]:
@@ -334,7 +311,7 @@ class StateStudy:
     @cached_property
     def circuits(self) -> Circuits:
         """Its circuits, those of the version before taken over as far as they hold."""
-        facts = Facts(self.model, self.connectivity, self.derivation, self.loads, self.view.tables)
+        facts = Facts(self.model, self.connectivity, self.derivation, self.pieces, self.view.tables)
         made = Circuits(facts, self.cache.circuits.get(self.key))
         self.cache.circuits[self.key] = made
         return made
@@ -409,7 +386,7 @@ class StateStudy:
         if bus is None:
             return self._branches.setdefault(name, [])
         made = KeptBranches(
-            board, built.system_at[bus.name], self.loads_at.get(name, {}), self.view.tables, self.stuff_of, []
+            board, built.system_at[bus.name], self.loads_at.piece(name), self.view.tables, self.stuff_of, []
         )
         by_board = self.cache.branches.setdefault(self.key, {})
         kept = by_board.get(name)
@@ -418,7 +395,7 @@ class StateStudy:
             or kept.board is not board
             or kept.system is not made.system
             or kept.tables is not made.tables
-            or kept.loads != made.loads
+            or kept.piece is not made.piece
             or kept.stuff_of != made.stuff_of
         ):
             self.cache.count("board's circuits")

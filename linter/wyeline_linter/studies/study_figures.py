@@ -6,6 +6,7 @@ import math
 from typing import TYPE_CHECKING, Any
 
 from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_linter.studies.flow import highest_of, lowest_of
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -103,8 +104,8 @@ def _judged_load(study: StateStudy, feeder: Feeder) -> dict[str, Any] | None:
 
 def _volts(study: StateStudy, name: str) -> dict[str, Any]:
     pairs = study.judged.volts(name)
-    lowest = min(pairs, key=lambda p: round(p.per_unit, 9))
-    highest = max(pairs, key=lambda p: round(p.per_unit, 9))
+    lowest, highest = lowest_of(pairs), highest_of(pairs)
+    assert lowest is not None and highest is not None
     unbalance = study.flow.unbalance(name)
     return {
         "pairs": [

@@ -3,18 +3,18 @@ is worked out anew. Where the wiring itself would differ, there is no variant, a
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
+from collections.abc import Collection
 from dataclasses import replace
 from typing import NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_linter.derive import Derivation, EquipmentState
-from wyeline_linter.loads.leaf_loads import LeafLoad
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import feeder_structure_key, follows_grid, makes_system, two_sided
 from wyeline_linter.studies.build import Built, build, distance_of, raceway_stuff
 from wyeline_linter.studies.case import Case, Lack
 from wyeline_linter.studies.line_impedance import LineData
+from wyeline_linter.studies.load_pieces import LoadPieces
 from wyeline_linter.studies.place_loads import place_loads
 from wyeline_linter.studies.place_sources import PROTECTIVE, place_converter, source_ohm
 from wyeline_linter.studies.recipe import LineAt, line_of, refused_joins, wiring_of
@@ -29,7 +29,7 @@ class Facts(NamedTuple):
     model: Model
     connectivity: Connectivity
     derivation: Derivation
-    loads: Iterable[LeafLoad]
+    loads: LoadPieces
     tables: Basis | None
 
 
@@ -44,9 +44,9 @@ class Circuits:
         self.facts = facts
         self.built = self.varied = 0
         self._made: dict[Case, Built] = {}
-        self._loaded_alike = before is not None and before.facts.loads is facts.loads
         self._before: dict[Case, Built] = {}
         self._changed: frozenset[str] | None = None
+        self._comparable = before is not None and before.facts.loads.mark is facts.loads.mark_before
         if before is not None and before._made and before.facts.tables is facts.tables:
             self._changed = changed_lines(next(iter(before._made.values())), facts)
             if self._changed is not None:
@@ -63,8 +63,18 @@ class Circuits:
         before = self._before.pop(case, None)
         if before is None or self._changed is None:
             return None
+        loaded_alike = self._loaded_alike(case)
+        if loaded_alike and not self._changed:
+            return before
         self.varied += 1
-        return vary(before, case, self.facts, self._changed, loaded_alike=self._loaded_alike)
+        return vary(before, case, self.facts, self._changed, loaded_alike=loaded_alike)
+
+    def _loaded_alike(self, case: Case) -> bool:
+        """Whether what a case places of the loads is what the version before placed."""
+        loads = self.facts.loads
+        if case not in (Case.FLOW, Case.MAX):
+            return True
+        return self._comparable and (loads.alike if case is Case.FLOW else loads.motors_alike)
 
     def _from_other_case(self, case: Case) -> Built | None:
         for other in self._made.values():

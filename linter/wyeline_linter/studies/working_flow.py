@@ -6,6 +6,7 @@ import math
 from typing import TYPE_CHECKING
 
 from wyeline_linter.studies.build import assumption_texts
+from wyeline_linter.studies.flow import lowest_of
 from wyeline_linter.systems import NEUTRAL
 from wyeline_linter.working import Figure, Input, State, Step, derived, given, looked_up, merge_reasons
 
@@ -132,7 +133,8 @@ def voltage_figure(study: StateStudy, name: str) -> Figure:
     pairs = study.judged.volts(name)
     if not pairs:
         return Figure("voltage under load", name, "U", None, "V", source=source, unknown=study.flow.reasons(name))
-    lowest = min(pairs, key=lambda p: round(p.per_unit, 9))
+    lowest = lowest_of(pairs)
+    assert lowest is not None
     inputs = [derived("", f"{p.name}: {100 * p.per_unit:.2f} % of {p.nominal_v:.6g} V", p.volts, "V") for p in pairs]
     inputs.append(derived("Un", f"nominal, {lowest.name}", lowest.nominal_v, "V"))
     steps = [Step("p", "the lowest as a part of nominal", "U / Un", lowest.per_unit)]

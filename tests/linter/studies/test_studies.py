@@ -122,8 +122,8 @@ def test_what_an_edit_solves_anew() -> None:
     before = desk.solved
     desk.edit('"Stairs"', '"Stairs, north"')
     desk.analysis.all_findings()
-    anew = "board's circuits"  # of the one board that was edited
-    assert desk.solved == {**before, anew: before[anew] + 1}
+    anew = ("board's circuits", "pieces of loads", "demands of feeders")  # of the one board that was edited
+    assert desk.solved == before | {step: before[step] + 1 for step in anew}
     desk.edit('2 kVA lighting  "Stairs, north"', '3 kVA lighting  "Stairs, north"')
     desk.analysis.all_findings()
     after = desk.solved
