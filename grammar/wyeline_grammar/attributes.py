@@ -27,7 +27,6 @@ __all__ = [
     "ALL_KEYS",
     "ALL_KINDS",
     "CLASS_KINDS",
-    "CODE_CLASSES",
     "FLAGS",
     "FLAG_GROUPS",
     "KEYS",
@@ -74,7 +73,6 @@ CLASS_KINDS = frozenset("motor drive charger capacitor transformer ups battery s
 """Kinds that may stand on a circuit or a load as the class of what is fed: ``7.5 kW motor``."""
 LOAD_CLASSES = frozenset(flag.word for flag in ALL_FLAGS if flag.group == "load-class")
 """The flags that are a load's class; a kind of ``CLASS_KINDS`` is one too."""
-CODE_CLASSES = frozenset(flag.word for flag in ALL_FLAGS if flag.group == "code-class")
 
 _USES: dict[tuple[str, str], Use] = {
     (place, key.word): use for key in ALL_KEYS for use in key.uses for place in use.places

@@ -20,14 +20,11 @@ __all__ = [
     "area_mm2",
     "capacity",
     "circular_mils",
-    "conductor_temperature_c",
     "effective_ohm_per_km",
     "impedance",
     "neutral_counts",
     "next_size_up",
     "nominal_ampacity",
-    "point_to_point_constant",
-    "rooftop_ambient_c",
     "service_impedance",
     "size_at_least",
     "small_conductor_device_a",
@@ -35,7 +32,6 @@ __all__ = [
     "termination_column_c",
     "thermal_k",
     "voltage_drop_v",
-    "withstand_k",
 ]
 
 Material = Literal["Cu", "Al"]
@@ -138,15 +134,6 @@ def small_conductor_device_a(basis: Basis, size: str, material: Material) -> Loo
     return basis.number("small-conductors", (size,), material.lower())
 
 
-def rooftop_ambient_c(basis: Basis, ambient_c: float) -> Looked[float] | NotListed:
-    """Ambient to use for a raceway close above a roof in the sun (NEC 310.15(B)(2))."""
-    adder = basis.constant("roof-adder")
-    if isinstance(adder, NotListed):
-        return adder
-    row = f"{ambient_c:g} degC + {adder.value:g} degC"
-    return Looked(ambient_c + adder.value, adder.table, row, adder.status, adder.note)
-
-
 class Counted(NamedTuple):
     """Whether a neutral counts as current-carrying; None when a fact is missing. `why` is one plain sentence."""
 
@@ -245,13 +232,6 @@ def _grouping(
     return basis.number_up_to("grouping", counted, arrangement)
 
 
-def conductor_temperature_c(basis: Basis, insulation: str, *, wet: bool = False) -> Looked[float] | NotListed:
-    """Temperature rating of an insulation or cable type, degC (NEC 310.4(1); IEC 60364-5-52 Table 52.1)."""
-    if basis.practice == "iec":
-        return basis.number("insulation-types", (insulation,), "conductor_c")
-    return basis.number("insulation-types", (insulation,), "wet_c" if wet else "dry_c")
-
-
 class Impedance(NamedTuple):
     """Resistance and reactance of one conductor per length, with the cells behind them.
 
@@ -327,11 +307,6 @@ def voltage_drop_v(
     return factor * amps / sets * effective_ohm_per_km(z, power_factor) * length_m / 1000
 
 
-def point_to_point_constant(basis: Basis, size: str, material: Material, *, steel: bool) -> Looked[float] | NotListed:
-    """Constant C of the point-to-point fault method (1 over ohm per foot) for one conductor in a raceway."""
-    return basis.number("fault-constants", (size,), f"{material.lower()}_{'steel' if steel else 'nonmagnetic'}")
-
-
 def thermal_k(material: Material, *, initial_c: float, final_c: float) -> float:
     """Factor k of S = sqrt(I2t) / k from the temperatures, A.s0.5/mm2 (IEC 60364-5-54 Annex A).
 
@@ -342,12 +317,3 @@ def thermal_k(material: Material, *, initial_c: float, final_c: float) -> float:
         raise ValueError(f"the final temperature must be above the initial one, not {initial_c:g} to {final_c:g} degC")
     big_k, beta = (226.0, 234.5) if material == "Cu" else (148.0, 228.0)
     return big_k * math.sqrt(math.log((beta + final_c) / (beta + initial_c)))
-
-
-def withstand_k(
-    basis: Basis, material: Material, insulation: Literal["PVC", "XLPE"], size: str, *, separate: bool = False
-) -> Looked[float] | NotListed:
-    """Factor k of a line conductor or cable core, or of a separate protective conductor (IEC 60364-4-43, 5-54)."""
-    use = "separate protective conductor" if separate else "line conductor or core of a cable"
-    column = "k_over_300" if area_mm2(size) > 300 else "k"
-    return basis.number("thermal-limits", (use, material, insulation), column)

@@ -153,17 +153,3 @@ def protective_conductor(
             looked.append(floor)
     size = size_at_least(basis, least_mm2)
     return size if isinstance(size, NotListed) else Protective(least_mm2, size, tuple(looked))
-
-
-def main_bonding_mm2(basis: Basis, largest_pe: str) -> Looked[float] | NotListed:
-    """Least copper main protective bonding conductor in mm2 (IEC 60364-5-54 544.1.1, from memory)."""
-    share, least, most = (basis.constant(n) for n in ("bonding-share", "bonding-least-cu", "bonding-most-cu"))
-    if isinstance(share, NotListed):
-        return share
-    if isinstance(least, NotListed):
-        return least
-    if isinstance(most, NotListed):
-        return most
-    area = min(most.value, max(least.value, share.value * area_mm2(largest_pe)))
-    row = f"{share.value:g} of {largest_pe}, between {least.value:g} and {most.value:g} mm2"
-    return Looked(area, share.table, row, share.status, share.note)

@@ -5,14 +5,12 @@ Pure functions on the tables of a basis. IEC 60364 gives no fill table, so with 
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
 from wyeline_grammar.records import dataclass
 
-from .conductor_sizes import area_mm2
 from .tables import Basis, Looked, NotListed
 
 _WHOLE = 0.8
@@ -120,80 +118,6 @@ def smallest_raceway(basis: Basis, kind: str, wires: Sequence[Wires], *, nipple:
         if found.fits:
             return Chosen(size, found)
     return NotListed(f"no {kind} is large enough; the largest is {sizes[-1]}")
-
-
-def most_wires(basis: Basis, kind: str, trade_size: str, size: str, insulation: str) -> int | NotListed:
-    """How many like conductors a raceway holds (Chapter 9 Table 1 and note 7, as Annex C tabulates).
-
-    A decimal of 0.8 or more counts as one conductor more.
-    """
-    area = wire_area_in2(basis, size, insulation)
-    if isinstance(area, NotListed):
-        return area
-    inside = basis.number("raceway-sizes", (kind, trade_size), "area_in2")
-    if isinstance(inside, NotListed):
-        return inside
-    for conductors in (3, 2, 1):
-        limit = fill_limit(basis, conductors)
-        if isinstance(limit, NotListed):
-            return limit
-        room = inside.value * limit.value / 100 / area.value
-        held = math.floor(room) + (room - math.floor(room) >= _WHOLE and room >= 1)
-        if held >= conductors:
-            return held if conductors == 3 else conductors
-    return 0
-
-
-def wireway_fill(basis: Basis, width_in: float, height_in: float, wires: Sequence[Wires]) -> Fill | NotListed:
-    """Fill of a metal wireway by its inside width and height in inches (NEC 376.22(A))."""
-    used = _areas(basis, wires)
-    if isinstance(used, NotListed):
-        return used
-    limit = basis.number("raceway-fill", ("wireway",), "percent")
-    if isinstance(limit, NotListed):
-        return limit
-    inside = Looked(width_in * height_in, limit.table, f"{width_in:g} x {height_in:g} in wireway", "verified")
-    return Fill(sum(w.count * area.value for w, area in used), inside, limit, used)
-
-
-class TrayFill(NamedTuple):
-    """Fill of a tray: `used` against `limit`, both in the unit named (`in` of width or `in2` of area)."""
-
-    used: float
-    limit: Looked[float]
-    unit: str
-
-    @property
-    def fits(self) -> bool:
-        """Whether the conductors are within the limit."""
-        return self.used <= self.limit.value * (1 + 1e-9)
-
-
-def tray_fill(basis: Basis, width_in: float, wires: Sequence[Wires]) -> TrayFill | NotListed:
-    """Fill of a ladder or ventilated trough tray by single conductors 1/0 and larger (NEC 392.22(B)(1), from memory).
-
-    With any conductor 1/0 to 4/0, or with 1000 kcmil and larger only, the diameters may not exceed the width; 250 to
-    900 kcmil go by area. Larger and smaller ones together need a column that is not held.
-    """
-    used = _areas(basis, wires)
-    if isinstance(used, NotListed):
-        return used
-    table = basis.table("tray-fill")
-    if isinstance(table, NotListed):
-        return table
-    areas = [area_mm2(w.size) for w in wires]
-    if any(a < area_mm2("1/0") * 0.999 for a in areas):
-        return NotListed("single conductors smaller than 1/0 do not belong in a ladder tray by this rule", table.cite)
-    large = [a >= area_mm2("1000 kcmil") * 0.999 for a in areas]
-    if any(a < area_mm2("250 kcmil") * 0.999 for a in areas) or all(large):
-        diameters = sum(w.count * math.sqrt(4 / math.pi * area.value) for w, area in used)
-        return TrayFill(diameters, Looked(width_in, table.cite, f"{width_in:g} in wide", "memory"), "in")
-    if any(large):
-        return NotListed("1000 kcmil and larger together with smaller conductors are not held", table.cite)
-    limit = table.number((f"{width_in:g}",), "single_in2")
-    if isinstance(limit, NotListed):
-        return limit
-    return TrayFill(sum(w.count * area.value for w, area in used), limit, "in2")
 
 
 def _areas(basis: Basis, wires: Sequence[Wires]) -> tuple[tuple[Wires, Looked[float]], ...] | NotListed:

@@ -205,19 +205,6 @@ def transformer_device_limit_mv(
     return _limit(basis, rated_a * percent.value / 100, round_up=round_up, percent=percent, kind=kind)
 
 
-def typical_impedance(basis: Basis, kva: float) -> tuple[tuple[Looked[float], Looked[float]], ...]:
-    """Impedance in percent and X/R that public lists print for a size: to judge a nameplate, never to replace it.
-
-    Empty where nothing is listed; lists contradict each other and all of them are returned.
-    """
-    table = basis.table("typical-transformer-impedance")
-    if isinstance(table, NotListed):
-        return ()
-    keys = [key for key in table.rows if math.isclose(float(key[0]), kva)]
-    pairs = [(table.number(key, "z_percent"), table.number(key, "x_over_r")) for key in keys]
-    return tuple((z, x) for z, x in pairs if isinstance(z, Looked) and isinstance(x, Looked))
-
-
 # --- motors
 
 _MOTOR_COLUMNS = (
@@ -284,17 +271,6 @@ def motor_device_limit(
         return DeviceLimit(limit_a, limit_a, False, percent, setting)
     kind: DeviceKind = "breaker" if device == "inverse_time_breaker" else "fuse"
     return _limit(basis, limit_a, round_up=True, percent=percent, kind=kind)
-
-
-def motor_conductor_a(basis: Basis, full_load_a: tuple[float, ...]) -> Looked[float] | NotListed:
-    """Ampacity for one or several motors: 125 percent of the largest and the others (NEC 430.22, 430.24), amperes."""
-    percent = basis.constant("motor-conductor-percent")
-    if isinstance(percent, NotListed):
-        return percent
-    if not full_load_a:
-        return NotListed("no motor current is given")
-    amps = sum(full_load_a) + max(full_load_a) * (percent.value / 100 - 1)
-    return Looked(amps, percent.table, f"{percent.value:g} % of the largest, 100 % of the others", percent.status)
 
 
 def motor_feeder_device(

@@ -134,13 +134,6 @@ def total(parts: Iterable[Figure]) -> tuple[float | None, tuple[str, ...]]:
     return sum(f.value or 0.0 for f in figures), ()
 
 
-def exceeds(first: Figure, limit: Figure) -> bool | tuple[str, ...]:
-    """Whether one figure is larger than another, or the reasons why that cannot be told."""
-    if first.value is None or limit.value is None:
-        return merge_reasons(first.unknown, limit.unknown)
-    return first.value > limit.value
-
-
 def number_text(value: float) -> str:
     """A number with at most six significant digits, no exponent, no trailing zeros: what a pocket calculator shows."""
     if value == 0:

@@ -14,13 +14,6 @@ from hypothesis import strategies as st
 from load_models import amps, viewed
 
 from wyeline_grammar.notation import parse_voltage
-from wyeline_linter.loads.neutral import (
-    hand_neutral_a,
-    split_phase_neutral_a,
-    two_leg_neutral_a,
-    with_triplen_a,
-    wye_neutral_a,
-)
 from wyeline_linter.loads.through_cores import Through, through
 from wyeline_linter.loads.winding_loads import winding_loads
 from wyeline_linter.systems import System, source_system
@@ -49,15 +42,12 @@ def test_wye_neutral(legs: tuple[float, float, float], neutral: float) -> None:
     volts = 208 / math.sqrt(3)
     view = viewed(WYE + circuits(*((p, i * volts) for p, i in zip("135", legs, strict=True))))
     assert amps(view, "P")[3] == pytest.approx(neutral, abs=0.005)
-    system = view.loads.system("P")
-    assert system is not None and hand_neutral_a(system, legs) == pytest.approx(amps(view, "P")[3])
 
 
 def test_split_phase_and_same_leg_neutral() -> None:
     """5 and 8 A: 3 A in the neutral; two circuits on one leg 10 + 10: 20 A (same public page as above)."""
     assert amps(viewed(SPLIT + circuits(("1", 600.0), ("3", 960.0))), "P")[3] == pytest.approx(3.0)
     assert amps(viewed(SPLIT + circuits(("1", 1200.0), ("2", 1200.0))), "P")[3] == pytest.approx(20.0)
-    assert split_phase_neutral_a(5.0, 8.0) == 3.0
 
 
 def test_two_legs_of_a_wye_give_their_own_current_in_the_neutral() -> None:
@@ -66,12 +56,6 @@ def test_two_legs_of_a_wye_give_their_own_current_in_the_neutral() -> None:
     text = "utility U 208Y/120  fault 10 kA, x/r 4\nfeeder U[BC] -> P  60 A 2p\npanel P 208Y/120 1ph  bus 100 A\n"
     view = viewed(text + circuits(("1", 10 * volts), ("3", 10 * volts)))
     assert amps(view, "P") == pytest.approx((0.0, 10.0, 10.0, 10.0))
-    assert two_leg_neutral_a(10.0, 10.0) == pytest.approx(10.0)
-
-
-def test_triplen_currents_add_up_in_the_neutral() -> None:
-    """Three balanced legs of 10 A with 33 % third harmonic: 9.9 A (IEC 60364-5-52 Annex E)."""
-    assert with_triplen_a(wye_neutral_a(10.0, 10.0, 10.0), (3.3, 3.3, 3.3)) == pytest.approx(9.9)
 
 
 def transformer(first: str, second: str, connection: str | None, practice: str, **more: object) -> Transformed:

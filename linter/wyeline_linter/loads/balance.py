@@ -28,12 +28,6 @@ def unbalance(legs_a: tuple[float, ...]) -> float:
     return (max(legs_a) - mean) / mean if mean > 0 else 0.0
 
 
-def voltage_unbalance(volts: tuple[float, ...]) -> float:
-    """Largest deviation from the mean over the mean (NEMA MG 1, 14.36): 460, 467 and 450 V give 1.96 %."""
-    mean = sum(volts) / len(volts)
-    return max(abs(v - mean) for v in volts) / mean
-
-
 class Move(NamedTuple):
     """One change of the schedule: a circuit to other positions; ``other`` is the circuit that takes its place."""
 

@@ -12,7 +12,6 @@ from itertools import pairwise
 import pytest
 
 from wyeline_linter.conductor_sizes import area_mm2, is_size
-from wyeline_linter.conductors import thermal_k
 from wyeline_linter.tables import Looked, Table, basis
 
 IEC = basis("iec")
@@ -185,21 +184,6 @@ def _(t: Table) -> None:
         assert values == sorted(values)
 
 
-@check("harmonic-neutral")
-def _(t: Table) -> None:
-    shares = [key for _, key in t.numeric_keys]
-    assert [t.rows[key][1] for key in shares] == [0, 0, 1, 1]
-    # 0.86 for four loaded cores instead of three: (3/4)^(1/2) = 0.866.
-    assert [t.rows[key][0] for key in shares] == [1, 0.86, 0.86, 1]
-
-
-@check("drop-limits")
-def _(t: Table) -> None:
-    for cells in t.rows.values():
-        assert cells[0] < cells[1]  # type: ignore[operator]
-    assert t.rows[("public",)][1] < t.rows[("private",)][0]  # type: ignore[operator]
-
-
 @check("protective-conductor")
 def _(t: Table) -> None:
     # The three rows join: S at 16, 16 at 35, then half (17.5, the next size is above 16).
@@ -234,13 +218,6 @@ def _(t: Table) -> None:
         assert all(1.3 <= ratio <= 2.1 for ratio in ratios)
 
 
-@check("disconnection-times")
-def _(t: Table) -> None:
-    for name in ("tn_s", "tt_s"):
-        falling([t.rows[key][t.columns.index(name)] for _, key in t.numeric_keys])  # type: ignore[misc]
-    assert all(tt < tn for tn, tt in t.rows.values())  # type: ignore[operator]
-
-
 @check("conductor-properties")
 def _(t: Table) -> None:
     assert all(is_size(key[0]) for key in t.rows)
@@ -260,17 +237,6 @@ def _(t: Table) -> None:
         if key[0].startswith("N") and "-" not in key[0]:
             assert (material == "Al") == key[0].startswith("NA")
             assert (family == "XLPE") == ("2X" in key[0])
-
-
-@check("thermal-limits")
-def _(t: Table) -> None:
-    for (_, metal, insulation), (k, k_over_300, initial, final) in t.rows.items():
-        assert isinstance(k, float) and isinstance(k_over_300, float)
-        assert isinstance(initial, float) and isinstance(final, float)
-        material = "Cu" if metal == "Cu" else "Al"
-        assert k == pytest.approx(thermal_k(material, initial_c=initial, final_c=final), abs=0.75)
-        big_end = 140 if insulation == "PVC" else final
-        assert k_over_300 == pytest.approx(thermal_k(material, initial_c=initial, final_c=big_end), abs=0.75)
 
 
 @check("constants")

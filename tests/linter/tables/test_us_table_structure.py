@@ -163,7 +163,7 @@ def _(t: Table) -> None:
     limit = column(t, "percent")
     # Circles in a circle: two equal ones can take at most 50 percent, one may take all of it.
     assert limit["two"] < limit["over two"] < limit["one"] < limit["nipple"] < 100
-    assert limit["two"] < 50 and limit["wireway"] < limit["two"]
+    assert limit["two"] < 50
 
 
 @check("raceway-sizes")
@@ -181,14 +181,6 @@ def _(t: Table) -> None:
     inside = {(kind, trade): d for kind, rows in by_kind.items() for trade, _, d, _ in rows}
     for trade in ("1/2", "1", "2", "4"):  # walls: thick plastic < plastic < rigid steel < thinner steel
         assert inside["PVC-80", trade] < inside["PVC-40", trade] < inside["RMC", trade] < inside["IMC", trade]
-
-
-@check("tray-fill")
-def _(t: Table) -> None:
-    for width, (multi, single) in ((float(key[0]), cells) for key, cells in t.rows.items()):
-        assert isinstance(multi, float) and isinstance(single, float)
-        assert multi == pytest.approx(width * 7 / 6, abs=0.01)  # the printed areas are 1.167 in2 per inch of width
-        assert single == pytest.approx(width * 6.5 / 6, abs=0.3) and single < multi
 
 
 @check("device-ratings")
@@ -299,15 +291,6 @@ def _(t: Table) -> None:
         assert low - high == pytest.approx(0.01), (high, low)  # the ranges touch
 
 
-@check("lighting-demand")
-def _(t: Table) -> None:
-    for occupancy in {key[0] for key in t.rows}:
-        tiers = [(float(key[1]), cells[0]) for key, cells in t.rows.items() if key[0] == occupancy]
-        assert tiers[0][0] == 0
-        rising([start for start, _ in tiers])
-        assert all(isinstance(a[1], float) and isinstance(b[1], float) and a[1] > b[1] for a, b in pairwise(tiers))
-
-
 @check("receptacle-demand")
 def _(t: Table) -> None:
     assert list(t.rows.items()) == [(("0",), (100.0,)), (("10000",), (50.0,))]
@@ -318,30 +301,11 @@ def _(t: Table) -> None:
     _falling_shares_rising_loads(t, whole_until=2)
 
 
-@check("dryer-demand")
-def _(t: Table) -> None:
-    _falling_shares_rising_loads(t, whole_until=4)
-    assert len(t.rows) == 23
-
-
 def _falling_shares_rising_loads(t: Table, *, whole_until: int) -> None:
     shares = column(t, "percent")
     assert [int(n) for n in shares] == list(range(1, len(shares) + 1))
     values = list(shares.values())
     assert all(a >= b for a, b in pairwise(values)) and all(v == 100 for v in values[:whole_until])
-
-
-@check("range-demand")
-def _(t: Table) -> None:
-    demand = column(t, "demand_kw")
-    assert [int(n) for n in demand] == list(range(1, 41))
-    rising(list(demand.values()))
-    steps = [b - a for a, b in pairwise(demand.values())]
-    assert steps[:4] == [3, 3, 3, 3] and set(steps[4:]) == {1}
-    # The formula above forty joins the column: 25 + 0.75 x 40 = 55 kW.
-    base, each = US.constant("range-many-base"), US.constant("range-many-each")
-    assert isinstance(base, Looked) and isinstance(each, Looked)
-    assert demand["40"] == base.value + each.value * 40
 
 
 @check("constants")
@@ -370,29 +334,6 @@ def _(t: Table) -> None:
     )
     # 45 kVA at 208 V is 124.9 A: a usual size and a usual panel meet.
     assert rated_current_a(45, 208, 3) == pytest.approx(124.9, abs=0.05)
-
-
-@check("typical-transformer-impedance")
-def _(t: Table) -> None:
-    for z, x_over_r in t.rows.values():
-        assert isinstance(z, float) and isinstance(x_over_r, float)
-        assert 1 <= z <= 8 and 0.5 <= x_over_r <= 10
-    assert set(t.statuses.values()) == {"memory"}
-
-
-@check("fault-constants")
-def _(t: Table) -> None:
-    impedance = table("conductor-impedance")
-    for name in t.columns:
-        rising(list(column(t, name).values()))
-    for metal in ("cu", "al"):
-        steel, free = column(t, f"{metal}_steel"), column(t, f"{metal}_nonmagnetic")
-        assert all(steel[s] <= free[s] * 1.0001 for s in steel)
-    for name, r_name, x_name in (("cu_steel", "r_cu_steel", "x_steel"), ("al_nonmagnetic", "r_al_pvc", "x_pvc")):
-        r, x = column(impedance, r_name), column(impedance, x_name)
-        for size, c in column(t, name).items():
-            if size in r:  # 1/C is the impedance per foot, a little below Table 9 as it is colder
-                assert 1000 / c == pytest.approx(math.hypot(r[size], x[size]), rel=0.25), (name, size)
 
 
 def test_metric_and_gauge_sizes_agree() -> None:
