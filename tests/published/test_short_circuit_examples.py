@@ -8,6 +8,7 @@ from __future__ import annotations
 from math import sqrt
 
 import pytest
+from hand_formulas import along_conductor, supply_z, terminal_current, through_transformer
 
 from wyeline_linter.circuit import (
     EARTH,
@@ -20,11 +21,7 @@ from wyeline_linter.circuit import (
     study_faults,
     three_phase,
 )
-from wyeline_linter.circuit.handformulas import along_conductor, terminal_current, through_transformer
-from wyeline_linter.circuit.nameplate import fault_current_of_power, utility_z1
 from wyeline_linter.circuit.sequences import A1
-
-PURE_X = float("inf")
 
 
 def fed_transformer(v_ll: float, s_va: float, z_pu: complex, z_source_ohm: complex = 0j) -> tuple[Network, Bus, Bus]:
@@ -157,7 +154,7 @@ CABLES = (
 def test_impedance_method_380_v() -> None:
     net = Network()
     grid, start = net.bus("grid", "ABC"), net.bus("terminals", "ABCN")
-    z_grid = utility_z1(22e3, fault_current_of_power(22e3, 500e6), PURE_X)
+    z_grid = supply_z(22e3, 500e6 / (sqrt(3) * 22e3), 0.0)
     net.three_phase_source("grid", grid.nodes, EARTH, 22e3 / sqrt(3), z_grid)
     three_phase(*(net, "T", grid.nodes, None, start.pick("ABC"), start["N"], 22e3, 380), "Dyn11", Rating(2e6, 0.0575j))
     net.link("bond", start["N"], EARTH)

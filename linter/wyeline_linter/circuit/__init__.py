@@ -29,8 +29,7 @@ Elements of :class:`Network`: `line` (1..n conductors, full Z matrix or independ
 Results: :func:`solve_flow` returns :class:`Solved` or :class:`NotSolved` (a reason, no numbers);
 :func:`study_faults` returns a :class:`FaultStudy` holding one factorised matrix for all places and kinds of fault.
 A voltage of a part without path to earth is None against earth.  Conversions of nameplate and utility data are in
-:mod:`.nameplate`, rating checks in :mod:`.ansi` and :mod:`.iec60909`, the formulas of hand calculation in
-:mod:`.handformulas`.
+:mod:`.nameplate`, rating checks in :mod:`.ansi` and :mod:`.iec60909`.
 """
 
 from __future__ import annotations

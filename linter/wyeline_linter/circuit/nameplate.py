@@ -14,16 +14,6 @@ def from_magnitude(z_ohm: float, x_over_r: float) -> complex:
     return complex(r, r * x_over_r) if x_over_r != float("inf") else complex(0, z_ohm)
 
 
-def utility_z1(v_ll: float, fault_a: float, x_over_r: float, c_factor: float = 1.0) -> complex:
-    """Positive-sequence impedance of a supply from its three-phase fault current: c U / (sqrt3 I), in ohm."""
-    return from_magnitude(c_factor * v_ll / (sqrt(3) * fault_a), x_over_r)
-
-
-def fault_current_of_power(v_ll: float, fault_va: float) -> float:
-    """Three-phase fault current of a fault level stated in VA: S / (sqrt3 U), in A."""
-    return fault_va / (sqrt(3) * v_ll)
-
-
 def utility_z0(
     v_ll: float, ground_fault_a: float, z1_ohm: complex, x_over_r: float | None = None, c_factor: float = 1.0
 ) -> complex:

@@ -1,4 +1,4 @@
-"""Building a network and using the hand formulas must not load numpy; only a solver may."""
+"""Building a network must not load numpy; only a solver may."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ import sys
 PROGRAM = """
 import sys
 from wyeline_linter.circuit import Network, Rating, three_phase
-from wyeline_linter.circuit import ansi, handformulas, iec60909, nameplate
+from wyeline_linter.circuit import ansi, iec60909, nameplate
 assert "numpy" not in sys.modules and "scipy" not in sys.modules
 from wyeline_linter.circuit import solve_flow
 assert "numpy" in sys.modules and "scipy" not in sys.modules

@@ -1,12 +1,11 @@
-"""The formulas of hand calculation, to be shown beside a solved figure.  Plain arithmetic; imports nothing heavy."""
+"""The formulas of hand calculation, which solved figures are compared with; the tests name where each was printed."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from math import cos, pi, sqrt
 from typing import Literal
-
-from wyeline_grammar.records import dataclass
 
 Wiring = Literal["three-phase", "line-line", "line-neutral"]
 
@@ -104,3 +103,10 @@ def largest_deviation(volts: Sequence[float]) -> float:
     """Voltage unbalance as NEMA MG 1 defines it: largest deviation from the mean over the mean."""
     mean = sum(volts) / len(volts)
     return max(abs(value - mean) for value in volts) / mean
+
+
+def supply_z(v_ll: float, fault_a: float, r_over_x: float, c_factor: float = 1.0) -> complex:
+    """Positive-sequence impedance of a supply from its three-phase fault current, in ohm: c U / (sqrt3 I)."""
+    z_ohm = c_factor * v_ll / (sqrt(3) * fault_a)
+    x_ohm = z_ohm / sqrt(1 + r_over_x**2)
+    return complex(r_over_x * x_ohm, x_ohm)
