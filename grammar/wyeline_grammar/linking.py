@@ -11,22 +11,22 @@ from typing import Any, NamedTuple
 
 from wyeline_grammar import model as m
 from wyeline_grammar.blocks import Block, TextFile
+from wyeline_grammar.linked import STATUS as STATUS
+from wyeline_grammar.linked import Declared as Declared
+from wyeline_grammar.linked import Equipment as Equipment
+from wyeline_grammar.linked import Feeder as Feeder
+from wyeline_grammar.linked import PlacedCircuit as PlacedCircuit
+from wyeline_grammar.linked import feeder_name as feeder_name
+from wyeline_grammar.linked import like_of as like_of
+from wyeline_grammar.linked import merge
+from wyeline_grammar.linked import status_in as status_in
+from wyeline_grammar.lists_by_name import add_to, part_from, take_out
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.places import Place as Place
 from wyeline_grammar.problems import Problem
 from wyeline_grammar.records import dataclass
 from wyeline_grammar.remembering import expect_blocks
 from wyeline_grammar.sources import Files, SourceError, resolve_include, workspace_of
-
-_STATUS_BY_WEIGHT = ("demolish", "relocated", "future", "temporary", "existing", "new")
-STATUS = frozenset(_STATUS_BY_WEIGHT)
-
-
-def status_in(flags: Iterable[str]) -> str | None:
-    """The status that a drawing shows: of `existing, demolish` what the project does with it."""
-    said = set(flags)
-    return next((word for word in _STATUS_BY_WEIGHT if word in said), None)
-
 
 MAX_INCLUDE_DEPTH = 64
 
@@ -43,88 +43,6 @@ def folded_name(name: str) -> str:
 class PlacedProblem(NamedTuple):
     block: Block
     problem: Problem
-
-
-class PlacedCircuit(NamedTuple):
-    """A circuit of a board with the block it is written in (its own or its type's)."""
-
-    circuit: m.Circuit
-    block: Block
-    key: str
-
-
-@dataclass(slots=True, eq=False)
-class Equipment:
-    """A piece of equipment with its types applied. Replaced, never changed, when one of its statements changes."""
-
-    name: str
-    kind: str
-    block: Block
-    statement: m.EquipmentStatement
-    body: m.Body
-    primary: m.SystemRef | None
-    secondary: m.SystemRef | None
-    arrow: bool
-    circuits: tuple[PlacedCircuit, ...]
-    chain: tuple[tuple[Block, m.EquipmentStatement], ...]
-
-    @property
-    def place(self) -> Place:
-        name = self.statement.name
-        return Place(self.block, name.span if name else self.statement.head)
-
-    def place_of(self, attribute: str) -> Place:
-        """Where an attribute or flag is written: here, or in a type; the name where it is nowhere."""
-        for block, statement in self.chain:
-            fact = statement.body.facts.get(attribute)
-            if fact is not None:
-                return Place(block, fact.span)
-            span = statement.body.flags.get(attribute)
-            if span is not None:
-                return Place(block, span)
-        return self.place
-
-    @property
-    def status(self) -> str:
-        return status_in(self.body.flags) or "new"
-
-    @property
-    def damaged(self) -> bool:
-        return any(statement.damaged for _, statement in self.chain)
-
-
-@dataclass(slots=True, eq=False)
-class Feeder:
-    """A feeder; ``key`` is its label or ``FROM -> TO``, unique in the model."""
-
-    key: str
-    block: Block
-    statement: m.FeederStatement
-    source: m.End
-    target: m.End
-
-    @property
-    def body(self) -> m.Body:
-        return self.statement.body
-
-    @property
-    def place(self) -> Place:
-        return Place(self.block, self.statement.head)
-
-    @property
-    def normally_open(self) -> bool:
-        return "normally-open" in self.statement.body.flags
-
-
-class Declared(NamedTuple):
-    """One thing that bears a name: ``sort`` is equipment, type, system, interlock, raceway or feeder."""
-
-    name: str
-    sort: str
-    kind: str
-    block: Block
-    span: m.Span
-    statement: m.Statement
 
 
 @dataclass(slots=True)
@@ -161,7 +79,7 @@ class Model:
         self.include_problems: list[PlacedProblem] = []
         self.included_from: dict[str, Place] = {}
         self.declared: dict[str, list[Declared]] = {}
-        self.folded: dict[str, set[str]] = {}
+        self.folded: dict[str, list[str]] = {}
         self._names_by_sort: dict[str, set[str]] = {}
         self.repeated: set[str] = set()
         """Names that several statements bear."""
@@ -251,6 +169,28 @@ class Model:
             )
         )
 
+    def twin(self, files: Files) -> Model:
+        """The same model once more, to be updated apart from this one, over texts that now are the same.
+
+        What is linked is shared: equipment, feeders and declarations are replaced, never changed.
+        """
+        made = object.__new__(Model)
+        vars(made).update(vars(self))
+        made.store = files
+        for name, held in vars(self).items():
+            if isinstance(held, dict | list | set):
+                setattr(made, name, held.copy())
+        part_from(made.declared)
+        part_from(made.folded)
+        part_from(made.feeders_from)
+        part_from(made.feeders_to)
+        part_from(made._feeder_groups)
+        part_from(made._feeder_keys)
+        for names in (made._names_by_sort, made._type_users):
+            for key, held in names.items():
+                names[key] = held.copy()
+        return made
+
     # updating
 
     def update(self, went: Iterable[Block], came: Iterable[Block]) -> Delta:
@@ -293,21 +233,18 @@ class Model:
     def _register(self, block: Block, delta: Delta) -> None:
         statement = lower_block(block.lines)
         for declared in self._names_of(block, statement):
-            bearers = self.declared.setdefault(declared.name, [])
-            bearers.append(declared)
-            if len(bearers) > 1:
+            if add_to(self.declared, declared.name, declared) > 1:
                 self.repeated.add(declared.name)
-            folded = folded_name(declared.name)
-            same = self.folded.setdefault(folded, set())
-            same.add(declared.name)
-            if len(same) > 1:
-                self.alike.add(folded)
+            else:
+                folded = folded_name(declared.name)
+                if add_to(self.folded, folded, declared.name) > 1:
+                    self.alike.add(folded)
             self._names_by_sort.setdefault(declared.sort, set()).add(declared.name)
             delta.names.add(declared.name)
         if isinstance(statement, m.FeederStatement):
             if statement.source is not None and statement.target is not None:
                 base = feeder_name(statement)
-                self._feeder_groups.setdefault(base, []).append((block, statement))
+                add_to(self._feeder_groups, base, (block, statement))
                 delta.feeders.add(base)
         else:
             entries = self._list_of(statement)
@@ -325,9 +262,8 @@ class Model:
             else:
                 self.declared.pop(declared.name, None)
                 folded = folded_name(declared.name)
-                same = self.folded.get(folded, set())
-                same.discard(declared.name)
-                if len(same) < 2:
+                take_out(self.folded, folded, declared.name)
+                if len(self.folded[folded]) < 2:
                     self.alike.discard(folded)
             if len(left) < 2:
                 self.repeated.discard(declared.name)
@@ -414,8 +350,8 @@ class Model:
         for key in self._feeder_keys.pop(base, ()):
             old = self.feeders.pop(key)
             touched.add(key)
-            self.feeders_from[old.source.name].remove(old)
-            self.feeders_to[old.target.name].remove(old)
+            take_out(self.feeders_from, old.source.name, old)
+            take_out(self.feeders_to, old.target.name, old)
         group = self._feeder_groups.get(base, [])
         if not group:
             self._feeder_groups.pop(base, None)
@@ -427,9 +363,9 @@ class Model:
             key = base if i == 1 else _numbered(base, i)
             feeder = Feeder(key, block, statement, statement.source, statement.target)
             self.feeders[key] = feeder
-            self.feeders_from.setdefault(feeder.source.name, []).append(feeder)
-            self.feeders_to.setdefault(feeder.target.name, []).append(feeder)
-            self._feeder_keys.setdefault(base, []).append(key)
+            add_to(self.feeders_from, feeder.source.name, feeder)
+            add_to(self.feeders_to, feeder.target.name, feeder)
+            add_to(self._feeder_keys, base, key)
             touched.add(key)
         return touched
 
@@ -484,68 +420,3 @@ class Model:
 
 def _numbered(base: str, number: int) -> str:
     return f"{base} #{number}"
-
-
-def feeder_name(statement: m.FeederStatement) -> str:
-    """The label, or ``FROM -> TO`` with ports."""
-    if statement.label is not None:
-        return statement.label.text
-    source = statement.source.text if statement.source else "?"
-    target = statement.target.text if statement.target else "?"
-    return f"{source} -> {target}"
-
-
-def like_of(statement: m.EquipmentStatement) -> str | None:
-    """The name of the type that a statement is like."""
-    fact = statement.body.facts.get("like")
-    if fact is None:
-        return None
-    data = fact.value.data
-    if isinstance(data, tuple):
-        return str(data[0]) if data else None
-    return data if isinstance(data, str) else fact.value.text
-
-
-def merge(name: str, chain: tuple[tuple[Block, m.EquipmentStatement], ...]) -> Equipment:
-    """One piece of equipment from its statement and its types, nearest first.
-
-    A key, a status or a position written nearer replaces the one farther away; other flags add up.
-    """
-    block, statement = chain[0]
-    if len(chain) == 1:
-        circuits = tuple(PlacedCircuit(c, block, c.place.key) for c in statement.circuits)
-        body, primary, secondary, arrow = statement.body, statement.primary, statement.secondary, statement.arrow
-        return Equipment(name, statement.kind, block, statement, body, primary, secondary, arrow, circuits, chain)
-    facts: dict[str, m.Fact] = {}
-    flags: dict[str, m.Span] = {}
-    taken: set[int | str] = set()
-    placed: list[PlacedCircuit] = []
-    for origin, part in chain:
-        for key, fact in part.body.facts.items():
-            facts.setdefault(key, fact)
-        has_status = any(flag in STATUS for flag in flags)
-        for flag, span in part.body.flags.items():
-            if flag not in STATUS or not has_status:
-                flags.setdefault(flag, span)
-        for circuit in part.circuits:
-            where: tuple[int | str, ...] = circuit.place.positions or (circuit.place.label or "",)
-            if not taken.intersection(where):
-                placed.append(PlacedCircuit(circuit, origin, circuit.place.key))
-        taken.update(p for c in part.circuits for p in (c.place.positions or (c.place.label or "",)))
-    parts = [part for _, part in chain]
-    bodies = [part.body for part in parts]
-    body = m.Body(
-        facts,
-        flags,
-        next((b.poles for b in bodies if b.poles), None),
-        next((b.poles_span for b in bodies if b.poles), None),
-        next((b.conductors for b in bodies if b.conductors), None),
-        next((b.raceway for b in bodies if b.raceway), None),
-        next((b.leg_loads for b in bodies if b.leg_loads), ()),
-        next((b.description for b in bodies if b.description), None),
-        bodies[0].description_span,
-    )
-    primary = next((p.primary for p in parts if p.primary), None)
-    secondary = next((p.secondary for p in parts if p.secondary), None)
-    arrow = any(p.arrow for p in parts)
-    return Equipment(name, statement.kind, block, statement, body, primary, secondary, arrow, tuple(placed), chain)

@@ -33,6 +33,12 @@ class Allowances:
         self._everywhere: dict[Block, tuple[Allow, ...]] = {}
         """Those of the project hold for the whole model."""
 
+    def twin(self, model: Model) -> Allowances:
+        """The same of a twin of the model."""
+        made = Allowances(model)
+        made._by_block, made._everywhere = self._by_block.copy(), self._everywhere.copy()
+        return made
+
     def read(self, block: Block, statement: Statement) -> bool:
         """Take a statement into account; whether it has allowances."""
         allows: tuple[Allow, ...] = getattr(statement, "allows", ())

@@ -78,7 +78,37 @@ class Analysis:
         """What the last study found, and of which version of the model."""
         self._all()
 
+    def twin(self, files: Files, scopes: Collection[str]) -> Analysis:
+        """The same model once more for other rules, over texts that now are the same, to be edited apart from this one:
+        a thread may ask it while this one goes on. All that is replaced and never changed is shared."""
+        made = object.__new__(Analysis)
+        vars(made).update(vars(self))
+        made.files, made.scopes, made.between = files, scopes, lambda: None
+        made.ran, made._studied, made._file_versions = Counter(), None, Counter()
+        made.model = self.model.twin(files)
+        made.network = self.network.twin()
+        made.derivation = Derivation(made.model, made.network)
+        made.derivation.states, made.derivation.feeders = self.derivation.states.copy(), self.derivation.feeders.copy()
+        made.view = self.view.twin(made.model, made.network, made.derivation)
+        made._structure, made._feeder_structure = self._structure.copy(), self._feeder_structure.copy()
+        made._sorts = self._sorts.copy()
+        made._allowances = self._allowances.twin(made.model)
+        made._hold()
+        return made
+
     # updating
+
+    def _hold(self) -> None:
+        """Keep findings from now on."""
+        self._store = FindingStore()
+        self._by_file = FileFindings(
+            self._store,
+            self._allowances,
+            self.configuration,
+            self._file_versions,
+            whole=self.scenario is None,  # what a scenario leaves dead needs no allowance there
+        )
+        self._asking = Asking(self.model.basis, self.scopes, self.ran)
 
     def _all(self, kept: StudyCache | None = None) -> None:
         model = self.model
@@ -93,27 +123,19 @@ class Analysis:
         self._structure = {name: structure_key(e) for name, e in model.equipment.items()}
         self._feeder_structure = {key: feeder_structure_key(f) for key, f in model.feeders.items()}
         self._sorts = {name: tuple(d.sort for d in entries) for name, entries in model.declared.items()}
-        self._store = store = FindingStore()
         self._allowances = Allowances(model)
         for path in self._file_versions:
             self._file_versions[path] += 1
-        self._by_file = FileFindings(
-            store,
-            self._allowances,
-            self.configuration,
-            self._file_versions,
-            whole=self.scenario is None,  # what a scenario leaves dead needs no allowance there
-        )
+        self._hold()
         for block, statement in model.statements():
             self._read(block, statement)
-        self._load_rules()
         for name in model.equipment:
             self._judge(("equipment", name))
             self._judge(("equipment afar", name))
         for key in model.feeders:
             self._judge(("feeder", key))
             self._judge(("feeder afar", key))
-        store.put(_MODEL, self._check_model())
+        self._store.put(_MODEL, self._check_model())
 
     def _state(self) -> SwitchState:
         if self.scenario is None:
@@ -135,9 +157,6 @@ class Analysis:
         except ConfigurationError as error:
             self.configuration_error = error
             return ()
-
-    def _load_rules(self) -> None:
-        self._asking = Asking(self.model.basis, self.scopes, self.ran)
 
     def edited(self, went: Iterable[Block], came: Iterable[Block]) -> Delta:
         """Take an edit of one of the model's files into account: the blocks that went and that came."""

@@ -165,6 +165,12 @@ class Network:
             name = self.supplier[name]
         return found[::-1]
 
+    def twin(self) -> Network:
+        """The same once more, in which feeders are replaced apart from this one."""
+        return Network(
+            self.state, self.supply.copy(), self.supplier, self.others.copy(), self.root, self.depth, self.order
+        )
+
     def replace(self, feeder: Feeder) -> None:
         """Put an edited feeder of unchanged ends in the place of the one before."""
         for name in (feeder.target.name, feeder.source.name):

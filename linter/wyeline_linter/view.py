@@ -89,6 +89,14 @@ class View:
         self._studies: Studies | None = None
         self.study_cache: StudyCache | None = None
 
+    def twin(self, model: Model, network: Network, derivation: Derivation) -> View:
+        """The same upon a twin of the model; of what is kept, that which studies ask for is shared."""
+        made = View(model, network, derivation)
+        made.configuration, made.overrides, made._tables = self.configuration, self.overrides, self._tables
+        made.lines = self.lines.copy()
+        made._books = {network.state: self.loads.twin(model, network, derivation)}
+        return made
+
     @property
     def basis(self) -> str | None:
         return self.model.basis

@@ -9,7 +9,7 @@ from __future__ import annotations
 import gc
 import logging
 import os
-from collections.abc import Collection, Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import field
 
 from wyeline_grammar.blocks import Block, TextFile
@@ -18,7 +18,6 @@ from wyeline_grammar.records import dataclass
 from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import DEFAULT, Configuration, ConfigurationError, Problem, find, load_for
-from wyeline_linter.rules.registry import SCOPES
 from wyeline_server.documents import DocumentNames, path_of_uri
 from wyeline_server.include_graph import IncludeGraph, is_inside
 from wyeline_server.positions import Json, Positions
@@ -245,14 +244,15 @@ class Session:
         return kept.analysis
 
     def _built(self, root: str) -> Analysis:
-        analysis = self._without_collector(self.files, root, self._configuration(root), SCOPES)
+        configuration = self._configuration(root)
+        analysis = self._without_collector(
+            lambda: Analysis(root, self.files, workspace_of(root), configuration=configuration)
+        )
         if analysis.configuration_error is not None:
             self._keep_problems(root, analysis.configuration_error)
         return analysis
 
-    def _without_collector(
-        self, files: Files, root: str, configuration: Configuration, scopes: Collection[str]
-    ) -> Analysis:
+    def _without_collector(self, build: Callable[[], Analysis]) -> Analysis:
         """A new analysis. The collector stays out of what lives on: walking a large model would stall a keystroke."""
         if self._let_go:
             gc.unfreeze()
@@ -261,7 +261,7 @@ class Session:
         collecting = gc.isenabled()  # not while a study runs
         gc.disable()
         try:
-            return Analysis(root, files, workspace_of(root), configuration=configuration, scopes=scopes)
+            return build()
         finally:
             if collecting:
                 gc.enable()
@@ -315,10 +315,11 @@ class Session:
 
     def to_solve(self, root: str) -> Analysis:
         """A copy of the model that a thread may work on, until this is called again for it. Raises SourceError."""
-        kept = self._kept[root]
-        configuration = kept.analysis.configuration
-        return kept.study.prepared(
-            self.files, lambda files: self._without_collector(files, root, configuration, (SCOPE,))
+        analysis = self.analysis(root)
+        if analysis is None:
+            raise SourceError(root, "it cannot be read any more")
+        return self._kept[root].study.prepared(
+            self.files, lambda files: self._without_collector(lambda: analysis.twin(files, (SCOPE,)))
         )
 
     def analyses_of(self, path: str) -> list[Analysis]:

@@ -1,8 +1,9 @@
 """The studies of one model beside its analysis: a copy that a thread may solve, and what was found last.
 
-The copy shares the blocks, which never change, and holds everything else itself; it is brought up to date by the event
-loop while no thread works on it. What was found is kept while the model moves on: a finding goes with its statement,
-and whatever is shown says whether it still is to be confirmed. Nothing of the protocol library is known here.
+The copy shares with the analysis all that is replaced and never changed, and holds the rest itself; it is brought up to
+date by the event loop while no thread works on it. What was found is kept while the model moves on: a finding goes with
+its statement, and whatever is shown says whether it still is to be confirmed. Nothing of the protocol library is known
+here.
 """
 
 from __future__ import annotations
@@ -153,10 +154,12 @@ class Study:
     # solving
 
     def prepared(self, files: Files, build: Callable[[Files], Analysis]) -> Analysis:
-        """The copy, brought up to date; ``build`` makes it from texts. Raises what that raises."""
+        """The copy, brought up to date; ``build`` makes it over the texts as they stand. Raises what that raises."""
         if self.copy is None:
             self._files = StillFiles(files)
             self.copy = build(self._files)
+            for path in self.copy.model.files:
+                self._files.get(path)
             self._pending.take()
         elif self._pending:
             went, came = self._pending.take()

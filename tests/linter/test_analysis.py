@@ -118,6 +118,60 @@ def test_any_run_of_edits_gives_the_answers_of_a_fresh_check(edits: list[tuple[s
     assert answers(analysis) == answers(fresh(texts))
 
 
+@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@given(
+    st.lists(
+        st.tuples(
+            st.sampled_from(sorted(TEXTS)),
+            st.integers(0, 18),
+            st.integers(0, 2),
+            st.lists(st.sampled_from(LINES), max_size=2),
+        ),
+        min_size=1,
+        max_size=6,
+    ),
+    st.integers(0, 5),
+)
+def test_a_twin_and_its_model_are_edited_apart(edits: list[tuple[str, int, int, list[str]]], before: int) -> None:
+    files = Files(reader)
+    analysis = Analysis("/m/site.wye", files, "/m")
+    twin = None
+    for path in TEXTS:
+        files.open_buffer(path, TEXTS[path])
+    for i, (path, line, removed, new) in enumerate(edits):
+        if i == min(before, len(edits) - 1):
+            twin = analysis.twin(files, ("study",))
+        file = files.get(path)
+        first = min(line, len(file.lines))
+        went, came = file.replace_lines(first, min(first + removed, len(file.lines)), list(new))
+        edited = [a for a in (analysis, twin) if a is not None and path in a.model.files]
+        for one in edited if i % 2 else edited[::-1]:
+            one.edited(went, came)
+    assert twin is not None
+    anew = fresh({path: files.get(path).text for path in TEXTS})
+    assert answers(analysis) == answers(anew)
+    assert answers(twin)[1:] == answers(anew)[1:]
+    assert solved(twin) == solved(anew)
+    assert linked(twin) == linked(analysis) == linked(anew)
+
+
+def linked(analysis: Analysis) -> tuple[object, ...]:
+    """What stands under each name, however it came there."""
+    model = analysis.model
+    return (
+        {name: [(d.sort, d.block.first_line) for d in entries] for name, entries in model.declared.items()},
+        {name: sorted(entries) for name, entries in model.folded.items() if entries},
+        {name: sorted(f.key for f in entries) for name, entries in model.feeders_from.items() if entries},
+        {name: sorted(f.key for f in entries) for name, entries in model.feeders_to.items() if entries},
+        model.repeated,
+        model.alike,
+    )
+
+
+def solved(analysis: Analysis) -> list[tuple[object, ...]]:
+    return [(f.rule, f.message, f.place.file, f.place.row, f.found, f.allowed) for f in analysis.study_findings()]
+
+
 def big(panels: int) -> str:
     lines = ["wye 1", "utility U 208Y/120  fault 10 kA, x/r 4", "switchboard M 208Y/120  bus 4000 A"]
     lines.append("feeder U -> M  4000 A 3p")

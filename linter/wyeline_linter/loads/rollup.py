@@ -83,6 +83,16 @@ class LoadBook:
         self._like = like
         self.all()
 
+    def twin(self, model: Model, network: Network, derivation: Derivation) -> LoadBook:
+        """The same of a twin of the model. What is added up is shared: it is replaced, never changed."""
+        made = object.__new__(LoadBook)
+        vars(made).update(vars(self))
+        made.model, made.network, made.derivation = model, network, derivation
+        made.nodes, made._own, made.mentions = self.nodes.copy(), self._own.copy(), self.mentions.copy()
+        made._counted, made._counted_above = self._counted.copy(), self._counted_above.copy()
+        made.windings, made._by_place = self.windings.copy(), self._by_place.copy()
+        return made
+
     # building
 
     def _take(self, network: Network) -> None:
