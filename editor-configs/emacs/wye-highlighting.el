@@ -31,9 +31,9 @@
   '("afci" "continuous" "cooling" "critical" "current-limiting" "demolish" "double-neutral" "elevator" "emergency"
     "ev" "existing" "fan" "fire-pump" "full-rated" "fused" "future" "gfci" "gfpe" "grid-following" "grid-forming"
     "heating" "infinite" "isolated-ground" "isolated-phases" "it" "kitchen" "leading" "legally-required" "lighting"
-    "manual" "marina" "medical" "new" "nipple" "normally-open" "optional" "outdoor" "process" "pump" "receptacle"
-    "regenerative" "relocated" "service-equipment" "show-window" "sign" "space" "spare" "static" "subfeed-lugs"
-    "temporary" "through-lugs" "tied" "together" "welding")
+    "manual" "marina" "medical" "new" "nipple" "normally-open" "optional" "outdoor" "process" "pump" "rdc-dd"
+    "receptacle" "regenerative" "relocated" "service-equipment" "show-window" "sign" "space" "spare" "static"
+    "subfeed-lugs" "temporary" "through-lugs" "tied" "together" "welding")
   "Words of the group `flag'.")
 
 (defconst wye-action-words

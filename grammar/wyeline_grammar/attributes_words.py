@@ -99,6 +99,11 @@ ALL_FLAGS = (
         full_rated="Its device may carry its full rating all the time (100 % rated).",
     ),
     *_flags("device", LINES, afci="Its device detects arcing (arc-fault circuit interrupter)."),
+    *_flags(
+        "device",
+        places("charger load", LINES),
+        rdc_dd="The charging point opens at 6 mA of direct residual current by itself (RDC-DD, IEC 62955).",
+    ),
     *_flags("device", places("circuit"), tied="Its device opens together with the others of its group."),
     *_flags(
         "source",

@@ -27,7 +27,7 @@ KEYS = frozenset(
 FLAGS = frozenset(
     """existing new future temporary relocated demolish spare space continuous lighting receptacle heating cooling
     kitchen elevator process ev it fire-pump medical welding show-window sign marina pump fan emergency
-    legally-required critical optional fused gfci afci gfpe tied current-limiting full-rated leading
+    legally-required critical optional fused gfci afci gfpe rdc-dd tied current-limiting full-rated leading
     regenerative infinite static manual grid-following grid-forming together nipple outdoor normally-open
     service-equipment isolated-phases double-neutral isolated-ground through-lugs subfeed-lugs""".split()
 )

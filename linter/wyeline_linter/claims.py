@@ -78,6 +78,17 @@ EXCUSES: dict[str, Excuse] = {
         "230.95 exception, 215.10 exception",
         (),
     ),
+    "rcd-in-charging-point": Excuse(
+        "The charging point holds the RCD of 30 mA itself, one for each place to plug in; the text names the unit.",
+        "IEC 60364-7-722 722.411.3.3",
+        ("the claim says which unit in its text",),
+    ),
+    "no-direct-residual": Excuse(
+        "An earth fault in this equipment cannot bring smooth direct current into its supply: simple separation inside, "
+        "or its maker says so; the text names the document.",
+        "IEC 60364-7-712 712.531.3.5, IEC 60364-5-53 531.3.3",
+        ("the claim says which document in its text",),
+    ),
     "selectivity-study": Excuse(
         "A coordination study shows that only the device next to a fault opens; its text names the report.",
         "700.32, 701.32, 708.54",

@@ -12,7 +12,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
-from wyeline_grammar.model import SystemRef
+from wyeline_grammar.model import Body, SystemRef
 from wyeline_grammar.notation import Voltage, VoltageForm
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.board_positions import circuit_legs
@@ -33,6 +33,7 @@ from wyeline_linter.winding_fit import winding_verdict
 from wyeline_linter.windings import Practice, Transformed, WindingResult, secondary_system
 
 LOAD_KINDS = frozenset({"motor", "load", "charger", "drive", "capacitor"})
+_SHARING = BOARDS | {"busway"}
 _DEFAULT_HZ = {"us": 60.0, "iec": 50.0}
 
 
@@ -49,12 +50,22 @@ class FeederState(NamedTuple):
     verdict: FeedVerdict
 
 
+class Residual(NamedTuple):
+    """A residual current device: ``at`` the feeder or equipment that holds it, its residual current, its type as
+    written (empty where it is not), and whether a board behind it shares it out."""
+
+    at: str
+    amps: float
+    kind: str
+    shared: bool = False
+
+
 class Ahead(NamedTuple):
     """What stands between a place and the equipment that makes its voltage system.
 
     ``maker`` is that source, transformer or the like; ``device_a`` the rating of the nearest overcurrent device on the
-    way (None: there is none whose rating is written), ``device_at`` the feeder or equipment that holds it, ``rcd_a``
-    the residual current of the nearest RCD, ``board`` the first board behind the maker, ``lugs`` the boards whose bus
+    way (None: there is none whose rating is written), ``device_at`` the feeder or equipment that holds it, ``rcds``
+    the RCDs on the way, the nearest last, ``board`` the first board behind the maker, ``lugs`` the boards whose bus
     is passed on by lugs since that device. ``electrode_ohm`` is the resistance of the earth electrode written at the
     maker.
     """
@@ -62,10 +73,15 @@ class Ahead(NamedTuple):
     maker: str
     device_a: float | None = None
     device_at: str = ""
-    rcd_a: float | None = None
+    rcds: tuple[Residual, ...] = ()
     board: str = ""
     lugs: tuple[str, ...] = ()
     electrode_ohm: float | None = None
+
+    @property
+    def rcd_a(self) -> float | None:
+        """The residual current of the nearest RCD, in ampere; None where there is none."""
+        return self.rcds[-1].amps if self.rcds else None
 
 
 class EquipmentState(NamedTuple):
@@ -239,10 +255,10 @@ class Derivation:
             ahead = above.onward._replace(lugs=(*above.onward.lugs, feeder.source.name))
         else:
             ahead = above.onward
-        rating, residual = feeder.body.number("rating"), feeder.body.number("rcd")
+        rating, residual = feeder.body.number("rating"), residual_device(feeder.body, feeder.key)
         if rating is not None:
-            ahead = Ahead(ahead.maker, rating, feeder.key, ahead.rcd_a, ahead.board, (), ahead.electrode_ohm)
-        return ahead if residual is None else ahead._replace(rcd_a=residual)
+            ahead = Ahead(ahead.maker, rating, feeder.key, ahead.rcds, ahead.board, (), ahead.electrode_ohm)
+        return ahead if residual is None else ahead._replace(rcds=(*ahead.rcds, residual))
 
     def _made(self, equipment: Equipment, side: SystemRef | None) -> SystemState:
         voltage = self.stated(side)
@@ -464,14 +480,22 @@ def _start(maker: Equipment) -> Ahead:
 def _onward(equipment: Equipment, ahead: Ahead | None) -> Ahead:
     """What protects the feeders that leave equipment with one side, its own device included."""
     onward = ahead if ahead is not None else Ahead(equipment.name)
-    device, residual = _own_device(equipment), equipment.body.number("rcd")
+    device, residual = _own_device(equipment), residual_device(equipment.body, equipment.name)
     if device is not None:
         onward = onward._replace(device_a=device, device_at=equipment.name, lugs=())
     if residual is not None:
-        onward = onward._replace(rcd_a=residual)
+        onward = onward._replace(rcds=(*onward.rcds, residual))
+    if onward.rcds and equipment.kind in _SHARING:
+        onward = onward._replace(rcds=tuple([r._replace(shared=True) for r in onward.rcds]))
     if equipment.kind in BOARDS and not onward.board:
         onward = onward._replace(board=equipment.name)
     return onward
+
+
+def residual_device(body: Body, at: str) -> Residual | None:
+    """The RCD that a feeder, circuit or piece of equipment has of its own, or None."""
+    amps = body.number("rcd")
+    return Residual(at, amps, body.text("rcd-type") or "") if amps is not None else None
 
 
 def _own_device(equipment: Equipment) -> float | None:

@@ -16,6 +16,7 @@ STATUS_LEGEND = "E existing, N new, F future, T temporary, R to be relocated, D 
 _REMARKS = (
     "gfci",
     "afci",
+    "rdc-dd",
     "tied",
     "isolated-ground",
     "emergency",

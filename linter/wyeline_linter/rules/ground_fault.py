@@ -75,16 +75,25 @@ PEOPLE = rule(
     severity=Severity.WARNING,
     scope="board",
     basis="both",
-    summary="Socket outlets of 32 A or less lack a residual current device, or outdoor receptacles lack a GFCI.",
+    summary="Socket outlets of 32 A or less lack a residual current device; receptacles outdoors, or for the charging "
+    "of vehicles, lack a GFCI.",
     why="A residual current of 30 mA through a person can kill; an ordinary breaker does not see it.",
-    clause={"us": "210.8", "iec": "60364-4-41 411.3.3"},
+    clause={"us": "210.8, 555.35, 625.54", "iec": "60364-4-41 411.3.3"},
     wrong=_IEC + '  F1[L1]  16 A 1p+N curve B  1 kW receptacle  "Sockets, office"\n',
     right=_IEC + '  F1[L1]  16 A 1p+N curve B  rcd 30 mA  1 kW receptacle  "Sockets, office"\n',
     mends=True,
 )
 _RCD_A = 0.03
 _SOCKETS_A = 32.0
-_GFCI_CLASSES = ("outdoor", "marina")
+_GFCI_A = 0.006
+"""A GFCI for people opens at 4 to 6 mA (class A of UL 943, as the NEC's definition notes)."""
+_GFCI_CLASSES = {
+    "outdoor": (_GFCI_A, "outdoor receptacles"),
+    "ev": (_GFCI_A, "receptacles for the charging of vehicles"),
+    "marina": (_RCD_A, "boat receptacles"),
+}
+"""Receptacles under the NEC, the residual current at which they open, and their words: outdoors 210.8, for the charging
+of vehicles 625.54, for boats 555.35 (ground-fault protection of 30 mA)."""
 
 
 def _limit(view: View, name: str) -> float | None:
@@ -235,10 +244,15 @@ def people_protection(view: View, board: Equipment) -> Iterator[Finding]:
         rating = body.number("rating")
         if us:
             flag = next((f for f in _GFCI_CLASSES if f in body.flags), None)
-            if flag is None or "gfci" in body.flags or _residual(body, ahead) <= _RCD_A:
+            if flag is None or "gfci" in body.flags:
+                continue
+            limit, words = _GFCI_CLASSES[flag]
+            if _residual(body, ahead) <= limit * 1.0005:
                 continue
             yield _told(view, board, placed.block, placed.key, placed.circuit.span.line, Place(placed.block,
-                        placed.circuit.span), "gfci", f"{flag} receptacles without a GFCI", "a GFCI")  # fmt: skip
+                        placed.circuit.span), "gfci", f"{words} without a GFCI", "a GFCI")  # fmt: skip
+        elif "ev" in body.flags:
+            continue  # told by charging-point-rcd
         elif rating is not None and rating <= _SOCKETS_A and _residual(body, ahead) > _RCD_A:
             if state.system.system.earthing.arrangement is Arrangement.TT and _residual(body, ahead) == float("inf"):
                 continue  # told by tt-needs-rcd

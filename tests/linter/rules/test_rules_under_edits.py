@@ -69,6 +69,45 @@ meter TX-1
   basis iec
 // a comment""".split("\n")
 
+WORKS = """wye 1
+project "Works"
+  basis iec
+utility     NETT    400Y/230            fault 10 kA, x/r 4, earthing TN-S
+feeder NETT -> HV   160 A 3p+N, rcd 300 mA, rcd-type A
+panel       HV      400Y/230            bus 160 A, main 160 A
+  F1  20 A 3p+N curve C, rcd 30 mA, rcd-type A  11 kW ev  "Point, yard"
+  F2  16 A 3p curve C  3 kW drive fla 6 A  "Fan, loft"
+disconnect  DS-1    40 A 3p
+feeder HV -> DS-1   40 A 3p+N
+panel       HV-2    400Y/230            bus 63 A, main 63 A
+feeder DS-1 -> HV-2 40 A 3p+N, rcd 30 mA, rcd-type B
+  claim rcd-in-charging-point "sheet E-7"
+  F1  20 A 3p+N curve C  11 kW ev rdc-dd  "Point, quay"
+charger     EV-1    400Y/230            11 kW, ev
+feeder HV-2 -> EV-1 20 A 3p+N
+inverter    PV-1    400Y/230            20 kW, limit 1.1 pu, grid-following
+feeder PV-1 -> HV   40 A 3p+N"""
+WORKS_LINES = """feeder NETT -> HV 160 A 3p+N, rcd 30 mA, rcd-type B
+feeder NETT -> DS-1 160 A 3p+N, rcd 30 mA
+feeder HV -> DS-1 40 A 3p+N, rcd 30 mA, rcd-type AC
+feeder DS-1 -> HV-2 40 A 3p+N
+feeder DS-1 -> EV-1 20 A 3p+N
+panel DS-1 400Y/230 bus 63 A
+busway DS-1 63 A
+panel HV 400Y/230 bus 160 A, main 160 A, rcd 300 mA, rcd-type F
+panel HV-2 400Y/230 bus 63 A, main 63 A, rcd 30 mA
+transformer DS-1 400 3ph -> 400Y/230 40 kVA, z 4 %, x/r 2
+charger EV-1 400Y/230 11 kW, ev rdc-dd
+charger EV-1 400Y/230 -> 400 dc 11 kW, ev
+ups EV-1 400Y/230 20 kVA
+inverter PV-1 400Y/230 20 kW, grid-forming
+feeder HV -> PV-1 40 A 3p+N, rcd 300 mA, rcd-type A
+  claim no-direct-residual "sheet E-7"
+  claim rcd-in-charging-point at F1 "sheet E-7"
+  F3  20 A 3p+N curve C  11 kW ev  "Point, pier"
+  F2  16 A 3p  spare
+// a comment""".split("\n")
+
 
 def told(analysis: Analysis) -> list[object]:
     return [
@@ -86,15 +125,16 @@ def told(analysis: Analysis) -> list[object]:
 
 
 @pytest.mark.parametrize("seed", range(40))
-def test_edited_and_read_afresh_agree(seed: int) -> None:
+@pytest.mark.parametrize(("site", "lines"), [(SITE, LINES), (WORKS, WORKS_LINES)], ids=["us", "iec"])
+def test_edited_and_read_afresh_agree(site: str, lines: list[str], seed: int) -> None:
     rng = random.Random(seed)
-    files = Files(lambda _: SITE)
+    files = Files(lambda _: site)
     analysis = Analysis("/m/site.wye", files, "/m")
     file = files.get("/m/site.wye")
     for _ in range(rng.randint(2, 6)):
         first = rng.randint(0, len(file.lines))
         last = min(first + rng.randint(0, 1), len(file.lines))
-        went, came = file.replace_lines(first, last, [rng.choice(LINES) for _ in range(rng.randint(0, 2))])
+        went, came = file.replace_lines(first, last, [rng.choice(lines) for _ in range(rng.randint(0, 2))])
         analysis.edited(went, came)
         text = file.text
         assert told(analysis) == told(Analysis("/m/site.wye", Files(lambda _, text=text: text), "/m")), text  # type: ignore[misc]
