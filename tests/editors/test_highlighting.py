@@ -37,8 +37,10 @@ expect all panel drop<=3 % in "On generator" /// "late"
 unclosed "text and bus // not a text
 ///bus 20 A
   F1[L1] 16 A 1p+N count 6 leg A 1.2 kVA, leg B 900 VA ×2 ATS-1.normal ATS-1.emergency
-PUMP°C 3×95 mm² 5K.m/W 1.5 K.m/W 12 mohm/m 3 K·m/W""".splitlines()
-# Above, runs that touch no edge (`20A/1P`) and words of no list (`bus-bar`) must stay without colour.
+PUMP°C 3×95 mm² 5K.m/W 1.5 K.m/W 12 mohm/m 3 K·m/W
+panel\tT-1\t480Y/277\tbus\t400 A,\tmain 20\tA\t// tabs part words
+atmain maint offt tit t20 20t 480t tT-1 T-1t +5 -5 →5 5→5 é5 5é A-é.through É.a-b""".splitlines()
+# Above, runs that touch no edge (`20A/1P`) and words of no list (`bus-bar`, `atmain`) must stay without colour.
 
 
 def example_lines() -> list[str]:

@@ -1,4 +1,5 @@
-// Reads JSON {grammar, lines}; writes for each line its [start, end, scope] pieces, as VS Code's own engine cuts them.
+// Reads JSON {grammar, lines}; writes for each line its [start, end, scope] pieces, as VS Code's own engine cuts them,
+// and into the file $WYE_TIMES, where it is named, the processor time that each line took, in ms.
 const fs = require("fs");
 const path = require("path");
 
@@ -18,11 +19,16 @@ async function main() {
   });
   const loaded = await registry.loadGrammar("source.wye");
   let state = textmate.INITIAL;
+  const times = [];
   const out = lines.map((line) => {
+    const begun = process.cpuUsage();
     const result = loaded.tokenizeLine(line, state);
+    const { user, system } = process.cpuUsage(begun);
+    times.push((user + system) / 1e3);
     state = result.ruleStack;
     return result.tokens.map((token) => [token.startIndex, token.endIndex, token.scopes[token.scopes.length - 1]]);
   });
+  if (process.env.WYE_TIMES) fs.writeFileSync(process.env.WYE_TIMES, JSON.stringify(times));
   process.stdout.write(JSON.stringify(out));
 }
 
