@@ -6,8 +6,20 @@ from collections.abc import Iterable, Iterator, Sequence
 from html import escape
 
 from wyeline_linter.outputs.text import CAUTION
-from wyeline_linter.review.as_text import NOTHING_FOLLOWS, UNCHANGED, notes, particulars, place, summary, title
-from wyeline_linter.review.comparison import Comparison, also
+from wyeline_linter.review.as_text import (
+    FRESH,
+    MOVED,
+    NOTHING_FOLLOWS,
+    UNCHANGED,
+    UNEXPLAINED,
+    notes,
+    particulars,
+    place,
+    summary,
+    title,
+)
+from wyeline_linter.review.comparison import Comparison
+from wyeline_linter.review.ordering import also, by_cause
 
 _STYLE = """
 :root { color-scheme: light dark; }
@@ -55,8 +67,20 @@ def _one(c: Comparison) -> Iterator[str]:
         yield f"<p>{escape(NOTHING_FOLLOWS)}</p>"
     yield from _section("What changed", ((x.kind.value, x.words + place(x)) for x in c.changes), "open")
     yield from _section("What is better", ((x.kind.value, x.words + also(x)) for x in c.better))
-    yield from _section("Figures that moved without crossing a limit", (("", x.words) for x in c.moved))
+    yield from _section(FRESH, (("", x.words) for x in c.fresh), "open")
+    yield from _moved(c)
     yield from _section("To issue anew", (("", x.words) for x in c.sheets), "open")
+
+
+def _moved(c: Comparison) -> Iterator[str]:
+    if not c.moved:
+        return
+    yield f"<details><summary>{escape(MOVED)} ({len(c.moved)})</summary>"
+    for cause, figures in by_cause(c.moved).items():
+        yield f"<p>{escape(cause or UNEXPLAINED)}:</p><ul>"
+        yield from (f"<li>{escape(one.headline)}</li>" for one in figures)
+        yield "</ul>"
+    yield "</details>"
 
 
 def _section(name: str, rows: Iterable[tuple[str, str]], state: str = "") -> Iterator[str]:

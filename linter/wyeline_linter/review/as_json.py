@@ -1,7 +1,8 @@
 """A comparison for programs: one JSON object, versioned, amounts in SI base units.
 
 ``{version, caution, models}``; each model has ``name``, ``old``, ``new`` (labels), ``scenario``, ``changes``, ``worse``
-(sorted by gravity), ``better``, ``moved``, ``sheets``, ``unknown_figures`` and ``bounded`` (causes were looked for in
+(sorted by gravity), ``better``, ``moved``, ``added`` (``subject`` and ``figures``: ``name``, ``unit``, ``value``,
+``limit``, ``unknown``), ``sheets``, ``unknown_figures`` and ``bounded`` (causes were looked for in
 groups only). A change has ``id``, ``kind``, ``sort``, ``subject``, ``words``, ``path`` and ``line`` (from 1). A
 consequence has ``kind``, ``gravity``, ``subject``, ``also`` (others alike), ``words``, ``rule``, ``finding`` (as in
 ``check --format json``), ``figure`` (``name``, ``unit``, ``old``, ``new``, ``limit``), ``because`` (ids of changes) and
@@ -12,13 +13,14 @@ all does) or ``unexplained``.
 from __future__ import annotations
 
 import json as writer
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 from wyeline_linter.outputs.json_output import finding_object
 from wyeline_linter.outputs.text import CAUTION, shown_path
 from wyeline_linter.review.comparison import Comparison
 from wyeline_linter.review.consequences import Consequence
+from wyeline_linter.review.measures import Measured
 from wyeline_linter.review.physical import Change
 
 VERSION = 1
@@ -38,12 +40,30 @@ def _model(comparison: Comparison) -> dict[str, Any]:
         "new": comparison.new_label,
         "scenario": comparison.scenario,
         "changes": [_change(change, ids) for change in comparison.changes],
-        "worse": [_consequence(c, ids) for c in comparison.worse],
-        "better": [_consequence(c, ids) for c in comparison.better],
+        "worse": [_consequence(c, ids) for c in _each(comparison.worse)],
+        "better": [_consequence(c, ids) for c in _each(comparison.better)],
         "moved": [_consequence(c, ids) for c in comparison.moved],
+        "added": [{"subject": one.subject, "figures": [_added(m) for m in one.figures]} for one in comparison.fresh],
         "sheets": [{"name": sheet.name, "of": list(sheet.of)} for sheet in comparison.sheets],
         "unknown_figures": comparison.gaps,
         "bounded": comparison.bounded,
+    }
+
+
+def _each(found: Iterable[Consequence]) -> Iterator[Consequence]:
+    """Findings one by one, also those that people read in one entry."""
+    for one in found:
+        yield from (one, *one.alike)
+
+
+def _added(measured: Measured) -> dict[str, Any]:
+    used = measured.used
+    return {
+        "name": measured.name,
+        "unit": measured.unit,
+        "value": measured.value,
+        "limit": used[1].amount if used is not None else None,
+        "unknown": list(measured.unknown),
     }
 
 
@@ -65,7 +85,7 @@ def _consequence(one: Consequence, ids: dict[int, int]) -> dict[str, Any]:
         "kind": one.kind.value,
         "gravity": one.gravity.word,
         "subject": one.subject,
-        "also": one.others,
+        "also": [] if one.alike else one.others,
         "words": one.words,
         "rule": one.finding.rule if one.finding is not None else None,
         "finding": finding_object(one.finding) if one.finding is not None else None,

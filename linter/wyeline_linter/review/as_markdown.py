@@ -3,13 +3,25 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from wyeline_linter.findings import Severity
 from wyeline_linter.outputs.text import CAUTION
-from wyeline_linter.review.as_text import NOTHING_FOLLOWS, UNCHANGED, notes, particulars, place, summary, title
-from wyeline_linter.review.comparison import Comparison, also
+from wyeline_linter.review.as_text import (
+    FRESH,
+    MOVED,
+    NOTHING_FOLLOWS,
+    UNCHANGED,
+    UNEXPLAINED,
+    notes,
+    particulars,
+    place,
+    summary,
+    title,
+)
+from wyeline_linter.review.comparison import Comparison
 from wyeline_linter.review.consequences import Consequence
+from wyeline_linter.review.ordering import also, by_cause
 
 MOST_CHARACTERS = 60_000
 """What the usual forges take as one comment is 65,536 characters or more; some room is left for a bot's own words."""
@@ -62,7 +74,8 @@ class _Part:
             ("Why, and what mends it", [detail for one in c.worse if (detail := _detail(one))]),
             ("What is better", [f"- {_text(one.words + also(one))}" for one in c.better]),
             ("To issue anew", [f"- {_text(sheet.words)}" for sheet in c.sheets]),
-            ("Figures that moved without crossing a limit", [f"- {_text(one.words)}" for one in c.moved]),
+            (FRESH, [f"- {_text(one.words)}" for one in c.fresh]),
+            (MOVED, list(_moved(c.moved))),
         ]
 
     def fitting(self, room: int) -> str:
@@ -84,6 +97,12 @@ class _Part:
             fold = f"<details><summary>{name} ({len(lines)})</summary>\n\n{body}\n\n</details>"
             out += ["", body if not name else fold]
         return "\n".join(out)
+
+
+def _moved(found: Sequence[Consequence]) -> Iterator[str]:
+    for cause, figures in by_cause(found).items():
+        yield f"- {_text(cause or UNEXPLAINED)}:"
+        yield from (f"  - {_text(one.headline)}" for one in figures)
 
 
 def _line(one: Consequence) -> str:

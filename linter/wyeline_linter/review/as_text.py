@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from wyeline_linter.outputs.text import CAUTION, shown_path
-from wyeline_linter.review.comparison import Comparison, also
+from wyeline_linter.review.comparison import Comparison
 from wyeline_linter.review.consequences import Consequence, Kind
+from wyeline_linter.review.ordering import also, by_cause, counted
 from wyeline_linter.review.physical import Change
 
 MOST_MOVED = 12
@@ -28,18 +29,26 @@ def _one(comparison: Comparison) -> Iterator[str]:
     for change in comparison.changes:
         yield f"  {change.kind.value:<8}  {change.words}{place(change)}"
     yield ""
-    yield f"What follows ({len(comparison.worse)})" if comparison.worse else NOTHING_FOLLOWS
+    yield f"What follows ({counted(comparison.worse)})" if comparison.worse else NOTHING_FOLLOWS
     for one in comparison.worse:
         yield f"  {one.gravity.word:<8}  {one.words}{also(one)}"
         yield from (f"            {label}: {said}" for label, said in particulars(one))
     if comparison.better:
         yield ""
-        yield f"What is better ({len(comparison.better)})"
+        yield f"What is better ({counted(comparison.better)})"
         yield from (f"  {one.kind.value:<8}  {one.words}{also(one)}" for one in comparison.better)
+    if comparison.fresh:
+        yield ""
+        yield f"{FRESH} ({len(comparison.fresh)})"
+        yield from (f"  {one.words}" for one in comparison.fresh[:MOST_MOVED])
+        if len(comparison.fresh) > MOST_MOVED:
+            yield f"  and {len(comparison.fresh) - MOST_MOVED} more (all of them with --format json)"
     if comparison.moved:
         yield ""
-        yield f"Figures that moved without crossing a limit ({len(comparison.moved)})"
-        yield from (f"  {one.words}" for one in comparison.moved[:MOST_MOVED])
+        yield f"{MOVED} ({len(comparison.moved)})"
+        for cause, figures in by_cause(comparison.moved[:MOST_MOVED]).items():
+            yield f"  {cause or UNEXPLAINED}:"
+            yield from (f"    {one.headline}" for one in figures)
         if len(comparison.moved) > MOST_MOVED:
             yield f"  and {len(comparison.moved) - MOST_MOVED} more (all of them with --format json)"
     if comparison.sheets:
@@ -51,6 +60,9 @@ def _one(comparison: Comparison) -> Iterator[str]:
     yield summary(comparison)
 
 
+FRESH = "What was added comes with"
+MOVED = "Figures that moved without crossing a limit"
+UNEXPLAINED = "by no single change"
 UNCHANGED = "Nothing changed that a model says: no equipment, feeder, circuit or project fact."
 NOTHING_FOLLOWS = "No rule newly fails and no limit is newly exceeded on the stated facts."
 
@@ -90,7 +102,7 @@ def summary(comparison: Comparison) -> str:
     """One line of counts; what is unknown is counted, too."""
     counts: dict[str, int] = {}
     for one in comparison.worse:
-        counts[one.gravity.word] = counts.get(one.gravity.word, 0) + 1
+        counts[one.gravity.word] = counts.get(one.gravity.word, 0) + one.count
     plural = {"error": "errors", "warning": "warnings", "gap": "gaps", "advice": "advice"}
     parts = [f"{n} new {word if n == 1 else plural[word]}" for word, n in counts.items()]
     gaps = f"; {comparison.gaps} figure{'s' if comparison.gaps != 1 else ''} unknown" if comparison.gaps else ""

@@ -140,12 +140,31 @@ def _settle(consequence: Consequence, known: _Evidence, trials: Trials) -> None:
         chosen = sorted(known.part, key=lambda i: -known.part[i])
         consequence.contributes = True
     elif consequence.kind is Kind.MOVED:
-        chosen = []
+        chosen = _of_the_subject(consequence, trials)
+        consequence.together = True
     else:
         chosen = _smallest(consequence, known.group, trials)
         consequence.together = True
     consequence.because = tuple(trials.changes[i] for i in chosen[:SHOWN])
     consequence.more_causes = max(0, len(chosen) - SHOWN)
+
+
+def _of_the_subject(consequence: Consequence, trials: Trials) -> list[int]:
+    """All changes of the thing itself, where undoing them together brings its figure back."""
+    if len(trials.changes) > ONE_BY_ONE:
+        return []
+    group = [i for i, c in enumerate(trials.changes) if c.pieces and consequence.subject in _about(c)]
+    snapshot = trials.without(group) if len(group) > 1 else None
+    return group if snapshot is not None and consequence.probe(snapshot)[0] else []
+
+
+def _about(change: Change) -> set[str]:
+    """What a change is about, with both ends of a feeder and both boards of a circuit."""
+    names = {change.subject}
+    for piece in change.pieces:
+        source, arrow, target = piece.key.name.partition(" -> ")
+        names |= {piece.key.name, source.split(".")[0], target.split(".")[0]} if arrow else {piece.key.name}
+    return names
 
 
 def _smallest(consequence: Consequence, group: tuple[int, ...], trials: Trials) -> list[int]:

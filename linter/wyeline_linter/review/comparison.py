@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import field
 
 from wyeline_grammar.records import dataclass
@@ -12,21 +11,21 @@ from wyeline_linter.network import NoSuchStateError
 from wyeline_linter.review.causes import Trials, explain
 from wyeline_linter.review.consequences import WORSE, Consequence, Kind, consequences
 from wyeline_linter.review.documents import Version, nothing, reading
+from wyeline_linter.review.fresh import Fresh, fresh
+from wyeline_linter.review.ordering import by_gravity, by_weight, gathered
 from wyeline_linter.review.physical import Change, changes
 from wyeline_linter.review.renames import renamed_reader, renames
 from wyeline_linter.review.revisions import Side
 from wyeline_linter.review.sheets import Sheet, sheets
 from wyeline_linter.review.snapshots import Snapshot, take
 
-_LISTED = 6
-"""Subjects that one entry names; the rest is counted."""
-
 
 @dataclass
 class Comparison:
     """One model in two versions.
 
-    ``worse`` is sorted by gravity; ``better`` and ``moved`` hold what nobody has to worry about. ``gaps`` counts the
+    ``worse`` is sorted by gravity; ``better`` and ``moved`` hold what nobody has to worry about; ``fresh`` what was
+    added, with its figures. ``gaps`` counts the
     newer version's findings of figures that could not be calculated. ``bounded`` tells that not every cause could be
     looked for.
     """
@@ -39,6 +38,7 @@ class Comparison:
     worse: list[Consequence] = field(default_factory=list)
     better: list[Consequence] = field(default_factory=list)
     moved: list[Consequence] = field(default_factory=list)
+    fresh: list[Fresh] = field(default_factory=list)
     sheets: list[Sheet] = field(default_factory=list)
     gaps: int = 0
     bounded: bool = False
@@ -79,7 +79,7 @@ def compare_versions(
 ) -> Comparison:
     """Compare two versions of one model. Raises SourceError where one of them lacks the scenario."""
     result = Comparison(model, old_label, new_label, scenario)
-    renamed = renames(old, new)
+    renamed, as_named = renames(old, new), old
     if renamed:
         names = {r.old: r.new for r in renamed}
         old = Version(old.root, renamed_reader(old.reader(), names), old.workspace, old.configuration)
@@ -88,13 +88,15 @@ def compare_versions(
     after = _taken(new, scenario, new_label)
     found = consequences(before, after)
     trials = Trials(old, new, result.changes, scenario, after)
-    explain(sorted(found, key=_by_gravity), trials)
+    explain(sorted(found, key=by_gravity), trials)
     result.bounded = trials.left <= 0
-    result.worse = _gathered(sorted((c for c in found if c.kind in WORSE), key=_by_gravity))
-    result.moved = sorted((c for c in found if c.kind is Kind.MOVED), key=lambda c: (-_share(c), c.words))
+    result.worse = gathered(sorted((c for c in found if c.kind in WORSE), key=by_gravity))
+    result.moved = sorted((c for c in found if c.kind is Kind.MOVED), key=by_weight)
     better = (c for c in found if c.kind not in WORSE and c.kind is not Kind.MOVED)
-    result.better = _gathered(sorted(better, key=_by_gravity))
-    result.sheets = sheets(result.changes, found, after)
+    result.better = gathered(sorted(better, key=by_gravity))
+    result.fresh = fresh(before, after)
+    printed = _taken(as_named, scenario, old_label).analysis if renamed else before.analysis
+    result.sheets = sheets(printed, after.analysis) if result.changes else []
     result.gaps = _gaps(after)
     return result
 
@@ -104,46 +106,6 @@ def _taken(version: Version, scenario: str | None, label: str) -> Snapshot:
         return take(version.root, version.reader(), version.workspace, scenario, version.configuration)
     except NoSuchStateError:
         raise SourceError(label, f"this version of the model has no scenario `{scenario}`") from None
-
-
-_ORDER = (Kind.FINDING, Kind.LIMIT, Kind.VOLTAGE, Kind.UNKNOWN)
-
-
-def _by_gravity(consequence: Consequence) -> tuple[int, int, str, str]:
-    kind = _ORDER.index(consequence.kind) if consequence.kind in _ORDER else len(_ORDER)
-    return -consequence.gravity, kind, consequence.subject, consequence.headline
-
-
-def _share(consequence: Consequence) -> float:
-    """How much a figure changed, as a part of the larger of the two."""
-    before, after = (m.value if m is not None else None for m in consequence.measured)
-    if not isinstance(before, float) or not isinstance(after, float):
-        return 0.0
-    return abs(after - before) / max(abs(after), abs(before), 1e-12)
-
-
-def _gathered(found: Sequence[Consequence]) -> list[Consequence]:
-    """Voltages and unknown figures that changed alike for the same reasons, as one entry each."""
-    kept: dict[tuple[object, ...], Consequence] = {}
-    for i, consequence in enumerate(found):
-        key: tuple[object, ...] = (i,)
-        if consequence.kind in (Kind.VOLTAGE, Kind.UNKNOWN, Kind.KNOWN):
-            rest = consequence.headline.removeprefix(consequence.subject)
-            about = rest if consequence.kind is not Kind.KNOWN else rest.partition(": ")[2].partition(":")[0]
-            key = (consequence.kind, about, consequence.because)
-        first = kept.setdefault(key, consequence)
-        if first is not consequence:
-            first.others.append(consequence.subject)
-    return list(kept.values())
-
-
-def also(consequence: Consequence) -> str:
-    """``; the same at LP-1, LP-2 and 4 more``."""
-    others = list(dict.fromkeys(consequence.others))
-    if not others:
-        return ""
-    named, more = others[:_LISTED], len(others) - _LISTED
-    return f"; the same at {', '.join(named)}" + (f" and {more} more" if more > 0 else "")
 
 
 def _gaps(snapshot: Snapshot) -> int:

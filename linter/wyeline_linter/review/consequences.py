@@ -8,7 +8,7 @@ from dataclasses import field
 
 from wyeline_grammar.records import dataclass
 from wyeline_linter.findings import Finding, Severity
-from wyeline_linter.review.measures import BALANCE, Measured, from_to, written
+from wyeline_linter.review.measures import BALANCE, IN_WORST, Measured, from_to, written
 from wyeline_linter.review.physical import Change
 from wyeline_linter.review.snapshots import FindingKey, Snapshot
 
@@ -68,6 +68,13 @@ class Consequence:
     together: bool = False
     others: list[str] = field(default_factory=list)
     """Further subjects with the same consequence for the same reasons."""
+    alike: list[Consequence] = field(default_factory=list)
+    """Further findings of the same rule for the same reasons, told with this one."""
+
+    @property
+    def count(self) -> int:
+        """How many findings or figures it stands for."""
+        return 1 + len(self.alike)
 
     @property
     def words(self) -> str:
@@ -79,12 +86,15 @@ class Consequence:
         """``, because …``; empty where no change was found to bring it about."""
         if not self.because:
             return ""
-        causes = " and ".join(c.words for c in self.because)
-        if self.more_causes:
-            causes += f", and {self.more_causes} more change{'s' if self.more_causes > 1 else ''}"
         note = " (undoing one of them is not enough)" if self.together and len(self.because) > 1 else ""
         note = " (each has a part in it)" if self.contributes and len(self.because) > 1 else note
-        return f", because {causes}{note}"
+        return f", because {self.causes}{note}"
+
+    @property
+    def causes(self) -> str:
+        """The changes that brought it about, in words."""
+        more = f", and {self.more_causes} more change{'s' if self.more_causes > 1 else ''}" if self.more_causes else ""
+        return " and ".join(c.cause for c in self.because) + more
 
 
 def consequences(old: Snapshot, new: Snapshot) -> list[Consequence]:
@@ -93,6 +103,8 @@ def consequences(old: Snapshot, new: Snapshot) -> list[Consequence]:
     told = _by_subject(c for c in found if c.kind in (Kind.FINDING, Kind.MENDED))
     for key in {**old.measures, **new.measures}:
         before, after = old.measures.get(key), new.measures.get(key)
+        if _as_normal(key, old, new):
+            continue
         for one in _of_figure(before, after):
             partner = _partner(one, told)
             if partner is None:
@@ -102,6 +114,15 @@ def consequences(old: Snapshot, new: Snapshot) -> list[Consequence]:
                 partner.measured = one.measured
                 partner.probe = one.probe if partner.kind is Kind.FINDING else partner.probe
     return found
+
+
+def _as_normal(key: tuple[str, str], old: Snapshot, new: Snapshot) -> bool:
+    """Whether the worst of all switch states is the normal figure in both versions: that is told already."""
+    figure = key[1].removesuffix(IN_WORST)
+    if figure == key[1]:
+        return False
+    worst = (s.measures.get(key) for s in (old, new))
+    return all(one is None or not one.state for one in worst)
 
 
 def _by_subject(found: Iterator[Consequence]) -> dict[str, list[Consequence]]:
@@ -168,7 +189,10 @@ def _subject(key: FindingKey) -> str:
 
 def _headline(key: FindingKey, finding: Finding) -> str:
     where = f"{key.subject} circuit {key.position}" if key.position else key.subject
-    return f"{where}: {finding.message} ({finding.rule})"
+    said = finding.message
+    for again in (f"`{key.subject}`: ", f"circuit {key.position} of `{key.subject}`: "):
+        said = said.removeprefix(again)
+    return f"{where}: {said} ({finding.rule})"
 
 
 def _gone(key: FindingKey) -> Probe:
@@ -241,7 +265,7 @@ def _of_figure(before: Measured | None, after: Measured | None) -> Iterator[Cons
             words = f"{subject}: {after.name} {_voltages(before.value, after.value)}"
             yield Consequence(Kind.VOLTAGE, Severity.WARNING, subject, words, _valued(pair), measured=pair)
     elif _moved(before, after):
-        words = f"{subject}: {_figures(before, after)}"
+        words = f"{subject}: {_figures(before, after)}{headroom(after)}"
         yield Consequence(Kind.MOVED, Severity.ADVICE, subject, words, _valued(pair), measured=pair)
 
 
@@ -264,11 +288,18 @@ def _moved(before: Measured, after: Measured) -> bool:
 
 def _figures(before: Measured | None, after: Measured) -> str:
     assert isinstance(after.value, float)
+    state = f", {after.state}" if after.state else ""
     if before is None or not isinstance(before.value, float):
-        return f"{after.name} {written(after.value, after.unit)}"
+        return f"{after.name} {written(after.value, after.unit)}{state}"
     if not worth_telling(before.value, after.value, after.unit):
-        return f"{after.name} {written(after.value, after.unit)}"
-    return f"{after.name} {from_to(before.value, after.value, after.unit)}"
+        return f"{after.name} {written(after.value, after.unit)}{state}"
+    return f"{after.name} {from_to(before.value, after.value, after.unit)}{state}"
+
+
+def headroom(measured: Measured) -> str:
+    """`` (72 % of its 35 kA rating)``; nothing where it is held against nothing."""
+    used = measured.used
+    return f" ({written(used[0], 'ratio', 2)} of {used[1].words})" if used is not None else ""
 
 
 def _limit_before(before: Measured | None, after: Measured) -> str:

@@ -40,6 +40,8 @@ class Measured:
     limits: tuple[Limit, ...] = ()
     unknown: tuple[str, ...] = ()
     family: tuple[str, ...] = ()
+    state: str = ""
+    """The switch state of a figure that is the worst of all, in words; empty as normal."""
 
     @property
     def over(self) -> Limit | None:
@@ -48,6 +50,14 @@ class Measured:
             return None
         exceeded = [limit for limit in self.limits if self.value > limit.amount * (1 + 1e-9)]
         return max(exceeded, key=lambda limit: (limit.gravity, limit.amount), default=None)
+
+    @property
+    def used(self) -> tuple[float, Limit] | None:
+        """How much of its gravest limit it takes (1 all of it); None where it has none or is not a number."""
+        gravest = max(self.limits, key=lambda limit: (limit.gravity, limit.amount), default=None)
+        if gravest is None or not isinstance(self.value, float) or not gravest.amount:
+            return None
+        return self.value / gravest.amount, gravest
 
 
 FULL_ENOUGH = 0.5
@@ -65,6 +75,8 @@ VOLTAGE, ARRIVING, LOAD, WINDING, UNBALANCE = (
     "leg unbalance",
 )
 FAULT, SMALLEST, PEAK = "available fault", "smallest fault", "peak of a fault"
+IN_WORST = " in the worst switch state"
+"""Stands behind the name of a figure that is the worst of all switch states."""
 CURRENT, DROP, LOADED = "demand current", "voltage drop", "lowest voltage under load"
 _LOADS, _FAULTS, _DROPS = ("overload", "load-high", "load-margin"), ("fault", "interrupt", "withstand"), ("drop",)
 
@@ -142,7 +154,9 @@ def _load(view: View, name: str, load: dict[str, Any]) -> Iterator[Measured]:
     demand, reasons = load["demand"], tuple(load["unknown"].get("demand", ()))
     loading: Loading | None = loading_of(view, name) if demand is not None else None
     if loading is not None:
-        words = f"{written(loading.limit, loading.unit)} {loading.of}"
+        words = (
+            f"{f'{loading.limit:g} A' if loading.unit == 'A' else written(loading.limit, loading.unit)} {loading.of}"
+        )
         yield Measured(name, LOAD, loading.carried, loading.unit, _shares(view, loading.limit, words), (), _LOADS)
     else:
         amount = None if demand is None else float(demand["va"])

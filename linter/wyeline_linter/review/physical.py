@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import enum
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
 
 from wyeline_grammar import model as m
@@ -11,7 +11,7 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.records import dataclass
 from wyeline_linter.review.documents import CONFIGURATION, HEAD, Entry, Key, Piece, Version
 from wyeline_linter.review.renames import Renamed
-from wyeline_linter.review.wording import circuit_changes, feeder_in_words, in_words, statement_changes
+from wyeline_linter.review.wording import Said, circuit_changes, feeder_in_words, in_words, statement_changes
 
 
 class Kind(enum.Enum):
@@ -30,9 +30,9 @@ class Kind(enum.Enum):
 class Change:
     """One edit that is made or left as a whole.
 
-    ``words`` complete "because …" (``T-1 went from 75 to 150 kVA``); ``subject`` is the name or feeder it is about;
-    ``pieces`` are what to exchange to undo it (none for a renaming: it changes nothing electrically); ``block`` and
-    ``row`` say where it stands, in the newer version where it still does.
+    ``words`` say it whole (``T-1 went from 75 to 150 kVA``), ``brief`` shorter where it is told as a cause; ``subject``
+    is the name or feeder it is about; ``pieces`` are what to exchange to undo it (none for a renaming: it changes
+    nothing electrically); ``block`` and ``row`` say where it stands, in the newer version where it still does.
     """
 
     kind: Kind
@@ -42,6 +42,12 @@ class Change:
     pieces: tuple[Piece, ...]
     block: Block | None = None
     row: int = 0
+    brief: str = ""
+
+    @property
+    def cause(self) -> str:
+        """The words behind "because"."""
+        return self.brief or self.words
 
     @property
     def place(self) -> tuple[str, int] | None:
@@ -66,6 +72,7 @@ def changes(old: Version, new: Version, renamed: Iterable[Renamed] = ()) -> list
         before = old.entries.get(key)
         if before is not None and before.lines != entry.lines:
             found += _within(before, entry)
+    found = _between_boards(found, old, new)
     if replace(old.configuration, path=None) != replace(new.configuration, path=None):
         words = "wyeline.toml says other severities, limits or table rows"
         found.append(Change(Kind.CHANGED, "configuration", "wyeline.toml", words, (Piece(CONFIGURATION),)))
@@ -104,13 +111,15 @@ def _refed(gone: dict[Key, Entry], came: dict[Key, Entry]) -> Iterator[Change]:
         for name, (left, right) in ends.items():
             for a, b in zip(left, right, strict=False):
                 before, after = gone.pop(a), came.pop(b)
+                words = _refed_words(before.statement, after.statement)
                 yield Change(
                     Kind.RE_FED,
                     "feeder",
                     name.split(".")[0],
-                    _refed_words(before.statement, after.statement),
+                    words,
                     (Piece(b), Piece(a)),
                     after.block,
+                    brief=words.partition(" (")[0],
                 )
 
 
@@ -174,11 +183,12 @@ def _within(before: Entry, after: Entry) -> Iterator[Change]:
         refed = _other_source(before.statement, after.statement)
         kind = Kind.RE_RATED if any(fact in RATINGS for fact, _ in facts) else Kind.CHANGED
         subject = name
-        words = _sentence(name if sort != "type" else f"type {name}", [w for _, w in facts])
+        called = name if sort != "type" else f"type {name}"
+        words, brief = _sentence(called, facts), _brief(called, facts)
         if refed is not None:
-            kind, words = Kind.RE_FED, f"{refed[1]}{f' ({words})' if facts else ''}"
+            kind, words, brief = Kind.RE_FED, f"{refed[1]}{f' ({words})' if facts else ''}", refed[1]
             subject = refed[0]
-        yield Change(kind, sort, subject, words, (Piece(key),), after.block, after.statement.head.line)
+        yield Change(kind, sort, subject, words, (Piece(key),), after.block, after.statement.head.line, brief)
     yield from _circuit_changes(before, after)
 
 
@@ -194,8 +204,29 @@ def _other_source(before: m.Statement, after: m.Statement) -> tuple[str, str] | 
     return after.target.name, words
 
 
-def _sentence(name: str, facts: list[str]) -> str:
-    return f"{name} {', and '.join(facts)}" if facts else f"{name} was rewritten"
+def _sentence(name: str, facts: Sequence[Said]) -> str:
+    """``T-1 went from 75 to 150 kVA and its z from 4 to 6 %``."""
+    if not facts:
+        return f"{name} was rewritten"
+    parts, changed = [], False
+    for _, words in facts:
+        of = words.removeprefix("had its ")
+        parts.append(f"its {of.replace(' changed from ', ' from ', 1)}" if changed and of != words else words)
+        changed = " from " in words
+    return f"{name} {', '.join(parts[:-1])}{' and ' if parts[1:] else ''}{parts[-1]}"
+
+
+_BRIEFLY = 2
+"""Facts that a cause names; the rest is counted."""
+
+
+def _brief(name: str, facts: Sequence[Said]) -> str:
+    """The change where it is told as a cause: its ratings first, and not all of many facts."""
+    if len(facts) <= _BRIEFLY:
+        return ""
+    first = sorted(facts, key=lambda fact: fact[0] not in RATINGS)[:_BRIEFLY]
+    left = len(facts) - len(first)
+    return f"{_sentence(name, first)} (and {left} more fact{'s' if left > 1 else ''})"
 
 
 def _circuit_changes(before: Entry, after: Entry) -> Iterator[Change]:
@@ -220,8 +251,63 @@ def _circuit_changes(before: Entry, after: Entry) -> Iterator[Change]:
         one, other = before.circuit(part), after.circuit(part)
         facts = circuit_changes(one, other) if one is not None and other is not None else []
         kind = Kind.RE_RATED if any(fact in RATINGS for fact, _ in facts) else Kind.CHANGED
-        words = _sentence(f"circuit {_place(part)} of {board}", [w for _, w in facts])
-        yield Change(kind, "circuit", board, words, (Piece(after.key, part),), after.block, row)
+        called = f"circuit {_place(part)} of {board}"
+        words, brief = _sentence(called, facts), _brief(called, facts)
+        yield Change(kind, "circuit", board, words, (Piece(after.key, part),), after.block, row, brief)
+
+
+def _between_boards(found: list[Change], old: Version, new: Version) -> list[Change]:
+    """Circuits that went from one board and came to another saying the same, or the same description at least."""
+    gone = [c for c in found if c.kind is Kind.REMOVED and c.sort == "circuit"]
+    came = [c for c in found if c.kind is Kind.ADDED and c.sort == "circuit"]
+    pairs: dict[int, tuple[Change, Change]] = {}
+    for saying in (_said_by, _described):
+        left = _by_words(((c, old) for c in gone if id(c) not in pairs), saying)
+        right = _by_words(((c, new) for c in came if id(c) not in pairs), saying)
+        for words, (one, *more) in left.items():
+            others = right.get(words, [])
+            if not more and len(others) == 1 and one.subject != others[0].subject:
+                pairs[id(one)] = pairs[id(others[0])] = (one, others[0])
+    kept = []
+    for change in found:
+        pair = pairs.get(id(change))
+        if pair is None:
+            kept.append(change)
+        elif change is pair[1]:
+            kept.append(_moved_over(*pair, old, new))
+    return kept
+
+
+def _moved_over(one: Change, other: Change, old: Version, new: Version) -> Change:
+    (was,), (now,) = one.pieces, other.pieces
+    before, after = old.entries[was.key].circuit(was.part), new.entries[now.key].circuit(now.part)
+    facts = circuit_changes(before, after) if before is not None and after is not None else []
+    more = f" ({'; '.join(w for _, w in facts)})" if facts else ""
+    of = _load(new.entries[now.key], now.part)
+    brief = f"circuit {_place(was.part)} of {one.subject} moved to {_place(now.part)} of {other.subject}"
+    return Change(Kind.MOVED, "circuit", other.subject, f"{brief}{of}{more}", (now, was), other.block, other.row, brief)
+
+
+def _by_words(
+    changes: Iterable[tuple[Change, Version]], saying: Callable[[Entry, str], str]
+) -> dict[str, list[Change]]:
+    found: dict[str, list[Change]] = {}
+    for change, version in changes:
+        (piece,) = change.pieces
+        words = saying(version.entries[piece.key], piece.part)
+        if words:
+            found.setdefault(words, []).append(change)
+    return found
+
+
+def _said_by(entry: Entry, part: str) -> str:
+    """All that a circuit says but where it sits."""
+    return entry.words(part).partition(" ")[2]
+
+
+def _described(entry: Entry, part: str) -> str:
+    circuit = entry.circuit(part)
+    return (circuit.body.description or "") if circuit is not None else ""
 
 
 def _place(part: str) -> str:

@@ -1,16 +1,19 @@
-"""What has to be issued anew after a change: schedules, tables, diagram and labels."""
+"""What has to be issued anew after a change: the sheets of a report that say something else than before.
+
+Both versions are reported as they are handed over and held against one another as printed, so that a figure which stays
+the same to its last printed digit asks for no new sheet, and nothing that is printed can be forgotten.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from typing import NamedTuple
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import TYPE_CHECKING, NamedTuple
 
-from wyeline_grammar.vocabulary import BOARDS
-from wyeline_linter.review.consequences import Consequence, Kind
-from wyeline_linter.review.measures import DROP, FAULT, LOAD, SMALLEST
-from wyeline_linter.review.physical import Change
-from wyeline_linter.review.physical import Kind as Edit
-from wyeline_linter.review.snapshots import Snapshot
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import Analysis
+    from wyeline_linter.reports.columns import Row, Table
+    from wyeline_linter.reports.subject import Subject
 
 
 class Sheet(NamedTuple):
@@ -24,64 +27,93 @@ class Sheet(NamedTuple):
         return f"{self.name}: {', '.join(self.of)}" if self.of else self.name
 
 
-_DRAWN = frozenset({Edit.ADDED, Edit.REMOVED, Edit.RE_FED, Edit.RE_RATED, Edit.RENAMED})
-_NOT_DRAWN = frozenset({"circuit", "expect", "scenario", "project", "text"})
+Printed = dict[str, tuple[object, ...]]
+"""What a document says, by the name of what it says it about (the empty name: the document as a whole)."""
+
+DIAGRAM, PANELS, FEEDERS = "one-line diagram", "panel schedules", "feeder schedule"
+TRANSFORMERS, LABELS, WITHDRAWN = "transformer table", "labels and directories", "panel schedules to withdraw"
+_WHOLE = {
+    FEEDERS: "feeders",
+    "load summary": "load-summary",
+    "load by class": "load-classes",
+    "fault and drop table": "fault-and-drop",
+    "grounding table": "grounding",
+    "equipment list": "equipment",
+}
+"""Documents about the whole site, and the table of a report that each is."""
+_ORDER = (DIAGRAM, PANELS, WITHDRAWN, FEEDERS, TRANSFORMERS, *(w for w in _WHOLE if w != FEEDERS), LABELS)
+"""In the order of a drawing set."""
 
 
-def sheets(changes: Sequence[Change], found: Sequence[Consequence], new: Snapshot) -> list[Sheet]:
-    """The sheets whose contents differ between two versions, in the order of a drawing set."""
-    model = new.analysis.model
-    boards = {name for name, e in model.equipment.items() if e.kind in BOARDS}
-    touched = {c.subject for c in changes} | set(_ends(changes))
-    users = {user for c in changes if c.sort == "type" for user in model.type_users(c.subject)}
-    shown = {c.subject for c in found if _on_schedule(c)}
-    schedules = _ordered(boards & (touched | users | shown), new)
-    transformers = {n for n, e in model.equipment.items() if e.kind == "transformer"}
-    feeders = any(p.key.sort == "feeder" for c in changes for p in c.pieces)
-    currents = any(c.subject in model.feeders for c in found)
-    listed = [
-        Sheet("one-line diagram") if any(c.kind in _DRAWN and c.sort not in _NOT_DRAWN for c in changes) else None,
-        Sheet("panel schedules", schedules) if schedules else None,
-        Sheet("feeder schedule") if feeders or currents else None,
-        Sheet("transformer table", t) if (t := _ordered(transformers & (touched | users | shown), new)) else None,
-        Sheet("fault and drop table") if any(_figure(c) in (FAULT, SMALLEST, DROP) for c in found) else None,
-        Sheet("load summary") if any(_figure(c) == LOAD for c in found) else None,
-        Sheet("labels and directories", t) if (t := _ordered(_labelled(changes, new), new)) else None,
-    ]
-    return [sheet for sheet in listed if sheet is not None]
+def sheets(old: Analysis, new: Analysis) -> list[Sheet]:
+    """The sheets whose contents differ between two versions, each under its own names."""
+    before, after = _printed(old), _printed(new)
+    found = []
+    for name in _ORDER:
+        had, has = before.get(name, {}), after.get(name, {})
+        if name == WITHDRAWN:
+            gone = tuple(of for of in before[PANELS] if of not in after[PANELS])
+            found += [Sheet(name, gone)] if gone else []
+        elif "" in has or "" in had:
+            found += [Sheet(name)] if had != has else []
+        else:
+            of = tuple(of for of, said in has.items() if had.get(of) != said)
+            found += [Sheet(name, of)] if of else []
+    return found
 
 
-def _figure(consequence: Consequence) -> str:
-    measured = consequence.measured[1] or consequence.measured[0]
-    return measured.name if measured is not None else ""
+def _printed(analysis: Analysis) -> dict[str, Printed]:
+    from wyeline_linter.reports.equipment_lists import LABELS as LABEL_TABLE
+    from wyeline_linter.reports.equipment_lists import TRANSFORMERS as TRANSFORMER_TABLE
+    from wyeline_linter.reports.package import Package, Wishes
+    from wyeline_linter.reports.panel_schedule import SCHEDULE
+
+    parts = frozenset({SCHEDULE.name, TRANSFORMER_TABLE.name, LABEL_TABLE.name, *_WHOLE.values()})
+    package = Package(analysis, Wishes(parts))
+    tables: dict[str, list[Table]] = {}
+    for table in package.tables:
+        tables.setdefault(table.kind.name, []).append(table)
+    (labels,), (transformers,) = tables[LABEL_TABLE.name], tables[TRANSFORMER_TABLE.name]
+    return {
+        DIAGRAM: {"": tuple(_drawn(package.subject))},
+        PANELS: {t.subject: tuple(_lines(t)) for t in tables.get(SCHEDULE.name, ())},
+        TRANSFORMERS: {_first(row): (_line(transformers, row),) for row in transformers.rows},
+        LABELS: _labels(labels),
+        **{name: {"": tuple(_lines(tables[part][0]))} for name, part in _WHOLE.items()},
+    }
 
 
-def _on_schedule(consequence: Consequence) -> bool:
-    return consequence.kind is not Kind.FINDING or consequence.measured != (None, None)
+def _labels(table: Table) -> Printed:
+    """The rows of each board under its name: the board's own label first, its directory behind it."""
+    found: dict[str, list[object]] = {}
+    name = ""
+    for row in table.rows:
+        if row.about.startswith("e "):
+            name = _first(row)
+        found.setdefault(name, []).append(_line(table, row))
+    return {name: tuple(rows) for name, rows in found.items()}
 
 
-def _ends(changes: Iterable[Change]) -> Iterable[str]:
-    """The names at the ends of feeders that changed."""
-    for change in changes:
-        for piece in change.pieces:
-            if piece.key.sort == "feeder":
-                source, arrow, target = piece.key.name.partition(" -> ")
-                if arrow:
-                    yield from (source.split(".")[0], target.split(".")[0])
+def _drawn(subject: Subject) -> Iterator[object]:
+    """What the diagram and its title strip say, wherever it lies on the sheet."""
+    from wyeline_linter.reports.one_line import one_line, paper_of
+
+    sketch = one_line(subject, linked=False)
+    yield subject.project, subject.project_text("number"), subject.project_text("revision"), subject.basis_in_words
+    yield subject.scenario, subject.practice, paper_of(subject)
+    yield from (replace(node, source="") for node in sketch.nodes)
+    yield from (replace(edge, location="") for edge in sketch.edges)
 
 
-def _labelled(changes: Iterable[Change], new: Snapshot) -> set[str]:
-    """Equipment whose label or circuit directory is wrong now: its name, its supply, its circuits or its voltage."""
-    names = {c.subject for c in changes if c.kind in (Edit.RENAMED, Edit.RE_FED, Edit.ADDED) or c.sort == "circuit"}
-    model = new.analysis.model
-    for change in changes:
-        if change.kind is Edit.RENAMED:  # what hangs on it names it as its supply
-            names |= {f.target.name for f in model.feeders_from.get(change.subject, ())}
-    return {n for n in names if n in model.equipment}
+def _lines(table: Table) -> Iterator[object]:
+    yield from (tuple(c.heading for c in table.columns), *table.facts, *table.notes)
+    yield from (_line(table, row) for row in (*table.rows, *table.totals))
 
 
-def _ordered(names: Iterable[str], new: Snapshot) -> tuple[str, ...]:
-    equipment = new.analysis.model.equipment
-    order = {path: i for i, path in enumerate(new.analysis.model.files)}
-    known = [n for n in names if n in equipment]
-    return tuple(sorted(known, key=lambda n: (order.get(equipment[n].block.file, 0), equipment[n].block.first_line)))
+def _line(table: Table, row: Row) -> tuple[str, ...]:
+    cells = zip(table.columns, row.cells, strict=True)
+    return (row.label, *(f"{column.text(cell, row.digits)}{'; '.join(cell.unknown)}" for column, cell in cells))
+
+
+def _first(row: Row) -> str:
+    return str(row.cells[0].value)

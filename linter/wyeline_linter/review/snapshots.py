@@ -15,6 +15,7 @@ from wyeline_linter.configuration import DEFAULT, Configuration
 from wyeline_linter.findings import Finding
 from wyeline_linter.review.documents import name_of
 from wyeline_linter.review.measures import Measures, measures_of
+from wyeline_linter.review.states import worst_measures
 
 
 class FindingKey(NamedTuple):
@@ -85,7 +86,9 @@ def take(
         from wyeline_linter.studies.study import StudyCache
 
         analysis.view.study_cache = StudyCache(dict(solved.solutions))
-    return Snapshot(analysis, analysis.all_findings(), measures_of(analysis.view))
+    found = analysis.all_findings()
+    worst = {(m.subject, m.name): m for m in worst_measures(analysis.view)}
+    return Snapshot(analysis, found, measures_of(analysis.view) | worst)
 
 
 _FIGURES = re.compile(r"[-+]?\d+(?:\.\d+)?")

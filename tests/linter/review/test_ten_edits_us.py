@@ -125,7 +125,7 @@ def test_two_devices_on_one_position() -> None:
 
 def test_an_added_load_fills_what_is_above() -> None:
     found = us(HEATER)
-    board = one(found, "SB-1", "above 80 % of its 1 kA main")
+    board = one(found, "SB-1", "above 80 % of its 1000 A main")
     assert new_value(board) - old_value(board) == pytest.approx(three_phase_a(300e3, 480), rel=0.05)
     transformer = one(found, "T-1", "demand load", "above 80 % of its 750 kVA rating")
     assert new_value(transformer) - old_value(transformer) == pytest.approx(300e3, rel=0.05), "angles left aside"

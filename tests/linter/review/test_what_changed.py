@@ -77,7 +77,7 @@ def told(found: Comparison) -> list[tuple[Change, str]]:
         ("F-7:", "F-8:", (Change.RENAMED, "label F-7 is now called F-8")),
         ("P-2", "P-22", (Change.RENAMED, "motor P-2 is now called P-22")),
         ("480 3ph         bus", "208 3ph         bus", (Change.CHANGED, "MCC-1 went from 480 3ph to 208 3ph")),
-        ("standby-of P-1", "future", (Change.CHANGED, "P-2 no longer states standby-of P-1, and now has future")),
+        ("standby-of P-1", "future", (Change.CHANGED, "P-2 no longer states standby-of P-1 and now has future")),
         ("  open MSB -> LP-1", "  off UTIL", (Change.CHANGED, "Night went from actions open MSB -> LP-1 to off UTIL")),
         ("us-2023", "iec", (Change.CHANGED, "project had its basis changed from us-2023 to iec")),
     ],

@@ -16,6 +16,7 @@ from wyeline_linter.review.comparison import Comparison, compare_versions
 from wyeline_linter.review.consequences import Kind
 from wyeline_linter.review.documents import Version
 from wyeline_linter.review.measures import from_to, written
+from wyeline_linter.review.ordering import counted
 
 HOSTILE = "@team <img src=x onerror=alert(1)> [a](https://example.org) | #12 ``` *x* &amp;"
 
@@ -86,8 +87,8 @@ def test_nothing_of_a_model_is_markup_in_html(hostile: Comparison) -> None:
 
 def test_a_comment_stays_within_its_bound(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(causes, "MOST_TRIALS", 8)
-    found = compared(site(120, "1"), site(120, "9"))
-    assert len(found.worse) >= 120
+    found = compared(site(120, "1"), site(120, "9", "A long name for a small shed, number"))
+    assert counted(found.worse) >= 120
     out = as_markdown.markdown([found, found, found])
     assert len(out) <= as_markdown.MOST_CHARACTERS < 65_536, "the limit of a comment on the forge that has the least"
     assert out.count("<details>") == out.count("</details>")
@@ -171,7 +172,7 @@ def test_a_fault_current_is_told_with_its_rating_and_its_cause() -> None:
     assert over.gravity is Severity.ERROR
     assert over.headline.startswith(f"LP-2: available fault {from_to(*values, 'A')}, above its 10 kA rating")
     assert over.finding is not None and over.finding.rule == "interrupting-too-low", "one entry for rule and figure"
-    assert over.reason == ", because T-1 went from 75 to 150 kVA, and had its z changed from 2.29 to 2.91 %"
+    assert over.reason == ", because T-1 went from 75 to 150 kVA and its z from 2.29 to 2.91 %"
     assert any(sheet.name == "fault and drop table" for sheet in found.sheets)
 
 
