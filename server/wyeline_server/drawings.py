@@ -10,14 +10,16 @@ import contextlib
 import os
 import threading
 from collections.abc import Callable
-from typing import Any, NamedTuple, TypeVar, cast
+from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar, cast
 
 from wyeline_grammar.sources import SourceError
 from wyeline_linter.reports.live_model import LiveModel, analysed
-from wyeline_linter.reports.preview import Preview
 from wyeline_server.positions import Json
 from wyeline_server.protocol import REQUEST_FAILED, BadParametersError, RequestError
 from wyeline_server.server import WyelineServer
+
+if TYPE_CHECKING:
+    from wyeline_linter.reports.preview import Preview
 
 REST_S = 0.25
 """How long nothing is typed before open pages are told of a new edition."""
@@ -91,6 +93,8 @@ class Previews:
         return {"url": there.preview.address}
 
     def _started(self, root: str, scenario: str | None) -> _Open:
+        from wyeline_linter.reports.preview import Preview  # a web server, which few sessions ask for
+
         loop = asyncio.get_running_loop()
 
         def selected(place: str) -> None:  # in a thread of the page's server

@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import re
-import shutil
-import tempfile
 from concurrent.futures import Future
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -26,6 +24,8 @@ class Showing:
     def file(self, name: str, text: str) -> str:
         """Write a text for the user to a file of this session. Returns its URI."""
         if self._folder is None:
+            import tempfile
+
             self._folder = Path(tempfile.mkdtemp(prefix="wyeline-"))
             self.server.at_end.append(self._clear)
         path = self._folder / re.sub(r"[^A-Za-z0-9_.-]+", "-", name)
@@ -79,5 +79,7 @@ class Showing:
 
     def _clear(self) -> None:
         if self._folder is not None:
+            import shutil
+
             shutil.rmtree(self._folder, ignore_errors=True)
             self._folder = None

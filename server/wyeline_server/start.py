@@ -13,6 +13,8 @@ import threading
 from collections.abc import Iterator
 from typing import Any, BinaryIO
 
+from wyeline_grammar import __version__
+
 LOOPBACK = "127.0.0.1"
 
 
@@ -51,7 +53,7 @@ def _arguments(argv: list[str] | None) -> argparse.Namespace:
         help="what goes to stderr (default: warning, or the variable WYELINE_LOG)",
     )
     parser.add_argument("--verbose-protocol", action="store_true", help="with --log-level: every message, too")
-    parser.add_argument("--version", action="version", version=f"wyeline-server {_version()}")
+    parser.add_argument("--version", action="version", version=f"wyeline-server {__version__}")
     parser.add_argument("--clientProcessId", type=int, help=argparse.SUPPRESS)  # some clients pass it to every server
     return parser.parse_args(argv)
 
@@ -63,13 +65,16 @@ def _port(text: str) -> int:
     return port
 
 
-def _version() -> str:
-    from importlib.metadata import PackageNotFoundError, version
-
+def _import_asyncio() -> None:
+    """The event loop without TLS, which it can do without: nothing here speaks it, and it takes 4 MiB."""
+    if "asyncio" in sys.modules or "ssl" in sys.modules:
+        return
+    hidden: dict[str, Any] = {"ssl": None}
+    sys.modules.update(hidden)
     try:
-        return version("wyeline")
-    except PackageNotFoundError:
-        return "unknown"
+        importlib.import_module("asyncio")
+    finally:
+        del sys.modules["ssl"]
 
 
 def _serve_stdio() -> int:
@@ -81,9 +86,10 @@ def _serve_stdio() -> int:
 
 def serve(stdin: BinaryIO, stdout: BinaryIO) -> int:
     """Serve one client over two streams."""
+    _import_asyncio()
     from wyeline_server.server import WyelineServer
 
-    server = WyelineServer(_version())
+    server = WyelineServer(__version__)
     gc.freeze()  # what is loaded stays: the collector need not look at it again
     return server.serve(stdin, stdout)
 
@@ -138,7 +144,7 @@ def _serve_ws(port: int) -> int:
             self.connection.close()
 
     def converse(connection: Any) -> None:
-        language_server = WyelineServer(_version())
+        language_server = WyelineServer(__version__)
         language_server.protocol.set_writer(Writer(connection), include_headers=False)
         try:
             codes.append(asyncio.run(language_server.run(bodies(connection))))

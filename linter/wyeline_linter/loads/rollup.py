@@ -86,11 +86,9 @@ class LoadBook:
     def twin(self, model: Model, network: Network, derivation: Derivation) -> LoadBook:
         """The same of a twin of the model. What is added up is shared: it is replaced, never changed."""
         made = object.__new__(LoadBook)
-        vars(made).update(vars(self))
+        for name, held in vars(self).items():
+            setattr(made, name, held.copy() if isinstance(held, dict) else held)
         made.model, made.network, made.derivation = model, network, derivation
-        made.nodes, made._own, made.mentions = self.nodes.copy(), self._own.copy(), self.mentions.copy()
-        made._counted, made._counted_above = self._counted.copy(), self._counted_above.copy()
-        made.windings, made._by_place = self.windings.copy(), self._by_place.copy()
         return made
 
     # building
