@@ -7,17 +7,18 @@ Amounts are in A, V and shares of one; what is unknown is left out, its reasons 
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import field
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.records import dataclass
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
-    from wyeline_linter.studies.study import StateStudy
+    from wyeline_linter.studies.judged_columns import JudgedColumns
 
+T = TypeVar("T")
 RATINGS = ("series", "rated", "withstand")
 """The ratings that a fault is held against, the one that counts first."""
 
@@ -59,48 +60,77 @@ class DropFigure(NamedTuple):
     path_share: float | None
 
 
+class Figures(Mapping[str, T]):
+    """Figures of one kind by name, side by side in columns: one is put together when it is asked for."""
+
+    def __init__(
+        self, names: Sequence[str] = (), columns: tuple[list[Any], ...] = (), make: Callable[..., T] | None = None
+    ) -> None:
+        self._row = {name: k for k, name in enumerate(names)}
+        self._columns = columns
+        self._make = make
+
+    def __getitem__(self, name: str) -> T:
+        row = self._row[name]
+        assert self._make is not None
+        return self._make(*(column[row] for column in self._columns))
+
+    def __contains__(self, name: object) -> bool:
+        return name in self._row
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._row)
+
+    def __len__(self) -> int:
+        return len(self._row)
+
+    def __eq__(self, other: object) -> bool:
+        if isinstance(other, Figures) and list(self._row) == list(other._row):
+            return bool(self._columns == other._columns)
+        return isinstance(other, Mapping) and dict(self.items()) == dict(other.items())
+
+    __hash__ = None  # type: ignore[assignment]
+
+
 @dataclass(frozen=True, slots=True)
 class SolvedFigures:
     """Figures of one version of a model, by the names of equipment and the keys of feeders."""
 
-    faults: dict[str, FaultFigure] = field(default_factory=dict)
-    volts: dict[str, VoltsFigure] = field(default_factory=dict)
-    drops: dict[str, DropFigure] = field(default_factory=dict)
+    faults: Figures[FaultFigure] = field(default_factory=Figures)
+    volts: Figures[VoltsFigure] = field(default_factory=Figures)
+    drops: Figures[DropFigure] = field(default_factory=Figures)
 
 
 def solved_figures(view: View) -> SolvedFigures:
     """The figures of a view. Solves what is not solved yet, which may take seconds."""
-    studies = view.studies.for_faults()
-    normal = view.studies.normal
-    return SolvedFigures(
-        dict(_faults(view, studies, normal)),
-        dict(_volts(view, normal)),
-        dict(_drops(normal)),
+    columns = view.studies.normal.judged.columns
+    if columns is None:
+        return SolvedFigures(_faults(view))
+    return SolvedFigures(_faults(view), _volts(columns), _drops(columns))
+
+
+def _faults(view: View) -> Figures[FaultFigure]:
+    from wyeline_linter.studies.fault import KINDS
+    from wyeline_linter.studies.scenarios import largest_faults, when
+
+    found = largest_faults(view)
+    rows = [k for k, kind in enumerate(found.kind.tolist()) if kind >= 0]
+    names = [found.names[k] for k in rows]
+    which, amperes, kinds = found.which.tolist(), found.amperes.tolist(), found.kind.tolist()
+    words = [when(study.state).strip() for study in found.studies]
+    ceilings = [study.largest.ceilings for study in found.studies]
+    smallest, least_kind = view.studies.normal.smallest.deciding_at(names)
+    limits = {e.name: limit for e, limit in view.studies.of_each("fault limits", view.model.equipment, _limit)}
+    columns = (
+        [amperes[k] for k in rows],
+        [KINDS[kinds[k]] for k in rows],
+        [words[which[k]] for k in rows],
+        [ceilings[which[k]].get(found.names[k], "") for k in rows],
+        [least if kind >= 0 else None for least, kind in zip(smallest.tolist(), least_kind.tolist(), strict=True)],
+        [limits[name][0] for name in names],
+        [limits[name][1] for name in names],
     )
-
-
-def _faults(view: View, studies: list[StateStudy], normal: StateStudy) -> Iterator[tuple[str, FaultFigure]]:
-    from wyeline_linter.studies.scenarios import worst_fault
-
-    for name, equipment in view.model.equipment.items():
-        worst = worst_fault(studies, lambda f, name=name: f.worst(name))  # type: ignore[misc]
-        if worst is None or worst.fault.amperes is None:
-            continue
-        bus = worst.faults.bus(name)
-        least = normal.smallest.worst(name)
-        limit, word = _limit(equipment)
-        yield (
-            name,
-            FaultFigure(
-                worst.fault.amperes,
-                worst.fault.kind,
-                worst.when.strip(),
-                worst.faults.built.ceiling.get(bus.name, "") if bus is not None else "",
-                least.amperes if least is not None else None,
-                limit,
-                word,
-            ),
-        )
+    return Figures(names, columns, FaultFigure)
 
 
 def _limit(equipment: Equipment) -> tuple[float | None, str]:
@@ -111,17 +141,35 @@ def _limit(equipment: Equipment) -> tuple[float | None, str]:
     return None, ""
 
 
-def _volts(view: View, normal: StateStudy) -> Iterator[tuple[str, VoltsFigure]]:
-    for name in view.model.equipment:
-        lowest = normal.judged.lowest(name)
-        if lowest is not None:
-            yield name, VoltsFigure(lowest.volts, lowest.between, lowest.per_unit)
+def _volts(columns: JudgedColumns) -> Figures[VoltsFigure]:
+    rows, volts = columns.volts()
+    lowest = rows.pairs.lowest(volts).tolist()
+    known = [k for k, column in enumerate(lowest) if column >= 0]
+    at = [lowest[k] for k in known]
+    least = volts[known, at]
+    return Figures(
+        [rows.names[k] for k in known],
+        (
+            least.tolist(),
+            [rows.pairs.names[k][column] for k, column in zip(known, at, strict=True)],
+            (least / rows.pairs.nominal_v[known, at]).tolist(),
+        ),
+        VoltsFigure,
+    )
 
 
-def _drops(normal: StateStudy) -> Iterator[tuple[str, DropFigure]]:
-    for key in normal.flow.built.ends:
-        feeder = normal.model.feeders[key]
-        drop = normal.judged.drop(feeder)
-        if drop is not None:
-            whole = normal.path_drop(feeder.target.name)[0]
-            yield key, DropFigure(drop.volts, drop.between, drop.part, whole)
+def _drops(columns: JudgedColumns) -> Figures[DropFigure]:
+    rows, drops = columns.rows, columns.drops
+    worst = drops.column.tolist()
+    known = [k for k, column in enumerate(worst) if column >= 0]
+    whole = columns.path_of_rows[known].tolist()
+    return Figures(
+        [rows.keys[k] for k in known],
+        (
+            drops.volts[known].tolist(),
+            [rows.far.names[k][worst[k]] for k in known],
+            drops.part[known].tolist(),
+            [part if part == part else None for part in whole],
+        ),
+        DropFigure,
+    )

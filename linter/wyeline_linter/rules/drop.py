@@ -101,18 +101,19 @@ def branch_drop_high(view: View) -> Iterator[Finding]:
     limit, _ = drop_limits(view)
     found: dict[tuple[str, str], Lost] = {}
     for study in view.studies.every():
-        for name in study.connectivity.order:
+        beyond = study.sieve.feeders_beyond(limit)
+        # A circuit's own wires lose the same in every state.
+        boards = study.sieve.boards_beyond(limit) if study.zone is None else frozenset()
+        for name in study.connectivity.order if beyond or boards else ():
             equipment = view.equipment(name)
             if equipment is None:
                 continue
             feeder = study.connectivity.supply.get(name)
             if equipment.kind in LOAD_KINDS and feeder is not None and feeder.target.name == name:
-                drop = study.judged.drop(feeder)
+                drop = study.judged.drop(feeder) if feeder.key in beyond else None
                 if drop is not None and drop.part > limit:
                     keep_worst(found, feeder.key, "", Lost(drop.part, partial(_of_feeder, view, study, feeder, limit)))
-            if study.zone is not None:
-                continue  # a circuit's own wires lose the same in every state
-            for branch in _branches(view, study, equipment):
+            for branch in _branches(view, study, equipment) if name in boards else ():
                 if branch.part > limit:
                     make = partial(_of_circuit, view, study, name, branch, limit)
                     keep_worst(found, name, branch.circuit.key, Lost(branch.part, make))
@@ -175,8 +176,9 @@ def path_drop_high(view: View) -> Iterator[Finding]:
     told_before: set[str] = set()
     for study in view.studies.every():
         told: set[str] = set()
-        for name in study.connectivity.order:
-            equipment = view.equipment(name)
+        suspects = study.sieve.ways_beyond(limit)
+        for name in study.connectivity.order if suspects else ():
+            equipment = view.equipment(name) if name in suspects else None
             if equipment is None:
                 continue
             whole, parts, _ = study.path_drop(name)
@@ -320,20 +322,17 @@ _LEAST_V = 1e-3
 @VOLTAGE.check
 def load_voltage_off(view: View) -> Iterator[Finding]:
     from wyeline_linter.nameplate import Fit, judge
+    from wyeline_linter.studies.sieve import plate_volts
 
     found: dict[tuple[str, str], Lost] = {}
     for study in view.studies.every():
-        for name in study.loads_at:
-            equipment = view.equipment(name)
-            if equipment is None or equipment.kind not in LOAD_KINDS:
-                continue
+        for name in study.sieve.loads_off(LOAD_KINDS):
+            equipment = view.model.equipment[name]
             plate = study.derivation.stated(equipment.primary)
             pairs = study.judged.volts(name, entering=True) if plate is not None else ()
             for pair in pairs:
                 assert plate is not None
-                to_neutral = "N" in pair.between and len(pairs) > 1
-                low = plate.neutral_v if to_neutral else plate.line_v
-                high = None if to_neutral else plate.high_v
+                low, high = plate_volts(plate, to_neutral="N" in pair.between and len(pairs) > 1)
                 if low is None or judge(pair.nominal_v, low, high).fit is Fit.WRONG:
                     continue
                 verdict = judge(max(pair.volts, _LEAST_V), low, high)

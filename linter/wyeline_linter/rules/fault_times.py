@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Feeder, Place
+from wyeline_grammar.linking import Equipment, Feeder, Place
+from wyeline_grammar.model import Body
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
@@ -98,23 +99,37 @@ THERMAL = rule(
 )
 
 
-def _feeders(view: View) -> Iterator[Line]:
-    """Every feeder with a device of its own and low voltage, in the order of its file."""
-    feeders = sorted(view.model.feeders.values(), key=lambda f: (f.block.file, f.block.first_line))
+def _feeders(view: View, of: Callable[[Body], bool]) -> Iterator[Line]:
+    """The feeders with a device of their own and low voltage whose statement says something, in the order of files."""
+    asked = view.studies.of_each(f"feeders {of.__name__}", view.model.feeders, lambda feeder: of(feeder.body))
+    feeders = sorted((f for f, says in asked if says), key=lambda f: (f.block.file, f.block.first_line))
     for feeder in feeders:
         line = feeder_line(view, feeder)
         if line is not None and line.guard is not None and line.guard.own and not line.medium:
             yield line
 
 
+def _trips(body: Body) -> bool:
+    """Whether it is written from where a device trips at once."""
+    return trip_of(body) is not None
+
+
+def _waits(body: Body) -> bool:
+    """Whether it is written how long a device waits."""
+    return body.number("delay") is not None
+
+
+def _circuits_trip(board: Equipment) -> bool:
+    return any(_trips(placed.circuit.body) for placed in board.circuits)
+
+
 def _tripping(view: View) -> Iterator[Line]:
-    """The same feeders, and the circuits that have a device of their own, where it is written when it trips."""
-    yield from (line for line in _feeders(view) if trip_of(line.body) is not None)
-    for board in sorted(view.model.equipment.values(), key=lambda e: (e.block.file, e.block.first_line)):
-        if not any(trip_of(placed.circuit.body) is not None for placed in board.circuits):
-            continue
+    """Feeders and circuits that have a device of their own, where it is written when it trips."""
+    yield from _feeders(view, _trips)
+    boards = [e for e, some in view.studies.of_each("circuits trip", view.model.equipment, _circuits_trip) if some]
+    for board in sorted(boards, key=lambda e: (e.block.file, e.block.first_line)):
         for line in circuit_lines(view, board):
-            if line.guard is not None and line.guard.own and trip_of(line.body) is not None:
+            if line.guard is not None and line.guard.own and _trips(line.body):
                 yield line
 
 
@@ -276,7 +291,7 @@ def smallest_fault(view: View) -> Iterator[Finding]:
     from wyeline_linter.studies.scenarios import when
 
     studies = view.studies.for_faults()
-    for line in _feeders(view):
+    for line in _feeders(view, _trips):
         if line.feeder is None or line.target is None:
             continue
         trip = trip_of(line.body)
@@ -317,7 +332,7 @@ _KINDS = {
 @THERMAL.check
 def thermal_limit(view: View) -> Iterator[Finding]:
     """Feeders whose device has a delay written: without one, only the maker's curve tells how long a fault lasts."""
-    for line in _feeders(view):
+    for line in _feeders(view, _waits):
         asked = withstand_of(view, line)
         if asked is None:
             continue

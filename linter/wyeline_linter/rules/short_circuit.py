@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import math
+from collections.abc import Iterable, Iterator
+from functools import partial
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder, Place
@@ -14,6 +16,7 @@ from wyeline_linter.rules.registry import rule
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
     from wyeline_linter.circuit import Bus
+    from wyeline_linter.circuit.ansi import Device
     from wyeline_linter.studies.fault import FaultCurrent, FaultView
     from wyeline_linter.studies.scenarios import WorstFault
     from wyeline_linter.studies.study import StateStudy
@@ -81,17 +84,42 @@ def _overloaded(view: View) -> list[Finding]:
 
 
 def _look_at_ratings(view: View) -> Iterator[Finding]:
-    studies = view.studies.for_faults()
-    for equipment in _in_order(view):
-        if equipment.kind in BOARDS or _is_fused(equipment):
-            yield from _board(equipment, studies)
-    for feeder in view.model.feeders.values():
-        if feeder.body.number("rated") is not None:
+    from wyeline_linter.studies.scenarios import largest_faults
+
+    studies, largest = view.studies.for_faults(), largest_faults(view)
+    amperes, row = largest.amperes.tolist(), largest.row
+    us = any(study.practice == "us" for study in studies)
+    rated = view.studies.of_each("rated boards", view.model.equipment, partial(_borne_a, us=us))
+    # The least that a rating surely bears: what stays below it needs no closer look.
+    suspects = [e for e, borne in rated if borne is not None and not amperes[row[e.name]] <= borne]
+    for equipment in _in_order(suspects):
+        yield from _board(equipment, studies)
+    devices = view.studies.of_each("rated devices", view.model.feeders, lambda f: f.body.number("rated") is not None)
+    for feeder, has_rating in devices:
+        if has_rating:
             yield from _device(feeder, studies)
 
 
-def _in_order(view: View) -> list[Equipment]:
-    return sorted(view.model.equipment.values(), key=lambda e: (e.block.file, e.block.first_line, e.name))
+def _borne_a(equipment: Equipment, *, us: bool) -> float | None:
+    """The fault in A that a rated board surely interrupts, whatever its X/R; 0 where no rating is written, None where
+    there is nothing to rate."""
+    from wyeline_linter.circuit import ansi
+
+    if equipment.kind not in BOARDS and not _is_fused(equipment):
+        return None
+    rated = _rating(equipment.body)
+    if rated is None:
+        return 0.0
+    device = _device_kind(equipment.kind, equipment.body)
+    return rated / ansi.duty(1.0, math.inf, device, rated) if us else rated
+
+
+def _rating(body: Body) -> float | None:
+    return body.number("series") or body.number("rated")
+
+
+def _in_order(equipment: Iterable[Equipment]) -> list[Equipment]:
+    return sorted(equipment, key=lambda e: (e.block.file, e.block.first_line, e.name))
 
 
 def _is_fused(equipment: Equipment) -> bool:
@@ -100,7 +128,7 @@ def _is_fused(equipment: Equipment) -> bool:
 
 def _board(equipment: Equipment, studies: list[StateStudy]) -> Iterator[Finding]:
     body, name = equipment.body, equipment.name
-    rated = body.number("series") or body.number("rated")
+    rated = _rating(body)
     key = "series" if body.number("series") is not None else "rated"
     device = _device_kind(equipment.kind, body)
     worst = _worst(studies, lambda f: f.bus(name), rated, device)
@@ -206,7 +234,7 @@ def _judge(
     )
 
 
-def _device_kind(kind: str, body: Body) -> str:
+def _device_kind(kind: str, body: Body) -> Device:
     if "fuse" in body.facts or "fused" in body.flags:
         return "fuse"
     return "power breaker" if kind == "switchgear" else "molded-case breaker"
@@ -253,14 +281,11 @@ def withstand_too_low(view: View) -> Iterator[Finding]:
     from wyeline_linter.studies.scenarios import worst_fault
 
     studies = view.studies.for_faults()
-    for equipment in _in_order(view):
-        name, body = equipment.name, equipment.body
-        keys = ["withstand", "peak"] if equipment.kind in BOARDS or equipment.kind in _CARRIERS else []
-        if equipment.kind in _CARRIERS or (equipment.kind == "disconnect" and not _is_fused(equipment)):
-            keys.append("rated")
-        keys = [key for key in keys if body.number(key) is not None]
-        if not keys:
-            continue
+    keys_of = {
+        e.name: keys for e, keys in view.studies.of_each("withstands", view.model.equipment, _keys_borne) if keys
+    }
+    for equipment in _in_order(view.model.equipment[name] for name in keys_of):
+        name, body, keys = equipment.name, equipment.body, keys_of[equipment.name]
         worst = worst_fault(studies, lambda f, name=name: f.worst(name))  # type: ignore[misc]
         if worst is None or worst.fault.amperes is None:
             continue
@@ -275,6 +300,14 @@ def withstand_too_low(view: View) -> Iterator[Finding]:
                 amperes = peak
             if amperes > rated * (1 + 1e-6):
                 yield _too_weak(equipment, key, rated, amperes, worst)
+
+
+def _keys_borne(equipment: Equipment) -> list[str]:
+    """What a piece of equipment states of the faults that it bears until they are cleared."""
+    keys = ["withstand", "peak"] if equipment.kind in BOARDS or equipment.kind in _CARRIERS else []
+    if equipment.kind in _CARRIERS or (equipment.kind == "disconnect" and not _is_fused(equipment)):
+        keys.append("rated")
+    return [key for key in keys if equipment.body.number(key) is not None]
 
 
 def _too_weak(equipment: Equipment, key: str, rated: float, amperes: float, worst: WorstFault) -> Finding:
@@ -317,9 +350,10 @@ def series_rating_unproven(view: View) -> Iterator[Finding]:
     from wyeline_linter.studies.scenarios import worst_fault
 
     studies = view.studies.for_faults()
-    for equipment in _in_order(view):
-        series, rated, name = equipment.body.number("series"), equipment.body.number("rated"), equipment.name
-        if series is None or rated is None or equipment.kind not in BOARDS:
+    tested = view.studies.of_each("series ratings", view.model.equipment, lambda e: e.body.number("series") is not None)
+    for equipment in _in_order(e for e, has_series in tested if has_series):
+        rated, name = equipment.body.number("rated"), equipment.name
+        if rated is None or equipment.kind not in BOARDS:
             continue
         worst = worst_fault(studies, lambda f, name=name: f.worst(name))  # type: ignore[misc]
         if worst is None or (worst.fault.amperes or 0.0) <= rated:

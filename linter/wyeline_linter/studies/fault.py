@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from functools import cached_property
 from itertools import combinations
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.records import dataclass
 from wyeline_linter.circuit import Bus, ansi, iec60909
@@ -16,6 +17,7 @@ from wyeline_linter.systems import NEUTRAL, System
 
 if TYPE_CHECKING:
     from wyeline_linter.circuit import FaultStudy
+    from wyeline_linter.circuit.layout import Floats, Ints
     from wyeline_linter.circuit.tied import TiedColumns
 
 KINDS = ("three-phase", "line-line", "line-ground", "line-neutral")
@@ -39,6 +41,21 @@ class FaultCurrent:
     note: str = ""
 
 
+TO_EARTH = frozenset({"line-ground", "line-neutral"})
+"""Kinds that nobody can tell where the way back through earth or neutral is not known."""
+ALIKE = 1e-8
+"""Currents that differ by no more than this share are alike."""
+
+
+class Deciding(NamedTuple):
+    """The faults that decide at many places: A (not a number: none is known) and the number of their kind (-1: none);
+    ``place`` by bus name."""
+
+    place: dict[str, int]
+    amperes: Floats
+    kind: Ints
+
+
 class WorstColumns:
     """One kind of fault at many buses, each on the conductors where it is worst.
 
@@ -58,12 +75,12 @@ class WorstColumns:
         for k, (_, columns) in enumerate(ties[1:], start=1):
             amperes = columns.amperes * c
             # Legs that are alike differ in the last digits only: the first of them is named.
-            near = 1e-8 * most
+            near = ALIKE * most
             beyond = amperes > most + near if largest else (amperes < most - near) & (amperes != 0.0)
             beyond |= np.isnan(most) & ~np.isnan(amperes)
             most = np.where(beyond, amperes, most)
             worst[beyond] = k
-        self._amperes: list[float] = most.tolist()
+        self.amperes: list[float] = most.tolist()
         self._worst: list[int] = worst.tolist()
         ratios = np.array([columns.x_over_r for _, columns in ties])
         self._x_over_r: list[float] = ratios[worst, np.arange(len(c))].tolist()
@@ -71,7 +88,7 @@ class WorstColumns:
     def at(self, row: int) -> FaultCurrent:
         """The fault at one bus."""
         tied, columns = self._ties[self._worst[row]]
-        amperes, ratio = self._amperes[row], self._x_over_r[row]
+        amperes, ratio = self.amperes[row], self._x_over_r[row]
         note = ""
         if amperes != amperes or amperes == 0.0:
             note = columns.why_nothing(row, tied)
@@ -91,6 +108,8 @@ class FaultView:
         self._found: dict[str, dict[str, FaultCurrent]] = {}
         self._columns: dict[str, tuple[int, Sequence[WorstColumns]]] = {}
         """By bus name: its row in the columns of each kind."""
+        self._groups: list[tuple[list[Bus], Sequence[WorstColumns]]] = []
+        """The same by buses with the same conductors."""
 
     @property
     def largest(self) -> bool:
@@ -111,7 +130,7 @@ class FaultView:
         if self.trouble is not None:
             return (self.trouble,)
         why = self.built.unknown.get(bus.name, ())
-        if why or kind not in ("line-ground", "line-neutral"):
+        if why or kind not in TO_EARTH:
             return why
         return self.built.unknown_earth.get(bus.name, ())
 
@@ -149,12 +168,54 @@ class FaultView:
 
     def worst_at(self, bus: Bus) -> FaultCurrent | None:
         """The same by bus. A kind that is unknown leaves the others to decide only if they are known to be more."""
-        flowing = [f for f in self.at_bus(bus).values() if f.amperes is not None and f.amperes > 0]
-        if not flowing:
+        if self.study is None:
             return None
-        pick = max if self.largest else min
-        # Legs that are alike differ in the last digits only: the first of them is named.
-        return pick(flowing, key=lambda f: float(f"{f.amperes or 0.0:.9g}"))
+        place = self.deciding.place.get(bus.name)
+        if place is None or self.deciding.kind[place] < 0:
+            return None
+        return self.at_bus(bus)[KINDS[self.deciding.kind[place]]]
+
+    @cached_property
+    def deciding(self) -> Deciding:
+        """The fault that decides at every bus."""
+        import numpy as np
+
+        if not self._columns and self.study is not None:
+            self._all()
+        names: list[str] = []
+        amperes, kinds = [np.zeros(0)], [np.zeros(0, dtype=np.int64)]
+        for buses, worst in self._groups:
+            names += [bus.name for bus in buses]
+            most, kind = np.full(len(buses), np.nan), np.full(len(buses), -1, dtype=np.int64)
+            for columns in worst:
+                here = np.array(columns.amperes)
+                known = here > 0
+                if columns.kind in TO_EARTH:
+                    known &= np.array([bus.name not in self.built.unknown_earth for bus in buses], dtype=np.bool_)
+                # Kinds that are alike differ in the last digits only: the first of them is named.
+                beyond = here > most * (1 + ALIKE) if self.largest else here < most * (1 - ALIKE)
+                taken = known & (beyond | (kind < 0))
+                most[taken], kind[taken] = here[taken], KINDS.index(columns.kind)
+            amperes.append(most)
+            kinds.append(kind)
+        return Deciding({name: k for k, name in enumerate(names)}, np.concatenate(amperes), np.concatenate(kinds))
+
+    def deciding_at(self, names: Sequence[str]) -> tuple[Floats, Ints]:
+        """The same at pieces of equipment, in their order: A (not a number: none is known) and number of the kind."""
+        import numpy as np
+
+        buses, place = self.built.bus, self.deciding.place
+        at = [place.get(bus.name, -1) if (bus := buses.get(name)) is not None else -1 for name in names]
+        amperes, kind = np.append(self.deciding.amperes, np.nan), np.append(self.deciding.kind, -1)
+        return amperes[at], kind[at]
+
+    @cached_property
+    def ceilings(self) -> dict[str, str]:
+        """By piece of equipment below a source that is taken as unlimited, that source."""
+        ceiling = self.built.ceiling
+        if not ceiling:
+            return {}
+        return {name: ceiling[bus.name] for name, bus in self.built.bus.items() if bus.name in ceiling}
 
     def _all(self) -> None:
         """Every kind at every bus, buses with the same conductors solved together; each bus is read when asked for."""
@@ -164,7 +225,7 @@ class FaultView:
             system = self.built.system_at.get(bus.name)
             if system is not None and bus.name not in self.built.unknown:
                 groups.setdefault((bus.conductors, system.legs), []).append(bus)
-        self._columns = {}
+        self._columns, self._groups = {}, []
         for (conductors, legs), buses in groups.items():
             places = self.study.places(buses)
             factors = [self._c_factor(self.built.system_at[bus.name]) for bus in buses]
@@ -172,6 +233,7 @@ class FaultView:
                 WorstColumns(kind, [(tied, places.tied(tied)) for tied in ties], factors, largest=self.largest)
                 for kind, ties in _ties(conductors, legs)
             ]
+            self._groups.append((buses, worst))
             for row, bus in enumerate(buses):
                 self._columns[bus.name] = row, worst
 

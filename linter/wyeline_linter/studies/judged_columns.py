@@ -31,6 +31,8 @@ class Wired(NamedTuple):
     fed: Ints
     side_by_side: list[tuple[int, str]]
     row_of_supply: Ints
+    target: Ints
+    """By row, the place of what the feeder is written to (-1: not listed)."""
 
 
 class Cores(NamedTuple):
@@ -77,6 +79,11 @@ class JudgedColumns:
         known[known] = self.drops.column[at[known]] >= 0
         own[known] = self.drops.part[at[known]]
         return self.pieces.tree.sums(own)
+
+    @property
+    def path_of_rows(self) -> Floats:
+        """The same of what each feeder is written to."""
+        return np.append(self.path, 0.0)[self.wired.target]
 
     @cached_property
     def lost_in_transformers(self) -> Floats:
@@ -129,7 +136,12 @@ def _wired(study: StateStudy) -> Wired:
         if name in connectivity.others:
             side_by_side.append((k, name))
     of_supply = [-1 if f is None else rows.row.get(f.key, -1) for f in study.pieces.listed.feeders]
-    return Wired(rows, np.array(fed, dtype=np.int64), side_by_side, np.array(of_supply, dtype=np.int64))
+    target = [index.get(feeders[key].target.name, -1) for key in rows.keys]
+    return Wired(rows, _ints(fed), side_by_side, _ints(of_supply), _ints(target))
+
+
+def _ints(values: list[int]) -> Ints:
+    return np.array(values, dtype=np.int64)
 
 
 def _wires(built: Built, rows: FeederRows) -> Complex:
@@ -154,14 +166,14 @@ def _cores(built: Built, pieces: LoadPieces) -> Cores:
         and isinstance(state.arriving, Known)
     ]
     return Cores(
-        np.array([k for k, _, _ in found], dtype=np.int64),
+        _ints([k for k, _, _ in found]),
         np.array([each for _, each, _ in found], dtype=np.float64),
         np.array([z for _, _, z in found], dtype=np.complex128),
     )
 
 
 def _places(pieces: LoadPieces, names: list[str]) -> Ints:
-    return np.array([pieces.tree.index.get(name, -1) for name in names], dtype=np.int64)
+    return _ints([pieces.tree.index.get(name, -1) for name in names])
 
 
 def _backwards(study: StateStudy) -> frozenset[str]:

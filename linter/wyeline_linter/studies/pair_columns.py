@@ -187,12 +187,13 @@ def feeder_rows(built: Built, backwards: frozenset[str] = frozenset()) -> Feeder
     return of_wiring(built, f"feeder rows {sorted(backwards)}", lambda: FeederRows(built, backwards))
 
 
-class BusRows(NamedTuple):
+class BusRows:
     """The pairs at the buses of equipment whose figures can be told."""
 
-    names: list[str]
-    row: dict[str, int]
-    pairs: Pairs
+    def __init__(self, names: list[str], pairs: Pairs) -> None:
+        self.names = names
+        self.row = {name: k for k, name in enumerate(names)}
+        self.pairs = pairs
 
 
 def bus_rows(built: Built, *, entering: bool = False) -> BusRows:
@@ -203,7 +204,7 @@ def bus_rows(built: Built, *, entering: bool = False) -> BusRows:
         found = [(name, bus) for name, bus in at.items() if bus.name not in built.unknown]
         names = [name for name, _ in found]
         pairs = pairs_of((bus, built.system_at[bus.name]) for _, bus in found)
-        return BusRows(names, {name: k for k, name in enumerate(names)}, pairs)
+        return BusRows(names, pairs)
 
     return of_wiring(built, "inputs" if entering else "buses", make)
 

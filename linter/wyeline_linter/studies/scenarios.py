@@ -11,6 +11,7 @@ from wyeline_linter.studies.fault import FaultCurrent, FaultView
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
+    from wyeline_linter.circuit.layout import Floats, Ints
     from wyeline_linter.studies.study import StateStudy
 
 EMERGENCY = "emergency"
@@ -51,6 +52,37 @@ def worst_fault(
         ):
             found = WorstFault(fault, faults, study.state)
     return found
+
+
+class LargestFaults(NamedTuple):
+    """The largest fault at every piece of equipment in any switch state, side by side in the order of ``names``:
+    A (not a number: none is known), the number of its kind, and which of ``studies`` it is of."""
+
+    names: list[str]
+    studies: list[StateStudy]
+    row: dict[str, int]
+    amperes: Floats
+    kind: Ints
+    which: Ints
+
+
+def largest_faults(view: View) -> LargestFaults:
+    """What :func:`worst_fault` tells of the equipment, of all of it side by side; worked out once."""
+
+    def work() -> LargestFaults:
+        import numpy as np
+
+        names, studies = list(view.model.equipment), view.studies.for_faults()
+        most, kinds = studies[0].largest.deciding_at(names)
+        which = np.zeros(len(names), dtype=np.int64)
+        for k, study in enumerate(studies[1:], start=1):
+            amperes, kind = study.largest.deciding_at(names)
+            # A later state decides only where it differs by more than the last digits.
+            more = (amperes > most * (1 + 1e-9)) | (np.isnan(most) & ~np.isnan(amperes))
+            most, kinds, which = np.where(more, amperes, most), np.where(more, kind, kinds), np.where(more, k, which)
+        return LargestFaults(names, studies, {name: k for k, name in enumerate(names)}, most, kinds, which)
+
+    return view.studies.once("largest faults", work)
 
 
 def losses(view: View, *, transformers: bool = True) -> list[SwitchState]:

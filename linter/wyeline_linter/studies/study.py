@@ -3,15 +3,13 @@ electrical changes."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection
-from dataclasses import field
+from collections.abc import Callable, Mapping
 from functools import cached_property
 from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
-from wyeline_grammar.records import dataclass
 from wyeline_linter.loads.demand_shares import DemandShares
-from wyeline_linter.loads.leaf_loads import LeafLoad, Piece
+from wyeline_linter.loads.leaf_loads import LeafLoad
 from wyeline_linter.network import NORMAL_STATE, SwitchState, follows_grid
 from wyeline_linter.studies.build import Built, raceway_stuff
 from wyeline_linter.studies.case import Assumption, Case, Missing
@@ -19,7 +17,10 @@ from wyeline_linter.studies.fault import FaultView
 from wyeline_linter.studies.flow import Drop, FlowView
 from wyeline_linter.studies.judged import Judged
 from wyeline_linter.studies.load_pieces import LoadPieces, LoadsAt
+from wyeline_linter.studies.sieve import Sieve
 from wyeline_linter.studies.states import Found, found_states
+from wyeline_linter.studies.study_cache import Kept, KeptBranches
+from wyeline_linter.studies.study_cache import StudyCache as StudyCache
 from wyeline_linter.studies.vary import Circuits, Facts
 
 if TYPE_CHECKING:
@@ -31,10 +32,9 @@ if TYPE_CHECKING:
     from wyeline_linter.studies.beyond_columns import BeyondColumns
     from wyeline_linter.studies.branch import BranchDrop
     from wyeline_linter.studies.line_impedance import LineData
-    from wyeline_linter.systems import System
-    from wyeline_linter.tables import Basis
 
 T = TypeVar("T")
+U = TypeVar("U")
 
 MOST_KEPT_PIECES = 6_000
 """Pieces of equipment, in all states that nobody writes down together, whose circuits outlast a study in an editor:
@@ -48,69 +48,6 @@ class PathDrop(NamedTuple):
     part: float | None
     parts: tuple[tuple[Feeder, Drop], ...]
     reasons: tuple[str, ...]
-
-
-@dataclass(slots=True)
-class Kept:
-    """A solution with the circuit that it is of."""
-
-    network: Network
-    answer: Any
-
-
-class KeptBranches(NamedTuple):
-    """The drops of a board's circuits with what they followed from: they hang on no voltage under load."""
-
-    board: Equipment
-    system: System
-    piece: Piece | None
-    tables: Basis | None
-    stuff_of: dict[str, str | None]
-    drops: list[BranchDrop]
-
-
-@dataclass(slots=True)
-class StudyCache:
-    """What outlasts an edit, by switch state: solutions, circuits, loads and factors; and how often each step ran.
-
-    Whoever judges a model that changes gives the same cache to each new :class:`Studies`. Nothing has to be told of the
-    edit: every part compares what it was made from with what is there now. Loads hold while the nodes of the book and
-    the equipment are the same objects; a circuit holds while nothing is fed otherwise, and has the values of edited
-    wires put in; a solution holds while all values of its circuit are equal, so that an edit which is not electrical
-    solves nothing.
-    """
-
-    solutions: dict[tuple[str, Case], Kept] = field(default_factory=dict)
-    loads: dict[str, LoadPieces] = field(default_factory=dict)
-    """By switch state, its loads."""
-    circuits: dict[str, Circuits] = field(default_factory=dict)
-    """By switch state, the circuits of the version before."""
-    factors: dict[str, Any] = field(default_factory=dict)
-    """By switch state, what a load flow can take over from the one before."""
-    branches: dict[str, dict[str, KeptBranches]] = field(default_factory=dict)
-    """By switch state and board, the drops of its circuits."""
-    beyond: dict[str, BeyondColumns] = field(default_factory=dict)
-    """By switch state, what its feeders are judged with beyond the solved state."""
-    solved: dict[str, int] = field(default_factory=dict)
-    """Step -> how often it ran: tests prove with it what an edit did not solve anew."""
-
-    def count(self, step: str, times: int = 1) -> None:
-        self.solved[step] = self.solved.get(step, 0) + times
-
-    def keep(self, states: Collection[str]) -> None:
-        """These are the switch states that the model has now: what is kept of others goes."""
-        kept: tuple[dict[str, Any], ...] = (
-            self.circuits,
-            self.factors,
-            self.loads,
-            self.branches,
-            self.beyond,
-        )
-        for by_state in kept:
-            for state in by_state.keys() - states:
-                del by_state[state]
-        for key in [k for k in self.solutions if k[0] not in states]:
-            del self.solutions[key]
 
 
 class Studies:
@@ -143,6 +80,16 @@ class Studies:
         if what not in self._once:
             self._once[what] = work()
         return self._once[what]  # type: ignore[no-any-return]
+
+    def of_each(self, what: str, things: Mapping[str, U], read: Callable[[U], T]) -> list[tuple[U, T]]:
+        """What ``read`` tells of each piece of equipment or feeder by its statement alone: asked of those only that are
+        other ones than in the version before."""
+        before = self.cache.facts.get(what, {})
+        found = self.cache.facts[what] = {
+            key: known if (known := before.get(key)) is not None and known[0] is thing else (thing, read(thing))
+            for key, thing in things.items()
+        }
+        return list(found.values())
 
     def let_go(self) -> None:
         """These studies are over. What refers to its own study goes first, so that nothing waits for the collector."""
@@ -206,7 +153,7 @@ class StateStudy:
         self.cache = cache
         self._built: dict[Case, Built] = {}
         self._path_drops: dict[str, PathDrop] = {}
-        self._branches: dict[str, list[BranchDrop]] = {}
+        self._worst_branches: dict[str, float] | None = None
         self.circuit_wires: dict[tuple[object, ...], LineData] = {}
         """Impedances of circuits by what is written of their wires."""
 
@@ -352,20 +299,29 @@ class StateStudy:
             self.cache.solutions[self.key, case] = Kept(built.network, answer)
         return (built, None, answer) if isinstance(answer, str) else (built, answer, None)
 
+    def _view(self, case: Case) -> FaultView:
+        """The faults of a case: what was read of them holds while circuit and solution are the same."""
+        built, study, trouble = self._faults(case)
+        kept = self.cache.views.get((self.key, case))
+        same = kept is not None and kept.built is built and kept.study is study
+        if kept is None or not same or kept.trouble != trouble or kept.practice != self.practice:
+            kept = self.cache.views[self.key, case] = FaultView(built, study, trouble, self.practice)
+        return kept
+
     @cached_property
     def largest(self) -> FaultView:
         """The largest faults."""
-        return FaultView(*self._faults(Case.MAX), self.practice)
+        return self._view(Case.MAX)
 
     @cached_property
     def smallest(self) -> FaultView:
         """The smallest faults."""
-        return FaultView(*self._faults(Case.MIN), self.practice)
+        return self._view(Case.MIN)
 
     @cached_property
     def starting(self) -> FaultView:
         """The circuit that motor starts are judged on."""
-        return FaultView(*self._faults(Case.START), self.practice)
+        return self._view(Case.START)
 
     def built_lines(self, key: str) -> LineData:
         """The impedances of a feeder as the largest faults see them. KeyError where they are not known."""
@@ -373,37 +329,62 @@ class StateStudy:
 
     # figures of several parts
 
+    def kept(self, what: str, of: tuple[object, ...], work: Callable[[], T]) -> T:
+        """The result of some work on this state that follows from ``of`` alone: that of the version before where it is
+        the same."""
+        known = self.cache.results.get((self.key, what))
+        if known is None or known[0] != of:
+            self.cache.count(what)
+            known = self.cache.results[self.key, what] = of, work()
+        return known[1]
+
+    @property
+    def sieve(self) -> Sieve:
+        """What may lie beyond a limit."""
+        return Sieve(self)
+
     def branches(self, board: Equipment) -> list[BranchDrop]:
         """The drops of a board's circuits whose wires, length and load are written."""
+        found = self._branches(board) if board.circuits else None
+        return [] if found is None else found.drops
+
+    def worst_branches(self) -> dict[str, float]:
+        """By board, the largest of them as a part of nominal; worked out once."""
+        if self._worst_branches is None:
+            found = self._worst_branches = {}
+            equipment = self.model.equipment
+            for piece in self.pieces.running:
+                board = equipment[piece.name]
+                kept = self._branches(board) if board.circuits else None
+                if kept is not None and kept.drops:
+                    found[piece.name] = kept.most
+        return self._worst_branches
+
+    def _branches(self, board: Equipment) -> KeptBranches | None:
         from wyeline_linter.studies.branch import branch_drops
 
-        name = board.name
-        found = self._branches.get(name)
-        if found is not None:
-            return found
-        built = self.built(Case.FLOW)
-        bus = built.bus.get(name) if board.circuits else None
+        name, built, tables = board.name, self.built(Case.FLOW), self.view.tables
+        bus = built.bus.get(name)
         if bus is None:
-            return self._branches.setdefault(name, [])
-        made = KeptBranches(
-            board, built.system_at[bus.name], self.loads_at.piece(name), self.view.tables, self.stuff_of, []
-        )
+            return None
+        system, piece = built.system_at[bus.name], self.loads_at.piece(name)
         by_board = self.cache.branches.setdefault(self.key, {})
         kept = by_board.get(name)
         if (
             kept is None
             or kept.board is not board
-            or kept.system is not made.system
-            or kept.tables is not made.tables
-            or kept.piece is not made.piece
-            or kept.stuff_of != made.stuff_of
+            or kept.piece is not piece
+            or kept.system is not system
+            or kept.tables is not tables
+            or kept.stuff_of != self.stuff_of
         ):
             self.cache.count("board's circuits")
             if len(by_board) > 2 * len(self._listed):  # boards that are gone
                 by_board.clear()
-            kept = by_board[name] = made._replace(drops=branch_drops(self, board))
-        self._branches[name] = kept.drops
-        return kept.drops
+            drops = branch_drops(self, board)
+            most = max((drop.part for drop in drops), default=0.0)
+            kept = by_board[name] = KeptBranches(board, system, piece, tables, self.stuff_of, drops, most)
+        return kept
 
     def path_drop(self, name: str) -> PathDrop:
         """The sum of the drops along the way from the source, as a part of nominal, its parts, and why not.
@@ -450,7 +431,7 @@ class StateStudy:
 
 def same_wiring(one: Network, other: Network) -> bool:
     """Whether two circuits have the same elements and values, their loads left aside."""
-    return (
+    return one is other or (
         one.node_bus == other.node_bus
         and one.lines == other.lines
         and one.branches == other.branches
