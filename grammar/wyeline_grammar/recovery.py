@@ -178,7 +178,11 @@ def _slip_problem(slip: Slip, match: Match, options: tuple[str, ...], place: Pla
         start, end = place.tokens[0].start, place.tokens[0].end
         wrong = right = place.text[start:end]
     titles = [_title(written, option, place) for option in options]
-    words = {**match.groupdict(), "wrong": _short(wrong), "right": _short(right)}
+    words = {
+        **match.groupdict(),
+        "wrong": _short(wrong),
+        "right": _short(right if len(options) < 2 else "` or `".join(o.strip() for o in options)),
+    }
     besides = f"`{slip.besides.format(**words)}`" if slip.besides else ""
     return Problem(
         rule=KNOWN_SLIP,

@@ -72,8 +72,15 @@ _TRADE_WORDS = {
     ),
     **dict.fromkeys(("light", "lights", "ltg", "lighting."), "lighting"),
     **dict.fromkeys(("heater", "heat", "htg"), "heating"),
+    **dict.fromkeys(("lift", "lifts", "elevators"), "elevator"),
+    **dict.fromkeys(("hvac", "ac", "a/c", "aircon"), "cooling"),
+    **dict.fromkeys(("welder", "welders"), "welding"),
 }
 """What people write for words of the language (common practice, no source)."""
+_TRADE_CHOICES = {
+    **dict.fromkeys(("cooking", "cooker", "cookers", "oven", "ovens", "hob"), ("kitchen", "heating")),
+}
+"""The same, where the drafter has to say which is meant: a commercial kitchen has demand factors of its own."""
 _BY_LOWER: dict[str, list[str]] = {}
 for _unit in UNITS:
     _BY_LOWER.setdefault(_unit.lower(), []).append(_unit)
@@ -99,6 +106,11 @@ def without(match: Match, place: Place) -> str | None:
     """The words of a connection taken off the line of equipment that they stand on."""
     kind = place.tokens[0].kind
     return match["lead"] if kind == "KIND" else None
+
+
+def one_an_action(match: Match, place: Place) -> str | None:
+    """The further names behind an action of a scenario taken off its line."""
+    return match["lead"] if place.tokens[0].kind == "ACTION" else None
 
 
 def unit_word(match: Match, _: Place) -> str | None:
@@ -166,11 +178,14 @@ def raceway_size(match: Match, place: Place) -> str:
     return f"{lead}{match['size']} inch {match['kind']}"
 
 
-def trade_word(match: Match, place: Place) -> str | None:
+def trade_word(match: Match, place: Place) -> str | tuple[str, ...] | None:
     """A word that the trade uses for one of the language's, where that word could stand."""
-    word = _TRADE_WORDS.get(match[0].lower())
-    if word is None or place.wrong is None or match.start() != place.wrong.start:
+    written = match[0].lower()
+    word = _TRADE_WORDS.get(written)
+    if place.wrong is None or match.start() != place.wrong.start:
         return None
+    if word is None:
+        return _TRADE_CHOICES.get(written)
     if word_kind(word) == "KIND" and [token.kind for token in place.tokens[1:2]] not in (["NAME"], ["TEXT"]):
         return None  # a name that looks like the word
     return word

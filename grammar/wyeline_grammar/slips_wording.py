@@ -13,6 +13,7 @@ from wyeline_grammar.slip_fixes import (
     equals_sign,
     hyphen,
     keyword_case,
+    one_an_action,
     rewritten,
     second_side,
     spelled,
@@ -21,6 +22,9 @@ from wyeline_grammar.slip_fixes import (
     whole,
     without,
 )
+
+_ACTED = rf"(?:{NAMED})(?:\.[a-z]+|{B}->{B}(?:{NAMED}))?"
+"""What an action of a scenario names: equipment, an input of it, or a feeder by its ends."""
 
 WORDING: tuple[Slip, ...] = (
     Slip(
@@ -88,6 +92,20 @@ WORDING: tuple[Slip, ...] = (
         message="a feeder line makes the connection: `feeder {source} -> {target}`",
         quotes=True,
         besides="feeder {source} -> {target}",
+    ),
+    Slip(
+        "names-behind-one-action",
+        spelled(
+            rf"^(?P<lead>\s+(?P<action>on|off|switch|open|close|shed){BB}{_ACTED})(?:{B}[,&]{B}|{BB}and{BB})"
+            rf"(?P<next>{_ACTED})(?P<more>.*)"
+        ),
+        one_an_action,
+        "Each change of a switch state stands on a line of its own, so that a comparison shows one changed line.",
+        "  switch ATS-5.emergency, ATS-6.emergency",
+        "  switch ATS-5.emergency",
+        message="one line says one change: `{next}` has a line of its own",
+        quotes=True,
+        besides="{action} {next}{more}",
     ),
     Slip(
         "ways-of-a-panel",

@@ -102,7 +102,7 @@ def impossible(index: int, written: str, accept: Accept) -> Problem:
 def implausible(place: str, index: int, written: str, accept: Accept, value: Value) -> Problem:
     usual = range_phrase(accept)
     remedies: tuple[Remedy, ...] = ()
-    if value.kind == "quantity" and value.dimension == accept.dimension:
+    if value.kind == "quantity" and value.dimension == accept.dimension and not _near(accept, value):
         number = parse_quantity(value.text).number
         remedies = tuple(
             swap(f"write `{spelled}`", index, spelled) for spelled in _spelled(format_number(number, 9), number, accept)
@@ -119,6 +119,17 @@ def implausible(place: str, index: int, written: str, accept: Accept, value: Val
         change="Check the figure and its unit; if it is right, allow it with the reason.",
         remedies=remedies,
     )
+
+
+_NEAR = 3.0
+"""A value that misses the usual range by less than this factor is of the right unit: `main 6 A` is no `6 kA`."""
+
+
+def _near(accept: Accept, value: Value) -> bool:
+    data, low, high = value.data, accept.low, accept.high
+    if not isinstance(data, int | float) or low is None or high is None or low <= 0:
+        return False
+    return low / _NEAR < data < high * _NEAR
 
 
 def _spelled(figure: str, number: float, accept: Accept) -> list[str]:

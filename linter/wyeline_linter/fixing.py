@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import contextlib
 import os
-import tempfile
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import field
@@ -61,7 +60,7 @@ class Outcome:
     applied: list[str] = field(default_factory=list)
     thrown_away: bool = False
     left_to_choose: int = 0
-    """Findings whose fixes change what feeds what, so that somebody has to choose."""
+    """Findings whose fixes feed something from elsewhere, or take a device away, so that somebody has to choose."""
 
 
 class Chosen(NamedTuple):
@@ -252,6 +251,8 @@ def write_together(texts: Iterable[tuple[str, str]]) -> int:
 
 def _beside(target: str, text: str) -> str:
     """A new file in the folder of another that holds a text, with the other's permissions; its path."""
+    import tempfile  # nothing is written while one types
+
     handle, temporary = tempfile.mkstemp(dir=os.path.dirname(target), prefix=".wyeline-", suffix=".tmp")
     try:
         with os.fdopen(handle, "w", encoding="utf-8", newline="") as file:

@@ -82,6 +82,16 @@ def no_map(up: System, needs: tuple[Need, ...], needed: str, stated: tuple[str, 
     if _only_the_high_leg(up, needs, is_load):
         why = f"only {up.high_leg} to neutral comes near, and it is the high leg: no circuit runs from it to neutral"
         return Refusal(Cause.HIGH_LEG, found, needed, why, checks, nameplate=verdict)
+    if up.shape is Shape.HIGH_LEG3 and up.high_leg is not None:
+        volts = up.nominal_v(up.high_leg, NEUTRAL)
+        if any(
+            grade_of(check, is_load, need.top_v) == 2 and {up.high_leg, NEUTRAL} == {*check.takes} for check in checks
+        ):
+            why = (
+                f"{up.high_leg} is the high leg, {volts_text(volts)} to neutral, and equipment for less is destroyed; "
+                f"only {' and '.join(up.legs)} come this far"
+            )
+            return Refusal(Cause.HIGH_LEG, found, needed, why, checks, nameplate=verdict)
     if verdict is not None and max(need.miss(check) for check in checks) <= _STILL_THE_SAME_EQUIPMENT:
         return Refusal(Cause.NAMEPLATE, found, needed, verdict.why(), checks, nameplate=verdict)
     return Refusal(Cause.LEG_VOLTAGE, found, needed, _voltage_why(up, checks), checks, nameplate=verdict)

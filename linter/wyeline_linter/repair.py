@@ -17,6 +17,7 @@ from wyeline_linter.analysis import Analysis, View
 from wyeline_linter.checklist import Item, for_connection
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.fixing import OverlapError, apply_edits
+from wyeline_linter.repair_legs_above import legs_further_up
 from wyeline_linter.repair_link import Candidate, Link, candidates, link_of
 from wyeline_linter.repair_stage import rewound
 from wyeline_linter.repair_supply import attribute_to_set, first_unknown, left_out, meeting, ways_to_keep_apart
@@ -77,7 +78,7 @@ def repairs_for(view: View, feeder: Feeder) -> tuple[Fix, ...]:
         refusal = meeting(view, link)
         found = list(ways_to_keep_apart(view, link, refusal)) if refusal is not None else []
     else:
-        found = _ways(view, link, everywhere=False)
+        found = _ways(view, link, everywhere=True)
     chosen: dict[str, Candidate] = {}
     for one in sorted(found, key=lambda c: c.cost):
         chosen.setdefault(one.family, one)
@@ -92,6 +93,7 @@ def _ways(view: View, link: Link, *, everywhere: bool) -> list[Candidate]:
         if unit is not None:
             found.append(unit)
         found += left_out(view, link)
+        found += legs_further_up(view, link)
     else:
         culprit, _ = first_unknown(view, link.source)
         made = attribute_to_set(view, culprit) if culprit is not None else None
@@ -292,6 +294,8 @@ class Trial:
         if candidate.of_finding and not any(fault[0] == candidate.family for fault in mends):
             return None
         below = self._below(link.target.name)
+        if link.feeder is not None and all(edit.block != link.feeder.block for edit in candidate.edits):
+            below.add(link.feeder.key)  # as it stood: what is wrong with its wires could not be judged before
         light = [fault for fault in added if fault[-1] in below]
         if len(light) < len(added) or (light and not candidate.keeps_need):
             return None

@@ -158,6 +158,7 @@ def test_an_infinite_fault_level_is_the_flag() -> None:
         ("transformer", "z 41 %", "implausible-value", set()),
         ("panel", "rated 65 A", "implausible-value", {"rated 65 kA"}),
         ("panel", "rated 1400 kA", "implausible-value", {"rated 1400 A"}),
+        ("panel", "main 6 A", "implausible-value", set()),
     ],
 )
 def test_what_is_wrong_is_named_and_mended(place: str, text: str, rule: str, remedies: set[str]) -> None:

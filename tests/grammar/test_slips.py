@@ -138,6 +138,32 @@ def test_figure_that_may_mean_two_things_is_left_to_the_writer() -> None:
     assert [[t.text for t in p.tokens] for p in line.phrases] == [["main", "150 A"]]
 
 
+def test_cooking_is_not_taken_for_cooling() -> None:
+    """A kitchen has demand factors of its own (NEC 220.56), so which is meant is for the writer to say."""
+    problem = only('  2,4  40 A 2p  8 kW  cooking  "Range"')
+    assert [(remedy.title, remedy.sure) for remedy in problem.remedies] == [
+        ("Write `kitchen`", False),
+        ("Write `heating`", False),
+    ]
+    assert problem.message == "`cooking` is written `kitchen` or `heating`"
+
+
+@pytest.mark.parametrize(
+    ("line", "besides"),
+    [
+        ("  off GRID, GEN-1", "off GEN-1"),
+        ("  switch ATS-1.emergency and ATS-2.emergency", "switch ATS-2.emergency"),
+        ("  open GRID -> LP-1, GRID -> LP-2", "open GRID -> LP-2"),
+        ("  shed CHILLER, P-1", "shed P-1"),
+    ],
+)
+def test_a_second_name_behind_an_action_is_not_thrown_away_without_a_word(line: str, besides: str) -> None:
+    problem = only(line)
+    assert problem.needed == f"`{besides}` on a line of its own"
+    assert problem.change.endswith(f"and write `{besides}` on a line of its own")
+    assert not any(remedy.sure for remedy in problem.remedies)
+
+
 def test_nothing_in_quotes_or_comments_is_a_slip() -> None:
     for text in ('  1  20 A 1p  "20A/1P, 3-#8, 15 HP"', "  1  20 A 1p  // 20A/1P, 3-#8 “x”"):
         assert parse(text).problems == ()

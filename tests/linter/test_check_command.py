@@ -249,7 +249,7 @@ def test_a_terminal_of_another_encoding_is_no_fault_and_programs_get_utf8(folder
 
     assert run("text").returncode == 1
     found = json.loads(run("json").stdout.decode("utf-8"))["findings"]
-    assert any("120°" in f["message"] for f in found)
+    assert any("120°" in f["found"] for f in found)
 
 
 @pytest.mark.parametrize("site", ["field-station/station.wye", "dairy-works/works.wye", "broken/voltage-magnitude.wye"])

@@ -50,7 +50,7 @@ def test_what_feeds_what_is_never_guessed(tmp_path: Path, capsys: pytest.Capture
     text = SITE + OTHER + wrong
     made = mended(tmp_path, text)
     if wrong is MOTORS:  # turning the feeder to the board is a fix that may be wanted; the boards are only proposals
-        assert "1 finding left to you, because the fixes change what feeds what" in capsys.readouterr().err
+        assert "1 finding left to you, because the fixes feed something from" in capsys.readouterr().err
     assert feeders.findall(made) == feeders.findall(text)
 
 

@@ -349,8 +349,8 @@ def _fix(
         if outcome.left_to_choose and not arguments.quiet:
             count = outcome.left_to_choose
             print(
-                f"wyeline: {count} finding{'s' if count != 1 else ''} left to you, because the fixes change what feeds "
-                "what: choose one in the editor, or use `wyeline connect`",
+                f"wyeline: {count} finding{'s' if count != 1 else ''} left to you, because the fixes feed something "
+                "from elsewhere or take a device or equipment away: choose one in the editor, or see `wyeline connect`",
                 file=sys.stderr,
             )
         if outcome.thrown_away:

@@ -13,6 +13,7 @@ from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.findings import Edit, Finding, Fix, Offered, Related, Safety, Severity, replace
 from wyeline_linter.network import makes_system, two_sided
 from wyeline_linter.rules.registry import Rule, rule
+from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import Cause, LegMap, Refusal
 
 if TYPE_CHECKING:
@@ -152,7 +153,7 @@ def connection(view: View, feeder: Feeder) -> Iterator[Finding]:
 
 def _refused(view: View, feeder: Feeder, source: Equipment, target: Equipment, verdict: Refusal) -> Finding:
     found_rule = _BY_CAUSE.get(verdict.cause.value, LEG_VOLTAGE)
-    message = f"`{target.name}` wants {verdict.needed}; `{source.name}` offers {verdict.found}"
+    message = _headline(view, feeder, source, target, verdict)
     if verdict.cause in (Cause.POLES, Cause.ONE_POLE) and feeder.body.poles is not None:
         counts = listed([str(n) for n in sorted({m.live_poles for m in verdict.fitting})])
         live = "live wire" if counts == "1" else "live wires"
@@ -175,6 +176,19 @@ def _refused(view: View, feeder: Feeder, source: Equipment, target: Equipment, v
         fixes=Offered(lambda: _fixes(view, feeder.key), lambda: view.edits),
         clause=clause_of(view, found_rule),
     )
+
+
+def _headline(view: View, feeder: Feeder, source: Equipment, target: Equipment, verdict: Refusal) -> str:
+    """Both systems as they are written: a list of findings shows one short line, and the voltages in words stand
+    below it. Where the two read alike, or nothing is stated, the reason itself."""
+    state = view.feeder_state(feeder.key)
+    wanted = state.wanted if state is not None and source.name == feeder.source.name else None
+    offered = state.offered if state is not None else None
+    if wanted is not None and isinstance(offered, Known) and verdict.cause is not Cause.HIGH_LEG:
+        given = offered.system.nominal.text
+        if given != wanted.text:
+            return f"`{target.name}` wants {wanted.text}; `{source.name}` gives {given}"
+    return f"`{source.name}` cannot feed `{target.name}`: {verdict.why.split('; ')[0]}"
 
 
 def clause_of(view: View, found: Rule) -> str:
@@ -201,6 +215,8 @@ def _change(feeder: Feeder, target: Equipment, verdict: Refusal) -> str:
     if verdict.fitting:
         ways = listed(list(dict.fromkeys(f"`[{' '.join(m.legs)}]`" for m in verdict.fitting[:3])))
         return f"Take other legs: {ways}."
+    if verdict.cause is Cause.HIGH_LEG:
+        return "Take legs beside the high one, further up where all three are, or feed it from another board."
     if verdict.cause is Cause.FREQUENCY:
         return f"Put a converter between them, or use equipment made for what `{feeder.source.name}` gives."
     if target.kind == "transformer":

@@ -147,12 +147,16 @@ def earth_fault_indicator_missing(view: View, equipment: Equipment) -> Iterator[
     if system.frequency_hz == 0 or system.widest_v > _LOW_VOLTAGE_V or system.earthing.kind is EarthingKind.SOLID:
         return
     maker = view.equipment(state.ahead.maker)
+    earthed = "P"
+    if maker is not None and system.earthing.kind is EarthingKind.NONE and not system.earthing.stated:
+        how = "`earthing TN-S`" if view.derivation.practice == "iec" else "`ground solid`"
+        earthed = f"If it is earthed, write how at `{maker.name}`, as in {how}; if not, p"
     yield INDICATOR.finding(
         equipment.place,
         f"`{equipment.name}` stands on a system without a solidly earthed conductor, and nothing shows an earth fault",
         found=f"{earthing_in_words(system)}; no earth-fault detector or insulation monitor",
         needed="an alarm that shows the first earth fault",
-        change="Provide a detector or monitor, and say where with "
+        change=f"{earthed}rovide a detector or monitor, and say where with "
         '`allow earth-fault-indicator-missing "…"` under this board.',
         subject=equipment.name,
         related=(Related(maker.place, "the system is made here"),) if maker is not None else (),

@@ -89,7 +89,8 @@ def emergency_mixed(view: View, equipment: Equipment) -> Iterator[Finding]:
         f"`{equipment.name}` holds ordinary circuits ({keys}) beside emergency ones",
         found=f"{why} marked emergency; {keys} not",
         needed="a board for the emergency system alone",
-        change="Move the ordinary circuits to a board of their own, behind another transfer switch.",
+        change="Move the ordinary circuits to a board of their own, behind another transfer switch; or, where they "
+        "belong to the emergency system, write `emergency` at each of them.",
         subject=equipment.name,
         position=other[0][0],
     )

@@ -11,6 +11,7 @@ from wyeline_grammar.model import Body
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.wires import has_route_alone
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -97,17 +98,27 @@ def _facts_missing(view: View) -> Iterator[Finding]:
             without_basis.append(missing)
             continue
         by_subject.setdefault((missing.subject, chosen.get(missing.lack, INPUTS).name), []).append(missing)
+    for subject in [subject for subject, name in by_subject if name == IMPEDANCE.name]:
+        feeder = view.model.feeders.get(subject)
+        if feeder is None or feeder.body.conductors is not None or "resistance" in feeder.body.facts:
+            continue
+        if view.basis is not None and has_route_alone(view, feeder):
+            del by_subject[subject, IMPEDANCE.name]  # `wires-not-sized` tells it, with the size that would do
+        else:  # a feeder of which nothing is written yet lacks both for one reason
+            by_subject[subject, IMPEDANCE.name] += by_subject.pop((subject, LENGTH.name), [])
     for (subject, _), group in by_subject.items():
         first = group[0]
         smallest = all(m.lack is Lack.SMALLEST for m in group)
         earth = all(m.lack is Lack.EARTH for m in group)
+        bare = subject in view.model.feeders and len({m.lack for m in group}) > 1
+        needed = ", and ".join(m.needed for m in group) if bare else listed([m.needed for m in group], "and")
         below = "the smallest faults" if smallest else "faults to earth" if earth else "faults and voltages"
         yield chosen.get(first.lack, INPUTS).finding(
             first.place,
-            listed([m.text for m in group], "and"),
+            f"`{subject}` has neither wires nor a length yet" if bare else listed([m.text for m in group], "and"),
             found="; ".join(m.text for m in group),
             needed="; ".join(dict.fromkeys(m.needed for m in group)),
-            change=f"Write {listed([m.needed for m in group], 'and')}; until then {below} from here on are not known.",
+            change=f"Write {needed}; until then {below} from here on are not known.",
             subject=subject,
         )
     if without_basis:
@@ -165,11 +176,13 @@ def motor_contribution_missing(view: View) -> Iterator[Finding]:
         if total < MOTORS_THAT_MATTER_W:
             continue
         motors.sort(key=lambda m: -m[0])
+        us = view.derivation.practice == "us"
+        much = f"{total / HORSEPOWER_W:.0f} hp" if us else f"{total / 1000:.0f} kW"
         names = listed([f"`{m[1]}`" for m in motors[:3]], "and") + (" and smaller ones" if len(motors) > 3 else "")
         yield MOTORS.finding(
             motors[0][2],
-            f"{total / HORSEPOWER_W:.0f} hp of motors on `{board}` state no locked-rotor current: {names}",
-            found=f"{total / 1000:.0f} kW of motors counted by a usual reactance",
+            f"{much} of motors on `{board}` state no locked-rotor current: {names}",
+            found=f"{much} of motors counted by a usual reactance",
             needed="`lra` or `subtransient` of the larger ones",
             change="Write `lra` from the nameplates of the larger motors.",
             subject=motors[0][1],

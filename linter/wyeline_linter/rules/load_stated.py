@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.attributes import LOAD_CLASSES, place_phrase
+from wyeline_grammar.attributes import listed, place_phrase
 from wyeline_grammar.linking import Equipment, Place, PlacedCircuit
 from wyeline_grammar.model import Fact
 from wyeline_linter.derive import LOAD_KINDS
@@ -130,14 +130,18 @@ def equipment_not_classified(view: View, equipment: Equipment) -> Iterator[Findi
             yield _not_classified(equipment.place, abs(leaf.row[VA]), f"`{equipment.name}`", equipment.name)
 
 
+_COMMON_CLASSES = ("lighting", "receptacle", "heating", "cooling", "process", "kitchen", "welding")
+"""Named to who wrote none: the classes that most loads are of, not the first of the alphabet."""
+
+
 def _not_classified(place: Place, va: float, who: str, subject: str, position: str = "") -> Finding:
-    kinds = ", ".join(sorted(LOAD_CLASSES)[:5])
+    kinds = listed([f"`{word}`" for word in _COMMON_CLASSES])
     return NOT_CLASSIFIED.finding(
         place,
         f"{va / 1e3:.2f} kVA on {who} of no stated kind",
         found=f"{va / 1e3:.2f} kVA without a class",
         needed="what kind of load it is, and `continuous` where it runs three hours or more",
-        change=f"Add its class, such as {kinds}.",
+        change=f"Add its class, such as {kinds}; completion lists all of them.",
         subject=subject,
         position=position,
     )

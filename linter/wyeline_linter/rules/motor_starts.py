@@ -111,7 +111,7 @@ def _dips(study: StateStudy, equipment: Equipment, start: Start, at: str, dip: f
     where = "at its terminals" if at == equipment.name else f"at the lights on `{at}`"
     return START.finding(
         equipment.place,
-        f"the voltage {where} falls by {100 * dip:.0f} % while `{equipment.name}` starts{when(study.state)}",
+        f"the voltage {where} falls by {100 * dip:.1f} % while `{equipment.name}` starts{when(study.state)}",
         found=f"{100 * dip:.1f} %, with {start.locked_rotor_a:.0f} A locked-rotor current{usual}",
         needed=f"{100 * limit:g} % at the most",
         change="Let it start softly (`starter soft-start`), feed it from nearer the source, or take larger wires.",

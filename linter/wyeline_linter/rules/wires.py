@@ -136,16 +136,8 @@ GENERATOR = rule(
 @NOT_SIZED.check
 def wires_not_sized(view: View, feeder: Feeder) -> Iterator[Finding]:
     from wyeline_linter.sizing.lines import Proposal, size_feeder
-    from wyeline_linter.systems import Known
 
-    body = feeder.body
-    state = view.feeder_state(feeder.key)
-    if body.conductors is not None or state is None or not isinstance(state.carried, Known) or feeder.statement.damaged:
-        return
-    source = view.equipment(feeder.source.name)
-    if "resistance" in body.facts or (source is not None and source.kind == "busway" and "length" not in body.facts):
-        return
-    if not ({"length", "method", "buried"} & body.facts.keys()) and body.raceway is None:
+    if not has_route_alone(view, feeder):
         return
     made = size_feeder(view, feeder)
     fixes: tuple[Fix, ...] = ()
@@ -155,15 +147,31 @@ def wires_not_sized(view: View, feeder: Feeder) -> Iterator[Finding]:
         change = f"Write `{made.wires}`, for instance: {'; '.join(made.reasons[:3])}."
     else:
         change = f"Write its wires; a size cannot be told yet: {'; '.join(made.reasons)}."
+    iec = view.derivation.practice == "iec"
+    example = "4x16mm2 + PE 16mm2 Cu XLPE" if iec else "3#4/0 + N #4/0 + G #4 Cu THWN-2"
     yield NOT_SIZED.finding(
         feeder.place,
         f"`{feeder.key}` has no wires yet",
         found="a route without wires",
-        needed="its wires, as in `3#4/0 + N #4/0 + G #4 Cu THWN-2`",
+        needed=f"its wires, as in `{example}`",
         change=change,
         subject=feeder.key,
         fixes=fixes,
     )
+
+
+def has_route_alone(view: View, feeder: Feeder) -> bool:
+    """Whether a feeder that carries a known system says how long it is or how it runs, and has no wires."""
+    from wyeline_linter.systems import Known
+
+    body = feeder.body
+    state = view.feeder_state(feeder.key)
+    if body.conductors is not None or state is None or not isinstance(state.carried, Known) or feeder.statement.damaged:
+        return False
+    source = view.equipment(feeder.source.name)
+    if "resistance" in body.facts or (source is not None and source.kind == "busway" and "length" not in body.facts):
+        return False
+    return bool({"length", "method", "buried"} & body.facts.keys()) or body.raceway is not None
 
 
 @HOW_LAID.check
@@ -180,11 +188,19 @@ def _laid(view: View, line: Line) -> Iterator[Finding]:
     yield about(
         view, HOW_LAID, line,
         f"{line.where}: {line.lacks} is not written",
-        found=f"{line_text(line)}, laid nobody says how",
+        found=f"{line_text(line)}, without {line.lacks}",
         needed=line.lacks,
-        change="Write how it is laid, as in `in 2 inch EMT`." if line.us
-        else "Write it, as in `method C`, or `soil 1.0 K.m/W` for what lies in the ground.",
+        change=_how_to_say(line),
     )  # fmt: skip
+
+
+def _how_to_say(line: Line) -> str:
+    """An example of what is missing: ``lacks`` is the raceway, the method, or the soil of a method that is written."""
+    if line.us:
+        return "Write how it is laid, as in `in 2 inch EMT`."
+    if "`soil`" in line.lacks:
+        return "Write `soil 1.0 K.m/W` with the figure of this ground, here or for the whole project."
+    return "Write how it is laid, as in `method C`."
 
 
 @SHORT.check

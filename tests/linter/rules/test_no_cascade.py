@@ -44,8 +44,8 @@ def test_only_the_first_of_a_chain_is_told(head: str, expected: list[str]) -> No
 
 def test_both_names_and_where_the_voltage_is_set_are_told() -> None:
     (finding,) = check(WYE + "panel LP-1 208Y/120  bus 125 A\nfeeder MSB -> LP-1  100 A 3p\n")
-    assert finding.message.startswith("`LP-1` wants 208 V")
-    assert "`MSB` offers 480 V" in finding.message
+    assert finding.message == "`LP-1` wants 208Y/120; `MSB` gives 480Y/277"
+    assert finding.found.startswith("`MSB`: 480 V between any two") and finding.needed.startswith("`LP-1`: 208 V")
     assert [r.place.row for r in finding.related] == [0]
     assert finding.fixes
 
