@@ -20,7 +20,15 @@ from wyeline_linter.fixing import OverlapError, apply_edits
 from wyeline_linter.repair_legs_above import legs_further_up
 from wyeline_linter.repair_link import Candidate, Link, candidates, link_of
 from wyeline_linter.repair_stage import rewound
-from wyeline_linter.repair_supply import attribute_to_set, first_unknown, left_out, meeting, ways_to_keep_apart
+from wyeline_linter.repair_supply import (
+    attribute_to_set,
+    first_unknown,
+    left_out,
+    meeting,
+    waiting_feeder,
+    waiting_head,
+    ways_to_keep_apart,
+)
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import Cause, Feeds, Refusal, Undecided
 
@@ -163,7 +171,11 @@ def _solve(view: View, trial: Trial, found: Diagnosis, depth: int = 0) -> list[S
             return _solve(view, trial, further, depth + 1)
     ways: list[Candidate] = []
     supply = view.network.supply.get(link.target.name)
-    instead = link.feeder is None and link.port is None and link.target.kind != "transfer" and supply is not None
+    plain = link.feeder is None and link.port is None and link.target.kind != "transfer"
+    waiting = waiting_feeder(view, link.target.name) if plain else None
+    solutions = _through_what_waits(view, trial, link, depth) if waiting is not None else []
+    supply = supply or waiting
+    instead = plain and supply is not None
     if found.refusal is not None and not isinstance(link.verdict, Refusal) and not instead:
         ways += ways_to_keep_apart(view, link, found.refusal)
     elif instead:
@@ -172,16 +184,31 @@ def _solve(view: View, trial: Trial, found: Diagnosis, depth: int = 0) -> list[S
         ways += _ways(view, link, everywhere=True)
     if link.feeder is not None:
         ways += _of_findings(trial, link, link.feeder, found.refusal)
-    solutions: list[Solution] = []
     for candidate in sorted(ways, key=lambda c: c.cost)[:MOST_TRIED]:
+        if len(solutions) == MOST_SOLUTIONS:
+            break
         if any(s.family == candidate.family == "move" or s.edits == candidate.edits for s in solutions):
             continue
         made = trial.verified(candidate, link)
         if made is not None:
             solutions.append(made)
-        if len(solutions) == MOST_SOLUTIONS:
-            break
     return solutions
+
+
+def _through_what_waits(view: View, trial: Trial, link: Link, depth: int) -> list[Solution]:
+    """A feeder to the far end is there, and only its own source lacks one: the ways to feed that."""
+    head = waiting_head(view, link.target.name)
+    if head is None or head.name == link.source or depth >= 8:
+        return []
+    further = diagnose(view, link.source, head)
+    if not further.works:
+        return []
+    way = f"`{head.name}` leads to `{link.target.name}` already"
+    return [
+        replace(one, title=f"{one.title}: {way}", family="through")
+        for one in _solve(view, trial, further, depth + 1)[:1]
+        if not one.comes_to_light
+    ]
 
 
 def findings_at(analysis: Analysis, link: Link) -> tuple[Finding, ...]:

@@ -89,6 +89,25 @@ def ways_to_keep_apart(view: View, link: Link, refusal: Refusal) -> Iterator[Can
     )
 
 
+def waiting_feeder(view: View, name: str) -> Feeder | None:
+    """The closed feeder that stands into something that nothing feeds: it would, if its own source were fed."""
+    if view.network.fed(name):
+        return None
+    closed = view.network.state.closed
+    return next(
+        (f for f in view.model.feeders_to.get(name, ()) if closed(f) and not view.network.fed(f.source.name)), None
+    )
+
+
+def waiting_head(view: View, name: str) -> Equipment | None:
+    """Where a supply would have to come in for all that waits above ``name``; None where nothing waits there."""
+    seen = {name}
+    while (feeder := waiting_feeder(view, name)) is not None and feeder.source.name not in seen:
+        name = feeder.source.name
+        seen.add(name)
+    return view.equipment(name) if len(seen) > 1 else None
+
+
 def left_out(view: View, link: Link) -> Iterator[Candidate]:
     """A feeder that cannot feed what another one feeds rightly already: without it, everything is fed."""
     this = link.feeder

@@ -151,3 +151,64 @@ def test_a_voltage_that_is_not_read_is_not_taken_for_none(tmp_path: Path, capsys
     assert "the statement of `DB-1` is not read to its end" in told
     assert "400Y/230 " in told and "208Y/120" not in told
     assert "[x]" not in told
+
+
+WAITING = """project "Pump hall"
+  basis us-2023
+  frequency 60 Hz, ambient 30 degC, revision "A"
+utility     GRID    480Y/277            fault 14 kA, fault-min 9 kA, x/r 4
+transfer    ATS-1   225 A 4p, rated 22 kA, transition open
+panel       EP-1    208Y/120            bus 225 A, main 225 A, rated 22 kA, lug-temp 75 degC
+transformer TX-9    480 3ph -> 208Y/120 75 kVA, z 4 %, x/r 3
+feeder GRID -> ATS-1.normal  225 A 3p 10 m
+feeder TX-9 -> EP-1  225 A 3p  10 m
+"""
+
+
+def test_a_transformer_that_waits_before_the_board_is_what_gets_fed(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Its device: 75 kVA at 480 V three-phase are 90.2 A, 125 % of that 112.8 A, and the next standard rating of
+    NEC 240.6(A) is 125 A."""
+    path = tmp_path / "site.wye"
+    path.write_text(WAITING, encoding="utf-8")
+    call = ["connect", str(path), "ATS-1", "EP-1"]
+    assert main(call) == 1
+    out = capsys.readouterr().out
+    assert "leg-voltage-mismatch" in out
+    assert "there:   `TX-9 -> EP-1`, which brings nothing: nothing feeds `TX-9`" in out
+    assert "1. Feed `TX-9` from `ATS-1`: `TX-9` leads to `EP-1` already" in out
+    assert main([*call, "--apply", "1"]) == 0
+    assert "ATS-1       -> TX-9    125 A 3p" in path.read_text("utf-8")
+    capsys.readouterr()
+    main(call)
+    assert "there:   a way from `ATS-1` to `EP-1`: `ATS-1 -> TX-9`, `TX-9 -> EP-1`" in capsys.readouterr().out
+
+
+def test_a_feeder_from_what_nothing_feeds_may_give_way_too(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text(WAITING.replace("208Y/120", "480Y/277"), encoding="utf-8")
+    main(["connect", str(path), "ATS-1", "EP-1"])
+    out = capsys.readouterr().out
+    assert "can be connected; no feeder does it yet" in out
+    assert "1. Feed `TX-9` from `ATS-1`: `TX-9` leads to `EP-1` already" in out
+    assert "2. Feed `EP-1` from `ATS-1` instead of `TX-9`" in out
+    main(["connect", str(path), "ATS-1", "EP-1", "--apply", "2"])
+    assert "TX-9 -> EP-1" not in path.read_text("utf-8")
+    capsys.readouterr()
+    assert main(["connect", str(path), "ATS-1", "EP-1"]) == 0
+    assert "ATS-1 -> EP-1 can be connected: it is." in capsys.readouterr().out
+
+
+def test_a_chain_that_waits_is_fed_at_its_head_and_a_circle_of_it_hangs_nothing(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "site.wye"
+    chain = WAITING.replace("TX-9 -> EP-1", "TX-9 -> DP-9") + (
+        "panel DP-9 208Y/120  bus 225 A, main 225 A, rated 22 kA\nfeeder DP-9 -> EP-1  100 A 3p  5 m\n"
+    )
+    path.write_text(chain, encoding="utf-8")
+    main(["connect", str(path), "ATS-1", "EP-1"])
+    assert "1. Feed `TX-9` from `ATS-1`: `TX-9` leads to `EP-1` already" in capsys.readouterr().out
+    path.write_text(chain + "feeder EP-1 -> TX-9  100 A 3p\n", encoding="utf-8")
+    assert main(["connect", str(path), "ATS-1", "EP-1"]) == 1

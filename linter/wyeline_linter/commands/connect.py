@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.sources import Files, SourceError, read_text, workspace_of
-from wyeline_linter.analysis import Analysis
+from wyeline_linter.analysis import Analysis, View
 from wyeline_linter.checklist import QUESTIONS, for_connection, readings_under
 from wyeline_linter.commands.roots import roots_of
 from wyeline_linter.configuration import load_for
@@ -18,6 +18,8 @@ from wyeline_linter.fixing import apply_edits, write_atomically
 from wyeline_linter.network import can_feed, makes_system
 from wyeline_linter.outputs.text import caution, shown_path, wrapped
 from wyeline_linter.repair import Diagnosis, Solution, diagnose, findings_at, solve
+from wyeline_linter.repair_link import Link
+from wyeline_linter.repair_supply import waiting_feeder
 from wyeline_linter.verdicts import Cause, Feeds, Refusal
 
 
@@ -53,7 +55,7 @@ def run(arguments: argparse.Namespace) -> int:
     for i, solution in enumerate(solutions, 1):
         print(_solution(analysis, i, solution))
     if not solutions and not found.works:
-        print(_no_solution(found))
+        print(_no_solution(analysis.view, found))
     if solutions:
         words = " ".join(_shell(w) for w in (arguments.path, arguments.source, arguments.target))
         print(f"To write one into the model: wyeline connect {words} --apply N\n")
@@ -105,6 +107,7 @@ def _verdict(analysis: Analysis, found: Diagnosis, rules: Sequence[Finding]) -> 
             wrapped(_about(link.source, "gives", refusal, refusal.found), "  found:   "),
             wrapped(_about(link.target.name, "wants", refusal, refusal.needed), "  needed:  "),
             wrapped(refusal.why, "  why:     "),
+            *_there(analysis, found),
             _others(found, rules),
         ]
         return "\n".join(lines)
@@ -125,6 +128,26 @@ def _verdict(analysis: Analysis, found: Diagnosis, rules: Sequence[Finding]) -> 
 def _about(name: str, verb: str, refusal: Refusal, what: str) -> str:
     """Figures with the name they belong to; a circle or a second supply names its parts itself."""
     return what if refusal.cause in (Cause.LOOP, Cause.SECOND_SUPPLY) else f"`{name}` {verb} {what}"
+
+
+def _there(analysis: Analysis, found: Diagnosis) -> list[str]:
+    """What is there already between the two: a way through others, or a feeder that brings nothing, because nothing
+    feeds what it comes from."""
+    link, view = found.link, analysis.view
+    waiting = waiting_feeder(view, link.target.name) if link.feeder is None else None
+    if waiting is not None:
+        return [wrapped(f"`{waiting.key}`, which brings nothing: nothing feeds `{waiting.source.name}`", "  there:   ")]
+    if not _leads_there(view, link):
+        return []
+    above = list(view.network.above(link.target.name))
+    way = view.network.path(link.target.name)[-1 - above.index(link.source) :]
+    listed = ", ".join(f"`{feeder.key}`" for feeder in way)
+    return [wrapped(f"a way from `{link.source}` to `{link.target.name}`: {listed}", "  there:   ")]
+
+
+def _leads_there(view: View, link: Link) -> bool:
+    """Whether what is to be fed is fed from there already, through others."""
+    return link.feeder is None and link.source in view.network.above(link.target.name)
 
 
 def _others(found: Diagnosis, rules: Iterable[Finding]) -> str:
@@ -155,6 +178,7 @@ def _works(analysis: Analysis, found: Diagnosis, ends: str) -> str:
             shown = ", ".join(f"{leg} {va / 1000:.3g} kVA" for leg, va in loads.items())
             lines.append(f"  stated load of `{link.source}`: {shown}")
         lines += [f"  note:    {note.text}" for note in verdict.notes]
+    lines += _there(analysis, found)
     if link.feeder is not None:
         lines += [f"  {item.in_words()}" for item in for_connection(view, link.target.name, None, None)]
     return "\n".join([*lines, ""])
@@ -196,7 +220,9 @@ def _diff(analysis: Analysis, edits: Iterable[Edit]) -> list[str]:
     return lines
 
 
-def _no_solution(found: Diagnosis) -> str:
+def _no_solution(view: View, found: Diagnosis) -> str:
+    if _leads_there(view, found.link):
+        return "No feeder between the two alone is possible, and none is needed for what is fed that way already.\n"
     if found.at is not None:
         return f"No edit can answer for a missing fact: complete `{found.at}` first.\n"
     return (

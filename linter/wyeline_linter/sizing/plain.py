@@ -49,7 +49,8 @@ def main_of(equipment: Equipment) -> float | None:
 
 
 def device_for(view: View, volts: float, legs: int, target: Equipment) -> tuple[float | None, str]:
-    """A device rating for a new line to ``target``, and its reason: its main, its label, or its load."""
+    """A device rating for a new line to ``target``, and its reason: its main, its label, its power where it is a
+    transformer, or its load."""
     main = main_of(target)
     if main is not None:
         return main, f"as large as the main of `{target.name}`"
@@ -57,14 +58,15 @@ def device_for(view: View, volts: float, legs: int, target: Equipment) -> tuple[
     if mocp is not None:
         return mocp, "the largest device its nameplate allows"
     load = load_below(view, target.name)
-    if target.kind == "motor" or not load.some or load.unknown:
+    rated_va = target.body.number("power") if target.kind == "transformer" else None
+    if rated_va is None and (target.kind == "motor" or not load.some or load.unknown):
         return None, f"the device of the line to `{target.name}`: its rating is an engineer's choice"
     tables = tables_for(view)[0]
-    amps = load.va / (volts * (math.sqrt(3.0) if legs == 3 else 1.0))
+    amps = (rated_va or load.va) / (volts * (math.sqrt(3.0) if legs == 3 else 1.0))
     found = rating_at_least(tables, max(RESERVE * amps, LEAST_DEVICE_A[tables.practice]))
     if isinstance(found, NotListed):
         return None, found.reason
-    return found.value, f"next standard rating above 125 % of {amps:.3g} A"
+    return found.value, f"next standard rating above 125 % of {'its rated ' if rated_va else ''}{amps:.3g} A"
 
 
 def wires_for(view: View, device_a: float, legs: int, neutral: bool, board: Equipment | None) -> str:
