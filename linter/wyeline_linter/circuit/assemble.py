@@ -10,13 +10,14 @@ Y holds lines and shunts, A the incidence of windings and sources, Z their imped
 
 from __future__ import annotations
 
-from typing import Any, Literal
+from dataclasses import field
+from typing import Any, Literal, NamedTuple
 
 import numpy as np
 
 from wyeline_grammar.records import dataclass
 
-from .elements import LINK_OHM
+from .elements import LINK_OHM, Loads
 from .layout import Complex, Floats, Ints, Layout, Topology, layout_of, shares_sources
 from .network import Network
 from .sequences import phase_matrix
@@ -94,6 +95,8 @@ class Assembled(Frame):
     cols: Ints
     values: Complex
     lines: dict[int, LineBatch]
+    kept: dict[str, Any] = field(default_factory=dict, repr=False, compare=False)
+    """What others made of the values: it holds for all networks that differ in loads without impedance only."""
 
     def sparse(self) -> Any:
         """The matrix in compressed columns, for what scipy solves."""
@@ -117,15 +120,12 @@ def assemble(network: Network, study: Study, *, with_motors: bool = True) -> Ass
     lines = _stamp_lines(network, layout, entries)
     leaking = np.flatnonzero(layout.leakage_s)
     entries.add(leaking, leaking, layout.leakage_s[leaking].astype(np.complex128))
-    shunts = network.admittances
+    if network.admittances:
+        entries.pair(*shunts_of(network))
     if study == "flow":
-        shunts = [*shunts, *_impedance_loads(network)]
+        entries.pair(*impedance_loads(network))
     elif with_motors:
         _stamp_motors(network, entries)
-    if shunts:
-        a = np.array([shunt[0] for shunt in shunts], dtype=np.int64)
-        b = np.array([shunt[1] for shunt in shunts], dtype=np.int64)
-        entries.pair(a, b, np.array([shunt[2] for shunt in shunts], dtype=np.complex128))
     sharing = LINK_OHM if shares_sources(network, layout, flow=study == "flow") else 0.0
     rows, cols, values = entries.joined()
     branch_rows, branch_cols, branch_values = _branch_entries(network, layout, study, sharing)
@@ -201,13 +201,47 @@ def _stamp_lines(network: Network, layout: Layout, entries: _Entries) -> dict[in
     return batches
 
 
-def _impedance_loads(network: Network) -> list[tuple[int, int, complex]]:
-    loads = network.loads
-    return [
-        (pair[0], pair[1], share[2] * s.conjugate() / v**2)
-        for pair, s, v, share in zip(loads.pairs, loads.s_va, loads.v_nominal, loads.shares, strict=True)
-        if share[2] and s
-    ]
+def shunts_of(network: Network) -> tuple[Ints, Ints, Complex]:
+    """Shunt admittances in columns: their two nodes and siemens."""
+    shunts = network.admittances
+    a, b = (np.array([shunt[end] for shunt in shunts], dtype=np.int64) for end in (0, 1))
+    return a, b, np.array([shunt[2] for shunt in shunts], dtype=np.complex128)
+
+
+def impedance_loads(network: Network) -> tuple[Ints, Ints, Complex]:
+    """The constant-impedance part of loads in columns: two nodes and siemens."""
+    columns = load_columns(network.loads)
+    s = np.array(network.loads.s_va, dtype=np.complex128)
+    there = np.flatnonzero((columns.z_share != 0) & (s != 0))
+    y: Complex = columns.z_share[there] * np.conj(s[there]) / columns.v_nominal[there] ** 2
+    return columns.plus[there], columns.minus[there], y
+
+
+class LoadColumns(NamedTuple):
+    """What is known of loads but their VA, side by side."""
+
+    plus: Ints
+    minus: Ints
+    p_share: Floats
+    i_share: Floats
+    z_share: Floats
+    v_nominal: Floats
+    limit_a: Floats
+
+
+def load_columns(loads: Loads) -> LoadColumns:
+    """The columns of loads, kept with them."""
+    found = loads.kept.get("columns")
+    if not isinstance(found, LoadColumns) or len(found.plus) != len(loads.names):
+        pairs = np.array(loads.pairs, dtype=np.int64).reshape(-1, 2)
+        shares = np.array(loads.shares, dtype=np.float64).reshape(-1, 3)
+        found = loads.kept["columns"] = LoadColumns(
+            *pairs.T.copy(),
+            *shares.T.copy(),
+            np.array(loads.v_nominal, dtype=np.float64),
+            np.array(loads.limit_a, dtype=np.float64),
+        )
+    return found
 
 
 def motor_admittance(z1_ohm: complex, z2_ohm: complex, legs: int) -> Complex:

@@ -10,7 +10,7 @@ import numpy as np
 
 from wyeline_grammar.records import dataclass
 
-from .assemble import Assembled, Complex, Frame
+from .assemble import Assembled, Complex, Frame, load_columns
 from .elements import EARTH, Bus
 from .layout import columns
 from .links import leaving_nodes, link_currents
@@ -59,11 +59,10 @@ class Solved:
         network = assembled.network
         v = assembled.node_voltages(x)
         load_voltage = across(v)
-        loads = network.loads
-        share_z = np.array([share[2] for share in loads.shares], dtype=np.float64)
-        s = np.array(loads.s_va, dtype=np.complex128)
-        nominal = np.array(loads.v_nominal, dtype=np.float64)
-        load_current = current(load_voltage) + share_z * np.conj(s) * load_voltage / nominal**2
+        columns = load_columns(network.loads)
+        s = np.array(network.loads.s_va, dtype=np.complex128)
+        by_impedance = columns.z_share * np.conj(s) * load_voltage / columns.v_nominal**2
+        load_current = current(load_voltage) + by_impedance
         lines = line_currents(assembled, v)
         selftest = check_solution(assembled, x, v, load_current, load_voltage, lines)
         return cls(

@@ -6,14 +6,14 @@ impedances are part of the matrix.  The start is the no-load solution, which alr
 
 from __future__ import annotations
 
-from dataclasses import field
+from dataclasses import field, replace
 from typing import Any
 
 import numpy as np
 
 from wyeline_grammar.records import dataclass
 
-from .assemble import Assembled, Complex, Floats, Ints, SingularNetwork, assemble
+from .assemble import Assembled, Complex, Floats, Ints, SingularNetwork, assemble, impedance_loads, load_columns
 from .factors import Factors
 from .flowresult import Solved
 from .network import Network
@@ -53,17 +53,15 @@ class LoadLaw:
     @classmethod
     def of(cls, network: Network, collapse_pu: float = COLLAPSE_PU) -> LoadLaw:
         """Columns of all loads of the network (the constant-impedance share is in the matrix)."""
-        loads = network.loads
-        pairs = np.array(loads.pairs, dtype=np.int64).reshape(-1, 2)
-        shares = np.array(loads.shares, dtype=np.float64).reshape(-1, 3)
-        s = np.array(loads.s_va, dtype=np.complex128)
+        columns = load_columns(network.loads)
+        s = np.array(network.loads.s_va, dtype=np.complex128)
         return cls(
-            pairs[:, 0],
-            pairs[:, 1],
-            s * shares[:, 0],
-            s * shares[:, 1],
-            np.array(loads.v_nominal, dtype=np.float64),
-            np.array(loads.limit_a, dtype=np.float64),
+            columns.plus,
+            columns.minus,
+            s * columns.p_share,
+            s * columns.i_share,
+            columns.v_nominal,
+            columns.limit_a,
             max(collapse_pu, 1e-6),
         )
 
@@ -111,7 +109,8 @@ class LoadLaw:
 
 
 class FlowFactors:
-    """The factors of the last load flow, taken over by the next one while its matrix is the same.
+    """The equations of the last load flow with their factors and their solution without load, taken over by the next
+    one while they are the same.
 
     Constant-power and constant-current loads are no part of the matrix, so a change of such a load solves again with
     the factors at hand.  `reused` says whether the last solve could.
@@ -120,7 +119,17 @@ class FlowFactors:
     def __init__(self) -> None:
         self._assembled: Assembled | None = None
         self._factors: Factors | None = None
+        self._no_load: Complex | None = None
         self.reused = False
+
+    def assembled(self, network: Network) -> Assembled:
+        """The equations of a network.  Raises SingularNetwork."""
+        old = self._assembled
+        if old is not None and old.network.same_wiring(network):
+            mine, theirs = impedance_loads(network), impedance_loads(old.network)
+            if all(map(np.array_equal, mine, theirs)):
+                return replace(old, network=network)
+        return assemble(network, "flow")
 
     def of(self, assembled: Assembled) -> Factors:
         """The factors of a matrix.  Raises SingularNetwork."""
@@ -129,14 +138,26 @@ class FlowFactors:
             old is not None
             and factors is not None
             and old.size == assembled.size
-            and np.array_equal(old.values, assembled.values)
-            and np.array_equal(old.rows, assembled.rows)
-            and np.array_equal(old.cols, assembled.cols)
+            and _same(old.values, assembled.values)
+            and _same(old.rows, assembled.rows)
+            and _same(old.cols, assembled.cols)
         )
         if not self.reused or factors is None:
             factors = Factors(assembled)
-            self._assembled, self._factors = assembled, factors
+            self._factors, self._no_load = factors, None
+        self._assembled = assembled
         return factors
+
+    def no_load(self, source: Complex) -> Complex:
+        """The solution without load."""
+        assert self._factors is not None
+        if self._no_load is None:
+            self._no_load = self._factors.solve(source)
+        return self._no_load
+
+
+def _same(one: Any, other: Any) -> bool:
+    return one is other or bool(np.array_equal(one, other))
 
 
 def solve_flow(
@@ -147,14 +168,15 @@ def solve_flow(
     `collapse_pu` is the part of nominal voltage below which constant power becomes constant impedance; 0 never.
     `kept` holds factors to take over and keeps those of this solve.
     """
+    kept = FlowFactors() if kept is None else kept
     try:
-        assembled = assemble(network, "flow")
-        factors = Factors(assembled) if kept is None else kept.of(assembled)
+        assembled = kept.assembled(network)
+        factors = kept.of(assembled)
     except SingularNetwork as trouble:
         return NotSolved(str(trouble))
     law = LoadLaw.of(network, collapse_pu)
     source = assembled.excitation()
-    x = factors.solve(source)
+    x = kept.no_load(source)
     if not np.all(np.isfinite(x)):
         return NotSolved("the equations have no single solution")
     if not len(law.plus):

@@ -79,6 +79,20 @@ class Network:
             z_secondary = tuple(factor * z for z in core.z_secondary_ohm)
             self.cores[name] = replace(core, z_primary_ohm=factor * core.z_primary_ohm, z_secondary_ohm=z_secondary)
 
+    def same_wiring(self, other: Network) -> bool:
+        """Whether another network has the same elements and values, loads left aside."""
+        return self is other or (
+            self.node_bus == other.node_bus
+            and self.lines == other.lines
+            and self.branches == other.branches
+            and self.admittances == other.admittances
+            and self.motors == other.motors
+            and self.fault_current_sources == other.fault_current_sources
+            and self.sources == other.sources
+            and self.links == other.links
+            and self.element_names == other.element_names
+        )
+
     # -- nodes
 
     def bus(self, name: str, conductors: Sequence[str]) -> Bus:

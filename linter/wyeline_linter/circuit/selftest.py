@@ -5,11 +5,14 @@ Currents are taken from each element's own law, not from the matrix that was fac
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 import numpy as np
 
 from wyeline_grammar.records import dataclass
 
-from .assemble import Assembled, Complex
+from .assemble import Assembled, Complex, load_columns, shunts_of
+from .layout import Floats, Ints
 
 LIMIT = 1e-6
 """Largest relative error a solution may show."""
@@ -54,20 +57,19 @@ def check_solution(
         np.subtract.at(leaving, batch.to_nodes, received)
         losses += complex(np.sum(v[batch.from_nodes] * np.conj(entering) - v[batch.to_nodes] * np.conj(received)))
         largest = max(largest, float(np.abs(entering).max(initial=0.0)))
-    shunts = network.admittances
-    a = np.array([shunt[0] for shunt in shunts], dtype=np.int64)
-    b = np.array([shunt[1] for shunt in shunts], dtype=np.int64)
+    columns = _columns(assembled)
+    a, b, siemens = columns.shunts
     across = v[a] - v[b]
-    current = np.array([shunt[2] for shunt in shunts], dtype=np.complex128) * across
+    current = siemens * across
     np.add.at(leaving, a, current)
     np.subtract.at(leaving, b, current)
     losses += complex(np.sum(across * np.conj(current)))
     leaking = assembled.layout.leakage_s * v
     leaving += leaking
     losses += complex(np.sum(v * np.conj(leaking)))
-    pairs = np.array(network.loads.pairs, dtype=np.int64).reshape(-1, 2)
-    np.add.at(leaving, pairs[:, 0], load_current)
-    np.subtract.at(leaving, pairs[:, 1], load_current)
+    pairs = load_columns(network.loads)
+    np.add.at(leaving, pairs.plus, load_current)
+    np.subtract.at(leaving, pairs.minus, load_current)
     loads = complex(np.sum(load_voltage * np.conj(load_current)))
     largest = max(largest, float(np.abs(load_current).max(initial=0.0)))
     branch_current = assembled.branch_currents(x)
@@ -91,21 +93,43 @@ def check_solution(
     )
 
 
+class _Columns(NamedTuple):
+    """The elements of a network other than lines and loads, side by side."""
+
+    shunts: tuple[Ints, Ints, Complex]
+    incidence: tuple[Ints, Ints, Floats]
+    impedance: tuple[Ints, Ints, Complex] | None
+
+
+def _columns(assembled: Assembled) -> _Columns:
+    """The columns, kept with the equations."""
+    found = assembled.kept.get("columns")
+    if not isinstance(found, _Columns):
+        branches = assembled.network.branches
+        branch, node = (np.array([entry[k] for entry in branches.incidence], dtype=np.int64) for k in (0, 1))
+        coefficient = np.array([entry[2] for entry in branches.incidence], dtype=np.float64)
+        impedance = None
+        if branches.impedance:
+            row, col = (np.array([entry[k] for entry in branches.impedance], dtype=np.int64) for k in (0, 1))
+            impedance = row, col, np.array([entry[2] for entry in branches.impedance], dtype=np.complex128)
+        found = _Columns(shunts_of(assembled.network), (branch, node, coefficient), impedance)
+        assembled.kept["columns"] = found
+    return found
+
+
 def _branches(assembled: Assembled, v: Complex, current: Complex, leaving: Complex) -> tuple[float, complex, complex]:
     """Add branch currents to the node sums; return the largest misfit of their laws, source power and branch losses."""
     branches = assembled.network.branches
     if not len(branches):
         return 0.0, 0j, 0j
-    incidence = branches.incidence
-    branch = np.array([entry[0] for entry in incidence], dtype=np.int64)
-    node = np.array([entry[1] for entry in incidence], dtype=np.int64)
-    coefficient = np.array([entry[2] for entry in incidence], dtype=np.float64)
+    columns = _columns(assembled)
+    branch, node, coefficient = columns.incidence
     np.add.at(leaving, node, coefficient * current[branch])
     law = np.zeros(len(branches), dtype=np.complex128)
     np.add.at(law, branch, coefficient * v[node])
     losses = 0j
-    if branches.impedance:
-        row, col, z = (np.array(column) for column in zip(*branches.impedance, strict=True))
+    if columns.impedance is not None:
+        row, col, z = columns.impedance
         drop = z * current[col]
         np.subtract.at(law, row, drop)
         losses += complex(np.sum(drop * np.conj(current[row])))

@@ -18,7 +18,7 @@ from wyeline_linter.circuit import Bus, Network
 from wyeline_linter.derive import Derivation, EquipmentState, reasons_of
 from wyeline_linter.loads.leaf_loads import LeafLoad
 from wyeline_linter.network import Network as Connectivity
-from wyeline_linter.network import follows_grid, makes_system, two_sided
+from wyeline_linter.network import follows_grid, makes_system, on_bypass, two_sided
 from wyeline_linter.studies.case import Assumption, Case, Lack, Missing
 from wyeline_linter.studies.line_impedance import METAL_RACEWAYS, LineData
 from wyeline_linter.studies.load_pieces import LoadPieces
@@ -254,7 +254,7 @@ class _Builder:
         system = self._known(equipment, arriving)
         if system is None:
             return
-        double = two_sided(equipment)
+        double = two_sided(equipment) and not on_bypass(equipment, self.connectivity.state)
         bus = self._bus(f"{name} input" if double else name, name, system, entering=double)
         self._inherit(near, bus)
         self._line(feeder, near, bus, system)

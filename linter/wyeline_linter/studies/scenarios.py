@@ -6,7 +6,16 @@ from collections.abc import Callable, Iterable
 from dataclasses import replace
 from typing import TYPE_CHECKING, NamedTuple
 
-from wyeline_linter.network import NORMAL, NORMAL_STATE, Network, SwitchState, build, makes_system
+from wyeline_linter.network import (
+    BYPASS,
+    NORMAL,
+    NORMAL_STATE,
+    Network,
+    SwitchState,
+    build,
+    has_bypass,
+    makes_system,
+)
 from wyeline_linter.studies.fault import FaultCurrent, FaultView
 
 if TYPE_CHECKING:
@@ -91,7 +100,7 @@ def losses(view: View, *, transformers: bool = True) -> list[SwitchState]:
     Named ``without NAME``. What the model states itself (scenarios) is not among them.
     """
     network = view.network_in(NORMAL_STATE) if view.network.state != NORMAL_STATE else view.network
-    inputs = {f.source.name for e in view.of_kind("transfer") for f in view.feeders_into(e.name)}
+    inputs = {f.source.name for name in _switches(view) for f in view.feeders_into(name)}
     above = inputs.union(*(network.above(name) for name in inputs))
     states = []
     for name in sorted(network.root):
@@ -109,19 +118,27 @@ def losses(view: View, *, transformers: bool = True) -> list[SwitchState]:
 
 
 def transferred(view: View, state: SwitchState) -> SwitchState:
-    """The same state with every transfer switch on its alternate input where only that one is live."""
-    switches = [e.name for e in view.of_kind("transfer")]
+    """The same state with every transfer switch on its alternate input, and every UPS on its bypass, where only that
+    one is live (a UPS carries its load itself only as long as its battery lasts)."""
+    switches = _switches(view)
     for _ in switches:
         network = build(view.model, state)
         moved = dict(state.transfer)
         for name in switches:
             dead = state.port_of(name) == NORMAL and not _live(view, network, name, NORMAL)
-            if dead and _live(view, network, name, EMERGENCY):
-                moved[name] = EMERGENCY
+            if dead and _live(view, network, name, switches[name]):
+                moved[name] = switches[name]
         if moved == dict(state.transfer):
             break
         state = replace(state, transfer=tuple(sorted(moved.items())))
     return state
+
+
+def _switches(view: View) -> dict[str, str]:
+    """What goes over by itself, with the input that it then takes."""
+    return {e.name: EMERGENCY for e in view.of_kind("transfer")} | {
+        e.name: BYPASS for e in view.of_kind("ups") if has_bypass(view.model, e)
+    }
 
 
 def _live(view: View, network: Network, name: str, port: str) -> bool:

@@ -23,6 +23,7 @@ from wyeline_grammar.linking import Feeder, Model
 from wyeline_grammar.model import EquipmentStatement
 from wyeline_linter.near_names import names_in
 from wyeline_linter.network import (
+    BYPASS,
     NORMAL,
     NORMAL_STATE,
     Network,
@@ -139,7 +140,10 @@ class _Finder:
         self.normal = view.network if view.network.state == NORMAL_STATE else view.network_in(NORMAL_STATE)
         self._networks: dict[SwitchState, Network] = {}
         self.open = sorted((f for f in self.model.feeders.values() if f.normally_open), key=lambda f: f.key)
-        self.transfers = {e.name: ports for e in view.of_kind("transfer") if len(ports := self._ports(e.name)) > 1}
+        self.transfers = {
+            e.name: ports for e in view.of_kind("transfer", "ups") if len(ports := self._ports(e.name)) > 1
+        }
+        """Transfer switches and UPS with their inputs, where there is a choice."""
         self.parallel = {
             name: feeders
             for name, others in sorted(self.normal.others.items())
@@ -210,7 +214,7 @@ class _Finder:
             for port, feeders in sorted(ports.items()):
                 live = any(f.source.name in self.normal.root and NORMAL_STATE.closed(f) for f in feeders)
                 if port != NORMAL_STATE.port_of(name) and live:
-                    words = f" with `{name}` on its {port} input"
+                    words = f" with `{name}` on its {port}" + ("" if port == BYPASS else " input")
                     state = SwitchState(f"with {name} on {port}", transfer=((name, port),), words=words)
                     yield _itself(state)
 

@@ -25,7 +25,7 @@ from wyeline_linter.studies.vary import Circuits, Facts
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
-    from wyeline_linter.circuit import FaultStudy, Network, NotSolved, Solved
+    from wyeline_linter.circuit import FaultStudy, NotSolved, Solved
     from wyeline_linter.derive import Derivation
     from wyeline_linter.loads.rollup import LoadBook
     from wyeline_linter.network import Network as Connectivity
@@ -270,7 +270,7 @@ class StateStudy:
 
         built = self.built(Case.FLOW)
         kept = self.cache.solutions.get((self.key, Case.FLOW))
-        if kept is not None and same_wiring(kept.network, built.network) and kept.network.loads == built.network.loads:
+        if kept is not None and kept.network.same_wiring(built.network) and kept.network.loads == built.network.loads:
             return FlowView(built, kept.answer)
         factors = FlowFactors()
         if self.zone is None:  # of the many states that nobody writes down, factors would take most of all memory
@@ -288,7 +288,7 @@ class StateStudy:
         if not built.network.sources:
             return built, None, "no source is part of the circuit"
         kept = self.cache.solutions.get((self.key, case))
-        if kept is not None and same_wiring(kept.network, built.network):
+        if kept is not None and kept.network.same_wiring(built.network):
             answer = kept.answer
         else:
             self.cache.count(case.value)
@@ -427,18 +427,3 @@ class StateStudy:
 
     def equipment(self, name: str) -> Equipment | None:
         return self.model.equipment.get(name)
-
-
-def same_wiring(one: Network, other: Network) -> bool:
-    """Whether two circuits have the same elements and values, their loads left aside."""
-    return one is other or (
-        one.node_bus == other.node_bus
-        and one.lines == other.lines
-        and one.branches == other.branches
-        and one.admittances == other.admittances
-        and one.motors == other.motors
-        and one.fault_current_sources == other.fault_current_sources
-        and one.sources == other.sources
-        and one.links == other.links
-        and one.element_names == other.element_names
-    )

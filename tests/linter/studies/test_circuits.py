@@ -10,10 +10,11 @@ from hypothesis import strategies as st
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.circuit import Network
 from wyeline_linter.loads.leaf_loads import leaf_loads
 from wyeline_linter.studies.build import Built, build
 from wyeline_linter.studies.case import Case
-from wyeline_linter.studies.study import StateStudy, same_wiring
+from wyeline_linter.studies.study import StateStudy
 
 EXAMPLES = Path(__file__).parents[3] / "grammar" / "examples"
 SITES = ("field-station/station.wye", "dairy-works/works.wye")
@@ -33,7 +34,7 @@ def assert_built_alike(study: StateStudy) -> None:
 
 
 def same_circuit(a: Built, b: Built) -> bool:
-    assert same_wiring(rounded(a), rounded(b))
+    assert rounded(a).same_wiring(rounded(b))
     assert a.network.loads == b.network.loads
     for part in ("bus", "input_bus", "system_at", "ends", "unknown", "unknown_earth", "outside", "ceiling", "missing"):
         assert getattr(a, part) == getattr(b, part), part
@@ -44,7 +45,7 @@ def same_circuit(a: Built, b: Built) -> bool:
     return True
 
 
-def rounded(built: Built) -> object:
+def rounded(built: Built) -> Network:
     """The network with the impedances of windings in ten digits: scaled ones differ in the last bit."""
     net = built.network.variant()
     net.motors, net.fault_current_sources = built.network.motors, built.network.fault_current_sources
