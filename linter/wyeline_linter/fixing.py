@@ -126,7 +126,7 @@ def needs_a_choice(fix: Fix, alone: bool) -> bool:
 
 
 class _Stretch:
-    """Equipment and the ends of feeders that stretches of text declare."""
+    """Equipment and the ends of feeders, closed ones, that stretches of text declare."""
 
     def __init__(self) -> None:
         self.equipment: Counter[str] = Counter()
@@ -139,7 +139,8 @@ class _Stretch:
             statement = lower_block(block.lines)
             if isinstance(statement, FeederStatement):
                 source, target = (end.name if end is not None else "" for end in (statement.source, statement.target))
-                self.feeders[source, target] += 1
+                if "normally-open" not in statement.body.flags:
+                    self.feeders[source, target] += 1
                 self.devices[source] += "rating" in statement.body.facts
             elif isinstance(statement, EquipmentStatement) and statement.name is not None:
                 self.equipment[statement.name.text] += 1

@@ -7,7 +7,10 @@ from pathlib import Path
 
 import pytest
 
+from wyeline_grammar.sources import Files
+from wyeline_linter.analysis import Analysis
 from wyeline_linter.cli import main
+from wyeline_linter.fixing import apply_edits
 
 SITE = """wye 1
 project "Weir"
@@ -69,3 +72,35 @@ def test_a_fix_that_loses_the_device_of_a_feeder_is_left(tmp_path: Path) -> None
     )
     made = mended(tmp_path, SITE + shore)
     assert "MSB -> SP-1 100 A 3p" in made
+
+
+@pytest.mark.parametrize(
+    "again",
+    [
+        LINK.replace("MSB", "QUAY").replace("208Y", "480Y"),
+        LINK.replace("MSB", "QUAY").replace("12 m", "12  m   // the second sheet"),
+        LINK.replace("MSB", "QUAY").replace("12 m", "14 m"),
+        LINK.replace("feeder MSB", "feeder W-2: QUAY"),
+    ],
+    ids=["the same", "other columns", "another length", "with a label"],
+)
+def test_a_feeder_written_twice_is_asked_about_and_never_opened(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], again: str
+) -> None:
+    once = LINK.replace("MSB", "QUAY")
+    text = SITE + PANEL.replace("208Y/120", "480Y/277") + once
+    made = mended(tmp_path, text + again)
+    assert "normally-open" not in made
+    assert "1 finding left to you" in capsys.readouterr().err
+    assert once in made and again.split("->")[1] in made, "nothing is deleted that may be meant"
+    main(["check", str(tmp_path / "site.wye"), "--quiet"])
+    assert ("error feeder-label-missing" if again.split() == once.split() else "") in capsys.readouterr().out
+
+
+def test_a_feeder_written_twice_can_be_deleted(tmp_path: Path) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text(SITE + OTHER + OTHER.splitlines()[1] + "  // again\n", "utf-8")
+    (found,) = (f for f in Analysis(str(path), Files(), str(tmp_path)).findings() if f.rule == "feeder-label-missing")
+    assert [f.title for f in found.fixes] == ["Delete it: it says what the first one says", "Label it `F-2`"]
+    left = apply_edits(path.read_text("utf-8"), found.fixes[0].edits)
+    assert left.rstrip() == (SITE + OTHER).rstrip()

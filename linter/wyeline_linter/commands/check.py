@@ -350,7 +350,7 @@ def _fix(
             count = outcome.left_to_choose
             print(
                 f"wyeline: {count} finding{'s' if count != 1 else ''} left to you, because the fixes feed something "
-                "from elsewhere or take a device or equipment away: choose one in the editor, or see `wyeline connect`",
+                "from elsewhere, open a way, or take a device or equipment away: choose one in the editor, or see `wyeline connect`",
                 file=sys.stderr,
             )
         if outcome.thrown_away:

@@ -7,9 +7,10 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.attributes import place_phrase
+from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Declared, Equipment, Feeder, Place, PlacedCircuit, feeder_name
 from wyeline_grammar.model import Span
-from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, replace
+from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, code_end, replace
 from wyeline_linter.near_names import free_name, spelled
 from wyeline_linter.rules.registry import rule
 
@@ -138,16 +139,28 @@ def feeder_label_missing(view: View, feeder: Feeder) -> Iterator[Finding]:
     label = f"F-{number}"
     span = feeder.source.span
     edit = Edit(feeder.block, span.line, span.start, span.line, span.start, f"{label}: ")
+    fixes = (Fix(f"Label it `{label}`", (edit,), Safety.LOOK),)
+    again = first is not None and _words(first.block) == _words(feeder.block)
+    if again:
+        last = len(feeder.block.lines) - 1
+        gone = Edit(feeder.block, 0, 0, last, len(feeder.block.lines[last]), "")
+        fixes = (Fix("Delete it: it says what the first one says", (gone,), Safety.LOOK), *fixes)
     yield LABEL.finding(
         Place(feeder.block, span),
         f"a second feeder runs from `{feeder.source.text}` to `{feeder.target.text}`, and it has no label",
-        found=f"two feeders called `{base}`",
+        found=f"two feeders called `{base}`" + (", word for word the same" if again else ""),
         needed="a label for each further one, as in `feeder F-2: A -> B`",
         change=f"Give it a label, such as `{label}:`, or delete it where it is the same feeder written twice.",
         subject=feeder.key,
         related=(Related(first.place, "the first one"),) if first is not None else (),
-        fixes=(Fix(f"Label it `{label}`", (edit,), Safety.LOOK),),
+        fixes=fixes,
     )
+
+
+def _words(block: Block) -> list[list[str]]:
+    """What a statement says, whatever its columns and comments."""
+    said = (line[: code_end(line)].split() for line in block.lines)
+    return [words for words in said if words]
 
 
 REPEATED = rule(
