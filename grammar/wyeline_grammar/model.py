@@ -130,12 +130,16 @@ EMPTY_BODY = Body()
 
 class Sense:
     """What a body says, whatever its length and description, and wherever it stands: bodies that say the same have one
-    sense between them (``senses.py``), so what follows from it alone is worked out once. Compares by identity."""
+    sense between them (``senses.py``), so what follows from it alone is worked out once. Compares by identity.
 
-    __slots__ = ("content",)
+    ``words`` are its keys and flags.
+    """
 
-    def __init__(self, content: tuple[object, ...]) -> None:
+    __slots__ = ("content", "words")
+
+    def __init__(self, content: tuple[object, ...], words: frozenset[str]) -> None:
         self.content = content
+        self.words = words
 
 
 class PositionRef(NamedTuple):

@@ -48,6 +48,7 @@ def joined(one: Sense, other: Sense) -> Sense:
 def _sense(content: tuple[object, ...]) -> Sense:
     found = _senses.get(content)
     if found is None:
-        found = Sense(content)
+        facts, flags = content[:2]
+        found = Sense(content, frozenset((*(fact[0] for fact in facts), *flags)))  # type: ignore[attr-defined,misc]
         _senses.put(content, found)
     return found

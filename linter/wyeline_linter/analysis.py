@@ -352,7 +352,7 @@ class Analysis:
         elif sort.startswith("feeder"):
             feeder = self.model.feeders.get(str(key))
             if feeder is not None:
-                found = self._check(sort, feeder)
+                found = self._asking.feeder(self.view, feeder) if sort == "feeder" else self._check(sort, feeder)
         else:
             return  # what the text says goes with its block, and the model is judged whole
         self._store.put(group, found, accepted_anew)

@@ -3,17 +3,40 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Collection, Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_grammar.linking import Equipment, Feeder, PlacedCircuit
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.findings import Finding
-from wyeline_linter.protection.lines import circuit_lines, circuit_marks
-from wyeline_linter.rules.registry import SCOPES, Check, rules_for
+from wyeline_linter.protection.lines import circuit_lines, circuit_marks, feeder_line
+from wyeline_linter.rules.registry import SCOPES, SOURCES, Check, all_rules, rules_for
 
 if TYPE_CHECKING:
+    from wyeline_grammar.model import Body
     from wyeline_linter.view import View
+
+
+class Sifted:
+    """Checks, of which some are asked only about what says one of their words."""
+
+    def __init__(self, checks: Iterable[Check], said: Mapping[Check, frozenset[str]]) -> None:
+        checks = list(checks)
+        self.always = [check for check in checks if check not in said]
+        self._others = [(check, said[check]) for check in checks if check in said]
+        self._words = frozenset(word for _, words in self._others for word in words)
+
+    def of(self, body: Body, circuits: Collection[PlacedCircuit] = ()) -> list[Check]:
+        """Those that concern what says this, itself or in its circuits."""
+        said = self._words.intersection(body.facts).union(self._words.intersection(body.flags))
+        for sense in {placed.circuit.sense for placed in circuits} if circuits else ():
+            said |= self._words & sense.words
+        if not said:
+            return self.always
+        return self.always + [check for check, words in self._others if not words.isdisjoint(said)]
+
+
+_SCOPES_OF_KINDS = ("board", "source", "transformer", "motor")
 
 
 class Asking:
@@ -32,7 +55,10 @@ class Asking:
             afar = [r for r in rules if r.roams and scope in ("equipment", "feeder")]
             self.checks[f"{scope} afar"] = [check for rule in afar for check in rule.checks[scope]]
             self.checks[scope] = [check for rule in rules if rule not in afar for check in rule.checks[scope]]
-        self._by_kind: dict[str, list[Check]] = {}
+        self._said = {check: words for rule in all_rules().values() for check, words in rule.said.items()}
+        self._by_kind: dict[str, Sifted] = {}
+        self._like_boards = Sifted(self.checks["board"], self._said)
+        self._of_feeders = Sifted(self.checks["feeder"], self._said)
         self._quiet: dict[str, list[tuple[Check, set[int]]]] = {
             scope: [(check, set()) for check in self.checks[scope]] for scope in ("circuit", "line")
         }
@@ -40,17 +66,33 @@ class Asking:
     def equipment(self, view: View, equipment: Equipment) -> list[Finding]:
         """What the rules find about a piece of equipment and its circuits; without those that look afar."""
         found: list[Finding] = []
-        checks = self._by_kind.get(equipment.kind)
-        if checks is None:
-            checks = self._by_kind[equipment.kind] = self._of_kind(equipment.kind)
+        sifted = self._by_kind.get(equipment.kind)
+        if sifted is None:
+            sifted = self._by_kind[equipment.kind] = Sifted(self._of_kind(equipment.kind), self._said)
+        checks = sifted.of(equipment.body, equipment.circuits)
         self.ran["rule"] += len(checks)
         for check in checks:
             found.extend(check(view, equipment))
         if equipment.circuits:
             if equipment.kind not in BOARDS:  # it is like a board
-                for check in self.checks["board"]:
+                for check in self._like_boards.of(equipment.body, equipment.circuits):
                     found.extend(check(view, equipment))
             found.extend(self._circuits(view, equipment))
+        return found
+
+    def feeder(self, view: View, feeder: Feeder) -> list[Finding]:
+        """What the rules find about a feeder and its wires; without those that look afar."""
+        found: list[Finding] = []
+        checks = self._of_feeders.of(feeder.body)
+        self.ran["rule"] += len(checks)
+        for check in checks:
+            found.extend(check(view, feeder))
+        line = feeder_line(view, feeder)
+        if line is not None:
+            checks = self.checks["feeder line"]
+            self.ran["rule"] += len(checks)
+            for check in checks:
+                found.extend(check(view, line))
         return found
 
     def element(self, view: View, sort: str, element: Equipment | Feeder) -> list[Finding]:
@@ -68,8 +110,8 @@ class Asking:
         return [finding for check in self.checks["model"] for finding in check(view)]
 
     def _of_kind(self, kind: str) -> list[Check]:
-        further = "board" if kind in BOARDS else kind if kind == "transformer" else None
-        return [*self.checks["equipment"], *(self.checks[further] if further is not None else ())]
+        further = "board" if kind in BOARDS else "source" if kind in SOURCES else kind
+        return [*self.checks["equipment"], *(self.checks[further] if further in _SCOPES_OF_KINDS else ())]
 
     def _circuits(self, view: View, board: Equipment) -> Iterator[Finding]:
         """Ask about circuits, and about those that are lines, where their like has not left a rule silent before."""

@@ -12,6 +12,7 @@ from dataclasses import field
 from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
+from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body, PositionRef
 from wyeline_grammar.notation import Poles
@@ -94,18 +95,18 @@ class Occupant:
     ``empty``: it is a row that says ``space``, nothing is there.
     """
 
-    __slots__ = ("body", "circuit", "empty", "feeder", "place", "poles", "positions", "ref", "stated_legs")
+    __slots__ = ("block", "body", "circuit", "empty", "feeder", "poles", "positions", "ref", "stated_legs")
 
     def __init__(
         self,
         ref: PositionRef,
         body: Body,
-        place: Place,
+        block: Block,
         stated_legs: tuple[str, ...] | None,
         circuit: PlacedCircuit | None = None,
         feeder: Feeder | None = None,
     ) -> None:
-        self.ref, self.body, self.place, self.stated_legs = ref, body, place, stated_legs
+        self.ref, self.body, self.block, self.stated_legs = ref, body, block, stated_legs
         self.circuit, self.feeder = circuit, feeder
         # Every rule of boards asks for these of every circuit.
         self.positions: tuple[int, ...] = ref.positions
@@ -117,10 +118,14 @@ class Occupant:
         return self.ref.key
 
     @property
+    def place(self) -> Place:
+        return Place(self.block, self.ref.span)
+
+    @property
     def stated_place(self) -> Place | None:
         """Where its legs are written."""
         span = self.circuit.circuit.legs_span if self.circuit else self.feeder.source.legs_span if self.feeder else None
-        return Place(self.place.block, span) if span is not None else None
+        return Place(self.block, span) if span is not None else None
 
     @property
     def shown(self) -> str:
@@ -146,6 +151,11 @@ class BoardPositions:
     spaces: int | None
     occupants: tuple[Occupant, ...]
     taken: dict[int | str, list[Occupant]] = field(default_factory=dict)
+
+    @property
+    def numbered(self) -> bool:
+        """Whether all that is on it has positions of the board."""
+        return all(isinstance(where, int) for where in self.taken)
 
     def legs_of(self, occupant: Occupant) -> tuple[str, ...] | None:
         """The legs that a device is on, in order (never N); None where they cannot be told.
@@ -214,7 +224,7 @@ def _positions(
         Occupant(
             placed.circuit.place,
             placed.circuit.body,
-            Place(placed.block, placed.circuit.place.span),
+            placed.block,
             placed.circuit.legs,
             circuit=placed,
         )
@@ -227,7 +237,7 @@ def _positions(
                 Occupant(
                     at,
                     feeder.body,
-                    Place(feeder.block, at.span),
+                    feeder.block,
                     feeder.source.legs,
                     feeder=feeder,
                 )

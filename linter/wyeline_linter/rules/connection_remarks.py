@@ -127,6 +127,8 @@ def circuit_legs_not_stated(view: View, equipment: Equipment) -> Iterator[Findin
     if not equipment.circuits:
         return
     board = positions_of(view, equipment)
+    if board.numbered:
+        return
     unread = {p.line for p in equipment.statement.problems if p.rule == "unreadable-line"}
     for occupant in board.occupants:
         if occupant.place.block is equipment.block and occupant.place.span.line in unread:

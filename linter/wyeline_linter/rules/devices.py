@@ -47,7 +47,7 @@ LOW = rule(
 )
 
 
-@SLASH.check
+@SLASH.also("feeder", said=("voltage",))
 def feeder_device(view: View, feeder: Feeder) -> Iterator[Finding]:
     fact = feeder.body.facts.get("voltage")
     state = view.feeder_state(feeder.key)
@@ -60,7 +60,7 @@ def feeder_device(view: View, feeder: Feeder) -> Iterator[Finding]:
     yield from _judge(view, place, fact, state.offered.system, system, f"`{feeder.source.name}`", feeder.key, "")
 
 
-@SLASH.also("equipment")
+@SLASH.also("equipment", said=("voltage",))
 def equipment_device(view: View, equipment: Equipment) -> Iterator[Finding]:
     state = view.state(equipment.name)
     if state is None:

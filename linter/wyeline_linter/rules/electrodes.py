@@ -43,7 +43,7 @@ SMALL = rule(
 )
 
 
-@SMALL.check
+@SMALL.also("equipment", said=("electrode",))
 def electrode_conductor_size(view: View, equipment: Equipment) -> Iterator[Finding]:
     """Behind a transformer or generator by its wires; where a service arrives, by the wires of the service."""
     fact = equipment.body.facts.get("electrode")

@@ -10,6 +10,7 @@ from wyeline_grammar.linking import Equipment, Place
 from wyeline_grammar.model import Body
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase
+from wyeline_linter.network import in_order
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import Arrangement, Known, System
@@ -115,9 +116,11 @@ def _large_devices(
                 place, where = equipment.place_of(key), f"the main of `{equipment.name}`"
                 yield equipment.body, key, rating, place, state.arriving.system, where
     if isinstance(state.system, Known):
-        for feeder in view.feeders_out_of(equipment.name):
+        leaving = view.model.feeders_from.get(equipment.name, ())
+        large = [f for f in leaving if max(f.body.number("rating") or 0.0, f.body.number("frame") or 0.0) >= least]
+        for feeder in in_order(large):
             rating = feeder.body.number("rating")
-            if rating is not None and max(feeder.body.number("frame") or rating, rating) >= least:
+            if rating is not None:
                 place = Place(feeder.block, feeder.body.facts["rating"].span)
                 yield feeder.body, "rating", rating, place, state.system.system, f"`{feeder.key}`"
 
@@ -205,7 +208,7 @@ def arc_energy(view: View, equipment: Equipment) -> Iterator[Finding]:
 _CLASSES = {"emergency": "emergency", "legally-required": "legally required", "critical": "critical operations"}
 
 
-@SELECTIVE.check
+@SELECTIVE.also("equipment", said=_CLASSES)
 def selectivity(view: View, equipment: Equipment) -> Iterator[Finding]:
     """Told once, at the first piece of equipment of such a supply."""
     flag = next((f for f in _CLASSES if f in equipment.body.flags), None)
@@ -230,7 +233,7 @@ def selectivity(view: View, equipment: Equipment) -> Iterator[Finding]:
     )
 
 
-@PEOPLE.check
+@PEOPLE.also("board", said=("receptacle",))
 def people_protection(view: View, board: Equipment) -> Iterator[Finding]:
     state = view.state(board.name) if board.circuits else None
     if state is None or not isinstance(state.system, Known) or state.system.system.frequency_hz == 0:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Feeder
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.grounding_conductors import (
@@ -15,7 +14,7 @@ from wyeline_linter.grounding_conductors import (
     protective_conductor,
 )
 from wyeline_linter.protection.currents import current_of
-from wyeline_linter.protection.lines import METAL_RACEWAYS, Line, feeder_line
+from wyeline_linter.protection.lines import METAL_RACEWAYS, Line
 from wyeline_linter.protection.purposes import Purpose, purpose_of
 from wyeline_linter.rules.line_findings import about, line_text
 from wyeline_linter.rules.overcurrent import US
@@ -45,7 +44,7 @@ MISSING = rule(
     name="equipment-ground-missing",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="both",
     summary="A line brings no equipment ground (PE), and no metal raceway is claimed to be one.",
     why="Fault current must have its way back, or no device opens and metal parts stay live.",
@@ -103,7 +102,7 @@ BESIDE_NEUTRAL = rule(
     name="ground-beside-service-neutral",
     since="0.1",
     severity=Severity.WARNING,
-    scope="feeder",
+    scope="feeder line",
     basis="us",
     summary="Service wires bring a ground beside a neutral that is bonded at the service equipment.",
     why="Ahead of the service disconnect the neutral is tied to earth at both ends, and so is a ground beside it: a "
@@ -115,9 +114,8 @@ BESIDE_NEUTRAL = rule(
 
 
 @BESIDE_NEUTRAL.check
-def ground_beside_service_neutral(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = feeder_line(view, feeder)
-    if line is None or line.medium or line.guard is not None or line.target is None:
+def ground_beside_service_neutral(view: View, line: Line) -> Iterator[Finding]:
+    if line.medium or line.guard is not None or line.target is None:
         return
     maker, wiring, target = view.equipment(line.maker), line.wiring, line.target
     if maker is None or maker.kind != "utility" or wiring.neutral is None or wiring.ground is None or wiring.pen:
@@ -137,11 +135,9 @@ def ground_beside_service_neutral(view: View, feeder: Feeder) -> Iterator[Findin
 
 
 @MISSING.check
-def feeder_ground(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = feeder_line(view, feeder)
-    if line is None or line.medium or _no_ground_needed(view, line):
-        return
-    yield from _ground(view, line)
+def feeder_ground(view: View, line: Line) -> Iterator[Finding]:
+    if not (line.medium or _no_ground_needed(view, line)):
+        yield from _ground(view, line)
 
 
 @MISSING.also("line")

@@ -29,7 +29,7 @@ SOURCE = rule(
     name="source-overloaded",
     since="0.1",
     severity=Severity.ERROR,
-    scope="equipment",
+    scope="source",
     summary="A service, generator or uninterruptible supply is asked for more than its rating, in total or on one leg.",
     why="A source that is overloaded sheds everything at once, often when it is needed most.",
     clause={"us": "230.42, 700.4, 702.4, 445", "iec": "60364-5-55 551.2"},
@@ -42,8 +42,6 @@ SOURCE = rule(
 
 @SOURCE.check
 def source_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
-    if equipment.kind not in ("utility", "generator", "ups", "inverter"):
-        return
     shares = source_shares(view.loads, equipment)
     if not shares:
         return

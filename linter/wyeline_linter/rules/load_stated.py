@@ -214,7 +214,7 @@ GENEROUS = rule(
 )
 
 
-@GENEROUS.check
+@GENEROUS.also("equipment", said=("factor",))
 def demand_too_generous(view: View, equipment: Equipment) -> Iterator[Finding]:
     fact = equipment.body.facts.get("factor")
     stated = equipment.body.number("factor")

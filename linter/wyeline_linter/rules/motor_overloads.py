@@ -28,7 +28,7 @@ SETTING = rule(
     name="motor-overload-setting",
     since="0.1",
     severity=Severity.ERROR,
-    scope="equipment",
+    scope="motor",
     basis="us",
     summary="The overload device of a motor trips later than its nameplate allows.",
     why="Short circuits are the breaker's task; the overload device guards the windings, so it follows the nameplate.",
@@ -41,9 +41,8 @@ SETTING = rule(
 
 @SETTING.check
 def motor_overload(view: View, equipment: Equipment) -> Iterator[Finding]:
-    if equipment.kind == "motor":
-        place = equipment.place_of("overload")
-        yield from _setting(view, equipment.body, f"`{equipment.name}`", place, equipment.name, "")
+    place = equipment.place_of("overload")
+    yield from _setting(view, equipment.body, f"`{equipment.name}`", place, equipment.name, "")
 
 
 @SETTING.also("circuit")

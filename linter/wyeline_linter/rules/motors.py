@@ -78,7 +78,7 @@ MOTOR_DEVICE = rule(
     name="motor-device-oversized",
     since="0.1",
     severity=Severity.ERROR,
-    scope="equipment",
+    scope="motor",
     basis="us",
     summary="The branch device of a motor is larger than its full-load current allows.",
     why="The device guards the motor's line against short circuits; beyond its limit it may not see one in time.",
@@ -106,7 +106,7 @@ UNIT = rule(
 def motor_device(view: View, equipment: Equipment) -> Iterator[Finding]:
     """A motor with a name against the device ahead of it; a drive's own protection guards what hangs behind one."""
     state = view.state(equipment.name)
-    if equipment.kind != "motor" or state is None or state.ahead is None or not isinstance(state.arriving, Known):
+    if state is None or state.ahead is None or not isinstance(state.arriving, Known):
         return
     supply = view.network.supply.get(equipment.name)
     source = view.equipment(supply.source.name) if supply is not None else None
@@ -179,7 +179,7 @@ def _rating(place: Place, device: Body | None, amps: float) -> tuple[Fix, ...]:
     return (Fix(f"Make the device {amps:g} A", (edit,), Safety.LOOK),) if edit is not None else ()
 
 
-@UNIT.check
+@UNIT.also("equipment", said=("mocp",))
 def unit_device(view: View, equipment: Equipment) -> Iterator[Finding]:
     """A unit with a nameplate against the device ahead of it."""
     mocp = equipment.body.number("mocp")

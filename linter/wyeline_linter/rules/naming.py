@@ -129,8 +129,10 @@ LABEL = rule(
 @LABEL.check
 def feeder_label_missing(view: View, feeder: Feeder) -> Iterator[Finding]:
     statement = feeder.statement
+    if statement.label is not None or " #" not in feeder.key:
+        return
     base = feeder_name(statement)
-    if statement.label is not None or feeder.key == base:
+    if feeder.key == base:
         return
     first = view.model.feeders.get(base)
     number = 2
@@ -203,6 +205,7 @@ PLACEHOLDER = rule(
     right=FED + 'panel LP-1 208Y/120  bus 225 A, "Stair 2, level 1"\n',
 )
 _PLACEHOLDER = re.compile(r"\b(?:TBD|TBC|TBA|TODO|FIXME|[Xx]{2,})\b|\?{2,}|^\s*\?\s*$")
+_MAYBE = re.compile("TBD|TBC|TBA|TODO|FIXME|[Xx]{2}|[?]")
 _TEXT_KEYS = ("location", "note", "per", "number", "client")
 
 
@@ -215,7 +218,10 @@ def placeholder_left(view: View, equipment: Equipment) -> Iterator[Finding]:  # 
     for text, span in texts:
         if text and span is not None and _PLACEHOLDER.search(text):
             yield _placeholder(Place(equipment.block, span), text, equipment.name, "")
-    for circuit in equipment.statement.circuits:
+    circuits = equipment.statement.circuits
+    if not circuits or not _MAYBE.search("\n".join([c.body.description for c in circuits if c.body.description])):
+        return  # one look at all of them
+    for circuit in circuits:
         text, span = circuit.body.description, circuit.body.description_span
         if text and span is not None and _PLACEHOLDER.search(text):
             yield _placeholder(Place(equipment.block, span), text, equipment.name, circuit.place.key)

@@ -222,7 +222,7 @@ REPEATED = rule(
 )
 
 
-@REPEATED.check
+@REPEATED.also("equipment", said=("service-equipment",))
 def neutral_bond_repeated(view: View, equipment: Equipment) -> Iterator[Finding]:
     if "service-equipment" not in equipment.body.flags or not view.network.fed(equipment.name):
         return

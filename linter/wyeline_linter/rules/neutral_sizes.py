@@ -5,13 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Feeder
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.grounding_conductors import bonding_jumper
 from wyeline_linter.protection.ampacities import bounds
 from wyeline_linter.protection.currents import current_of
-from wyeline_linter.protection.lines import Line, feeder_line
+from wyeline_linter.protection.lines import Line
 from wyeline_linter.protection.purposes import Purpose, purpose_of
 from wyeline_linter.rules.line_findings import about, amps_text
 from wyeline_linter.rules.registry import rule
@@ -39,7 +38,7 @@ UNDERSIZED = rule(
     name="neutral-undersized",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="both",
     summary="A neutral carries less than the worst unequal load, or is smaller than a fault on it asks for.",
     why="Unequal or electronic load returns through this wire, which no device guards.",
@@ -64,10 +63,8 @@ TWO_LEGS = rule(
 
 
 @UNDERSIZED.check
-def feeder_neutral(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = feeder_line(view, feeder)
-    if line is not None:
-        yield from _judge(view, line)
+def feeder_neutral(view: View, line: Line) -> Iterator[Finding]:
+    yield from _judge(view, line)
 
 
 @UNDERSIZED.also("line")

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body
 from wyeline_linter.findings import Finding, Fix, Safety, Severity
 from wyeline_linter.protection.ampacities import small_wire_limit_a
 from wyeline_linter.protection.currents import current_of
-from wyeline_linter.protection.lines import MEDIUM_VOLTAGE_V, Line, device_kind, feeder_line
+from wyeline_linter.protection.lines import MEDIUM_VOLTAGE_V, Line, device_kind
 from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.line_findings import about, amps_text, device_words, line_text, rating_fix
@@ -63,21 +64,19 @@ def feeder_rating(view: View, feeder: Feeder) -> Iterator[Finding]:
     state = view.feeder_state(feeder.key)
     if state is not None and isinstance(state.offered, Known) and state.offered.system.widest_v > MEDIUM_VOLTAGE_V:
         return
-    found = _rating(view, feeder.body, Place(feeder.block, feeder.statement.head), feeder.key, "", f"`{feeder.key}`")
+    found = _rating(view, feeder.body, feeder.block, feeder.key)
     if found is not None:
         yield found
 
 
 @NOT_STANDARD.also("circuit")
 def circuit_rating(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
-    where = f"circuit {placed.key} of `{board.name}`"
-    place = Place(placed.block, placed.circuit.span)
-    found = _rating(view, placed.circuit.body, place, board.name, placed.key, where)
+    found = _rating(view, placed.circuit.body, placed.block, board.name, placed.key)
     if found is not None:
         yield found
 
 
-def _rating(view: View, body: Body, place: Place, subject: str, position: str, where: str) -> Finding | None:
+def _rating(view: View, body: Body, block: Block, subject: str, position: str = "") -> Finding | None:
     fact, tables = body.facts.get("rating"), view.tables
     if fact is None or tables is None or "frame" in body.facts or body.flags.keys() & {"existing", "space"}:
         return None
@@ -93,11 +92,10 @@ def _rating(view: View, body: Body, place: Place, subject: str, position: str, w
     near = [r for r in (below, above) if r is not None]
     from wyeline_linter.sizing.writing import rating_edit
 
-    at = Place(place.block, fact.span)
+    at = Place(block, fact.span)
+    where = f"circuit {position} of `{subject}`" if position else f"`{subject}`"
     fixes = tuple(
-        Fix(f"Write {r:g} A", (edit,), Safety.LOOK)
-        for r in near
-        if (edit := rating_edit(place.block, body, r)) is not None
+        Fix(f"Write {r:g} A", (edit,), Safety.LOOK) for r in near if (edit := rating_edit(block, body, r)) is not None
     )
     shown = " or ".join(f"{r:g} A" for r in near)
     return NOT_STANDARD.finding(
@@ -130,7 +128,7 @@ SMALL = rule(
     name="small-wire-limit",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="us",
     summary="A wire of 14, 12 or 10 AWG has a device larger than its fixed limit.",
     why="Small wires have a fixed device limit, below their ampacity: 15, 20 and 30 A for copper 14, 12 and 10 AWG.",
@@ -141,18 +139,12 @@ SMALL = rule(
 )
 
 
-@SMALL.check
-def small_feeder_wires(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = feeder_line(view, feeder)
-    if line is not None:
-        yield from _small(view, line)
-
-
 def small_limit_a(line: Line) -> float:
     """The device limit of a line's small wires; infinite for others."""
     return small_wire_limit_a(line.tables, line.wiring.size, line.wiring.metal, line.wiring.sets)
 
 
+@SMALL.check
 @SMALL.also("line")
 def _small(view: View, line: Line) -> Iterator[Finding]:
     guard = line.guard
@@ -178,7 +170,7 @@ MISSING = rule(
     name="protection-missing",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="both",
     summary="Wires run from a source or an unprotected bus, and no device stands ahead of them.",
     why="Nothing would open when these wires are overloaded or shorted.",
@@ -193,9 +185,9 @@ MISSING = rule(
 
 
 @MISSING.check
-def feeder_protection(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = feeder_line(view, feeder)
-    if line is None or line.guard is not None or view.derivation.delivers_into(feeder):
+def feeder_protection(view: View, line: Line) -> Iterator[Finding]:
+    feeder = line.feeder
+    if line.guard is not None or feeder is None or view.derivation.delivers_into(feeder):
         return
     maker = view.equipment(line.maker)
     if maker is None or maker.damaged or line.claims:
@@ -247,7 +239,7 @@ MARGIN = rule(
     name="continuous-load-margin",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="both",
     summary="A feeder's device is smaller than the load to size by: 125 % of what runs for hours, and the rest.",
     why="A load that lasts three hours or more needs 25 % reserve, or the device trips on a normal day.",
@@ -262,10 +254,9 @@ MARGIN = rule(
 
 
 @MARGIN.check
-def continuous_margin(view: View, feeder: Feeder) -> Iterator[Finding]:
-    rating = feeder.body.number("rating")
-    line = feeder_line(view, feeder)
-    if rating is None or line is None or "full-rated" in feeder.body.flags or line.target is None:
+def continuous_margin(view: View, line: Line) -> Iterator[Finding]:
+    rating = line.body.number("rating")
+    if rating is None or "full-rated" in line.body.flags or line.target is None:
         return
     current = current_of(view, line)
     purpose = purpose_of(view, line, current)

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Feeder
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.protection.lines import Line, feeder_line
@@ -21,7 +20,7 @@ PARALLEL = rule(
     name="parallel-too-small",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="us",
     summary="Wires smaller than 1/0 run in parallel.",
     why="Only 1/0 and larger may run in parallel: small ones share the current too unequally at their joints.",
@@ -35,9 +34,8 @@ PARALLEL = rule(
 
 
 @PARALLEL.check
-def parallel_wires(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = feeder_line(view, feeder)
-    if line is None or line.wiring.sets < 2 or area_mm2(line.wiring.size) >= area_mm2("1/0") * 0.999:
+def parallel_wires(view: View, line: Line) -> Iterator[Finding]:
+    if line.wiring.sets < 2 or area_mm2(line.wiring.size) >= area_mm2("1/0") * 0.999:
         return
     if _small_sets_claimed(view, line):
         return
@@ -63,7 +61,7 @@ UNLIKE = rule(
     name="parallel-unlike",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="both",
     summary="Two feeders in parallel between the same ends differ in length, size, metal or raceway.",
     why="Unequal twins share the current unequally: the shorter or thicker one is overloaded.",
@@ -78,9 +76,9 @@ UNLIKE = rule(
 
 
 @UNLIKE.check
-def parallel_twins(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = feeder_line(view, feeder)
-    if line is None or feeder.normally_open:
+def parallel_twins(view: View, line: Line) -> Iterator[Finding]:
+    feeder = line.feeder
+    if feeder is None or len(view.model.feeders_to.get(feeder.target.name, ())) < 2 or feeder.normally_open:
         return
     twins = [
         f for f in view.feeders_into(feeder.target.name)

@@ -67,6 +67,8 @@ def position_occupied(view: View, equipment: Equipment) -> Iterator[Finding]:
     board = positions_of(view, equipment)
     told: set[int] = set()
     for where, wanting in board.taken.items():
+        if len(wanting) < 2:
+            continue
         devices = [o for o in wanting if not o.empty]
         for later in devices[1:]:
             if id(later) in told or later is devices[0]:
@@ -85,10 +87,11 @@ def position_occupied(view: View, equipment: Equipment) -> Iterator[Finding]:
                 related=(Related(first.place, "the position is taken here"),),
                 fixes=move_fixes(board, later, legs or None) if later.positions else (),
             )
-    if board.spaces is None:
+    spaces = board.spaces
+    if spaces is None or all(1 <= where <= spaces for where in board.taken if isinstance(where, int)):
         return
     for occupant in board.occupants:
-        beyond = [p for p in occupant.positions if p > (board.spaces or 0) or p < 1]
+        beyond = [p for p in occupant.positions if p > spaces or p < 1]
         if beyond:
             yield OCCUPIED.finding(
                 occupant.place,
@@ -122,6 +125,8 @@ def position_leg_conflict(view: View, equipment: Equipment) -> Iterator[Finding]
         return
     board = positions_of(view, equipment)
     for occupant in board.occupants:
+        if not occupant.stated_legs and not occupant.body.leg_loads:
+            continue
         legs = board.legs_of(occupant)
         if legs is None:
             continue
@@ -317,7 +322,7 @@ CONFUSED = rule(
 )
 
 
-@CONFUSED.check
+@CONFUSED.also("board", said=("spare", "space"))
 def spare_space_confused(view: View, equipment: Equipment) -> Iterator[Finding]:
     if equipment.kind not in BOARDS:
         return

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Feeder, Place
+from wyeline_grammar.linking import Place
 from wyeline_grammar.model import RacewayStatement
 from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity
 from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
@@ -121,7 +121,7 @@ FULL = rule(
     name="raceway-overfilled",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="us",
     summary="The wires take more of a raceway than may be filled.",
     why="Too many wires for this pipe: pulling them in damages them, and they cannot shed their heat.",
@@ -133,12 +133,6 @@ FULL = rule(
 
 
 @FULL.check
-def feeder_fill(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = feeder_line(view, feeder)
-    if line is not None:
-        yield from _own_fill(view, line)
-
-
 @FULL.also("line")
 def _own_fill(view: View, line: Line) -> Iterator[Finding]:
     raceway = line.body.raceway

@@ -145,7 +145,9 @@ def _statement(
             yield from _judge(view, use, subject)
     yield from _claims(view, statement.claims, block, subject)
     for circuit in statement.circuits:
-        yield from _raceway(view, circuit.body, block, subject)
+        raceway = circuit.body.raceway
+        if raceway is not None and raceway.named:
+            yield from _raceway(view, circuit.body, block, subject)
         if "with" in circuit.body.facts:
             yield from _shared(block, circuit, statement, equipment)
 

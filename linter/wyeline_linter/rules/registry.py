@@ -21,12 +21,16 @@ if TYPE_CHECKING:
 
 Check = Callable[..., Iterable[Finding]]
 
-SCOPES = ("text", "model", "equipment", "board", "transformer", "feeder", "circuit", "line", "study")
+SCOPES = (
+    "text", "model", "equipment", "board", "transformer", "motor", "source", "feeder", "feeder line", "circuit", "line",
+    "study",
+)  # fmt: skip
 """``text``: found while reading a block (the grammar wing words it); ``model``: looks at the model as a whole;
-``equipment``, ``board`` (also what is like a board), ``transformer``: check(view, equipment); ``feeder``: check(view,
-feeder); ``circuit``: check(view, board, placed circuit); ``line``: check(view, line) of a circuit with wires: these two
-are asked once for all circuits alike while they find nothing; ``study``: check(view) with `view.studies` (load flow,
-faults, other switch states), run as a whole and only at rest.
+``equipment``, ``board`` (also what is like a board), ``transformer``, ``motor``, ``source`` (`SOURCES`): check(view,
+equipment); ``feeder``: check(view, feeder); ``feeder line``: check(view, line) of a feeder whose wires are written and
+whose voltage is settled; ``circuit``: check(view, board, placed circuit); ``line``: check(view, line) of a circuit with
+wires: these two are asked once for all circuits alike while they find nothing; ``study``: check(view) with
+`view.studies` (load flow, faults, other switch states), run as a whole and only at rest.
 
 A check of a circuit or a line may look at what the circuit says, its load, legs, current and purpose, the tables and
 the project. Whether it finds something must not depend on length, description, place or names (`circuit_marks`).
@@ -35,6 +39,8 @@ A check of an equipment or feeder may look at its own element, the feeders at it
 ends, and the figures of all these: that is what an edit re-checks. Of loads it looks at its own element's only, a
 feeder's check at its far end's: they change all the way up. What it says about names and places farther away is
 refreshed when the rule ``roams``; fixes that depend on figures farther away are given as `findings.Offered`."""
+SOURCES = frozenset({"utility", "generator", "ups", "inverter"})
+"""Kinds that the checks of the scope ``source`` are asked about."""
 _ROAMING = ("model", "equipment", "feeder")
 """Scopes of the checks of rules that roam."""
 
@@ -67,13 +73,15 @@ class Rule:
     beside: bool = False
     files: dict[str, str] = field(default_factory=dict)
     checks: dict[str, list[Check]] = field(default_factory=dict, repr=False)
+    said: dict[Check, frozenset[str]] = field(default_factory=dict, repr=False)
 
     def check(self, function: Check) -> Check:
         """Decorator: the function that looks for this rule's findings in its own scope."""
         return self.also(self.scope)(function)
 
-    def also(self, scope: str) -> Callable[[Check], Check]:
-        """Decorator: a function that looks for this rule's findings in a further scope."""
+    def also(self, scope: str, said: Iterable[str] = ()) -> Callable[[Check], Check]:
+        """Decorator: a function that looks for this rule's findings in a further scope; of equipment, or of a feeder,
+        only where that, or one of its circuits, says one of the keys or flags ``said``."""
         if scope not in SCOPES:
             raise ValueError(f"{self.name}: unknown scope {scope}")
         if self.roams and scope not in _ROAMING:
@@ -81,6 +89,8 @@ class Rule:
 
         def add(function: Check) -> Check:
             self.checks.setdefault(scope, []).append(function)
+            if said:
+                self.said[function] = frozenset(said)
             return function
 
         return add

@@ -69,14 +69,8 @@ def shared_groups(board: BoardPositions) -> list[list[Occupant]]:
     return list(groups.values())
 
 
-def _has_groups(board: Equipment) -> bool:
-    return any("with" in placed.circuit.body.facts for placed in board.circuits)
-
-
-@SAME_LEG.check
+@SAME_LEG.also("board", said=("with",))
 def shared_neutral_same_leg(view: View, equipment: Equipment) -> Iterator[Finding]:
-    if not _has_groups(equipment):
-        return
     board = positions_of(view, equipment)
     for group in shared_groups(board):
         taken: dict[str, Occupant] = {}
@@ -109,10 +103,8 @@ def shared_neutral_same_leg(view: View, equipment: Equipment) -> Iterator[Findin
             )
 
 
-@UNTIED.check
+@UNTIED.also("board", said=("with",))
 def shared_neutral_untied(view: View, equipment: Equipment) -> Iterator[Finding]:
-    if not _has_groups(equipment):
-        return
     board = positions_of(view, equipment)
     for group in shared_groups(board):
         loose = [o for o in group if "tied" not in o.body.flags]

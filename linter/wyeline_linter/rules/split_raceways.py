@@ -38,20 +38,18 @@ SPLIT = rule(
 )
 
 
-@SPLIT.check
+@SPLIT.also("feeder", said=("isolated-phases",))
 def feeder_split(view: View, feeder: Feeder) -> Iterator[Finding]:
-    if "isolated-phases" in feeder.body.flags:
-        line = feeder_line(view, feeder)
-        if line is not None:
-            yield from _split(view, line)
+    line = feeder_line(view, feeder)
+    if line is not None and "isolated-phases" in line.body.flags:
+        yield from _split(view, line)
 
 
-@SPLIT.also("board")
+@SPLIT.also("board", said=("isolated-phases",))
 def circuits_split(view: View, board: Equipment) -> Iterator[Finding]:
-    if any("isolated-phases" in placed.circuit.body.flags for placed in board.circuits):
-        for line in circuit_lines(view, board):
-            if "isolated-phases" in line.body.flags:
-                yield from _split(view, line)
+    for line in circuit_lines(view, board):
+        if "isolated-phases" in line.body.flags:
+            yield from _split(view, line)
 
 
 def _split(view: View, line: Line) -> Iterator[Finding]:

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Feeder, Place
+from wyeline_grammar.linking import Place
 from wyeline_linter.claims import EXCUSES
 from wyeline_linter.derive import REFUSED
 from wyeline_linter.findings import Finding, Severity
-from wyeline_linter.protection.lines import Line, feeder_line
+from wyeline_linter.protection.lines import Line
 from wyeline_linter.protection.taps import Proof, claimed_tap, prove
 from wyeline_linter.rules.line_findings import about
 from wyeline_linter.rules.overcurrent import US
@@ -25,7 +25,7 @@ UNPROVEN = rule(
     name="tap-unproven",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="us",
     summary="A claimed tap does not meet a condition of its rule: length, share of the device ahead, or end.",
     why="The wire is smaller than its breaker protects; only a short tap that meets every condition may be.",
@@ -36,10 +36,9 @@ UNPROVEN = rule(
 
 
 @UNPROVEN.check
-def taps(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = feeder_line(view, feeder)
-    claim = claimed_tap(line) if line is not None else None
-    if line is None or claim is None or line.guard is None or line.guard.own:
+def taps(view: View, line: Line) -> Iterator[Finding]:
+    claim = claimed_tap(line)
+    if claim is None or line.guard is None or line.guard.own:
         return
     yield from told(view, UNPROVEN, line, prove(view, line, claim))
 

@@ -14,7 +14,6 @@ from wyeline_linter.protection.lines import (
     MEDIUM_VOLTAGE_V,
     Line,
     device_kind,
-    feeder_line,
     first_device_a,
     first_device_of,
 )
@@ -75,7 +74,7 @@ SECONDARY = rule(
     name="secondary-protection-missing",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="us",
     summary="Wires behind a transformer have no device ahead of them, and claim no rule that lets them do without.",
     why="The device on the primary side sees their current only scaled and shifted; most windings hide it.",
@@ -88,7 +87,7 @@ TOO_LONG = rule(
     name="secondary-run-too-long",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="us",
     summary="Wires behind a transformer do not meet a condition of the rule that they claim: length, size or end.",
     why="The unprotected wires on the secondary side must stay short, and end in one device they can bear.",
@@ -257,16 +256,16 @@ def primary_nuisance(view: View, equipment: Equipment) -> Iterator[Finding]:
 
 
 @SECONDARY.check
-def secondary_wires(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = _secondary_line(view, feeder)
-    if line is None or claimed_tap(line) is not None or _covered(view, line):
+def secondary_wires(view: View, line: Line) -> Iterator[Finding]:
+    if not _is_secondary(view, line) or claimed_tap(line) is not None or _covered(view, line):
         return
     if first_device_a(line) is None and line.target is not None and line.target.kind == "panel":
         return  # told at the panel
     fixes: tuple[Fix, ...] = ()
+    last_line = line.feeder.statement.last_line if line.feeder is not None else 0
     for claim in ("tap-10ft", "tap-25ft", "tap-outside"):
         if prove(view, line, claim).holds:
-            edit = insert_below(line.block, feeder.statement.last_line, f"  claim {claim}")
+            edit = insert_below(line.block, last_line, f"  claim {claim}")
             fixes = (Fix(f"Claim the rule whose conditions it meets: `claim {claim}`", (edit,), Safety.LOOK),)
             break
     yield about(
@@ -279,12 +278,11 @@ def secondary_wires(view: View, feeder: Feeder) -> Iterator[Finding]:
     )  # fmt: skip
 
 
-def _secondary_line(view: View, feeder: Feeder) -> Line | None:
-    line = feeder_line(view, feeder)
-    if line is None or line.guard is not None:
-        return None
+def _is_secondary(view: View, line: Line) -> bool:
+    if line.guard is not None:
+        return False
     maker = view.equipment(line.maker)
-    return line if maker is not None and maker.kind == "transformer" and not maker.damaged else None
+    return maker is not None and maker.kind == "transformer" and not maker.damaged
 
 
 def _covered(view: View, line: Line) -> bool:
@@ -308,8 +306,7 @@ def _covered(view: View, line: Line) -> bool:
 
 
 @TOO_LONG.check
-def secondary_claims(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = _secondary_line(view, feeder)
-    claim = claimed_tap(line) if line is not None else None
-    if line is not None and claim is not None:
+def secondary_claims(view: View, line: Line) -> Iterator[Finding]:
+    claim = claimed_tap(line) if _is_secondary(view, line) else None
+    if claim is not None:
         yield from told(view, TOO_LONG, line, prove(view, line, claim))

@@ -9,7 +9,7 @@ from wyeline_grammar.linking import Feeder
 from wyeline_linter.findings import Finding, Fix, Severity, append_phrase
 from wyeline_linter.protection.ampacities import Carries, Laid, bounds, failing_stage
 from wyeline_linter.protection.currents import Current, current_of, laid_with
-from wyeline_linter.protection.lines import Line, feeder_line, first_device_a
+from wyeline_linter.protection.lines import Line, first_device_a
 from wyeline_linter.protection.motor_groups import group_limit
 from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of, required_a
 from wyeline_linter.rules.line_findings import about, amps_text, device_words, line_text, rating_fix
@@ -18,6 +18,7 @@ from wyeline_linter.rules.overcurrent import UNDERPROTECTED, US, small_limit_a
 from wyeline_linter.rules.raceway import BUNDLED, NEUTRAL_COUNTS
 from wyeline_linter.rules.registry import Rule, rule
 from wyeline_linter.sizing.lines import resized
+from wyeline_linter.systems import Known
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
@@ -45,7 +46,7 @@ SHORT = rule(
     name="ampacity-short",
     since="0.1",
     severity=Severity.ERROR,
-    scope="feeder",
+    scope="feeder line",
     basis="both",
     summary="After warm surroundings, wires carry less than their device lets through, or less than their load.",
     why="In warm air a wire sheds less heat: what it may carry shrinks, and its device does not know that.",
@@ -91,7 +92,7 @@ HOW_LAID = rule(
     name="installation-method-missing",
     since="0.1",
     severity=Severity.GAP,
-    scope="feeder",
+    scope="feeder line",
     basis="both",
     summary="How wires are laid, or what insulates them, is not written, so nothing says what they carry.",
     why="How a wire is laid decides how much it carries; this is never guessed.",
@@ -135,10 +136,10 @@ GENERATOR = rule(
 
 @NOT_SIZED.check
 def wires_not_sized(view: View, feeder: Feeder) -> Iterator[Finding]:
-    from wyeline_linter.sizing.lines import Proposal, size_feeder
-
     if not has_route_alone(view, feeder):
         return
+    from wyeline_linter.sizing.lines import Proposal, size_feeder
+
     made = size_feeder(view, feeder)
     fixes: tuple[Fix, ...] = ()
     change = "Write its wires."
@@ -162,11 +163,11 @@ def wires_not_sized(view: View, feeder: Feeder) -> Iterator[Finding]:
 
 def has_route_alone(view: View, feeder: Feeder) -> bool:
     """Whether a feeder that carries a known system says how long it is or how it runs, and has no wires."""
-    from wyeline_linter.systems import Known
-
     body = feeder.body
+    if body.conductors is not None or feeder.statement.damaged:
+        return False
     state = view.feeder_state(feeder.key)
-    if body.conductors is not None or state is None or not isinstance(state.carried, Known) or feeder.statement.damaged:
+    if state is None or not isinstance(state.carried, Known):
         return False
     source = view.equipment(feeder.source.name)
     if "resistance" in body.facts or (source is not None and source.kind == "busway" and "length" not in body.facts):
@@ -175,12 +176,6 @@ def has_route_alone(view: View, feeder: Feeder) -> bool:
 
 
 @HOW_LAID.check
-def laid_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = feeder_line(view, feeder)
-    if line is not None:
-        yield from _laid(view, line)
-
-
 @HOW_LAID.also("line")
 def _laid(view: View, line: Line) -> Iterator[Finding]:
     if line.laid is not None or line.medium:
@@ -204,9 +199,8 @@ def _how_to_say(line: Line) -> str:
 
 
 @SHORT.check
-def feeder_ampacity(view: View, feeder: Feeder) -> Iterator[Finding]:
-    line = feeder_line(view, feeder)
-    if line is not None and not line.shared:
+def feeder_ampacity(view: View, line: Line) -> Iterator[Finding]:
+    if not line.shared:
         yield from judged(view, line)
 
 
