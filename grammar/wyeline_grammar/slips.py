@@ -1,4 +1,4 @@
-"""The slips that people make when they write a line as another trade paper, program or habit would have it.
+"""The slips that people make when they write a line as another paper or habit of the trade would have it.
 
 A row recognises the slip by its spelling and knows the right one. ``recovery.py`` tries the rows, in their order, on a
 line that does not parse, and takes the first whose spelling lets more of the line be read; rows with ``sound`` are

@@ -32,7 +32,7 @@ def circuits(*va: tuple[str, float]) -> str:
     [
         # Read at https://forums.mikeholt.com/threads/multiwire-circuit.44780/
         ((5.0, 8.0, 0.0), 7.0),
-        # Read on a public page (address withheld).
+        # Recomputed: sqrt(A2 + B2 + C2 - AB - BC - CA), the handbook formula.
         ((10.0, 15.0, 20.0), 8.66),
         # Recomputed; a circulating copy with a sign error gives 15.1 A.
         ((10.0, 8.0, 6.0), 3.46),
@@ -45,7 +45,7 @@ def test_wye_neutral(legs: tuple[float, float, float], neutral: float) -> None:
 
 
 def test_split_phase_and_same_leg_neutral() -> None:
-    """5 and 8 A: 3 A in the neutral; two circuits on one leg 10 + 10: 20 A (same public page as above)."""
+    """5 and 8 A: 3 A in the neutral; two circuits on one leg 10 + 10: 20 A (common practice, no source)."""
     assert amps(viewed(SPLIT + circuits(("1", 600.0), ("3", 960.0))), "P")[3] == pytest.approx(3.0)
     assert amps(viewed(SPLIT + circuits(("1", 1200.0), ("2", 1200.0))), "P")[3] == pytest.approx(20.0)
 

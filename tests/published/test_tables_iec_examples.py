@@ -102,7 +102,7 @@ def test_cable_resistances_of_a_printed_fault_sheet() -> None:
 def test_capacities_pvc_copper(method: Method, loaded: int, amps: tuple[float, ...]) -> None:
     """PVC copper at 30 degC to 120 mm2.
 
-    Source: a national edition printing the same table (address withheld; 1.5 mm2 A1 differs there and is from memory),
+    Source: a national edition of IEC 60364-5-52 Table B.52.2 and B.52.4 (1.5 mm2 A1 differs there and is from memory),
     for B2 with three loaded also an equipment manual (easymanua.ls, Atlas Copco).
     """
     sizes = ("1.5", "2.5", "4", "6", "10", "16", "25", "35", "50", "70", "95", "120")

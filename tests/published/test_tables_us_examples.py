@@ -64,7 +64,7 @@ def known(value: T | NotListed) -> T:
 def test_voltage_drop_over_1000_ft(metal: Literal["Cu", "Al"], ze_kft: float, single_v: float, three_v: float) -> None:
     """480 V, 65 A, 1000 ft, 2/0 in steel, power factor 0.85, by NEC Chapter 9 Table 9.
 
-    Source: arithmetic printed on a public page (address withheld), which rounds Ze to four places.
+    Source: NEC Chapter 9 Table 9 note 2, R cos + X sin, recomputed; Ze is rounded to four places.
     """
     z = known(impedance(US, "2/0", metal, temperature_c=75, conduit="steel"))
     assert effective_ohm_per_km(z, 0.85) * 0.3048 == pytest.approx(ze_kft, abs=1e-4)

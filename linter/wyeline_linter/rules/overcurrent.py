@@ -30,11 +30,6 @@ US = (
     "switchboard MSB 480Y/277  bus 400 A, main 400 A, lug-temp 75 degC\n"
 )
 """A service of 400 A that wants nothing: the examples of these rules hang on it."""
-IEC = (
-    'project "Annex"\n  basis iec\nutility NETT 400Y/230  fault 10 kA, fault-min 6 kA, x/r 4, earthing TN-S\n'
-    "feeder NETT -> HV  4x70mm2 + PE 35mm2 Cu XLPE  6 m method C\n"
-    "panel HV 400Y/230  bus 160 A, main 160 A\n"
-)
 _LP = "panel LP-1 480Y/277  bus 125 A, main lugs, lug-temp 75 degC\n"
 
 _HEATER = (

@@ -35,7 +35,7 @@ def test_file_states_its_origin_and_every_cell_its_status(name: str, table: str)
             named = [column for word in words for column in word[1:]]
             filled = [c for c, v in zip(loaded.columns, loaded.rows[key], strict=True) if v is not None]
             assert len(named) == len(set(named)), f"{key}: a column has two statuses"
-            by = {loaded.header.get("cite by"), loaded.header.get("row by"), "by_neutral", "metric"}
+            by = {loaded.header.get("cite by"), loaded.header.get("row by"), "metric"}
             assert set(filled) - set(named) <= by, f"{key}: a value has no status"
 
 
