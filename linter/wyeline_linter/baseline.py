@@ -27,7 +27,7 @@ ACCEPTED = f"accepted by {BASELINE_NAME}"
 _ABOUT = "Findings accepted as they were, and the figures of allowances. Written by `wyeline check --update-baseline`."
 _TEXTS = ("model", "rule", "subject", "position", "message", "found")
 OWN_RULES = frozenset({"allowance-stale", "baseline-excess"})
-_BESIDE = OWN_RULES | {"allowance-unused"}
+NEVER_ACCEPTED = OWN_RULES | {"allowance-unused"}
 """Rules that are never accepted: they speak of what is accepted."""
 
 
@@ -135,7 +135,7 @@ def applied(
     result: list[Finding] = []
     for finding in findings:
         entry = _taken(baseline, open_entries.get((fingerprint_of(finding), finding.allowed is not None)), finding)
-        if entry is None or finding.rule in _BESIDE:
+        if entry is None or finding.rule in NEVER_ACCEPTED:
             result.append(finding)
             continue
         changed = moved(f"{entry.message}; {entry.found}", f"{finding.message}; {finding.found}", may_move)
@@ -204,7 +204,7 @@ def entries_of(model: str, findings: Iterable[Finding]) -> list[Entry]:
     return [
         Entry(model, f.rule, f.subject, f.position, f.message, f.found, f.allowed is not None)
         for f in findings
-        if f.severity is not Severity.GAP and f.rule not in _BESIDE
+        if f.severity is not Severity.GAP and f.rule not in NEVER_ACCEPTED
         if f.allowed is None or figures_of(f"{f.message}; {f.found}")
     ]
 

@@ -110,6 +110,31 @@ def test_an_unknown_figure_is_never_accepted(site: Path, capsys: pytest.CaptureF
     assert "gap upstream-system-unknown" in capsys.readouterr().out
 
 
+def test_the_first_run_says_what_it_accepts_by_severity(site: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (site.parent / "site.wye").write_text(KILN + 'panel A 208Y/120 bus 1 A\n  allow legs-unbalanced "later"\n', "utf-8")
+    findings = json.loads(_printed(capsys, "--format", "json"))["findings"]
+    counts = {w: sum(f["severity"] == w for f in findings) for w in ("error", "warning", "advice", "gap")}
+    unused = sum(f["rule"] == "allowance-unused" for f in findings)
+    assert counts["error"] > 0 < counts["warning"] and counts["gap"] > 0 < unused
+    main(["check", "site.wye", "--update-baseline"])
+    told = capsys.readouterr().err
+    errors, warnings = counts["error"], counts["warning"] - unused
+    assert (
+        f" accepted as they are ({errors} error{'s' * (errors > 1)}, {warnings} warning{'s' * (warnings > 1)}" in told
+    )
+    assert f"; {counts['gap']} figures unknown (gaps are never accepted)" in told
+    other = site.parent / "other.wye"
+    other.write_text(KILN.replace("GEN", "G-2"), "utf-8")
+    (site.parent / "wyeline.toml").write_text("", "utf-8")
+    main(["check", "other.wye", "--update-baseline"])
+    assert "(1 error of the models checked)" in capsys.readouterr().err
+
+
+def _printed(capsys: pytest.CaptureFixture[str], *options: str) -> str:
+    main(["check", "site.wye", *options])
+    return capsys.readouterr().out
+
+
 def test_models_that_are_not_checked_keep_their_entries(site: Path, capsys: pytest.CaptureFixture[str]) -> None:
     (site.parent / "other.wye").write_text(KILN, "utf-8")
     (site.parent / "wyeline.toml").write_text("", "utf-8")

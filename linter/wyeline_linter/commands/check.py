@@ -199,9 +199,17 @@ def _write_baselines(judged: list[Judged], arguments: argparse.Namespace) -> Non
         write_atomically(path, made)
         records = sum(1 for e in entries if e.allowance)
         count = len(entries) - records
+        unaccepted = (f for found in checked.values() for f in found if f.allowed is None)
+        counts = summary.severities(f for f in unaccepted if f.rule not in baselines.NEVER_ACCEPTED)
+        listed = ""
+        if arguments.update_baseline and summary.listed(counts):
+            others = any(e.model not in checked for e in entries)
+            listed = f" ({summary.listed(counts)}{' of the models checked' if others else ''})"
+        gaps = counts["gap"]
         print(
-            f"wrote {shown}: {count} finding{'s' if count != 1 else ''} accepted as they are, "
-            f"figures of {records} allowance{'s' if records != 1 else ''} recorded",
+            f"wrote {shown}: {summary.count(count, 'finding')} accepted as they are{listed}, "
+            f"figures of {summary.count(records, 'allowance')} recorded"
+            + (f"; {summary.count(gaps, 'figure')} unknown (gaps are never accepted)" if gaps else ""),
             file=sys.stderr,
         )
 
@@ -349,8 +357,9 @@ def _fix(
         if outcome.left_to_choose and not arguments.quiet:
             count = outcome.left_to_choose
             print(
-                f"wyeline: {count} finding{'s' if count != 1 else ''} left to you, because the fixes feed something "
-                "from elsewhere, open a way, or take a device or equipment away: choose one in the editor, or see `wyeline connect`",
+                f"wyeline: {summary.count(count, 'finding')} left to you, because the fixes feed something from "
+                "elsewhere, open a way, or take a device or equipment away: choose one in the editor, or see "
+                "`wyeline connect`",
                 file=sys.stderr,
             )
         if outcome.thrown_away:

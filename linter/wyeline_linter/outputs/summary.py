@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from wyeline_linter.expectations import Expectation
 from wyeline_linter.findings import Finding, Severity
@@ -16,25 +16,29 @@ def line(results: Results) -> str:
     """Counts per severity, unknown figures, expectations, what is accepted and what is switched off, in one line."""
     shown = [f for f in results.findings if f.allowed is None]
     counts = severities(shown)
-    failures = [_count(n, word) for word, n in counts.items() if n and word != "gap"]
-    parts = [", ".join(failures) or "no rule failed on the stated facts"]
+    parts = [listed(counts) or "no rule failed on the stated facts"]
     if counts["gap"]:
-        parts.append(f"{_count(counts['gap'], 'figure')} unknown")
+        parts.append(f"{count(counts['gap'], 'figure')} unknown")
     if results.expectations:
         tally = outcomes(results.expectations)
         parts.append("expectations: " + ", ".join(f"{n} {word}" for word, n in tally.items() if n))
     accepted = len(results.findings) - len(shown)
     if accepted:
-        parts.append(f"{_count(accepted, 'finding')} accepted")
+        parts.append(f"{count(accepted, 'finding')} accepted")
     if results.off:
-        parts.append(f"{_count(len(results.off), 'rule')} switched off")
-    return "; ".join(parts) + f" ({_count(len(results.files), 'file')})"
+        parts.append(f"{count(len(results.off), 'rule')} switched off")
+    return "; ".join(parts) + f" ({count(len(results.files), 'file')})"
 
 
 def severities(findings: Iterable[Finding]) -> dict[str, int]:
     """How many findings of each severity, gravest first; all four are there."""
     counts = Counter(f.severity for f in findings)
     return {s.word: counts[s] for s in sorted(Severity, reverse=True)}
+
+
+def listed(counts: Mapping[str, int]) -> str:
+    """Counts by severity in words, gravest first, without the gaps; "" where there is nothing to count."""
+    return ", ".join(count(n, word) for word, n in counts.items() if n and word != "gap")
 
 
 def outcomes(expectations: Iterable[Expectation]) -> dict[str, int]:
@@ -65,6 +69,7 @@ def statistics(findings: Sequence[Finding]) -> str:
     return "\n".join(line.rstrip() for line in lines)
 
 
-def _count(number: int, word: str) -> str:
+def count(number: int, word: str) -> str:
+    """A number with its noun."""
     plural = word if word == "advice" or number == 1 else word + "s"
     return f"{number} {plural}"
