@@ -213,8 +213,8 @@ def impedance_loads(network: Network) -> tuple[Ints, Ints, Complex]:
     columns = load_columns(network.loads)
     s = np.array(network.loads.s_va, dtype=np.complex128)
     there = np.flatnonzero((columns.z_share != 0) & (s != 0))
-    y: Complex = columns.z_share[there] * np.conj(s[there]) / columns.v_nominal[there] ** 2
-    return columns.plus[there], columns.minus[there], y
+    y = np.conj(s[there]) * columns.z_share[there] / columns.v_nominal[there] ** 2
+    return columns.plus[there], columns.minus[there], np.asarray(y, dtype=np.complex128)
 
 
 class LoadColumns(NamedTuple):
@@ -233,11 +233,14 @@ def load_columns(loads: Loads) -> LoadColumns:
     """The columns of loads, kept with them."""
     found = loads.kept.get("columns")
     if not isinstance(found, LoadColumns) or len(found.plus) != len(loads.names):
-        pairs = np.array(loads.pairs, dtype=np.int64).reshape(-1, 2)
-        shares = np.array(loads.shares, dtype=np.float64).reshape(-1, 3)
+        plus, minus = np.array(loads.pairs, dtype=np.int64).reshape(-1, 2).T.copy()
+        p_share, i_share, z_share = np.array(loads.shares, dtype=np.float64).reshape(-1, 3).T.copy()
         found = loads.kept["columns"] = LoadColumns(
-            *pairs.T.copy(),
-            *shares.T.copy(),
+            plus,
+            minus,
+            p_share,
+            i_share,
+            z_share,
             np.array(loads.v_nominal, dtype=np.float64),
             np.array(loads.limit_a, dtype=np.float64),
         )

@@ -28,7 +28,8 @@ class BeyondColumns:
     """For how many pieces the kinds of load were looked at anew."""
     _parts: list[list[Part]]
     _slots: list[list[int]]
-    _held: list[int]
+    _held: set[int]
+    """Pieces behind whose feeders loads exclude each other."""
     _first: Ints
     owner: Ints
     slot: Ints
@@ -42,8 +43,9 @@ class BeyondColumns:
         holds = before is not None and before.mark is pieces.mark_before and pieces.changed is not None
         self.made = 0
         if before is not None and holds and demand.slots_kept and pieces.changed is not None:
-            again = set(pieces.changed)
-            again.update(k for k in before._held if nodes[k] is not None)
+            again = set(pieces.changed) | before._held
+            self._held = before._held - set(pieces.changed)
+            self._held |= {k for k in pieces.changed if (node := nodes[k]) is not None and node.up.held}
             self._parts, self._slots = list(before._parts), list(before._slots)
             other = []
             for k in sorted(again):
@@ -62,9 +64,9 @@ class BeyondColumns:
         else:
             found = [_parts(demand, name) for name in order]
             self.made = len(order)
+            self._held = {k for k, node in enumerate(nodes) if node is not None and node.up.held}
             self._parts, self._slots = [parts for parts, _ in found], [slots for _, slots in found]
             self._join()
-        self._held = [k for k, node in enumerate(nodes) if node is not None and node.up.held]
         of_slots = np.array([*demand.of_slots, 1.0], dtype=np.float64)
         self._sum(len(order), self.here - self.times * of_slots[self.slot])
 

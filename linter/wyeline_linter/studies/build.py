@@ -106,9 +106,8 @@ def distance_of(feeder: Feeder) -> float | None:
 def raceway_stuff(model: Model) -> dict[str, str | None]:
     """What each named raceway is made of."""
     return {
-        name: entry.statement.stuff
-        for name, entries in model.declared.items()
-        for entry in entries
+        entry.name: entry.statement.stuff
+        for entry in model.declared_of("raceway")
         if isinstance(entry.statement, RacewayStatement)
     }
 

@@ -108,6 +108,8 @@ class FaultView:
         self._found: dict[str, dict[str, FaultCurrent]] = {}
         self._columns: dict[str, tuple[int, Sequence[WorstColumns]]] = {}
         """By bus name: its row in the columns of each kind."""
+        self._asked: tuple[list[str], Ints] | None = None
+        """The names of equipment that were asked for together last, and their places."""
         self._groups: list[tuple[list[Bus], Sequence[WorstColumns]]] = []
         """The same by buses with the same conductors."""
 
@@ -204,10 +206,13 @@ class FaultView:
         """The same at pieces of equipment, in their order: A (not a number: none is known) and number of the kind."""
         import numpy as np
 
-        buses, place = self.built.bus, self.deciding.place
-        at = [place.get(bus.name, -1) if (bus := buses.get(name)) is not None else -1 for name in names]
+        if self._asked is None or self._asked[0] != names:
+            buses, place = self.built.bus, self.deciding.place
+            at = [place.get(bus.name, -1) if (bus := buses.get(name)) is not None else -1 for name in names]
+            self._asked = list(names), np.array(at, dtype=np.int64)
+        at_bus = self._asked[1]
         amperes, kind = np.append(self.deciding.amperes, np.nan), np.append(self.deciding.kind, -1)
-        return amperes[at], kind[at]
+        return amperes[at_bus], kind[at_bus]
 
     @cached_property
     def ceilings(self) -> dict[str, str]:

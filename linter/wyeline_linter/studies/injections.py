@@ -119,15 +119,14 @@ class Counting:
 
     def __init__(self, pieces: Sequence[Piece], demand: DemandShares, before: Counting | None = None) -> None:
         self.pieces = pieces
-        kept: dict[int, list[int]] = {}
-        if before is not None and demand.slots_kept:
-            kept = dict(zip(map(id, before.pieces), before.slots_of, strict=True))
-        self.slots_of: list[list[int]] = []
-        for piece in pieces:
-            slots = kept.get(id(piece))
-            if slots is None:
-                slots = [-1 if asked is None else demand.slot(*asked) for asked in piece.asked]
-            self.slots_of.append(slots)
+        self.slots_of: list[list[int]]
+        if before is not None and demand.slots_kept and len(before.pieces) == len(pieces):
+            self.slots_of = [
+                slots if piece is known else _slots(piece, demand)
+                for piece, known, slots in zip(pieces, before.pieces, before.slots_of, strict=True)
+            ]
+        else:
+            self.slots_of = [_slots(piece, demand) for piece in pieces]
         alike = before is not None and self.slots_of == before.slots_of
         self.rows: Ints = (
             before.rows
@@ -139,6 +138,10 @@ class Counting:
         """The part of each row that counts."""
         self.alike = before is not None and alike and np.array_equal(self.shares, before.shares)
         """Whether each row counts by the part it did before."""
+
+
+def _slots(piece: Piece, demand: DemandShares) -> list[int]:
+    return [-1 if asked is None else demand.slot(*asked) for asked in piece.asked]
 
 
 def injected(made: Built, loads: Iterable[LeafLoad] | LoadPieces) -> Loads:

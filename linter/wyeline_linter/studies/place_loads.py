@@ -44,10 +44,12 @@ def place_loads(
         from wyeline_linter.studies.injections import injected
 
         made.network.loads = injected(made, loads)
-        for name in network.root:
-            equipment = model.equipment[name]
-            if follows_grid(equipment):
-                _place_inverter(made, equipment)
+        inverters = made.network.wiring.get("inverters")
+        if not isinstance(inverters, tuple):
+            inverters = tuple(name for name in network.root if follows_grid(model.equipment[name]))
+            made.network.wiring["inverters"] = inverters
+        for name in inverters:
+            _place_inverter(made, model.equipment[name])
     elif made.case is Case.MAX:
         motors: dict[tuple[str, str], list[LeafLoad]] = {}
         for load in loads:

@@ -151,8 +151,8 @@ class _Finder:
         }
         self.followers = [
             name
-            for name in sorted(self.normal.root)
-            if follows_grid(self.model.equipment[name]) and name in self.normal.supply
+            for name in sorted(name for name in self.normal.root if follows_grid(self.model.equipment[name]))
+            if name in self.normal.supply
         ]
         self.interlocks = self._interlocks()
         self.scenarios = [s for s in view.states_of_switches() if s != NORMAL_STATE]

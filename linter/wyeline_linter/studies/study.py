@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from functools import cached_property
+from operator import is_not
 from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
@@ -36,6 +37,8 @@ if TYPE_CHECKING:
 T = TypeVar("T")
 U = TypeVar("U")
 
+MOST_IN_PLACE = 100
+"""Statements that are other ones than before, up to which the rest is taken to stand in the same order."""
 MOST_KEPT_PIECES = 6_000
 """Pieces of equipment, in all states that nobody writes down together, whose circuits outlast a study in an editor:
 about 20 KB each."""
@@ -84,12 +87,15 @@ class Studies:
     def of_each(self, what: str, things: Mapping[str, U], read: Callable[[U], T]) -> list[tuple[U, T]]:
         """What ``read`` tells of each piece of equipment or feeder by its statement alone: asked of those only that are
         other ones than in the version before."""
-        before = self.cache.facts.get(what, {})
-        found = self.cache.facts[what] = {
-            key: known if (known := before.get(key)) is not None and known[0] is thing else (thing, read(thing))
-            for key, thing in things.items()
-        }
-        return list(found.values())
+        now = list(things.values())
+        before, told = self.cache.facts.get(what, ([], []))
+        if len(before) == len(now) and sum(map(is_not, before, now)) <= MOST_IN_PLACE:
+            found = [known if known[0] is one else (one, read(one)) for known, one in zip(told, now, strict=True)]
+        else:  # those of the version before are alive in ``told``, so that no other has the id of one of them
+            by_id = dict(zip(map(id, before), told, strict=True))
+            found = [by_id.get(id(one)) or (one, read(one)) for one in now]
+        self.cache.facts[what] = now, found
+        return found
 
     def let_go(self) -> None:
         """These studies are over. What refers to its own study goes first, so that nothing waits for the collector."""
@@ -130,8 +136,12 @@ class Studies:
 
     def for_faults(self) -> list[StateStudy]:
         """The same, but for states in which only inverters stop: no fault is worse there than as normal."""
-        followers = {e.name for e in self.model.equipment.values() if follows_grid(e)}
-        return [s for s in self.every() if s.zone is None or not s.state.off or not s.state.off <= followers]
+
+        def work() -> list[StateStudy]:
+            followers = {e.name for e in self.model.equipment.values() if follows_grid(e)}
+            return [s for s in self.every() if s.zone is None or not s.state.off or not s.state.off <= followers]
+
+        return self.once("for faults", work)
 
     def stated(self) -> list[StateStudy]:
         """The judged state and every scenario that the model states."""
