@@ -70,7 +70,7 @@ ALL_KINDS = (
         "either",
         _power("its output rating", ("300 VA", "5 MVA"), ("300 W", "5 MW")),
         "ups ${1:UPS-1} ${2:480Y/277} -> ${3:208Y/120}  ${4:80 kVA}, eff ${5:94 %}, autonomy ${6:15 min}",
-        ports=(("bypass", "the input of its bypass"),),
+        ports=(("bypass", "the input of its bypass, static or for maintenance, at the voltage of its output"),),
         system=True,
     ),
     Kind(

@@ -17,7 +17,7 @@ from wyeline_grammar.notation import Voltage, VoltageForm
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.board_positions import circuit_legs
 from wyeline_linter.feeding import feed_from
-from wyeline_linter.network import Network, makes_system, two_sided
+from wyeline_linter.network import Network, entered_side, makes_system, on_bypass, two_sided
 from wyeline_linter.systems import (
     Conflict,
     Earthing,
@@ -233,7 +233,7 @@ class Derivation:
         else:
             arriving = self._judge(feeder).carried
         ahead = self._ahead(feeder) if feeder is not None and feeder.target.name == name else None
-        if not two_sided(equipment):
+        if not two_sided(equipment) or on_bypass(equipment, self.network.state):
             self.states[name] = EquipmentState(arriving, arriving, None, ahead, _onward(equipment, ahead))
         elif equipment.kind == "transformer":
             made, winding = self._transformed(equipment, arriving)
@@ -302,7 +302,7 @@ class Derivation:
             offered = UnknownYet((f"what feeds `{feeder.source.name}` is not settled",))
         if source is not None and target is not None and self.delivers_into(feeder):
             return self._judge_delivery(feeder, source, target)
-        wanted = self.stated(target.primary) if target is not None else None
+        wanted = self.stated(entered_side(target, feeder.target.port)) if target is not None else None
         if target is not None and self._takes_dc_beside(target, offered):
             wanted = None
         verdict = self._verdict(feeder, target, offered, wanted)

@@ -13,13 +13,16 @@ from operator import attrgetter
 from typing import NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
-from wyeline_grammar.model import ScenarioStatement
+from wyeline_grammar.model import ScenarioStatement, SystemRef
 from wyeline_grammar.records import dataclass
 
 NORMAL = "normal"
+BYPASS = "bypass"
 _SOURCE_RANK = {"utility": 0, "generator": 1, "inverter": 2, "battery": 3}
 _TWO_SIDED = frozenset({"transformer", "ups"})
 _LOADS = frozenset({"motor", "load", "charger", "capacitor", "spd"})
+_SWITCHING = frozenset({"transfer", "ups"})
+"""Kinds of which one input is taken at a time, so that an input without a port may be the one that is not."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +47,7 @@ class SwitchState:
         return not feeder.normally_open or feeder.key in self.closed_feeders
 
     def port_of(self, transfer: str) -> str:
-        """The input that a transfer switch stands on."""
+        """The input that a transfer switch, or a UPS with its bypass, stands on."""
         return next((port for name, port in self.transfer if name == transfer), NORMAL)
 
 
@@ -68,7 +71,9 @@ def scenario_state(model: Model, scenario: ScenarioStatement) -> SwitchState:
         elif action.verb == "on":
             on.add(name)
         elif action.verb == "switch" and action.source.port:
-            transfer[name] = action.source.port
+            equipment = model.equipment.get(name)
+            if equipment is None or equipment.kind != "ups" or has_bypass(model, equipment):
+                transfer[name] = action.source.port
         elif action.verb == "shed":
             shed.update(keys or [name])
         elif action.verb == "scale" and action.value is not None and isinstance(action.value.data, float):
@@ -110,6 +115,22 @@ def makes_system(equipment: Equipment) -> bool:
     if equipment.kind == "inverter":
         return "grid-forming" in equipment.body.flags and not equipment.arrow
     return equipment.kind in _SOURCE_RANK and not equipment.arrow
+
+
+def on_bypass(equipment: Equipment, state: SwitchState) -> bool:
+    """Whether it is a UPS that stands on its bypass: what arrives there goes through, and nothing is converted."""
+    return equipment.kind == "ups" and state.port_of(equipment.name) == BYPASS
+
+
+def has_bypass(model: Model, equipment: Equipment) -> bool:
+    """Whether a UPS has a feeder at the input of its bypass."""
+    feeders = model.feeders_to.get(equipment.name, ()) if equipment.kind == "ups" else ()
+    return any(feeder.target.port == BYPASS for feeder in feeders)
+
+
+def entered_side(equipment: Equipment, port: str | None) -> SystemRef | None:
+    """The side of equipment that a feeder to this port of it meets: the bypass of a UPS leads to its output."""
+    return equipment.secondary if port == BYPASS and equipment.arrow else equipment.primary
 
 
 def follows_grid(equipment: Equipment) -> bool:
@@ -191,11 +212,11 @@ class Network:
 
 
 def arrives_at_inactive_port(equipment: Equipment, feeder: Feeder, state: SwitchState) -> bool:
-    """Whether a feeder ends at an input that the switch does not stand on (or at a bypass)."""
+    """Whether a feeder ends at an input that the switch does not stand on."""
     port = feeder.target.port
-    if equipment.kind == "transfer":
+    if equipment.kind in _SWITCHING:
         return (port or NORMAL) != state.port_of(equipment.name)
-    return port == "bypass" or (port is not None and port.startswith("dc"))
+    return port == BYPASS or (port is not None and port.startswith("dc"))
 
 
 def build(model: Model, state: SwitchState = NORMAL_STATE) -> Network:
@@ -267,8 +288,7 @@ def _spread_from(model: Model, network: Network, queue: deque[str], state: Switc
                 kind = target.kind
                 if kind in _SOURCE_RANK and (makes_system(target) or (end.name in off and follows_grid(target))):
                     continue
-                # Only a transfer switch looks at inputs that no port is written for.
-                if (end.port is not None or kind == "transfer") and arrives_at_inactive_port(target, feeder, state):
+                if (end.port is not None or kind in _SWITCHING) and arrives_at_inactive_port(target, feeder, state):
                     continue
                 root[end.name] = source_root
                 depth[end.name] = below

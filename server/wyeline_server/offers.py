@@ -29,6 +29,7 @@ from wyeline_linter.analysis import Analysis
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.claims import CLAIMS
 from wyeline_linter.feeding import feed_from
+from wyeline_linter.network import has_bypass
 from wyeline_linter.repair_edits import spelled
 from wyeline_linter.rules.registry import all_rules
 from wyeline_linter.sizing.plain import device_for, tables_for, wires_for
@@ -354,8 +355,8 @@ class Offers:
             return
         if verb == "switch":
             for equipment in view.model.equipment.values():
-                if equipment.kind == "transfer":
-                    for port, doc in KINDS["transfer"].ports:
+                if equipment.kind == "transfer" or has_bypass(view.model, equipment):
+                    for port, doc in KINDS[equipment.kind].ports:
                         yield _item(f"{spelled(equipment.name)}.{port}", _NAME, doc)
         elif verb in ("open", "close"):
             for key, feeder in sorted(view.model.feeders.items()):

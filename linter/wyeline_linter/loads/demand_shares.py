@@ -12,7 +12,6 @@ from typing import NamedTuple
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.loads.buckets import VA, Key, Row, amps_of
 from wyeline_linter.loads.demand import factors_of, ordered
-from wyeline_linter.loads.of_equipment import is_converter
 from wyeline_linter.loads.rollup import LoadBook, Node
 
 Asked = tuple[str, Key]
@@ -121,7 +120,7 @@ class DemandShares:
         return [self._factors_at(top).get(key, 1.0) for top, key in self.slots]
 
     def _is_top(self, name: str) -> bool:
-        return is_converter(self.book.model.equipment[name], bool(self.book.children.get(name)))
+        return self.book.converts(name)
 
     def _top_name(self, name: str) -> str:
         while not self._is_top(name) and self.book.network.supplier.get(name) in self.book.nodes:
@@ -197,4 +196,4 @@ def _mark(book: LoadBook, name: str) -> Mark:
     node, equipment = book.nodes.get(name), book.model.equipment.get(name)
     if node is None or equipment is None:
         return None, 1.0, True
-    return node.factor, node.limited, is_converter(equipment, bool(book.children.get(name)))
+    return node.factor, node.limited, book.converts(name)

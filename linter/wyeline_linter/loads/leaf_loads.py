@@ -11,7 +11,6 @@ from wyeline_linter.loads.as_given import CONSTANT_POWER, Shares, has_no_load
 from wyeline_linter.loads.buckets import VA
 from wyeline_linter.loads.conductors_of_loads import INDEX, spread
 from wyeline_linter.loads.demand_shares import Asked, DemandShares
-from wyeline_linter.loads.of_equipment import is_converter
 from wyeline_linter.loads.rollup import LoadBook
 from wyeline_linter.network import SwitchState
 from wyeline_linter.standard_ratings import locked_rotor_kva_per_hp
@@ -158,8 +157,7 @@ def scales_from(
 
 
 def _add_converter(made: Piece, book: LoadBook, name: str) -> None:
-    equipment = book.model.equipment[name]
-    if not is_converter(equipment, bool(book.children.get(name))):
+    if not book.converts(name):
         return
     state = book.derivation.states.get(name)
     rows = book.nodes[name].up.rows

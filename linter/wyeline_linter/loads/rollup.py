@@ -25,7 +25,7 @@ from wyeline_linter.loads.of_circuits import circuit_leaves
 from wyeline_linter.loads.of_equipment import converter_input, equipment_leaf, is_converter
 from wyeline_linter.loads.through_cores import Through, through
 from wyeline_linter.near_names import PARTNER_KEYS
-from wyeline_linter.network import Network, follows_grid, makes_system, two_sided
+from wyeline_linter.network import Network, follows_grid, makes_system, on_bypass, two_sided
 from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import UnknownBasisError
 from wyeline_linter.tables.basis import Basis, basis
@@ -139,7 +139,7 @@ class LoadBook:
             return None
         if any(self.nodes.get(child) is not like.nodes.get(child) for child in children):
             return None
-        if is_converter(self.model.equipment[name], bool(children)) and self.running != like.running:
+        if self.converts(name) and self.running != like.running:
             return None
         here, there = self.derivation.states.get(name), like.derivation.states.get(name)
         if here is there:
@@ -232,6 +232,11 @@ class LoadBook:
         """Whether it is shed in this switch state, or counts for nothing because it is future or to be removed."""
         return self.share(name) == 0.0 or self.is_gone(self.model.equipment[name], self.network.supply.get(name))
 
+    def converts(self, name: str) -> bool:
+        """Whether what it draws follows from what it feeds by conversion; a UPS on its bypass passes on what comes."""
+        equipment = self.model.equipment[name]
+        return is_converter(equipment, bool(self.children.get(name))) and not on_bypass(equipment, self.network.state)
+
     @staticmethod
     def is_gone(equipment: Equipment, feeder: Feeder | None) -> bool:
         """Whether it counts for nothing because it, or what feeds it, is future or to be removed."""
@@ -268,7 +273,7 @@ class LoadBook:
             limit = self._limit(equipment, feeder, state)
             if limit is not None:
                 below, limited = _limited(below, limit, source or name)
-        up = self._up(equipment, state, below, has_children=bool(children))
+        up = self._up(equipment, state, below)
         if self.is_gone(equipment, feeder):
             apart, up = up.apart_va + _total_va(up), Sum()
             up.apart_va = apart
@@ -343,13 +348,13 @@ class LoadBook:
                 return limit_va(body, per_ampere)
         return None
 
-    def _up(self, equipment: Equipment, state: EquipmentState | None, below: Sum, *, has_children: bool) -> Sum:
+    def _up(self, equipment: Equipment, state: EquipmentState | None, below: Sum) -> Sum:
         """What it draws from its supply, where that is not simply what it carries."""
         if equipment.kind == "capacitor":
             return EMPTY
         if makes_system(equipment):
             return below
-        if is_converter(equipment, has_children):
+        if self.converts(equipment.name):
             share = self.share(equipment.name)
             made = self._converted(equipment, state, below)
             # What it feeds is scaled already; only a rating that stands for it is not.

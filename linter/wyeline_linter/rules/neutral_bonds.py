@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity, replace
-from wyeline_linter.network import NORMAL, NORMAL_STATE
+from wyeline_linter.network import BYPASS, NORMAL, NORMAL_STATE, has_bypass
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import Known, System
 
@@ -169,7 +169,7 @@ def neutral_bond_missing(view: View) -> Iterator[Finding]:
         state = view.state(machine.name)
         if state is None or not isinstance(state.system, Known) or not state.system.system.has_neutral:
             continue
-        if _bonded_downstream(view, machine.name):
+        if _bonded_downstream(view, machine.name) or _bonded_at_bypass(view, machine):
             continue
         place = machine.place_of("neutral")
         yield MISSING.finding(
@@ -181,6 +181,13 @@ def neutral_bond_missing(view: View) -> Iterator[Finding]:
             subject=machine.name,
             fixes=(Fix("Bond the neutral at the source", (replace(place, "neutral bonded"),), Safety.LOOK),),
         )
+
+
+def _bonded_at_bypass(view: View, machine: Equipment) -> bool:
+    """Whether the neutral of a UPS is that of its bypass, earthed where this comes from."""
+    feeders = view.feeders_into(machine.name) if has_bypass(view.model, machine) else ()
+    systems = [_offered(view, feeder) for feeder in feeders if feeder.target.port == BYPASS]
+    return any(s is not None and s.has_neutral and s.earthing.solid for s in systems)
 
 
 def _bonded_downstream(view: View, name: str) -> bool:

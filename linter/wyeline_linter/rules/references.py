@@ -9,12 +9,12 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.attributes import KINDS, listed, place_phrase
 from wyeline_grammar.blocks import Block
-from wyeline_grammar.linking import Equipment, Feeder, Place
+from wyeline_grammar.linking import Equipment, Feeder, Model, Place
 from wyeline_grammar.model import Body, Circuit, Claim, End, EquipmentStatement, Span, SystemRef
 from wyeline_linter.claims import CLAIMS
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.near_names import PARTNER_KEYS, names_in, near, spelled
-from wyeline_linter.network import feeders_named, is_source
+from wyeline_linter.network import BYPASS, feeders_named, has_bypass, is_source
 from wyeline_linter.rules.naming import sort_phrase
 from wyeline_linter.rules.registry import rule
 
@@ -376,7 +376,7 @@ def action_without_effect(view: View) -> Iterator[Finding]:
             equipment = model.equipment.get(action.source.name) if action.target is None else None
             if equipment is None:
                 continue
-            needed = _needed(action.verb, equipment, action.source.port)
+            needed = _needed(model, action.verb, equipment, action.source.port)
             if needed is None:
                 continue
             yield ACTION.finding(
@@ -389,12 +389,16 @@ def action_without_effect(view: View) -> Iterator[Finding]:
             )
 
 
-def _needed(verb: str, equipment: Equipment, port: str | None) -> str | None:
+def _needed(model: Model, verb: str, equipment: Equipment, port: str | None) -> str | None:
     """What the action needs instead, or None where it does what it says."""
     if verb in ("on", "off") and not is_source(equipment):
         return f"`{verb}` with a source: a utility, generator, inverter or battery"
     if verb in ("open", "close"):
         return f"`{verb}` with a feeder: its label, or its two ends, as in `{verb} A -> B`"
+    if verb == "switch" and equipment.kind == "ups":
+        if port == BYPASS and has_bypass(model, equipment):
+            return None
+        return f"`switch {equipment.name}.{BYPASS}`, and a feeder to `{equipment.name}.{BYPASS}`"
     if verb == "switch" and (equipment.kind != "transfer" or port is None):
         return "`switch` with a transfer switch and its port, as in `switch ATS-1.emergency`"
     return None
