@@ -188,7 +188,9 @@ ALL_ACTIONS = (
     Word("off", "The source is out.", "off ${1:UTIL}"),
     Word("open", "The feeder's device is open.", "open ${1:MSB} -> ${2:LP-1}"),
     Word("close", "The feeder's device is closed.", "close ${1:TIE}"),
-    Word("switch", "The transfer switch takes this input; a UPS goes on its bypass.", "switch ${1:ATS-1}.${2:emergency}"),
+    Word(
+        "switch", "The transfer switch takes this input; a UPS goes on its bypass.", "switch ${1:ATS-1}.${2:emergency}"
+    ),
     Word("shed", "The load is switched off.", "shed ${1:LP-1}"),
     Word("scale", "The load below it is this share of its full value.", "scale ${1:LP-1} ${2:50 %}"),
 )

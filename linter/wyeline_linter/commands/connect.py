@@ -10,11 +10,11 @@ from wyeline_grammar.linking import Equipment
 from wyeline_grammar.sources import Files, SourceError, read_text, workspace_of
 from wyeline_linter.analysis import Analysis, View
 from wyeline_linter.checklist import QUESTIONS, for_connection, readings_under
-from wyeline_linter.commands.roots import roots_of
+from wyeline_linter.commands.roots import one_root
 from wyeline_linter.configuration import load_for
 from wyeline_linter.connected_load import leg_loads
 from wyeline_linter.findings import Edit, Finding
-from wyeline_linter.fixing import apply_edits, write_atomically
+from wyeline_linter.fixing import apply_edits, write_together
 from wyeline_linter.network import can_feed, makes_system
 from wyeline_linter.outputs.text import caution, shown_path, wrapped
 from wyeline_linter.repair import Diagnosis, Solution, diagnose, findings_at, solve
@@ -32,11 +32,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(arguments: argparse.Namespace) -> int:
     files = Files()
-    roots = roots_of([arguments.path], files)
-    if len(roots) > 1:
-        listed = ", ".join(shown_path(r) for r in roots)
-        raise SourceError(arguments.path, f"this folder holds {len(roots)} models; name one: {listed}")
-    analysis = Analysis(roots[0], files, workspace_of(roots[0]), configuration=load_for(roots[0])).trusted()
+    root = one_root(arguments.path, files)
+    analysis = Analysis(root, files, workspace_of(root), configuration=load_for(root)).trusted()
     source, _ = _named(analysis, arguments.source)
     target, port = _named(analysis, arguments.target)
     if source is target:
@@ -239,17 +236,8 @@ def _apply(number: int, solutions: Sequence[Solution], refused: bool) -> int:
         count = len(solutions)
         raise SourceError(f"--apply {number}", f"there {'is 1 solution' if count == 1 else f'are {count} solutions'}")
     solution = solutions[number - 1]
-    texts = {path: (read_text(path), edits) for path, edits in _by_file(solution.edits).items()}
-    written: list[str] = []
-    new = {path: apply_edits(old, edits) for path, (old, edits) in texts.items()}
-    try:
-        for path, text in new.items():
-            write_atomically(path, text)
-            written.append(path)
-    except SourceError:
-        for path in written:  # all files or none
-            write_atomically(path, texts[path][0])
-        raise
+    new = {path: apply_edits(read_text(path), edits) for path, edits in _by_file(solution.edits).items()}
+    write_together(new.items())
     print(f"applied to {', '.join(shown_path(p) for p in new)}: {solution.title}")
     for entry in solution.left:
         print(wrapped(entry, "  left for you: "))

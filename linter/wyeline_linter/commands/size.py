@@ -10,7 +10,7 @@ from wyeline_linter.analysis import Analysis
 from wyeline_linter.commands.roots import one_root
 from wyeline_linter.configuration import load_for
 from wyeline_linter.findings import Edit
-from wyeline_linter.fixing import apply_edits, write_atomically
+from wyeline_linter.fixing import apply_edits, write_together
 from wyeline_linter.outputs.text import caution, shown_path
 from wyeline_linter.sizing.asked import Sizing, sizings, written_together
 
@@ -75,17 +75,8 @@ def _apply(found: Iterable[Sizing]) -> int:
     if not edits:
         print("There is nothing to write: what can be sized is large enough.")
         return 0
-    before = {path: read_text(path) for path in edits}
-    new = {path: apply_edits(before[path], list_of) for path, list_of in edits.items()}
-    written: list[str] = []
-    try:
-        for path, text in new.items():
-            write_atomically(path, text)
-            written.append(path)
-    except SourceError:
-        for path in written:  # all files or none
-            write_atomically(path, before[path])
-        raise
+    new = {path: apply_edits(read_text(path), list_of) for path, list_of in edits.items()}
+    write_together(new.items())
     print(f"written to {', '.join(shown_path(p) for p in new)}:")
     for title in titles:
         print(f"  {title}")

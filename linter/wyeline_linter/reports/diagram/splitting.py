@@ -7,7 +7,7 @@ comes in from a reference back. A board too wide by itself is continued as a sec
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
 
 from wyeline_grammar.records import dataclass
@@ -100,10 +100,7 @@ class _Cutter:
         """The branch to move to another sheet: the largest one that leaves enough, boards of a tie together."""
         inside = set(part)
         parent = self._parents(part)
-        children: dict[str, list[str]] = {n: [] for n in part}
-        for node, above in parent.items():
-            if above is not None:
-                children[above].append(node)
+        children = _children(parent)
         best: list[str] | None = None
         for node in part:
             if self.sketch.node[node].kind not in BUSES or not children[node]:
@@ -177,10 +174,7 @@ class _Cutter:
         """Continue the board with the most feeders as a second bar, and give it half of them."""
         inside = set(part)
         parent = self._parents(part)
-        children: dict[str, list[str]] = {n: [] for n in part}
-        for node, above in parent.items():
-            if above is not None:
-                children[above].append(node)
+        children = _children(parent)
         boards = [n for n in part if self.sketch.node[n].kind in BUSES]
         board = max(boards, key=lambda n: len(children[n]), default=None)
         if board is None or len(children[board]) < least:
@@ -214,6 +208,15 @@ class _Cutter:
         bus = Edge(edge_name, board, name, rank=last + 1, status=node.status, location=node.source, title=title)
         self.sketch = Sketch((*self.sketch.nodes, second), (*edges, bus), self.sketch.title)
         return name
+
+
+def _children(parent: Mapping[str, str | None]) -> dict[str, list[str]]:
+    """What each node has right below it."""
+    children: dict[str, list[str]] = {node: [] for node in parent}
+    for node, above in parent.items():
+        if above is not None:
+            children[above].append(node)
+    return children
 
 
 def _below(roots: Iterable[str], children: dict[str, list[str]]) -> list[str]:
