@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Body, Conductors
+from wyeline_grammar.quantities import format_quantity
 from wyeline_linter.conductor_sizes import area_mm2, next_size_up, size_at_least
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
@@ -28,6 +29,9 @@ SUPPLY = (
     "feeder UTIL -> DP  400 A 3p  3x500kcmil + N 500kcmil + G #3 Cu THWN-2  6 m  in 4 inch PVC-40\n"
     "switchboard DP 480Y/277  bus 400 A, main 400 A, rated 25 kA, lug-temp 75 degC\n"
 )
+COUNTS_TO = 0.25
+"""Up to what part of the voltage a drop worked out for a fixed current tells what happens. A load that holds its power
+behind wires gets it only while they would lose less than this at its rated current: maximum power transfer, V²/4R."""
 LARGEST_STEP = 40
 """Sizes that a proposal tries at the most."""
 
@@ -136,7 +140,31 @@ def _of_circuit(view: View, study: StateStudy, board: str, branch: BranchDrop, l
     assert body.conductors is not None
     wires = Place(branch.circuit.block, body.conductors.span)
     fixes = _thicker(view, body, wires, branch.part / limit)
-    return _branch(study, board, branch.circuit.key, place, branch.volts, branch.part, limit, fixes)
+    if branch.part < 1.0:
+        return _branch(study, board, branch.circuit.key, place, branch.volts, branch.part, limit, fixes)
+    return _beyond(view, board, branch, place, limit, fixes)
+
+
+def _beyond(view: View, board: str, branch: BranchDrop, place: Place, limit: float, fixes: tuple[Fix, ...]) -> Finding:
+    """A circuit whose current would lose more than there is: no figure of what remains can be told, only that it does
+    not run, and how far these wires reach."""
+    key, length_m = branch.circuit.key, branch.circuit.circuit.body.number("length") or 0.0
+    reach = format_quantity(length_m * limit / branch.part, "length", view.units)
+    return BRANCH.finding(
+        place,
+        f"circuit {key} of `{board}` cannot run: its {branch.amperes:.1f} A would lose {branch.volts:.0f} V in these "
+        f"wires, and {branch.nominal_v:.0f} V is all there is; {100 * limit:g} % is aimed for",
+        severity=Severity.WARNING,
+        found=f"{branch.volts:.0f} V at its full current, of {branch.nominal_v:.0f} V: this current cannot flow",
+        needed=f"{100 * limit:g} % at the most",
+        why="No voltage is left that would drive this current through the wires: a motor does not turn, electronics do "
+        "not start, a heater stays nearly cold. How much of it flows the figure cannot tell.",
+        change=f"Look at the length first: {100 * limit:g} % reaches {reach} with these wires. Else take larger ones, "
+        "or feed it from nearer.",
+        subject=board,
+        position=key,
+        fixes=fixes,
+    )
 
 
 def _branches(view: View, study: StateStudy, board: Equipment) -> list[BranchDrop]:
@@ -160,13 +188,20 @@ def _branch(
         place,
         f"{100 * part:.1f} % of the voltage ({volts:.1f} V) is lost in {where}{when(study.state)}; "
         f"{100 * limit:g} % is aimed for",
-        found=f"{100 * part:.1f} %, {volts:.1f} V with what is connected",
+        found=f"{100 * part:.1f} %, {volts:.1f} V with what is connected{_past_exact(part, position)}",
         needed=f"{100 * limit:g} % at the most",
         change="Take larger wires, shorten the way, or feed it from nearer.",
         subject=subject,
         position=position,
         fixes=fixes,
     )
+
+
+def _past_exact(part: float, position: str) -> str:
+    """What a large drop at a fixed current leaves out, of a circuit: a feeder's is solved with what its load does."""
+    if not position or part <= COUNTS_TO:
+        return ""
+    return "; with so much lost a motor or electronics draw more still and stop, a heater draws less"
 
 
 @PATH.check
@@ -224,11 +259,13 @@ def _path(
     most, drop = max(parts, key=lambda p: p[1].part)
     where = f"circuit {position} of `{name}`" if position else f"`{name}`"
     in_circuit = own > drop.part
-    mostly = f"circuit {position} itself, {100 * own:.1f} %" if in_circuit else f"`{most.key}`, {100 * drop.part:.1f} %"
+    share = f", {100 * own:.1f} %" if own < 1.0 else ""
+    mostly = f"circuit {position} itself{share}" if in_circuit else f"`{most.key}`, {100 * drop.part:.1f} %"
+    lost = f"{100 * whole:.1f} % of the voltage is lost" if whole < 1.0 else "more than the whole voltage would be lost"
     return PATH.finding(
         place,
-        f"{100 * whole:.1f} % of the voltage is lost in the wires on the way to {where}{when(study.state)}, "
-        f"most of it in {mostly}; {100 * limit:g} % is aimed for",
+        f"{lost} in the wires on the way to {where}{when(study.state)}, most of it in {mostly}; "
+        f"{100 * limit:g} % is aimed for",
         found=f"{100 * whole:.1f} % in all wires of the way, {mostly}{_left_over(study, name, own)}",
         needed=f"{100 * limit:g} % at the most",
         change=f"Take larger wires where most is lost: {'the circuit' if in_circuit else f'`{most.key}`'}.",

@@ -99,8 +99,19 @@ def branch_drop_figure(study: StateStudy, board: str, drop: BranchDrop) -> Figur
         steps.append(Step("Zn", "of the neutral", "", _effective(data.neutral, angle), "ohm"))
     steps.append(Step("u", "as a part of nominal", f"dU / {drop.nominal_v:.6g}", drop.part))
     source = _SOURCE.get(study.practice or "", "common practice").split(";")[0]
+    beyond = "more than the whole voltage: this current cannot flow, and what remains the formula cannot tell"
+    note = (beyond,) if drop.part >= 1.0 else ()
     return Figure(
-        "voltage drop", f"circuit {place} of {board}", "dU", drop.volts, "V", k, tuple(inputs), tuple(steps), source
+        "voltage drop",
+        f"circuit {place} of {board}",
+        "dU",
+        drop.volts,
+        "V",
+        k,
+        tuple(inputs),
+        tuple(steps),
+        source,
+        note,
     )
 
 

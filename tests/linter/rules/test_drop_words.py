@@ -26,3 +26,25 @@ def test_no_negative_voltage_is_left(length_m: int, flows: bool) -> None:
     assert ("is left under load" in found.found) == flows
     assert ("this current cannot flow" in found.found) != flows
     assert not re.search(r"-\d+\.\d % of nominal", found.found)
+    assert ("more than the whole voltage" in found.message) != flows
+
+
+@pytest.mark.parametrize(
+    ("length_m", "severity", "words"),
+    # 6.67 A of 0.8 kVA on 120 V; two wires #12 of steel conduit lose 2 x 6.56 ohm/km (NEC chapter 9, table 9): 8.74 V
+    # in 100 m, so the whole 120 V in 1373 m, and 3 % (3.6 V) in 41.2 m (135.2 ft).
+    [
+        (100, "ADVICE", ["7.3 %, 8.7 V with what is connected"]),
+        (500, "ADVICE", ["36.4 %", "draw more still and stop"]),
+        (1360, "ADVICE", ["99.0 %"]),
+        (1390, "WARNING", ["of 120 V: this current cannot flow", "135.2 ft"]),
+        (4000, "WARNING", ["350 V at its full current", "135.2 ft"]),
+    ],
+)
+def test_a_drop_beyond_the_voltage_says_that_nothing_runs(length_m: int, severity: str, words: list[str]) -> None:
+    told = analysis_of(SITE.format(length_m=length_m)).study_findings()
+    (found,) = [f for f in told if f.rule == "branch-drop-high"]
+    assert found.severity.name == severity
+    for word in words:
+        assert word in f"{found.message} {found.found} {found.change}"
+    assert not re.search(r"\d{3}\.?\d* % of the voltage", found.message)
