@@ -37,7 +37,7 @@ def run(arguments: argparse.Namespace) -> int:
     source, _ = _named(analysis, arguments.source)
     target, port = _named(analysis, arguments.target)
     if source is target:
-        raise SourceError(shown_path(roots[0]), f"`{source.name}` cannot feed itself; name two pieces of equipment")
+        raise SourceError(shown_path(root), f"`{source.name}` cannot feed itself; name two pieces of equipment")
     backwards = _backwards(source, target)
     if backwards:
         print(backwards)
