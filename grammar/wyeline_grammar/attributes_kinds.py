@@ -34,7 +34,7 @@ ALL_KINDS = (
         "give. A transformer that the utility owns is part of it.",
         "one",
         (),
-        "utility ${1:UTIL} ${2:480Y/277}  fault ${3:28 kA}, fault-min ${4:19 kA}, x/r ${5:7.5}",
+        "utility ${1:UTIL} ${2:480Y/277}",
         system=True,
     ),
     Kind(
@@ -42,7 +42,7 @@ ALL_KINDS = (
         "A generator set: a source that feeds far less fault current than a utility.",
         "one",
         _power("its rating", ("1 kVA", "20 MVA"), ("1 kW", "20 MW")),
-        "generator ${1:GEN} ${2:480Y/277}  ${3:350 kVA}, pf ${4:0.8}, subtransient ${5:12 %}, neutral ${6:bonded}",
+        "generator ${1:GEN} ${2:480Y/277}  ${3:350 kVA}, pf ${4:0.8}, neutral ${5:bonded}",
         system=True,
     ),
     Kind(
@@ -136,7 +136,7 @@ ALL_KINDS = (
         "A transformer: what it makes on its secondary side is a voltage system of its own.",
         "two",
         _power("its rating", ("50 VA", "200 MVA")),
-        "transformer ${1:TX-1} ${2:480 3ph} -> ${3:208Y/120}  ${4:75 kVA}, z ${5:4 %}, x/r ${6:2}",
+        "transformer ${1:TX-1} ${2:480 3ph} -> ${3:208Y/120}  ${4:75 kVA}",
         system=True,
     ),
     Kind(

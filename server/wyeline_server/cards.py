@@ -43,7 +43,12 @@ def equipment_card(view: View, equipment: Equipment) -> str:
     if equipment.statement.doc:
         lines.append(equipment.statement.doc)
     state = view.state(name)
-    if state is not None:
+    refused = [refusal for feeder in view.feeders_into(name) if (refusal := refusal_text(view, feeder))]
+    dead = bool(refused) and state is not None and not isinstance(state.system, Known)
+    lines += refused if dead else []
+    if dead:  # one cause, told once: nothing below it can be told
+        lines.append("**Voltage** and **load** are unknown until it can be fed")
+    elif state is not None:
         if state.arriving is not None and state.arriving is not state.system:
             lines.append(f"**Arriving** {system_text(state.arriving)}")
             lines.append(f"**Makes** {system_text(state.system)}")
@@ -51,11 +56,11 @@ def equipment_card(view: View, equipment: Equipment) -> str:
             lines.append(f"**Voltage** {system_text(state.system)}")
         if isinstance(state.winding, Transformed):
             lines.append(f"**Windings** {state.winding.connection}, shifted by {state.winding.shift_deg:g}°")
-    load = load_figures(view, name)
+    load = load_figures(view, name) if not dead else None
     if load is not None:
         lines.append("**Load**\n" + "\n".join(f"- {line.strip()}" for line in load_lines(load)))
     lines += path_text(view, name)
-    lines += [refusal for feeder in view.feeders_into(name) if (refusal := refusal_text(view, feeder))]
+    lines += [] if dead else refused
     return "\n\n".join(lines)
 
 
@@ -77,9 +82,8 @@ def feeder_card(view: View, feeder: Feeder) -> str:
             lines.append(f"**Carries** {system_text(state.carried)}  \non {legs}")
         elif isinstance(state.verdict, Undecided):
             lines.append("**Cannot be told yet:** " + "; ".join(state.verdict.reasons))
-        refusal = refusal_text(view, feeder)
-        if refusal:
-            lines.append(refusal)
+        if isinstance(state.verdict, Refusal):  # both sides stand above
+            lines.append(f"**Cannot be connected:** {state.verdict.why}")
     return "\n\n".join(lines)
 
 

@@ -10,7 +10,7 @@ from wyeline_linter import partners
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.checklist import Item
 from wyeline_linter.loads.sheets import FIGURES, load_figure
-from wyeline_linter.outputs.text import CAUTION
+from wyeline_linter.outputs.text import CAUTION, wrapped
 from wyeline_linter.repair import Diagnosis, Solution, diagnose, solve
 from wyeline_linter.sizing.asked import sizings, written_together
 from wyeline_linter.working import render
@@ -106,7 +106,7 @@ def size(server: WyelineServer, arguments: list[Any]) -> Json:
     _, edits = written_together(found)
     edit = workspace_edit(server, edits) if edits else None
     applied = bool(write and edit)
-    text = "\n".join([*(sizing.text for sizing in found), CAUTION, ""])
+    text = "\n".join([*(sizing.text for sizing in found), wrapped(CAUTION), ""])
     if applied:
         server.protocol.ask("workspace/applyEdit", {"label": f"Sizes at {name}", "edit": edit})
     elif not write:
@@ -147,7 +147,7 @@ def working_sheet(server: WyelineServer, arguments: list[Any]) -> Json:
         raise BadParametersError(str(error)) from None
     except KeyError:
         raise RequestError(REQUEST_FAILED, f"`{bare}` carries no load that a sheet could show") from None
-    text = f"{text}\n{CAUTION}\n"
+    text = f"{text}\n{wrapped(CAUTION)}\n"
     server.showing.text(f"{bare}.txt", text)
     return {"name": bare, "text": text}
 

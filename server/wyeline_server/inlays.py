@@ -165,7 +165,8 @@ def _of_feeder(view: View, feeder: Feeder, shown: frozenset[str]) -> Iterator[Hi
 def _drop(feeder: Feeder, study: Study | None) -> Iterator[Hint]:
     drop, length = drop_of(study, feeder), feeder.body.facts.get("length")
     if study is not None and drop is not None and length is not None and drop.share >= _LEAST_DROP:
-        yield Hint(length.span.line, length.span.end, drop_in_brief(drop) + mark(study), drop_in_full(drop))
+        shown = f"drop {drop_in_brief(drop)}{mark(study)}"
+        yield Hint(length.span.line, length.span.end, shown, drop_in_full(drop))
 
 
 def _amperes(amps: float) -> str:

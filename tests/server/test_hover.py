@@ -80,3 +80,11 @@ async def test_what_is_not_known_says_why(editor: Editor) -> None:
     editor.open("panel P1 bus 100 A\n")
     text, _ = await hover(editor, "P1")
     assert "unknown: nothing feeds it" in text
+
+
+async def test_a_refusal_gives_its_reason_once(editor: Editor) -> None:
+    editor.open(SITE.replace("panel WET-1 208Y/120", "panel WET-1 480Y/277"))
+    text, _ = await hover(editor, "panel WET-1", offset=6)
+    assert "**Voltage** and **load** are unknown until it can be fed" in text
+    assert text.count("no two wires here are 480 V apart") == 1
+    assert "found at `TX-1`" in text and "needed at `WET-1`" in text

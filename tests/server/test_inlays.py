@@ -97,3 +97,5 @@ async def test_each_kind_is_switched_by_its_setting(tmp_path: Path, name: str) -
     alone = texts()
     server.settings = {"inlayHints": {name.rpartition(".")[2]: False}}
     assert alone and sorted([*alone, *texts()]) == sorted(everything)
+    if name.endswith("drops"):
+        assert all(text.startswith("drop ") and text.endswith(" %") for text in alone), alone

@@ -7,7 +7,8 @@ const vscode = require("vscode");
 /** @typedef {(command: string, args: any[]) => any} Next */
 
 /**
- * Lets the user choose a piece of equipment: any, or what `from` may feed; that in the cursor's line first.
+ * Lets the user choose a piece of equipment: any, or what `from` may feed; that in the cursor's line first, so that on
+ * a feeder its two ends are what Enter takes.
  * @param {string} document @param {vscode.TextEditor} editor @param {Next} next
  * @param {string} placeHolder @param {string} [from]
  * @returns {Promise<string | undefined>}
@@ -16,7 +17,8 @@ async function pick(document, editor, next, placeHolder, from) {
   /** @type {{name: string, kind: string, fits: boolean, reason: string}[]} */
   const partners = (await next("wyeline.partners", from ? [document, from] : [document])) ?? [];
   const words = editor.document.lineAt(editor.selection.active.line).text.split(/[\s,[\]"]+/);
-  const here = from ? -1 : partners.findIndex((partner) => words.includes(partner.name));
+  const named = words.find((word) => word !== from && partners.some((partner) => partner.name === word));
+  const here = partners.findIndex((partner) => partner.name === named);
   if (here > 0) partners.unshift(...partners.splice(here, 1));
   const items = partners.map(({ name, kind, fits, reason }) => ({
     label: name, description: from && !fits ? `${kind}: cannot be fed as it is` : kind, detail: reason,
@@ -44,7 +46,7 @@ async function connect(document, editor, next) {
   const found = await next("wyeline.connect", [document, from, to]);
   if (!found) return found;
   const { refusal, solutions } = found;
-  const why = refusal ? `${from} offers ${refusal.found}; ${to} needs ${refusal.needed}. ${refusal.why}` : "";
+  const why = refusal ? `${from} cannot feed ${to} as it stands: ${refusal.why}.` : "";
   if (!solutions.length) {
     void vscode.window.showInformationMessage(why || found.unknown.join("; ") || `${from} can feed ${to}.`);
     return found;

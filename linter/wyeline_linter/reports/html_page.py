@@ -14,6 +14,7 @@ from wyeline_linter.reports.diagram.sheets import SheetSize
 from wyeline_linter.reports.html_tables import sheet_html, table_html, table_id
 from wyeline_linter.reports.one_line import paper_of
 from wyeline_linter.reports.package import DIAGRAM, TABLE_KINDS, WORKING, Package
+from wyeline_linter.reports.review_tables import FINDINGS, errors_told, findings_told
 
 
 @cache
@@ -87,7 +88,12 @@ def edition_inside(package: Package) -> str:
         for title, name, inside in parts
     )
     limits = escape(package.subject.cautions[1])
-    return f'<nav aria-label="Parts">{links}</nav>\n<p class="caution">{caution} {limits}</p>\n{sections}'
+    errors = "".join(f"{escape(text)} " for text in errors_told(package.subject))
+    told = escape(f"Findings: {findings_told(package.subject)}")
+    if package.wants(FINDINGS.name):
+        told = f'<a href="#part-{FINDINGS.name}">{told}</a>'
+    stand = f'<p class="told{" errors" if errors else ""}">{errors}{told}</p>'
+    return f'<nav aria-label="Parts">{links}</nav>\n{stand}\n<p class="caution">{caution} {limits}</p>\n{sections}'
 
 
 def _top(packages: Sequence[Package]) -> str:

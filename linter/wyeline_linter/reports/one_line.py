@@ -13,9 +13,11 @@ from wyeline_linter.network import NORMAL_STATE
 from wyeline_linter.reports.columns import number, resolve
 from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSet, SheetSize, TitleBlock, sheets_of
 from wyeline_linter.reports.diagram.sketch import BUSES, Device, DeviceKind, Edge, Kind, Node, Sketch, Status, Winding
+from wyeline_linter.reports.review_tables import errors_told
 from wyeline_linter.reports.subject import Subject, about_equipment, about_feeder, row_anchor
 from wyeline_linter.reports.wording import notation_with_unit, poles_text, rating_lines, system_short, wires_text
-from wyeline_linter.systems import Known
+from wyeline_linter.systems import NEUTRAL, Known
+from wyeline_linter.verdicts import Refusal
 from wyeline_linter.windings import Transformed
 
 FAULT = "fault.largest.amps"
@@ -45,7 +47,7 @@ def diagram(subject: Subject, date: str = "", paper: str = "", *, linked: bool =
         subject.basis_in_words,
         date,
         subject.scenario,
-        subject.cautions,
+        (*subject.cautions, *errors_told(subject)),
     )
     return sheets_of(one_line(subject, linked=linked), title, paper_of(subject, paper), subject.practice)
 
@@ -164,8 +166,11 @@ def _edge(subject: Subject, feeder: Feeder) -> Edge:
     if body.text("length"):
         lines.append(str(body.text("length")))
     supplied = subject.of(source.name).get("system")
-    if legs is not None and supplied is not None and len(legs) < len(supplied["conductors"]) and len(legs) < 3:
-        lines.append(f"on {subject.legs(legs)}")
+    if legs is not None and supplied is not None and len(legs) < len(supplied["conductors"]):
+        live = [leg for leg in legs if leg != NEUTRAL]
+        if len(live) < 3:
+            lines.append(f"on {subject.legs(live if len(live) > 1 else legs)}")
+    lines += _does_not_work(subject, feeder)
     title = f"{source.name} → {target.name}"
     if feeder.key not in (f"{feeder.source.text} -> {feeder.target.text}",):
         title = f"{feeder.key}: {title}"
@@ -186,6 +191,19 @@ def _edge(subject: Subject, feeder: Feeder) -> Edge:
         f"#{row_anchor(about_feeder(feeder.key))}",
         " · ".join(t for t in (title, *lines, "open" if not state.closed(feeder) else "closed") if t),
     )
+
+
+def _does_not_work(subject: Subject, feeder: Feeder) -> list[str]:
+    """What a drawing must not hide: a connection that is refused, and a second supply that nothing keeps apart."""
+    state = subject.view.feeder_state(feeder.key)
+    if state is not None and isinstance(state.verdict, Refusal):
+        return [REFUSED]
+    told = any(f.rule == "second-supply" and f.subject == feeder.key for f in subject.analysis.findings())
+    return [SECOND_SUPPLY] if told else []
+
+
+REFUSED = "cannot be connected"
+SECOND_SUPPLY = "second supply"
 
 
 def _arrives_at_main(subject: Subject, feeder: Feeder) -> bool:

@@ -22,6 +22,11 @@ MOST_LISTENERS = 16
 _BODY_LIMIT = 4096
 _BEAT_S = 15.0
 _END = ""
+ELSEWHERE = (
+    "Refused: the live page answers a browser at 127.0.0.1:{port} or localhost:{port} alone. From another machine, "
+    "forward that port under the same number and open the address that the editor or `wyeline preview` names."
+)
+"""Said to who asks by another name or port, as through an editor's proxy."""
 
 
 class Preview:
@@ -155,7 +160,7 @@ class _Handler(BaseHTTPRequestHandler):
         origin = self.headers.get("Origin")
         hosts = self.headers.get_all("Host") or []
         if len(hosts) != 1 or hosts[0] not in own or (origin is not None and origin != f"http://{hosts[0]}"):
-            self._refuse(HTTPStatus.FORBIDDEN)
+            self._refuse(HTTPStatus.FORBIDDEN, ELSEWHERE.format(port=preview.port))
             return None
         _, token, *rest = [*self.path.split("?")[0].split("/"), ""]
         if not hmac.compare_digest(token.encode(), preview.token.encode()):
@@ -163,9 +168,9 @@ class _Handler(BaseHTTPRequestHandler):
             return None
         return "/".join(rest).rstrip("/")
 
-    def _refuse(self, status: HTTPStatus) -> None:
+    def _refuse(self, status: HTTPStatus, why: str = "") -> None:
         self.close_connection = True
-        self._send(status, status.phrase, "text/plain")
+        self._send(status, why or status.phrase, "text/plain")
 
     def _answer(self, make: Callable[[], str]) -> None:
         try:

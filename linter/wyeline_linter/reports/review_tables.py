@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from wyeline_grammar.linking import Equipment, Place
 from wyeline_linter.checklist import QUESTIONS, Item, for_connection, readings_under
 from wyeline_linter.expectations import expectations_of
+from wyeline_linter.findings import Severity
 from wyeline_linter.outputs import summary
 from wyeline_linter.reports.columns import Table, TableKind, Value, whole, words
 from wyeline_linter.reports.subject import Subject, about_equipment, about_feeder
@@ -107,12 +108,27 @@ def findings_table(subject: Subject) -> Table:
             about,
             place,
         )
+    table.notes.append(findings_told(subject))
+    return table
+
+
+def findings_told(subject: Subject) -> str:
+    """How many findings of which severity there are, in a sentence."""
+    found = subject.analysis.all_findings()
     shown = [f for f in found if f.allowed is None]
     counts = {word: n for word, n in summary.severities(shown).items() if n}
     told = ", ".join(f"{n} {word}{'' if n == 1 or word == 'advice' else 's'}" for word, n in counts.items())
     accepted = f"; {len(found) - len(shown)} accepted with reasons" if len(found) > len(shown) else ""
-    table.notes.append(f"{told or 'No rule of the checked set failed on the stated facts'}{accepted}.")
-    return table
+    return f"{told or 'No rule of the checked set failed on the stated facts'}{accepted}."
+
+
+def errors_told(subject: Subject) -> tuple[str, ...]:
+    """What a drawing or a page says of errors that stand in its model; nothing where there are none."""
+    count = sum(f.severity is Severity.ERROR and f.allowed is None for f in subject.analysis.all_findings())
+    if not count:
+        return ()
+    many = f"{count} errors stand" if count > 1 else "1 error stands"
+    return (f"{many} in this model: what they are about is drawn and counted as written.",)
 
 
 def expectations_table(subject: Subject) -> Table:

@@ -90,7 +90,9 @@ def size_feeder(view: View, feeder: Feeder, *, withstand: bool = False) -> Propo
         return NotSized(feeder.key, ("the tables hold no medium-voltage cables; the maker's data decide",))
     current = current_of(view, line)
     if line.laid is None:
-        return NotSized(feeder.key, (f"{line.lacks} is not written",))
+        example = "`in EMT`, whose size then follows" if line.us else "`method C`"
+        example = "`soil 1.0 K.m/W`" if "`soil`" in line.lacks else example
+        return NotSized(feeder.key, (f"{line.lacks} is not written (such as {example})",))
     purpose = purpose_of(view, line, current)
     device: Device | None = None
     reasons: list[str] = []

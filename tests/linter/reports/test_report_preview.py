@@ -52,6 +52,8 @@ def test_every_other_way_in_is_refused(served: Served) -> None:
     port = served.preview.port
     assert served.ask("/").status == 403
     assert served.ask("/wrong/").status == 403
+    said = served.ask(served.own(), Host="editor.example").read().decode()
+    assert f"127.0.0.1:{port}" in said and "forward that port" in said and served.preview.token not in said
     assert served.ask(served.own("../etc")).status == 404
     for host in ("attacker.example", f"attacker.example:{port}", "127.0.0.1", f"[::1]:{port}", ""):
         assert served.ask(served.own(), Host=host).status == 403, host
