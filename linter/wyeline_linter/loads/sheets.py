@@ -14,7 +14,7 @@ from wyeline_linter.loads.buckets import CODE, VA, Key, Row
 from wyeline_linter.loads.conductors_of_loads import INDEX
 from wyeline_linter.loads.demand import MOTORS, NO_BASIS, sizing_factors
 from wyeline_linter.loads.leaves import Leaf
-from wyeline_linter.loads.of_equipment import plate_ratio
+from wyeline_linter.loads.of_equipment import ASSUMED_CONVERTER_PF, is_converter, plate_ratio
 from wyeline_linter.loads.rollup import LoadBook
 from wyeline_linter.working import Figure, Input, State, Step, assumed, derived, given, looked_up, merge_reasons
 
@@ -101,6 +101,7 @@ def _figure(
     unknown = merge_reasons(below.unknown, below.unknown_code if code else ())
     left = book.left_out(name)
     notes = [f"left out, because another runs in its place: {', '.join(sorted(left))}"] if left else []
+    notes += _converters(book, name)
     if unknown:
         notes.append(f"what is known adds up to {value:.6g} {unit}")
     return Figure(
@@ -116,6 +117,21 @@ def _figure(
         tuple(notes),
         unknown,
     )
+
+
+def _converters(book: LoadBook, name: str) -> list[str]:
+    """The power factor that converters below are taken to draw at, where none is written."""
+    found: list[str] = []
+    ahead = list(book.children.get(name, ()))
+    while ahead:
+        equipment = book.model.equipment.get(ahead.pop())
+        if equipment is None:
+            continue
+        if not is_converter(equipment, bool(book.children.get(equipment.name))):
+            ahead += book.children.get(equipment.name, ())
+        elif equipment.kind == "ups" or equipment.body.number("pf") is None:
+            found.append(f"the input of `{equipment.name}` at power factor {ASSUMED_CONVERTER_PF:g} (none is written)")
+    return sorted(found)
 
 
 def _connected(book: LoadBook, name: str) -> Figure:

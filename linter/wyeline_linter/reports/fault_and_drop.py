@@ -84,7 +84,8 @@ FAULTS = TableKind(
         words(
             "worse_elsewhere",
             "Worse in other states",
-            "Load, voltage, drop and faults that another switch state makes worse; told in the normal one.",
+            "Load and faults that another switch state makes worse by 1 % or more, voltage and drop by 0.25 % of "
+            "nominal or more; told in the normal one.",
             "`equipment.worst`",
             wide=True,
         ),
@@ -155,7 +156,7 @@ def _kinds(figures: Mapping[str, Any], cells: dict[str, Cell]) -> dict[str, Cell
 
 
 def _worse_elsewhere(subject: Subject, name: str) -> str:
-    """The figures that another switch state makes worse by more than their last digit."""
+    """The figures that another switch state makes clearly worse: small changes hide the ones that matter."""
     if subject.scenario != NORMAL:
         return ""
     states = equipment_states(subject.view, name)
@@ -163,10 +164,19 @@ def _worse_elsewhere(subject: Subject, name: str) -> str:
     parts = []
     for figure, found in worst(states).items():
         word, times, unit, digits = WORDS[figure]
-        value, normal = number(times * found.value, digits), here.get(figure)
-        if found.state.name != NORMAL and (normal is None or number(times * normal, digits) != value):
-            parts.append(f"{word} {value} {unit} {when(found.state).strip()}")
+        normal = here.get(figure)
+        if found.state.name != NORMAL and (normal is None or _clearly(figure, found.value, normal)):
+            parts.append(f"{word} {number(times * found.value, digits)} {unit} {when(found.state).strip()}")
     return "; ".join(parts)
+
+
+_PARTS, _SHARE = 0.0025, 0.01
+"""Changes from which a figure in another state is told: of nominal voltage, and of the figure (common practice)."""
+
+
+def _clearly(figure: str, value: float, normal: float) -> bool:
+    change = abs(value - normal)
+    return change >= (_PARTS if figure.endswith("_part") else _SHARE * max(abs(value), abs(normal)))
 
 
 def _rating(equipment: Equipment) -> tuple[str, float | None]:

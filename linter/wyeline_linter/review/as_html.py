@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from html import escape
 
@@ -32,7 +33,9 @@ dl { margin: .3rem 0 0; display: grid; grid-template-columns: max-content 1fr; g
 dt { font-style: italic; } dd { margin: 0; }
 summary { cursor: pointer; padding: .4rem 0; font-weight: 600; }
 footer { margin-top: 2rem; border-top: 1px solid GrayText; font-size: .9rem; }
-@media print { details { display: block; } }
+code { font-size: .95em; overflow-wrap: anywhere; }
+tr, li { break-inside: avoid; }
+ul { margin: .2rem 0 .6rem; padding-left: 1.4rem; }
 """
 
 
@@ -59,37 +62,46 @@ def _one(c: Comparison) -> Iterator[str]:
     if c.worse:
         yield "<table><tbody>"
         for one in c.worse:
-            said = "".join(f"<dt>{escape(k)}</dt><dd>{escape(v)}</dd>" for k, v in particulars(one))
+            said = "".join(f"<dt>{escape(k)}</dt><dd>{_said(v)}</dd>" for k, v in particulars(one))
             more = f"<dl>{said}</dl>" if said else ""
             yield _row(one.gravity.word, one.words + also(one), more)
         yield "</tbody></table>"
     else:
         yield f"<p>{escape(NOTHING_FOLLOWS)}</p>"
-    yield from _section("What changed", ((x.kind.value, x.words + place(x)) for x in c.changes), "open")
+    yield from _section("What changed", ((x.kind.value, x.words + place(x)) for x in c.changes))
     yield from _section("What is better", ((x.kind.value, x.words + also(x)) for x in c.better))
-    yield from _section(FRESH, (("", x.words) for x in c.fresh), "open")
+    yield from _section(FRESH, (("", x.words) for x in c.fresh))
+    yield from _section("To issue anew", (("", x.words) for x in c.sheets))
     yield from _moved(c)
-    yield from _section("To issue anew", (("", x.words) for x in c.sheets), "open")
 
 
 def _moved(c: Comparison) -> Iterator[str]:
     if not c.moved:
         return
-    yield f"<details><summary>{escape(MOVED)} ({len(c.moved)})</summary>"
+    yield f"<details open><summary>{escape(MOVED)} ({len(c.moved)})</summary>"
     for cause, figures in by_cause(c.moved).items():
-        yield f"<p>{escape(cause or UNEXPLAINED)}:</p><ul>"
-        yield from (f"<li>{escape(one.headline)}</li>" for one in figures)
+        yield f"<p>{_said(cause or UNEXPLAINED)}:</p><ul>"
+        yield from (f"<li>{_said(one.headline)}</li>" for one in figures)
         yield "</ul>"
     yield "</details>"
 
 
-def _section(name: str, rows: Iterable[tuple[str, str]], state: str = "") -> Iterator[str]:
+def _section(name: str, rows: Iterable[tuple[str, str]]) -> Iterator[str]:
+    """Open from the start: what is folded when a page is printed is lost on paper."""
     listed = [_row(head, words) for head, words in rows]
     if listed:
-        yield f"<details {state}><summary>{escape(name)} ({len(listed)})</summary><table><tbody>"
+        yield f"<details open><summary>{escape(name)} ({len(listed)})</summary><table><tbody>"
         yield from listed
         yield "</tbody></table></details>"
 
 
 def _row(head: str, words: str, more: str = "") -> str:
-    return f'<tr><th scope="row">{escape(head)}</th><td>{escape(words)}{more}</td></tr>'
+    return f'<tr><th scope="row">{escape(head)}</th><td>{_said(words)}{more}</td></tr>'
+
+
+_NAME = re.compile(r"`([^`]{1,120})`")
+
+
+def _said(words: str) -> str:
+    """Words of a model, names in backticks as code; nothing in them is markup."""
+    return _NAME.sub(r"<code>\1</code>", escape(words))

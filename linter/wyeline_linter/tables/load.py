@@ -92,9 +92,14 @@ class Table:
         by = self.header.get("row by")
         if by is not None:
             return str(self.rows[key][self._places[by]])
-        return self.header["row"].format(
+        words = self.header["row"].format(
             column=self.labels.get(column, column), **dict(zip(self.keys, key, strict=True))
         )
+        if key[-1] == ANY and f"up to {{{self.keys[-1]}}}" in self.header["row"]:
+            # The last row of a table of steps holds what lies above the step before it.
+            below = [k[-1] for _, k in self.numeric_keys if k[:-1] == key[:-1] and k[-1] != ANY]
+            words = words.replace(f"up to {ANY}", f"above {below[-1]}") if below else words
+        return words
 
     def status_of(self, key: Key, column: str) -> str:
         """`verified`, `partly`, `memory` or `override` for one cell."""

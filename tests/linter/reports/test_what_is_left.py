@@ -16,8 +16,9 @@ from wyeline_linter.reports.columns import Table
 from wyeline_linter.reports.equipment_lists import LABELS
 from wyeline_linter.reports.fault_and_drop import FAULTS
 from wyeline_linter.reports.feeder_schedule import FEEDERS
+from wyeline_linter.reports.load_summary import CLASSES
 from wyeline_linter.reports.panel_schedule import SCHEDULE
-from wyeline_linter.reports.review_tables import EXPECTATIONS
+from wyeline_linter.reports.review_tables import ASSUMPTIONS, EXPECTATIONS
 
 
 def cell(table: Table, row: str, column: str) -> object:
@@ -110,6 +111,19 @@ def test_every_expectation_shows_its_figure(root: Path) -> None:
         at_board = cell(package_of(STATION).of(FAULTS)[0], "SB-1", "max_ka")
         assert float(told) == pytest.approx(float(str(at_board)), rel=5e-3)
         assert str(cell(table, "expect all panel drop <= 5 %", "found")).endswith("at BUNK-3, the largest of 19")
+
+
+def test_the_power_factor_that_a_converter_is_taken_to_draw_at_is_told_as_an_assumption() -> None:
+    """9 kVA behind 94 % and a tenth of 20 kVA to recharge: 11.57 kW; 12.18 kVA only at a power factor of 0.95."""
+    package = package_of(STATION)
+    (ups,) = [r for r in package.of(CLASSES)[0].rows if [c.value for c in r.cells[:2]] == ["GRID", "ups"]]
+    connected_kva = ups.cells[CLASSES.keys.index("connected_kva")].value
+    assert connected_kva == pytest.approx((9 / 0.94 + 0.1 * 20) / 0.95, rel=1e-3)
+    said = [
+        s.figure.assumptions for s in package.sheets if s.figure.name == "connected load" and s.figure.subject == "EDP"
+    ]
+    assert said == [("the input of `UPS-1` at power factor 0.95 (none is written)",)]
+    assert any("`UPS-1` at power factor 0.95" in str(r.cells[3].value) for r in package.of(ASSUMPTIONS)[0].rows)
 
 
 def test_what_stands_open_or_is_to_be_taken_down_is_said_where_it_is_listed() -> None:

@@ -170,3 +170,10 @@ def test_a_renamed_board_renews_every_sheet_that_prints_its_name() -> None:
 
 def test_only_form_renews_nothing() -> None:
     assert not us(("labs.wye", "// BUSWAY. Tap-offs", "// THE BUSWAY. Tap-offs")).sheets
+
+
+def test_nothing_of_the_page_is_folded_away_on_paper_and_names_read_as_names() -> None:
+    found = us(LARGER)
+    page = as_html.html([found])
+    assert page.count("<details") == page.count("<details open>") > 2, "a folded section prints as its heading alone"
+    assert "<code>T-1</code> takes 69.45 A" in page and "`" not in page

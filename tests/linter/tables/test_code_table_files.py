@@ -147,3 +147,20 @@ def test_every_override_address_of_a_table_works_both_ways() -> None:
                 continue  # the column that cites the printed table
             changed = start.with_overrides([Override(table, cell.row, cell.value, "same value")])
             assert changed.overrides[0].row == cell.row
+
+
+@pytest.mark.parametrize(
+    ("code", "name", "column", "words"),
+    [
+        # IEC 60364-5-54:2011 Table 54.2: S up to 16 mm2, above 16 up to 35 mm2, above 35 mm2.
+        ("iec", "protective-conductor", "share", "line conductor above 35 mm2"),
+        # NEC 2023 Table 310.15(C)(1): its last step is 41 and above.
+        ("us-2023", "bundling", "percent", "above 40 current-carrying conductors"),
+    ],
+)
+def test_the_last_step_of_a_table_is_cited_by_what_lies_below_it(code: str, name: str, column: str, words: str) -> None:
+    table = basis(code).table(name)
+    assert isinstance(table, Table)
+    (last,) = [key for key in table.rows if key[-1] == "any"]
+    found = column if column in table.columns else table.columns[0]
+    assert table.row_text(last, found) == words
