@@ -17,7 +17,7 @@ from wyeline_linter.reports.review_tables import errors_told
 from wyeline_linter.reports.subject import Subject, about_equipment, about_feeder, row_anchor
 from wyeline_linter.reports.wording import notation_with_unit, poles_text, rating_lines, system_short, wires_text
 from wyeline_linter.systems import NEUTRAL, Known
-from wyeline_linter.verdicts import Refusal
+from wyeline_linter.verdicts import Cause, Refusal
 from wyeline_linter.windings import Transformed
 
 FAULT = "fault.largest.amps"
@@ -31,7 +31,10 @@ def one_line(subject: Subject, *, linked: bool = True) -> Sketch:
     """The whole model as one sketch, in the order of its files; ``linked``: each element leads to its row."""
     names = {e.name for e in subject.equipment if e.kind in list(Kind)}
     nodes = tuple(_node(subject, e) for e in subject.equipment if e.name in names)
-    edges = tuple(_edge(subject, f) for f in subject.feeders if f.source.name in names and f.target.name in names)
+    second = {f.subject for f in subject.analysis.findings() if f.rule == Cause.SECOND_SUPPLY.value}
+    edges = tuple(
+        _edge(subject, f, second) for f in subject.feeders if f.source.name in names and f.target.name in names
+    )
     if not linked:
         nodes = tuple(replace(n, working="") for n in nodes)
         edges = tuple(replace(e, working="") for e in edges)
@@ -153,7 +156,7 @@ def _stands_on(subject: Subject, transfer: Equipment) -> str:
     return supply.key if supply is not None else ""
 
 
-def _edge(subject: Subject, feeder: Feeder) -> Edge:
+def _edge(subject: Subject, feeder: Feeder, second: set[str]) -> Edge:
     model = subject.view.model
     body = feeder.body
     target = model.equipment[feeder.target.name]
@@ -170,7 +173,7 @@ def _edge(subject: Subject, feeder: Feeder) -> Edge:
         live = [leg for leg in legs if leg != NEUTRAL]
         if len(live) < 3:
             lines.append(f"on {subject.legs(live if len(live) > 1 else legs)}")
-    lines += _does_not_work(subject, feeder)
+    lines += _does_not_work(subject, feeder, second)
     title = f"{source.name} → {target.name}"
     if feeder.key not in (f"{feeder.source.text} -> {feeder.target.text}",):
         title = f"{feeder.key}: {title}"
@@ -193,13 +196,12 @@ def _edge(subject: Subject, feeder: Feeder) -> Edge:
     )
 
 
-def _does_not_work(subject: Subject, feeder: Feeder) -> list[str]:
+def _does_not_work(subject: Subject, feeder: Feeder, second: set[str]) -> list[str]:
     """What a drawing must not hide: a connection that is refused, and a second supply that nothing keeps apart."""
     state = subject.view.feeder_state(feeder.key)
     if state is not None and isinstance(state.verdict, Refusal):
         return [REFUSED]
-    told = any(f.rule == "second-supply" and f.subject == feeder.key for f in subject.analysis.findings())
-    return [SECOND_SUPPLY] if told else []
+    return [SECOND_SUPPLY] if feeder.key in second else []
 
 
 REFUSED = "cannot be connected"
