@@ -203,8 +203,8 @@ def _write_baselines(judged: list[Judged], arguments: argparse.Namespace) -> Non
         counts = summary.severities(f for f in unaccepted if f.rule not in baselines.NEVER_ACCEPTED)
         listed = ""
         if arguments.update_baseline and summary.listed(counts):
-            others = any(e.model not in checked for e in entries)
-            listed = f" ({summary.listed(counts)}{' of the models checked' if others else ''})"
+            elsewhere = any(e.model not in checked for e in entries)
+            listed = f" ({summary.listed(counts)}{' of the models checked' if elsewhere else ''})"
         gaps = counts["gap"]
         print(
             f"wrote {shown}: {summary.count(count, 'finding')} accepted as they are{listed}, "

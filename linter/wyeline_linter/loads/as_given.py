@@ -147,7 +147,7 @@ def read(
         magnitude, how = limit, "limit"
     va = None if magnitude is None else _complex(magnitude, pf, category, leading="leading" in body.flags) * units
     code, code_reasons, plate = _code_va(
-        magnitude, reasons, category, mca, power if shaft else None, per_ampere, nominal_v, phases, basis, practice
+        magnitude, reasons, mca, power if shaft else None, per_ampere, nominal_v, phases, basis, practice
     )
     if not category and va is not None:
         code, code_reasons = None, (f"{who} does not say what kind of load it is",)
@@ -224,7 +224,6 @@ def _complex(magnitude: float, pf: float, category: str, *, leading: bool) -> co
 def _code_va(
     magnitude: float | None,
     reasons: tuple[str, ...],
-    category: str,
     mca: float | None,
     shaft: Fact | None,
     per_ampere: float,
@@ -233,13 +232,15 @@ def _code_va(
     basis: Basis | None,
     practice: str | None,
 ) -> tuple[float | None, tuple[str, ...], bool]:
-    """VA to size by: the nameplate's mca, the motor table under US practice, else what it draws."""
+    """VA to size by: the nameplate's mca, the motor table under US practice, else what it draws; never less than that.
+    A motor that draws more than the table says is built for low speed or high torque, and its nameplate counts (NEC
+    430.6(A)(1), from memory)."""
     if mca is not None and practice == "us":
-        return mca * per_ampere, (), True
+        return max(mca * per_ampere, magnitude or 0.0), (), True
     if shaft is not None and practice == "us":
         table = table_current_a(basis, shaft.number / HORSEPOWER_W, nominal_v, phases)
         if table is not None:
-            return max(table.value * per_ampere, magnitude if category == "drive" and magnitude else 0.0), (), False
+            return max(table.value * per_ampere, magnitude or 0.0), (), False
     return (None, reasons, False) if magnitude is None else (magnitude, (), False)
 
 

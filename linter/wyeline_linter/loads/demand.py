@@ -123,7 +123,14 @@ def count(rows: Rows, largest: Largest | None, basis: Basis | None) -> Counted:
         share = _leg_shares(largest.amps)
         split = tuple(s + extra * part for s, part in zip(sizing.split, share, strict=True))
         sizing = Amount(sizing.va + extra, split, amps)  # type: ignore[arg-type]
-    return Counted(connected, demand, sizing, factors)
+    # Code figures are added without the angles of their power factors, so those of a leg or of the neutral may fall
+    # below what flows there, and never count less.
+    flows: Currents = tuple(map(_more, sizing.amps, demand.amps))  # type: ignore[assignment]
+    return Counted(connected, demand, sizing._replace(amps=flows), factors)
+
+
+def _more(one: complex, other: complex) -> complex:
+    return one if abs(one) >= abs(other) else other
 
 
 def ordered(rows: Rows) -> Rows:
