@@ -17,7 +17,7 @@ import numpy as np
 
 from wyeline_grammar.records import dataclass
 
-from .elements import LINK_OHM, Loads
+from .elements import LINK_OHM, LineGroup, Loads
 from .layout import Complex, Floats, Ints, Layout, Topology, layout_of, shares_sources
 from .network import Network
 from .sequences import phase_matrix
@@ -184,11 +184,7 @@ def _stamp_lines(network: Network, layout: Layout, entries: _Entries) -> dict[in
     batches = {}
     for k, group in network.lines.items():
         from_nodes, to_nodes = layout.line_nodes[k]
-        z = np.array(group.z_ohm, dtype=np.complex128).reshape(-1, k, k)
-        try:
-            y: Complex = np.linalg.inv(z).astype(np.complex128)
-        except np.linalg.LinAlgError:
-            raise SingularNetwork(f"a line of {k} conductors has an impedance matrix without inverse") from None
+        y = _inverses(group, k)
         entries.block(from_nodes, from_nodes, y)
         entries.block(to_nodes, to_nodes, y)
         entries.block(from_nodes, to_nodes, -y)
@@ -199,6 +195,24 @@ def _stamp_lines(network: Network, layout: Layout, entries: _Entries) -> dict[in
                 entries.block(ends[position : position + 1], ends[position : position + 1], half)
         batches[k] = LineBatch(from_nodes, to_nodes, y)
     return batches
+
+
+def _inverses(group: LineGroup, k: int) -> Complex:
+    """The series admittances of lines, (m, k, k): those whose impedance is the one inverted before are taken over."""
+    z = group.z_ohm
+    before, y = group.inverted or ([], None)
+    if y is None or len(before) != len(z):
+        again, y = list(range(len(z))), np.zeros((len(z), k, k), dtype=np.complex128)
+    else:
+        again = [position for position, (one, other) in enumerate(zip(z, before, strict=True)) if one is not other]
+        y = y.copy() if again else y
+    if again:
+        try:
+            y[again] = np.linalg.inv(np.array([z[position] for position in again]).reshape(-1, k, k))
+        except np.linalg.LinAlgError:
+            raise SingularNetwork(f"a line of {k} conductors has an impedance matrix without inverse") from None
+        group.inverted = list(z), y
+    return y
 
 
 def shunts_of(network: Network) -> tuple[Ints, Ints, Complex]:

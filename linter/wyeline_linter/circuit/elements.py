@@ -76,6 +76,8 @@ class LineGroup:
     """k*k entries, row by row."""
     charging_s: dict[int, tuple[complex, ...]] = field(default_factory=dict)
     """Total shunt admittance to earth (k*k) of the few lines that state it, by position in the lists."""
+    inverted: Any = field(default=None, compare=False, repr=False)
+    """The impedances that were inverted last, as they stood in the list, with their inverses: for all variants."""
 
 
 @dataclass(slots=True)

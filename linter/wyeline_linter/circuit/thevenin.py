@@ -54,8 +54,7 @@ def bus_impedances(assembled: Assembled, factors: Factors, buses: Ints) -> Imped
     found: dict[int, tuple[Ints, Complex]] = {}
     unknowns: dict[int, Ints] = {}
     for k, alike in by_width.items():
-        nodes = np.array([network.buses[bus].nodes for bus in alike], dtype=np.int64)
-        unknowns[k] = assembled.layout.unknown[nodes]
+        unknowns[k] = _unknowns(assembled, k, alike)
         if factors.forest is not None:
             found[k] = np.array(alike), factors.forest.diagonal_blocks(unknowns[k])
         else:
@@ -63,6 +62,15 @@ def bus_impedances(assembled: Assembled, factors: Factors, buses: Ints) -> Imped
     if factors.forest is not None and not _agrees(assembled, factors, found):
         found = {k: (at, by_solving(factors, unknowns[k], assembled.size)) for k, (at, _) in found.items()}
     return Impedances(found, len(network.buses))
+
+
+def _unknowns(assembled: Assembled, k: int, buses: list[int]) -> Ints:
+    """The unknowns of buses of one width, kept with the layout."""
+    kept = assembled.layout.unknowns_of.get(k)
+    if kept is None or kept[0] != buses:
+        nodes = np.array([assembled.network.buses[bus].nodes for bus in buses], dtype=np.int64)
+        kept = assembled.layout.unknowns_of[k] = buses, assembled.layout.unknown[nodes]
+    return kept[1]
 
 
 def by_solving(factors: Factors, unknowns: Ints, size: int) -> Complex:

@@ -117,7 +117,8 @@ SECOND = rule(
 def emergency_without_second_source(view: View) -> Iterator[Finding]:
     from wyeline_linter.studies.scenarios import losses
 
-    wanted = [e for e in view.model.equipment.values() if _is_emergency(e)]
+    marked = view.studies.of_each("emergency loads", view.model.equipment, _is_emergency)
+    wanted = [equipment for equipment, emergency in marked if emergency]
     if not wanted:
         return
     normal = view.network_in(NORMAL_STATE) if view.network.state != NORMAL_STATE else view.network

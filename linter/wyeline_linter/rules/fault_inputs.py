@@ -6,8 +6,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.attributes import listed
-from wyeline_grammar.linking import Place
-from wyeline_grammar.model import Body
+from wyeline_grammar.linking import Equipment, Place
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.rules.registry import rule
@@ -156,21 +155,17 @@ MOTORS_THAT_MATTER_W = 50 * HORSEPOWER_W
 
 @MOTORS.check
 def motor_contribution_missing(view: View) -> Iterator[Finding]:
-    from wyeline_linter.studies.place_loads import adds_to_faults
-
     study = view.studies.normal
+    loads_at, motors_of = study.loads_at, {}
+    for equipment, noted in view.studies.of_each("motors without data", view.model.equipment, _motors_without_data):
+        if noted:
+            motors_of[equipment.name] = noted
     boards: dict[str, list[tuple[float, str, Place]]] = {}
-    for name in study.connectivity.order:
-        equipment = view.equipment(name)
-        if equipment is None:
-            continue
-        if equipment.kind == "motor" and name in study.loads_at:
-            above = study.connectivity.supplier.get(name, "")
-            _note_motor(boards, above, name, equipment.body, equipment.place, adds_to_faults)
-        for placed in equipment.circuits:
-            if "motor" in placed.circuit.body.flags and placed.key in study.loads_at.get(name, {}):
-                place = Place(placed.block, placed.circuit.place.span)
-                _note_motor(boards, name, f"{name} {placed.key}", placed.circuit.body, place, adds_to_faults)
+    for name in study.connectivity.order if motors_of else ():
+        for circuit, watts, called, place in motors_of.get(name, ()):
+            if circuit in loads_at.get(name, {}) if circuit else name in loads_at:
+                board = name if circuit else study.connectivity.supplier.get(name, "")
+                boards.setdefault(board, []).append((watts, called, place))
     for board, motors in boards.items():
         total = sum(watts for watts, _, _ in motors)
         if total < MOTORS_THAT_MATTER_W:
@@ -189,13 +184,26 @@ def motor_contribution_missing(view: View) -> Iterator[Finding]:
         )
 
 
-def _note_motor(
-    boards: dict[str, list[tuple[float, str, Place]]], board: str, name: str, body: Body, place: Place, adds: object
-) -> None:
-    watts = body.number("power")
-    if watts is None or not adds(body) or "lra" in body.facts or "subtransient" in body.facts:  # type: ignore[operator]
-        return
-    boards.setdefault(board, []).append((watts * (body.number("count") or 1.0), name, place))
+def _motors_without_data(equipment: Equipment) -> list[tuple[str, float, str, Place]]:
+    """The motors that a statement tells of, with neither reactance nor locked-rotor current: circuit (empty: its own),
+    watts, name and place."""
+    from wyeline_linter.studies.place_loads import adds_to_faults
+
+    name = equipment.name
+    written = [(equipment.body, "", name, equipment.place)] if equipment.kind == "motor" else []
+    written += [
+        (placed.circuit.body, placed.key, f"{name} {placed.key}", Place(placed.block, placed.circuit.place.span))
+        for placed in equipment.circuits
+        if "motor" in placed.circuit.body.flags
+    ]
+    return [
+        (circuit, watts * (body.number("count") or 1.0), called, place)
+        for body, circuit, called, place in written
+        if (watts := body.number("power")) is not None
+        and adds_to_faults(body)
+        and "lra" not in body.facts
+        and "subtransient" not in body.facts
+    ]
 
 
 CEILING = rule(

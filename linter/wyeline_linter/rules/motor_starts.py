@@ -13,8 +13,8 @@ from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
-    from wyeline_linter.loads.leaf_loads import LeafLoad
-    from wyeline_linter.studies.starting import Start
+    from wyeline_linter.loads.leaf_loads import Piece
+    from wyeline_linter.studies.starting import Standing, Start
     from wyeline_linter.studies.study import StateStudy
 
 STRICT = rule(
@@ -74,20 +74,28 @@ def start_dip_high(view: View) -> Iterator[Finding]:
 
 
 def _starts(view: View, study: StateStudy) -> list[tuple[Start, Equipment]]:
-    from wyeline_linter.studies.starting import starts_direct, starts_of
+    from wyeline_linter.studies.starting import at_standstill, starts_direct, starts_from
 
-    def work() -> list[tuple[Start, Equipment]]:
-        motors: dict[str, tuple[Equipment, list[LeafLoad]]] = {}
-        for name, places in study.loads_at.items():
-            equipment = view.equipment(name)
-            parts = places.get("")
-            if equipment is None or equipment.kind != "motor" or parts is None or not starts_direct(equipment.body):
-                continue
-            motors[name] = equipment, parts
-        found = [(start, motors[start.name][0]) for start in starts_of(study, motors.values())]
+    motors: dict[str, tuple[Equipment, Piece]] = {}
+    for piece in study.pieces.running:
+        equipment = view.model.equipment[piece.name]
+        if equipment.kind == "motor" and starts_direct(equipment.body):
+            motors[piece.name] = equipment, piece
+
+    # Pieces are other ones where their equipment is; neither has an equality but its identity.
+    pieces = tuple(piece for _, piece in motors.values())
+
+    def stand() -> list[Standing]:
+        loads = [(equipment, study.loads_at[name].get("", [])) for name, (equipment, _) in motors.items()]
+        return [motor for of in loads if (motor := at_standstill(study, *of)) is not None]
+
+    def start() -> list[tuple[Start, Equipment]]:
+        built = study.starting.built
+        standing = study.kept("motors at standstill", (built.bus, built.unknown, *pieces), stand)
+        found = [(start, motors[start.name][0]) for start in starts_from(study, standing)]
         return sorted(found, key=lambda f: (f[0].kept, f[0].name))
 
-    return view.studies.once(f"starts {study.key}", work)
+    return study.kept("starts", (study.starting, *pieces), start)
 
 
 def _at_lights(study: StateStudy, start: Start) -> Iterator[tuple[str, float]]:

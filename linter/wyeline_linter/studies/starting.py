@@ -49,20 +49,21 @@ def starts_direct(body: Body) -> bool:
 
 
 def starts_of(study: StateStudy, motors: Iterable[tuple[Equipment, list[LeafLoad]]]) -> list[Start]:
-    """The start of each motor (the largest unit of it), those left out of which it cannot be told.
+    """The start of each motor (the largest unit of it), those left out of which it cannot be told."""
+    found = [motor for equipment, parts in motors if (motor := at_standstill(study, equipment, parts)) is not None]
+    return starts_from(study, found)
 
-    Motors that are joined alike are worked out together.
-    """
+
+def starts_from(study: StateStudy, motors: Iterable[Standing]) -> list[Start]:
+    """The same of motors at standstill. Those that are joined alike are worked out together."""
     from numpy import array
 
     faults = study.starting
     if faults.study is None:
         return []
-    alike: dict[tuple[tuple[str, ...], tuple[str, ...]], list[_Motor]] = {}
-    for equipment, parts in motors:
-        motor = _motor(study, equipment, parts)
-        if motor is not None:
-            alike.setdefault((motor.bus.conductors, motor.tied), []).append(motor)
+    alike: dict[tuple[tuple[str, ...], tuple[str, ...]], list[Standing]] = {}
+    for motor in motors:
+        alike.setdefault((motor.bus.conductors, motor.tied), []).append(motor)
     found = []
     for (_, tied), group in alike.items():
         places = faults.study.places([motor.bus for motor in group])
@@ -72,7 +73,7 @@ def starts_of(study: StateStudy, motors: Iterable[tuple[Equipment, list[LeafLoad
 
 
 @dataclass(frozen=True, slots=True)
-class _Motor:
+class Standing:
     """A motor at standstill: its bus, the conductors it lies across, and its impedance between them."""
 
     name: str
@@ -89,7 +90,8 @@ class _Motor:
         return Start(self.name, self.locked_rotor_a, self.assumed, drawn_a, kept, self.bus, self.tied, self.z_ohm)
 
 
-def _motor(study: StateStudy, equipment: Equipment, parts: list[LeafLoad]) -> _Motor | None:
+def at_standstill(study: StateStudy, equipment: Equipment, parts: list[LeafLoad]) -> Standing | None:
+    """A motor as its start finds it; None where its bus or what it draws is not known."""
     faults = study.starting
     bus = faults.built.bus.get(equipment.name)
     if bus is None or faults.bus_reasons(bus) or not parts:
@@ -107,7 +109,7 @@ def _motor(study: StateStudy, equipment: Equipment, parts: list[LeafLoad]) -> _M
         return None
     z = locked_rotor_z(volts, amperes, LOCKED_ROTOR_PF, phases)
     before = volts / (3**0.5 if phases == 3 else 1.0)
-    return _Motor(equipment.name, bus, tied, amperes, lra is None, z, before)
+    return Standing(equipment.name, bus, tied, amperes, lra is None, z, before)
 
 
 def kept_elsewhere(study: StateStudy, start: Start, names: list[str]) -> dict[str, float]:
