@@ -9,6 +9,7 @@ from typing import NamedTuple
 from wyeline_grammar import model as m
 from wyeline_grammar.interpret import interpret, value_of
 from wyeline_grammar.notation import ConductorSize, NotationError, Poles, Run, parse_poles, parse_run, parse_size
+from wyeline_grammar.places import span_of
 from wyeline_grammar.problems import Problem
 from wyeline_grammar.syntax import Phrase, Token
 
@@ -23,12 +24,12 @@ def unquoted(token: Token) -> str:
 
 def name_use(token: Token, row: int) -> m.NameUse:
     """A name with its place."""
-    return m.NameUse(unquoted(token), m.Span(row, token.start, token.end))
+    return m.NameUse(unquoted(token), span_of(row, token.start, token.end))
 
 
 def place_of(token: Token, row: int) -> m.PositionRef:
     """The place in a board that a token names: ``7``, ``2,4``, or a label."""
-    span = m.Span(row, token.start, token.end)
+    span = span_of(row, token.start, token.end)
     if token.kind == "NUMBER":
         return m.PositionRef((int(float(token.text)),), None, span)
     if token.kind == "LIST":
@@ -74,7 +75,7 @@ class BodyBuilder:
         """Take the phrases of one line."""
         for phrase in phrases:
             form, tokens, _ = phrase
-            span = m.Span(row, tokens[0].start, tokens[-1].end)
+            span = span_of(row, tokens[0].start, tokens[-1].end)
             if form == "text":
                 self._text(phrase, span)
             elif form == "in":

@@ -12,7 +12,8 @@ from typing import NamedTuple
 from wyeline_grammar import model as m
 from wyeline_grammar.bodies import BodyBuilder, place_of
 from wyeline_grammar.parser import may_be_slip, read_line
-from wyeline_grammar.remembering import Remembered
+from wyeline_grammar.places import span_of
+from wyeline_grammar.remembering import Remembered, of_texts
 from wyeline_grammar.senses import joined, sense_of
 from wyeline_grammar.syntax import Line, Phrase
 
@@ -38,10 +39,8 @@ class _Right(NamedTuple):
     sense: m.Sense
 
 
-_lefts: Remembered[str, dict[int, _Left] | bool] = Remembered()
-_rights: Remembered[str, dict[tuple[int, int], _Right] | bool] = Remembered()
-_lefts.expect(_MOST)
-_rights.expect(_MOST)
+_lefts: Remembered[str, dict[int, _Left] | bool] = of_texts(_MOST)
+_rights: Remembered[str, dict[tuple[int, int], _Right] | bool] = of_texts(_MOST)
 
 
 def read_row(text: str, row: int) -> m.Circuit | None:
@@ -62,7 +61,7 @@ def read_row(text: str, row: int) -> m.Circuit | None:
     ours, theirs = left.body, right.body
     if not (ours.facts.keys().isdisjoint(theirs.facts) and ours.flags.keys().isdisjoint(theirs.flags)):
         return None  # said twice: the parser tells where
-    span = m.Span(row, first, last + 1)
+    span = span_of(row, first, last + 1)
     body = m.Body(
         {**ours.facts, **theirs.facts} if theirs.facts else ours.facts,
         ours.flags if not theirs.flags else {**ours.flags, **theirs.flags},
@@ -74,7 +73,7 @@ def read_row(text: str, row: int) -> m.Circuit | None:
         text[first + 1 : last],
         span,
     )
-    return m.Circuit(left.place, None, None, body, m.Span(row, left.start, right.end), joined(left.sense, right.sense))
+    return m.Circuit(left.place, None, None, body, span_of(row, left.start, right.end), joined(left.sense, right.sense))
 
 
 def _left(before: str, row: int) -> _Left | None:

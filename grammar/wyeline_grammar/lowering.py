@@ -13,8 +13,9 @@ from wyeline_grammar.bodies import BodyBuilder, name_use, place_of, unquoted
 from wyeline_grammar.circuit_rows import read_row
 from wyeline_grammar.notation import NotationError, parse_legs, parse_voltage
 from wyeline_grammar.parser import ELSEWHERE, read_block
+from wyeline_grammar.places import span_of
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
-from wyeline_grammar.remembering import Remembered, of_blocks
+from wyeline_grammar.remembering import Remembered, of_blocks, of_texts
 from wyeline_grammar.senses import sense_of
 from wyeline_grammar.syntax import BlockSyntax, Line, Phrase, Token
 from wyeline_grammar.vocabulary import BOARDS
@@ -47,8 +48,7 @@ _BELONGS = {
 }
 
 
-_bodies: Remembered[tuple[str, int, tuple[Phrase, ...]], m.Body] = Remembered()
-_bodies.expect(5_000)
+_bodies: Remembered[tuple[str, int, tuple[Phrase, ...]], m.Body] = of_texts(5_000)
 """What sound phrases of a statement's line say by themselves."""
 
 
@@ -105,13 +105,13 @@ class _StatementReader:
 
     @property
     def _head_span(self) -> m.Span:
-        return m.Span(self.row, self.line.start, self.line.end)
+        return span_of(self.row, self.line.start, self.line.end)
 
     def _common(self) -> tuple[m.Span, int, str, tuple[Problem, ...], bool]:
         return self._head_span, self.last, self.doc, tuple(sorted(self.problems, key=lambda p: p[2:5])), self.damaged
 
     def _span(self, token: Token, row: int | None = None) -> m.Span:
-        return m.Span(self.row if row is None else row, token.start, token.end)
+        return span_of(self.row if row is None else row, token.start, token.end)
 
     def _body(self, form: str, place: str) -> m.Body:
         """What the phrases of the statement's line, and of the lines below it, say together."""
@@ -374,7 +374,7 @@ class _StatementReader:
                 parse_legs(legs_token.text) if legs_token else None,
                 self._span(legs_token, row) if legs_token else None,
                 body,
-                m.Span(row, place.start, line.end),
+                span_of(row, place.start, line.end),
                 sense_of(body),
             )
         )
@@ -387,7 +387,7 @@ class _StatementReader:
         arrow = next((i for i, t in enumerate(ends) if t.kind == "ARROW"), len(ends))
         source, target = self._end(ends[:arrow], row), self._end(ends[arrow + 1 :], row)
         if source is not None:
-            span = m.Span(row, verb.start, line.head[-1].end)
+            span = span_of(row, verb.start, line.head[-1].end)
             self.actions.append(m.Action(verb.text, source, target, value, span))
 
     def _allow(self, row: int, line: Line) -> None:
@@ -399,7 +399,7 @@ class _StatementReader:
         reason = rest[-1] if rest and rest[-1].kind == "TEXT" and (place is None or len(rest) > 2) else None
         if reason is None:
             return
-        span = m.Span(row, line.head[0].start, line.head[-1].end)
+        span = span_of(row, line.head[0].start, line.head[-1].end)
         self.allows.append(m.Allow(rule.text, self._span(rule, row), place, unquoted(reason), span))
 
     def _claim(self, row: int, line: Line) -> None:
@@ -409,7 +409,7 @@ class _StatementReader:
         name, rest = head[0], head[1:]
         place = place_of(rest[1], row) if len(rest) > 1 and rest[0].kind == "AT" else None
         text = rest[-1] if rest and rest[-1].kind == "TEXT" and (place is None or len(rest) > 2) else None
-        span = m.Span(row, line.head[0].start, line.head[-1].end)
+        span = span_of(row, line.head[0].start, line.head[-1].end)
         self.claims.append(m.Claim(name.text, place, unquoted(text) if text else None, span))
 
 

@@ -13,7 +13,7 @@ from collections.abc import Callable
 
 from wyeline_grammar import memo
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
-from wyeline_grammar.remembering import Remembered
+from wyeline_grammar.remembering import Remembered, of_texts
 from wyeline_grammar.syntax import BlockSyntax, Line, Phrase, Token
 from wyeline_grammar.tokens import BLANKS, cut, is_statement
 from wyeline_grammar.vocabulary import BOARDS
@@ -23,11 +23,8 @@ DETAIL_ALONE = "detail-without-statement"
 _BLANK = Line("blank", (), (), ())
 _NOT_HEADS = frozenset({"blank", "comment", "doc"})
 _MOST_LINES, _MOST_BLOCKS, _LONGEST_LINE, _MOST_TAILS = 1_000, 100, 1_000, 5_000
-_known_lines: dict[bool, Remembered[str, Line]] = {False: Remembered(), True: Remembered()}
-_known_lines[False].expect(_MOST_LINES)
-_known_lines[True].expect(_MOST_LINES)
-_known_blocks: Remembered[tuple[str, ...], BlockSyntax] = Remembered()
-_known_blocks.expect(_MOST_BLOCKS)
+_known_lines: dict[bool, Remembered[str, Line]] = {False: of_texts(_MOST_LINES), True: of_texts(_MOST_LINES)}
+_known_blocks: Remembered[tuple[str, ...], BlockSyntax] = of_texts(_MOST_BLOCKS)
 
 
 def parse_line(text: str, indented: bool) -> Line:
@@ -71,8 +68,7 @@ _NAME = "[A-Z][A-Za-z0-9]*+(?:-[A-Za-z0-9]++)*+"
 _NAMED = re.compile(rf"[a-z][a-z-]*+[ \t]++({_NAME})(?:[ \t]++(->)[ \t]++({_NAME}))?(?=[ \t])")
 """A statement's word and the plain name behind it, of a feeder both; what follows is one tail under ever new names."""
 _Tail = tuple[str, tuple[Token, ...], tuple[Token, ...], tuple[Phrase, ...]]
-_tails: Remembered[tuple[str, str | None, str, int], _Tail | tuple[()]] = Remembered()
-_tails.expect(_MOST_TAILS)
+_tails: Remembered[tuple[str, str | None, str, int], _Tail | tuple[()]] = of_texts(_MOST_TAILS)
 _new = tuple.__new__
 
 

@@ -15,6 +15,21 @@ class Span(NamedTuple):
     end: int
 
 
+def span_of(line: int, start: int, end: int) -> Span:
+    """A span, the same object for the same columns: what is set in columns says the same ones on every other line."""
+    found = _spans.get((line, start, end))
+    if found is None:
+        if len(_spans) >= _MOST_SPANS:
+            _spans.clear()
+        found = Span(line, start, end)
+        _spans[found] = found
+    return found
+
+
+_MOST_SPANS = 10_000
+_spans: dict[tuple[int, int, int], Span] = {}
+
+
 class Place(NamedTuple):
     """A span of a block: the one way to say where something is written."""
 

@@ -44,6 +44,10 @@ class Remembered(Generic[K, V]):
             self.put(key, found)
         return found  # type: ignore[no-any-return]
 
+    def clear(self) -> None:
+        """Forget everything."""
+        self._young, self._old = {}, {}
+
     def put(self, key: K, value: V) -> None:
         """Remember a value."""
         if len(self._young) >= self._most:
@@ -73,6 +77,21 @@ class OfBlocks(Generic[*Ts, V]):
         return found  # type: ignore[return-value]
 
 
+def of_texts(count: int) -> Remembered[Any, Any]:
+    """A memo of what stretches of lines have in common, so many of them; see `forget_texts`."""
+    made: Remembered[Any, Any] = Remembered()
+    made.expect(count)
+    _of_texts.append(made)
+    return made
+
+
+def forget_texts() -> None:
+    """Nothing will be read for now: what only makes reading faster is let go of. Statements stay."""
+    for memo in _of_texts:
+        memo.clear()
+
+
+_of_texts: list[Remembered[Any, Any]] = []
 _memos: list[Remembered[Any, Any]] = []
 _expected = 0
 

@@ -15,6 +15,7 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Delta, Equipment, Feeder, Model
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.model import Statement, Unreadable
+from wyeline_grammar.remembering import forget_texts
 from wyeline_grammar.sources import Files
 from wyeline_linter.accepting import Allowances
 from wyeline_linter.asking import Asking
@@ -366,6 +367,12 @@ class Analysis:
     def _check_model(self) -> list[Finding]:
         found = [finding_of(p.problem, p.block) for p in self.model.include_problems]
         return found + self._asking.model(self.view)
+
+    def slim(self) -> None:
+        """It is judged once: before the studies, which need much themselves, let go of what only reading more text and
+        further rules would take up again. Every answer stays the same."""
+        forget_texts()
+        self.view.slim()
 
     def let_go(self) -> None:
         """Nobody asks any more. What refers to its own view goes first, so that nothing waits for the collector; who

@@ -93,6 +93,8 @@ def judge(
             from wyeline_linter.standing import Standing
 
             standing.keep(root, Standing(asked, analysis, files, seen))
+        else:
+            analysis.slim()
     findings = analysis.all_findings()
     expectations = expectations_of(analysis, findings)
     may_move, off = analysis.configuration.settings.allowance_change, analysis.configuration.off()

@@ -138,6 +138,19 @@ class View:
         self.settled.clear()
         self.settled_circuits.clear()
 
+    def slim(self) -> None:
+        """Let go of what rules of equipment, circuits and feeders keep for each other, and of what only the study of a
+        later version would take over; whoever asks all the same is answered."""
+        from wyeline_linter.studies.study_cache import StudyCache
+
+        self.unsettle()
+        self.positions.clear()
+        self.currents.clear()
+        self.circuit_lines.clear()
+        for book in self._books.values():
+            book.slim()
+        self.study_cache = StudyCache(lasting=False)
+
     def of_kind(self, *kinds: str) -> list[Equipment]:
         """The equipment of some kinds, in the order of their names."""
         return sorted((e for e in self.model.equipment.values() if e.kind in kinds), key=lambda e: e.name)

@@ -172,6 +172,16 @@ def solved(analysis: Analysis) -> list[tuple[object, ...]]:
     return [(f.rule, f.message, f.place.file, f.place.row, f.found, f.allowed) for f in analysis.study_findings()]
 
 
+def test_a_model_that_is_judged_once_lets_go_of_much_and_answers_the_same() -> None:
+    plain, slim = fresh(TEXTS), fresh(TEXTS)
+    assert slim.view.positions and slim.view.currents
+    slim.slim()
+    assert not slim.view.positions and not slim.view.currents
+    assert solved(slim) == solved(plain)
+    assert not slim.view.studies.cache.factors and plain.view.studies.cache.factors
+    assert answers(slim) == answers(plain)
+
+
 def big(panels: int) -> str:
     lines = ["wye 1", "utility U 208Y/120  fault 10 kA, x/r 4", "switchboard M 208Y/120  bus 4000 A"]
     lines.append("feeder U -> M  4000 A 3p")

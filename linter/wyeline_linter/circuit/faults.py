@@ -246,19 +246,24 @@ def study_faults(
     places looked at.  Raises SingularNetwork when the network has no single solution.
     """
     motors = with_motors and bool(network.motors)
+    # Without motors first: factors are many times the size of a solution, and never stand side by side so.
+    before = prefault.v.copy() if prefault is not None else _no_load(network, c_factor) if motors else None
     assembled = assemble(network, "fault", with_motors=motors)
     factors = Factors(assembled)
-    if prefault is not None:
-        before = prefault.v.copy()
-    else:
-        bare = Factors(assemble(network, "fault", with_motors=False)) if motors else factors
-        before = assembled.node_voltages(bare.solve(c_factor * assembled.excitation()))
+    if before is None:
+        before = assembled.node_voltages(factors.solve(c_factor * assembled.excitation()))
     if network.fault_current_sources:
         before = before + assembled.node_voltages(factors.solve(_converter_currents(network, assembled, before)))
     if not np.all(np.isfinite(before)):
         raise SingularNetwork("the equations have no single solution")
     places = np.array([bus.index for bus in (network.buses if buses is None else buses)], dtype=np.int64)
     return FaultStudy(assembled.frame(), before, bus_impedances(assembled, factors, places))
+
+
+def _no_load(network: Network, c_factor: float) -> Complex:
+    """Voltages by node with sources alone, motors and loads left aside."""
+    assembled = assemble(network, "fault", with_motors=False)
+    return assembled.node_voltages(Factors(assembled).solve(c_factor * assembled.excitation()))
 
 
 def _converter_currents(network: Network, assembled: Assembled, before: Complex) -> Complex:

@@ -23,6 +23,7 @@ from wyeline_linter.loads.leaves import Leaf
 from wyeline_linter.loads.nodes import Sum
 from wyeline_linter.loads.of_circuits import circuit_leaves
 from wyeline_linter.loads.of_equipment import converter_input, equipment_leaf, is_converter
+from wyeline_linter.loads.stated_factors import held_to_limit, stated_factor
 from wyeline_linter.loads.through_cores import Through, through
 from wyeline_linter.near_names import PARTNER_KEYS
 from wyeline_linter.network import Network, follows_grid, makes_system, on_bypass, two_sided
@@ -90,6 +91,12 @@ class LoadBook:
             setattr(made, name, held.copy() if isinstance(held, dict) else held)
         made.model, made.network, made.derivation = model, network, derivation
         return made
+
+    def slim(self) -> None:
+        """Let go of what is made again when asked for."""
+        self._counted.clear()
+        self._counted_above.clear()
+        self.windings.clear()
 
     # building
 
@@ -266,13 +273,13 @@ class LoadBook:
         twice: tuple[str, ...] = ()
         factor, limited = None, 1.0
         if not leaves or equipment.circuits:
-            factor, source = _factor(equipment, feeder)
+            factor, source = stated_factor(equipment, feeder)
             if factor is not None:
                 twice = below.factored
                 below = below.with_factor(factor, source)
             limit = self._limit(equipment, feeder, state)
             if limit is not None:
-                below, limited = _limited(below, limit, source or name)
+                below, limited = held_to_limit(below, limit, source or name)
         up = self._up(equipment, state, below)
         if self.is_gone(equipment, feeder):
             apart, up = up.apart_va + _total_va(up), Sum()
@@ -519,31 +526,6 @@ def _through(state: EquipmentState | None) -> Through | None:
         return None
     winding = state.winding
     return through(winding.cores, winding.joined, winding.system.conductors)
-
-
-def _factor(equipment: Equipment, feeder: Feeder | None) -> tuple[float | None, str]:
-    """The demand factor stated for all that hangs on it, and who states it."""
-    for key in ("factor", "diversity"):
-        value = equipment.body.number(key)
-        if value is not None:
-            return value, equipment.name
-    value = feeder.body.number("factor") if feeder is not None else None
-    return value, feeder.key if feeder is not None and value is not None else ""
-
-
-def _limited(below: Sum, limit: float, name: str) -> tuple[Sum, float]:
-    """Vehicle chargers held to a limit, and the share left of them: a stated factor, for each place above as well."""
-    chargers = [key for key in below.rows if key.category == "ev"]
-    drawn = abs(sum((below.rows[key][VA] * (key.factor or 1.0) for key in chargers), 0j))
-    if not chargers or drawn <= limit:
-        return below, 1.0
-    made = below.copy()
-    made.rows = {}
-    for key, row in below.rows.items():
-        factor = (key.factor or 1.0) * limit / drawn if key.category == "ev" else key.factor
-        add_row(made.rows, key._replace(factor=factor), row)
-    made.factored = merge_reasons(below.factored, (f"limit of {name}",))
-    return made, limit / drawn
 
 
 def _total_va(up: Sum) -> float:

@@ -127,7 +127,7 @@ def _kept_line(view: View, feeder: Feeder) -> Line | None:
     kept = view.lines.get(feeder.key)
     if kept is not None and all(map(is_, kept[0], deps)):
         return kept[1]
-    claims = frozenset(c.name for c in feeder.statement.claims)
+    claims = _claims_of(feeder)
     made = _feeder(view, view.tables, feeder, source, target, state.carried.system, raceway, claims)
     view.lines[feeder.key] = (deps, made)
     return made
@@ -141,7 +141,7 @@ def planned_line(view: View, feeder: Feeder, plan: Callable[[System], Wiring]) -
         return None
     if view.tables is None:
         return None
-    claims = frozenset(c.name for c in feeder.statement.claims)
+    claims = _claims_of(feeder)
     system, raceway = state.carried.system, _raceway(view, feeder.body)
     return _feeder(view, view.tables, feeder, source, target, system, raceway, claims, plan(system))
 
@@ -355,6 +355,11 @@ class _Bus:
 
 
 _NO_CLAIMS: frozenset[str] = frozenset()
+
+
+def _claims_of(feeder: Feeder) -> frozenset[str]:
+    claims = feeder.statement.claims
+    return frozenset(c.name for c in claims) if claims else _NO_CLAIMS
 
 
 def device_kind(body: Body, amps: float, tables: Basis) -> DeviceKind:

@@ -283,7 +283,8 @@ class StateStudy:
         if kept is not None and kept.network.same_wiring(built.network) and kept.network.loads == built.network.loads:
             return FlowView(built, kept.answer)
         factors = FlowFactors()
-        if self.zone is None:  # of the many states that nobody writes down, factors would take most of all memory
+        # Of the many states that nobody writes down, factors would take most of all memory.
+        if self.zone is None and self.cache.lasting:
             factors = self.cache.factors.setdefault(self.key, factors)
         answer: Solved | NotSolved = solve_flow(built.network, kept=factors)
         self.cache.count("load flow, factors kept" if factors.reused else "load flow")

@@ -73,6 +73,8 @@ class StudyCache:
     """By what was asked, all equipment or feeders, and each with what its statement tells by itself."""
     solved: dict[str, int] = field(default_factory=dict)
     """Step -> how often it ran: tests prove with it what an edit did not solve anew."""
+    lasting: bool = True
+    """Whether there may be an edit to outlast: factors are large, and a model that is judged once does without."""
 
     def count(self, step: str, times: int = 1) -> None:
         self.solved[step] = self.solved.get(step, 0) + times
