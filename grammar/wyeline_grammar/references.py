@@ -7,7 +7,6 @@ knowledge. Positions and labels of circuits are no names: they are known within 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from functools import lru_cache
 from typing import NamedTuple
 
 from wyeline_grammar import model as m
@@ -18,7 +17,6 @@ from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.parser import parse_block
 from wyeline_grammar.remembering import OfBlocks
 from wyeline_grammar.syntax import Phrase, Token
-from wyeline_grammar.tokens import tokenize
 
 SHARED = "names"
 """Equipment, systems, types, raceways, interlocks and feeder labels: one name means one of them."""
@@ -72,14 +70,6 @@ def names_of(lines: tuple[str, ...]) -> tuple[Named, ...]:
     """The names that a block declares and uses, in the order of their places. Never raises."""
     found = [n for n in _named(lines, lower_block(lines)) if _stands_there(lines, n)]
     return tuple(sorted(set(found), key=lambda n: n.span))
-
-
-@lru_cache(maxsize=4096)
-def spelled(name: str) -> str:
-    """A name as it is written where a name must stand: in quotes where it would read as something else."""
-    tokens, comment = tokenize(name)
-    bare = comment is None and len(tokens) == 1 and tokens[0].kind == "NAME" and tokens[0].text == name
-    return name if bare else f'"{name}"'
 
 
 def _stands_there(lines: tuple[str, ...], named: Named) -> bool:

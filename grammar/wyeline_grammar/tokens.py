@@ -15,6 +15,7 @@ the text as written. Time grows with the length of the line and no faster.
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from itertools import accumulate, repeat
 
 from wyeline_grammar.syntax import Token
@@ -211,3 +212,11 @@ def tokenize(line: str) -> tuple[tuple[Token, ...], str | None]:
 def is_statement(line: str) -> bool:
     """Whether a line starts in the first column; a byte-order mark before it does not count."""
     return line[:1] not in BLANKS or (line[:1] == "\ufeff" and line[1:2] not in BLANKS)
+
+
+@lru_cache(maxsize=4096)
+def spelled(name: str) -> str:
+    """A name as it is written where a name must stand: in quotes where it would read as something else."""
+    tokens, comment = tokenize(name)
+    bare = comment is None and len(tokens) == 1 and tokens[0].kind == "NAME" and tokens[0].text == name
+    return name if bare else f'"{name}"'

@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from functools import lru_cache
 
 from wyeline_grammar.linking import Model, folded_name
 from wyeline_grammar.model import Fact
-from wyeline_grammar.tokens import tokenize
 
 PARTNER_KEYS = ("standby-of", "not-with")
 """Keys of equipment whose values name other equipment."""
@@ -94,13 +92,6 @@ def near(name: str, names: Iterable[str]) -> list[str]:
     if len(name) > _LONGEST_LOOKED_UP:
         return same[:3]
     return [*same, *(n for n in difflib.get_close_matches(name, known, 3, 0.6) if n not in same and n != name)][:3]
-
-
-@lru_cache(maxsize=4096)
-def spelled(name: str) -> str:
-    """A name as it is written where a name must stand: in quotes where it would read as something else."""
-    tokens, _ = tokenize(name)
-    return name if len(tokens) == 1 and tokens[0].kind == "NAME" else f'"{name}"'
 
 
 def free_name(name: str, model: Model) -> str:

@@ -129,7 +129,7 @@ def show(text: str, *, exact: bool) -> None:
     """Write to stdout: for programs in UTF-8 whatever the terminal's encoding, for people with what it can show."""
     if exact:
         sys.stdout.flush()
-        sys.stdout.buffer.write(text.encode())
+        sys.stdout.buffer.write(text.encode(errors="replace"))
         sys.stdout.buffer.flush()
         return
     try:

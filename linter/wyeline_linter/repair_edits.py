@@ -12,7 +12,7 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.formatter import format_lines
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import End, Fact, Span
-from wyeline_grammar.tokens import tokenize
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.findings import Edit, code_end
 from wyeline_linter.systems import LEGS
 
@@ -35,13 +35,6 @@ DEVICE_FACTS = (
 _LEADING_COUNT = re.compile(r"(?:\d+[ \t]+sets?[ \t]+)?(?P<count>\d+)(?=[#x×G])")
 _NUMBERED = re.compile(r"(?P<prefix>.*?)(?P<number>\d+)")
 _PREFIXES = {"transformer": "TX-", "inverter": "FC-", "charger": "RECT-", "transfer": "ATS-"}
-
-
-def spelled(name: str) -> str:
-    """A name as the language writes it, in quotes where it could be read as something else."""
-    tokens, comment = tokenize(name)
-    bare = len(tokens) == 1 and tokens[0].kind == "NAME" and comment is None
-    return name if bare else f'"{name}"'
 
 
 def legs_text(legs: Iterable[str]) -> str:

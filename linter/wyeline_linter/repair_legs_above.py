@@ -5,10 +5,11 @@ from __future__ import annotations
 import itertools
 from collections.abc import Iterator
 
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.analysis import View
 from wyeline_linter.feeding import feed
 from wyeline_linter.network import makes_system, two_sided
-from wyeline_linter.repair_edits import Draft, legs_text, set_source, spelled
+from wyeline_linter.repair_edits import Draft, legs_text, set_source
 from wyeline_linter.repair_link import Candidate, Link, as_nameplate
 from wyeline_linter.repair_routes import COST
 from wyeline_linter.systems import NEUTRAL, Known

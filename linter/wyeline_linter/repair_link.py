@@ -13,6 +13,7 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.notation import Voltage
 from wyeline_grammar.records import dataclass
+from wyeline_grammar.tokens import spelled
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.analysis import View
 from wyeline_linter.connected_load import load_below
@@ -20,9 +21,6 @@ from wyeline_linter.derive import LOAD_KINDS, NOT_FED, reasons_of
 from wyeline_linter.feeding import feed_from
 from wyeline_linter.findings import Edit
 from wyeline_linter.network import can_feed
-from wyeline_linter.repair_edits import (
-    spelled,
-)
 from wyeline_linter.repair_legs import Taken, position_text
 from wyeline_linter.repair_routes import COST, Need, Stage, routes
 from wyeline_linter.sizing.plain import device_for, main_of, wires_for

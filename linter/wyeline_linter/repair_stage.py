@@ -5,6 +5,7 @@ from __future__ import annotations
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.notation import Voltage, VoltageForm
 from wyeline_grammar.records import dataclass
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.analysis import View
 from wyeline_linter.connected_load import load_below
 from wyeline_linter.derive import LOAD_KINDS
@@ -20,7 +21,6 @@ from wyeline_linter.repair_edits import (
     set_source,
     set_voltage,
     set_wire_count,
-    spelled,
 )
 from wyeline_linter.repair_legs import Taken, choose, position_text
 from wyeline_linter.repair_link import (

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.analysis import View
 from wyeline_linter.findings import Edit
 from wyeline_linter.network import makes_system, two_sided
-from wyeline_linter.repair_edits import Draft, new_tag, set_sides, set_target, set_voltage, spelled
+from wyeline_linter.repair_edits import Draft, new_tag, set_sides, set_target, set_voltage
 from wyeline_linter.repair_link import Candidate, Link
 from wyeline_linter.repair_routes import COST
 from wyeline_linter.sizing.plain import main_of

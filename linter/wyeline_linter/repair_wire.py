@@ -4,18 +4,10 @@ from __future__ import annotations
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.notation import Voltage
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.analysis import View
 from wyeline_linter.connected_load import load_below
-from wyeline_linter.repair_edits import (
-    Draft,
-    drop_facts,
-    set_fact,
-    set_poles,
-    set_source,
-    set_voltage,
-    set_wire_count,
-    spelled,
-)
+from wyeline_linter.repair_edits import Draft, drop_facts, set_fact, set_poles, set_source, set_voltage, set_wire_count
 from wyeline_linter.repair_legs import Taken, choose, position_text
 from wyeline_linter.repair_link import (
     Candidate,

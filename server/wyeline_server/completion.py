@@ -9,7 +9,7 @@ from typing import Any
 
 from lsprotocol import types
 
-from wyeline_linter.repair_edits import spelled
+from wyeline_grammar.tokens import spelled
 from wyeline_server import cards
 from wyeline_server.completion_slots import slot_at
 from wyeline_server.hover import content

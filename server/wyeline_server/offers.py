@@ -23,6 +23,7 @@ from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.model import End, EquipmentStatement
 from wyeline_grammar.sources import workspace_of
+from wyeline_grammar.tokens import spelled
 from wyeline_grammar.vocabulary import BOARDS, SOURCES
 from wyeline_linter import partners
 from wyeline_linter.analysis import Analysis
@@ -30,7 +31,6 @@ from wyeline_linter.board_positions import positions_of
 from wyeline_linter.claims import CLAIMS
 from wyeline_linter.feeding import feed_from
 from wyeline_linter.network import has_bypass
-from wyeline_linter.repair_edits import spelled
 from wyeline_linter.rules.registry import all_rules
 from wyeline_linter.sizing.plain import device_for, tables_for, wires_for
 from wyeline_linter.standard_ratings import device_ratings

@@ -10,7 +10,8 @@ from wyeline_grammar.attributes import place_phrase
 from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.linking import Declared, Model, Place
 from wyeline_grammar.model import Span
-from wyeline_grammar.references import SCENARIOS, Named, Reference, names_of, spelled
+from wyeline_grammar.references import SCENARIOS, Named, Reference, names_of
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.findings import Edit, replace
 from wyeline_server.edits import workspace_edit
 from wyeline_server.places import At, at, declarations, uses

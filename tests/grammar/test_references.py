@@ -9,8 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from wyeline_grammar.linking import Model
-from wyeline_grammar.references import SCENARIOS, SHARED, names_of, references, spelled
+from wyeline_grammar.references import SCENARIOS, SHARED, names_of, references
 from wyeline_grammar.sources import Files
+from wyeline_grammar.tokens import spelled
 
 MODEL = """\
 system S480 480Y/277

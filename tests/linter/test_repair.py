@@ -10,13 +10,14 @@ import pytest
 
 from wyeline_grammar.notation import Voltage, VoltageForm, parse_voltage
 from wyeline_grammar.sources import Files
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.checklist import readings_under
 from wyeline_linter.connected_load import leg_loads, load_below
 from wyeline_linter.findings import Fix, Severity
 from wyeline_linter.fixing import apply_edits
 from wyeline_linter.repair import Solution, Trial, diagnose, repairs_for, solve
-from wyeline_linter.repair_edits import new_tag, spelled
+from wyeline_linter.repair_edits import new_tag
 from wyeline_linter.repair_routes import COST, Need, routes
 from wyeline_linter.systems import System, source_system
 from wyeline_linter.verdicts import Cause

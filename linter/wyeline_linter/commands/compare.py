@@ -5,9 +5,9 @@ from __future__ import annotations
 import argparse
 import gc
 import importlib
-import sys
 
 from wyeline_linter.findings import Severity
+from wyeline_linter.printed_answers import show
 
 _FORMATS = ("text", "markdown", "html", "json")
 
@@ -38,18 +38,6 @@ def run(arguments: argparse.Namespace) -> int:
     old, new = sides(arguments.old, arguments.new, arguments.model)
     found = compare_sides(old, new, arguments.scenario)
     writer = importlib.import_module(f"wyeline_linter.review.as_{arguments.format}")
-    _print(getattr(writer, arguments.format)(found).rstrip("\n") + "\n", exact=arguments.format != "text")
+    show(getattr(writer, arguments.format)(found).rstrip("\n") + "\n", exact=arguments.format != "text")
     threshold = Severity[arguments.fail_on.upper()]
     return 1 if any(c.gravity >= threshold for one in found for c in one.worse) else 0
-
-
-def _print(made: str, *, exact: bool) -> None:
-    """Write to stdout: for programs in UTF-8 whatever the terminal's encoding, for people with what it can show."""
-    if exact:
-        sys.stdout.flush()
-        sys.stdout.buffer.write(made.encode(errors="replace"))
-        sys.stdout.buffer.flush()
-        return
-    encoding = sys.stdout.encoding or "utf-8"
-    sys.stdout.write(made.encode(encoding, "replace").decode(encoding))
-    sys.stdout.flush()

@@ -12,7 +12,8 @@ from typing import Any, NamedTuple
 
 from wyeline_grammar import model as m
 from wyeline_grammar.blocks import TextFile
-from wyeline_grammar.references import SHARED, names_of, spelled
+from wyeline_grammar.references import SHARED, names_of
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.review.documents import HEAD, Entry, Key, Version
 
 _ENOUGH = 1.5

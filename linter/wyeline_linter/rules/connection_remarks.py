@@ -7,9 +7,9 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.attributes import listed
 from wyeline_grammar.linking import Equipment, Feeder, Place
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, replace
-from wyeline_linter.near_names import spelled
 from wyeline_linter.network import two_sided
 from wyeline_linter.rules.connection import NAMEPLATE, clause_of, legs_edit, legs_of_map, legs_text, set_by
 from wyeline_linter.rules.registry import rule

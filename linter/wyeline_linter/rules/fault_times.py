@@ -34,6 +34,8 @@ _IT = (
     "load FROST 400 3ph  1 kW, heating\n"
 )
 
+_TRIP_SOONER = "Choose a lower curve or setting, a residual current device, or larger wires."
+
 SLOW = rule(
     name="disconnection-too-slow",
     since="0.1",
@@ -206,7 +208,7 @@ def disconnection(view: View) -> Iterator[Finding]:
             f"{amps_text(trip.amps)} ({trip.text})",
             found=f"{amps_text(worst[0])} at the far end",
             needed=f"{amps_text(trip.amps)} or more, or a residual current device",
-            change="Choose a lower curve or setting, a residual current device, or larger wires.",
+            change=_TRIP_SOONER,
             place=line.place_of(trip.key),
             fixes=_lower(line, trip, worst[0]),
         )  # fmt: skip
@@ -262,7 +264,7 @@ def second_fault(view: View) -> Iterator[Finding]:
             f"{amps_text(trip.amps)} ({trip.text})",
             found=f"{amps_text(amps)} (U / 2 Zs)",
             needed=f"{amps_text(trip.amps)} or more, or a residual current device on every circuit",
-            change="Choose a lower curve or setting, a residual current device, or larger wires.",
+            change=_TRIP_SOONER,
             place=line.place_of(trip.key),
             fixes=_lower(line, trip, amps),
         )  # fmt: skip

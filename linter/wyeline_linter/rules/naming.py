@@ -10,8 +10,9 @@ from wyeline_grammar.attributes import place_phrase
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Declared, Equipment, Feeder, Place, PlacedCircuit, feeder_name
 from wyeline_grammar.model import Span
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, code_end, replace
-from wyeline_linter.near_names import free_name, spelled
+from wyeline_linter.near_names import free_name
 from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:

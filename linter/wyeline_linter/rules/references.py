@@ -11,9 +11,10 @@ from wyeline_grammar.attributes import KINDS, listed, place_phrase
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Model, Place
 from wyeline_grammar.model import Body, Circuit, Claim, End, EquipmentStatement, Span, SystemRef
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.claims import CLAIMS
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
-from wyeline_linter.near_names import PARTNER_KEYS, names_in, near, spelled
+from wyeline_linter.near_names import PARTNER_KEYS, names_in, near
 from wyeline_linter.network import BYPASS, feeders_named, has_bypass, is_source
 from wyeline_linter.rules.naming import sort_phrase
 from wyeline_linter.rules.registry import rule

@@ -10,9 +10,9 @@ from wyeline_grammar.attributes import KINDS, listed, place_phrase
 from wyeline_grammar.linking import STATUS, Equipment, Feeder, Place
 from wyeline_grammar.model import Unreadable
 from wyeline_grammar.places import Span
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.feeding import feed
 from wyeline_linter.findings import Finding, Fix, Offered, Safety, Severity, append_phrase, insert_below, replace
-from wyeline_linter.near_names import spelled
 from wyeline_linter.network import (
     can_feed,
     follows_grid,

@@ -10,8 +10,9 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.attributes import listed
 from wyeline_grammar.linking import Equipment, Feeder, Place, feeder_name
 from wyeline_grammar.model import EquipmentStatement
+from wyeline_grammar.tokens import spelled
 from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity, append_phrase, insert_below, replace
-from wyeline_linter.near_names import names_in, spelled
+from wyeline_linter.near_names import names_in
 from wyeline_linter.network import (
     NORMAL_STATE,
     Network,
