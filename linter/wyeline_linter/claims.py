@@ -84,8 +84,8 @@ EXCUSES: dict[str, Excuse] = {
         ("the claim says which unit in its text",),
     ),
     "no-direct-residual": Excuse(
-        "An earth fault in this equipment cannot bring smooth direct current into its supply: simple separation inside, "
-        "or its maker says so; the text names the document.",
+        "An earth fault in this equipment cannot bring smooth direct current into its supply: simple separation "
+        "inside, or its maker says so; the text names the document.",
         "IEC 60364-7-712 712.531.3.5, IEC 60364-5-53 531.3.3",
         ("the claim says which document in its text",),
     ),

@@ -142,7 +142,7 @@ def feeder_label_missing(view: View, feeder: Feeder) -> Iterator[Finding]:
     label = f"F-{number}"
     span = feeder.source.span
     edit = Edit(feeder.block, span.line, span.start, span.line, span.start, f"{label}: ")
-    fixes = (Fix(f"Label it `{label}`", (edit,), Safety.LOOK),)
+    fixes: tuple[Fix, ...] = (Fix(f"Label it `{label}`", (edit,), Safety.LOOK),)
     again = first is not None and _words(first.block) == _words(feeder.block)
     if again:
         last = len(feeder.block.lines) - 1
