@@ -57,6 +57,13 @@ class Carries(NamedTuple):
     lug_c: float
     insulation_c: float
     looked: tuple[Looked[float], ...]
+    best_row: Looked[float] | None = None
+    """The row of ``best_lugs_a``."""
+
+    @property
+    def wire_row(self) -> Looked[float]:
+        """The row of what the wires carry by themselves: of their insulation, or of the best terminals there are."""
+        return self.looked[0] if self.best_row is None or self.plain_a <= self.best_lugs_a else self.best_row
 
     @property
     def amps(self) -> float:
@@ -98,7 +105,8 @@ def carries(
     best = nominal_ampacity(tables, size, metal, 60 if cable_60 or column < 75 else 75)
     best_a = (best.value if isinstance(best, Looked) else found.termination.value) * sets
     lugs_a = found.termination.value * sets
-    return Carries(plain, warm, bundled, lugs_a, max(best_a, lugs_a), float(lug_c), float(column), found.looked)
+    row = best if isinstance(best, Looked) and best_a > lugs_a else found.termination
+    return Carries(plain, warm, bundled, lugs_a, max(best_a, lugs_a), float(lug_c), float(column), found.looked, row)
 
 
 def _iec(tables: Basis, size: str, metal: Material, insulation_c: float, sets: int, laid: Laid) -> Carries | NotListed:

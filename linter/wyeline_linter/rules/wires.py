@@ -294,7 +294,7 @@ def _weak(view: View, line: Line, stage: str, device_a: float, found: Carries, l
         return about(
             view, UNDERPROTECTED, line,
             f"{line.where}: {wires} carries {amps_text(amps)}, and a {device} protects it",
-            found=f"{device_a:g} A on wires for {amps_text(amps)} ({found.looked[0]})",
+            found=f"{device_a:g} A on wires for {amps_text(amps)} ({found.wire_row})",
             needed=f"wires for {device_a:g} A, or a smaller device",
             change="Pull larger wires, or choose a smaller device.",
             fixes=fixes,

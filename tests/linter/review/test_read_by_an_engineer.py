@@ -177,3 +177,18 @@ def test_nothing_of_the_page_is_folded_away_on_paper_and_names_read_as_names() -
     page = as_html.html([found])
     assert page.count("<details") == page.count("<details open>") > 2, "a folded section prints as its heading alone"
     assert "<code>T-1</code> takes 69.45 A" in page and "`" not in page
+
+
+@pytest.mark.parametrize("lugs", [", lug-temp 75 degC", ""], ids=["terminals marked", "terminals not marked"])
+def test_the_table_row_that_is_cited_is_the_one_the_figure_comes_from(lugs: str) -> None:
+    """NEC 2023 Table 310.16: 2/0 copper carries 195 A at 90 degC, and 175 A where no terminals are rated for more."""
+    thin: Edit = (
+        "labs.wye",
+        "3#3/0 + N #3/0 + G #6 Cu THWN-2             20 m",
+        "3#2/0 + N #2/0 + G #6 Cu THWN-2  20 m",
+    )
+    marked = "bus 225 A, main lugs, rated 10 kA, spaces 42"
+    ends: Edit = ("types.wye", f"{marked}, lug-temp 75 degC", f"{marked}{lugs}")
+    found = one(us(thin, ends), "LDP -> LA-1", "wire-underprotected").finding
+    assert found is not None
+    assert found.found == "200 A on wires for 175 A (175 [NEC 2023 310.16: 2/0 Cu 75 degC])"
