@@ -13,8 +13,8 @@ from wyeline_linter.loads.neutral import worst_neutral
 from wyeline_linter.loads.winding_loads import winding_loads
 from wyeline_linter.network import two_sided
 from wyeline_linter.outputs.text import wrapped
+from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.systems import System
-from wyeline_linter.working import merge_reasons
 
 
 def load_figures(view: View, name: str) -> dict[str, Any] | None:

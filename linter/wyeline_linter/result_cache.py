@@ -93,10 +93,10 @@ class ResultCache:
         off: Sequence[str] = (),
     ) -> None:
         """Keep a result. ``files`` are the bytes that every file had, None for those that were not there."""
-        from wyeline_linter.finding_records import to_record
-
         if self.where is None:
             return
+        from wyeline_linter.finding_records import to_record
+
         numbers = {name: i for i, name in enumerate(order)}
         try:
             entry = {

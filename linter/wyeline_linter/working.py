@@ -11,12 +11,11 @@ import re
 from collections.abc import Iterable, Mapping
 from typing import TYPE_CHECKING, NamedTuple
 
+from wyeline_linter.reasons import merge_reasons as merge_reasons
+
 if TYPE_CHECKING:
     from wyeline_grammar.linking import Place
     from wyeline_linter.tables import Looked
-
-MOST_REASONS = 8
-"""Reasons that an unknown figure carries at the most; a large board with no loads written would carry hundreds."""
 
 
 class State(enum.Enum):
@@ -102,27 +101,6 @@ def looked_up(symbol: str, name: str, looked: Looked[float], unit: str = "") -> 
     row = f"{looked.table}: {looked.row}"
     remark = {"verified": "", "memory": "table value from memory"}.get(looked.status, looked.status)
     return Input(symbol, name, looked.value, unit, State.DERIVED, table=row, note=looked.note or remark)
-
-
-def merge_reasons(*groups: Iterable[str], most: int = MOST_REASONS) -> tuple[str, ...]:
-    """Reasons of several unknowns as one list: each once, in order, ``most`` at the most, the rest counted."""
-    seen: dict[str, None] = {}
-    more = 0
-    for group in groups:
-        for reason in group:
-            counted = _MORE.fullmatch(reason)
-            if counted is not None:
-                more += int(counted[1])
-            else:
-                seen[reason] = None
-    kept = list(seen)
-    if len(kept) <= most and not more:
-        return tuple(kept)
-    more += max(0, len(kept) - most)
-    return (*kept[:most], f"and {more} more")
-
-
-_MORE = re.compile(r"and (\d+) more")
 
 
 def total(parts: Iterable[Figure]) -> tuple[float | None, tuple[str, ...]]:

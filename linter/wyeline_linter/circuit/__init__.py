@@ -37,19 +37,19 @@ from __future__ import annotations
 from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
-from .banks import autotransformer, buck_boost, grounding_zigzag, high_leg_delta, open_delta, scott
 from .elements import EARTH, Bus
 from .network import Network
-from .transformers import Rating, centre_tapped, single_phase, three_phase
 
 if TYPE_CHECKING:
     from .assemble import SingularNetwork
+    from .banks import autotransformer, buck_boost, grounding_zigzag, high_leg_delta, open_delta, scott
     from .faults import DuringFault, Fault, FaultStudy, Sequences, study_faults
     from .flowresult import Solved
     from .loadflow import NotSolved, solve_flow
     from .selftest import SelfTest
+    from .transformers import Rating, centre_tapped, single_phase, three_phase
 
-_NUMERIC = {
+_LATER = {
     "SingularNetwork": "assemble",
     "DuringFault": "faults",
     "Fault": "faults",
@@ -60,13 +60,17 @@ _NUMERIC = {
     "NotSolved": "loadflow",
     "solve_flow": "loadflow",
     "SelfTest": "selftest",
+    **dict.fromkeys(
+        ("autotransformer", "buck_boost", "grounding_zigzag", "high_leg_delta", "open_delta", "scott"), "banks"
+    ),
+    **dict.fromkeys(("Rating", "centre_tapped", "single_phase", "three_phase"), "transformers"),
 }
 
 
 def __getattr__(name: str) -> Any:
-    """Bring in numpy and scipy only when a solver is asked for."""
-    if name in _NUMERIC:
-        return getattr(import_module(f".{_NUMERIC[name]}", __name__), name)
+    """Bring in numpy and scipy only when a solver is asked for, and what a check does without when somebody asks."""
+    if name in _LATER:
+        return getattr(import_module(f".{_LATER[name]}", __name__), name)
     raise AttributeError(f"module {__name__} has no attribute {name}")
 
 

@@ -6,8 +6,9 @@ from collections.abc import Sequence
 from math import sqrt
 
 from .elements import Pair
+from .nameplate import LEAST_MAGNETISING_PU
 from .network import Network
-from .transformers import LEAST_MAGNETISING_PU, Rating, centre_tapped, single_phase
+from .transformers import Rating, centre_tapped, single_phase
 
 
 def open_delta(

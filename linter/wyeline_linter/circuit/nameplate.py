@@ -5,6 +5,10 @@ from __future__ import annotations
 import cmath
 from math import sqrt
 
+LEAST_MAGNETISING_PU = -1e-6j
+"""Magnetising admittance where none is stated.  A perfect core leaves the flux common to all three legs of a wye/wye or
+zigzag undetermined; a millionth of rated current settles it and changes no figure that is shown."""
+
 
 def from_magnitude(z_ohm: float, x_over_r: float) -> complex:
     """Split an impedance magnitude by its X/R.  ValueError for a negative value."""

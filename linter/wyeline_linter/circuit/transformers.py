@@ -13,15 +13,11 @@ from math import pi, sqrt
 from wyeline_grammar.records import dataclass
 
 from .elements import Pair
+from .nameplate import LEAST_MAGNETISING_PU
 from .network import Network
 from .sequences import A1, A2
 
 Pairs = tuple[tuple[int, int], ...]
-
-
-LEAST_MAGNETISING_PU = -1e-6j
-"""Magnetising admittance where none is stated.  A perfect core leaves the flux common to all three legs of a wye/wye or
-zigzag undetermined; a millionth of rated current settles it and changes no figure that is shown."""
 
 
 @dataclass(frozen=True, slots=True)

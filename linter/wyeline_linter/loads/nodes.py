@@ -21,7 +21,7 @@ from wyeline_linter.loads.buckets import (
 )
 from wyeline_linter.loads.leaves import Leaf
 from wyeline_linter.loads.through_cores import Through
-from wyeline_linter.working import merge_reasons
+from wyeline_linter.reasons import merge_reasons
 
 
 class Held(NamedTuple):

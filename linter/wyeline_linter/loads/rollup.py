@@ -27,11 +27,11 @@ from wyeline_linter.loads.stated_factors import held_to_limit, stated_factor
 from wyeline_linter.loads.through_cores import Through, through
 from wyeline_linter.near_names import PARTNER_KEYS
 from wyeline_linter.network import Network, follows_grid, makes_system, on_bypass, two_sided
+from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import UnknownBasisError
 from wyeline_linter.tables.basis import Basis, basis
 from wyeline_linter.windings import Transformed
-from wyeline_linter.working import merge_reasons
 
 if TYPE_CHECKING:
     from wyeline_linter.loads.winding_loads import WindingLoad

@@ -36,6 +36,8 @@ MISSED = rule(
 
 @MISSED.check
 def expectation_missed(view: View) -> Iterator[Finding]:
+    if not view.model.expects:
+        return
     from wyeline_linter.studies.measures import MEASURES, measure
 
     for block, statement in view.model.expects:

@@ -10,7 +10,6 @@ from wyeline_linter.findings import Finding, Fix, Severity, append_phrase
 from wyeline_linter.protection.ampacities import Carries, Laid, bounds, failing_stage
 from wyeline_linter.protection.currents import Current, current_of, laid_with
 from wyeline_linter.protection.lines import Line, first_device_a
-from wyeline_linter.protection.motor_groups import group_limit
 from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of, required_a
 from wyeline_linter.rules.line_findings import about, amps_text, device_words, line_text, rating_fix
 from wyeline_linter.rules.motors import DRIVE_WIRE, FEEDER_DEVICE, MOTOR_WIRE, UNIT
@@ -274,6 +273,8 @@ def _against_device(
             )  # fmt: skip
         return
     if purpose is Purpose.GROUP and line.us:
+        from wyeline_linter.protection.motor_groups import group_limit
+
         limit = group_limit(view, line)
         if limit is not None:
             if device_a > limit * 1.0005:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from wyeline_linter.circuit import Bus, Network
-from wyeline_linter.circuit.transformers import LEAST_MAGNETISING_PU
+from wyeline_linter.circuit.nameplate import LEAST_MAGNETISING_PU
 from wyeline_linter.cores import Core, Side, Terminal
 from wyeline_linter.studies.transformer_impedance import TransformerData
 from wyeline_linter.systems import NEUTRAL

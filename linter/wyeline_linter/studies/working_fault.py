@@ -6,9 +6,10 @@ import math
 from typing import TYPE_CHECKING
 
 from wyeline_linter.circuit import ansi, iec60909
+from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.studies.build import assumption_texts
 from wyeline_linter.studies.case import Case
-from wyeline_linter.working import Figure, Input, State, Step, derived, merge_reasons
+from wyeline_linter.working import Figure, Input, State, Step, derived
 
 if TYPE_CHECKING:
     from wyeline_linter.studies.fault import FaultCurrent, FaultView

@@ -5,10 +5,11 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
+from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.studies.build import assumption_texts
 from wyeline_linter.studies.flow import lowest_of
 from wyeline_linter.systems import NEUTRAL
-from wyeline_linter.working import Figure, Input, State, Step, derived, given, looked_up, merge_reasons
+from wyeline_linter.working import Figure, Input, State, Step, derived, given, looked_up
 
 if TYPE_CHECKING:
     from wyeline_grammar.linking import Feeder
