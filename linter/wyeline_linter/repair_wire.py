@@ -63,6 +63,9 @@ def by_wire(view: View, link: Link, board: str, route: Route, base: int) -> Cand
         cost += _rewritten(view, link, board, taken, draft, said)
         if moved and (feeder.body.conductors is not None or "length" in feeder.body.facts):
             left.append(f"wires, length and raceway: those on the line are of the run from `{feeder.source.name}`")
+            # A quick fix shows no list of what is left, so the line itself says it.
+            kept = f"  // check wires, length and raceway: they are of the run from {feeder.source.name}"
+            draft.below(feeder.block, feeder.statement.last_line, [kept])
     if route.redeclared is not None:
         changes = _what_changes_below(link, route.redeclared)
         left += changes

@@ -106,6 +106,13 @@ def test_a_board_of_that_voltage_is_offered_in_the_editor_too() -> None:
         f for f in check(apply_edits(text, move.edits)) if f.subject == "DP -> P-1" and f.severity.name == "ERROR"
     ] == []
     assert any("transformer" in f.title for f in found.fixes)
+    assert "check wires" not in apply_edits(text, move.edits), "the line has none"
+    sized = text.replace("MSB -> P-1  30 A 3p", "MSB -> P-1  30 A 3p  3#10 + G #10 Cu THWN-2  40 m in 3/4 inch EMT")
+    (found,) = [f for f in check(sized) if f.subject == "MSB -> P-1"]
+    moved = apply_edits(sized, found.fixes[0].edits)
+    assert found.fixes[0].title.startswith("Feed `P-1` from `DP`") and "40 m" in moved
+    assert "// check wires, length and raceway: they are of the run from MSB" in moved, "a quick fix shows nothing else"
+    assert not [f for f in check(moved) if f.severity.name == "ERROR" and f.subject == "DP -> P-1"]
 
 
 def test_units_are_those_of_the_place() -> None:
