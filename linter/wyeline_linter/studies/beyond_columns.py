@@ -43,9 +43,9 @@ class BeyondColumns:
         holds = before is not None and before.mark is pieces.mark_before and pieces.changed is not None
         self.made = 0
         if before is not None and holds and demand.slots_kept and pieces.changed is not None:
-            again = set(pieces.changed) | before._held
-            self._held = before._held - set(pieces.changed)
-            self._held |= {k for k in pieces.changed if (node := nodes[k]) is not None and node.up.held}
+            again = set(pieces.reloaded) | before._held
+            self._held = before._held - set(pieces.reloaded)
+            self._held |= {k for k in pieces.reloaded if (node := nodes[k]) is not None and node.up.held}
             self._parts, self._slots = list(before._parts), list(before._slots)
             other = []
             for k in sorted(again):

@@ -14,8 +14,8 @@ if TYPE_CHECKING:
 class Listed(NamedTuple):
     """The pieces of a switch state in the order of its circuit, every supplier before what it supplies.
 
-    Equipment, feeders and nodes of the book of loads are replaced and never changed, so that their identity tells
-    whether they are as before.
+    Equipment, feeders and nodes of the book of loads are replaced and never changed, so that what is the same object
+    is as before.
     """
 
     order: list[str]
@@ -48,17 +48,15 @@ class Listed(NamedTuple):
         """The places of the pieces that are not as they were; None where all may be otherwise."""
         if self.order != before.order or self.suppliers != before.suppliers or self.rest != before.rest:
             return None
-        changed = {
-            k
-            for mine, theirs in (
-                (self.nodes, before.nodes),
-                (self.equipment, before.equipment),
-                (self.feeders, before.feeders),
-            )
-            for k, (one, other) in enumerate(zip(mine, theirs, strict=True))
-            if one is not other
-        }
-        for k, (one, other) in enumerate(zip(self.states, before.states, strict=True)):
-            if one is not other and one != other:
-                changed.add(k)
+        changed: set[int] = set()
+        for mine, theirs in (
+            (self.nodes, before.nodes),
+            (self.equipment, before.equipment),
+            (self.feeders, before.feeders),
+            (self.states, before.states),
+        ):
+            other = [k for k, (one, was) in enumerate(zip(mine, theirs, strict=True)) if one is not was]
+            if mine is self.nodes or mine is self.states:  # these may be made anew and say the same
+                other = [k for k in other if mine[k] != theirs[k]]
+            changed.update(other)
         return sorted(changed)

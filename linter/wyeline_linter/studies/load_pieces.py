@@ -44,8 +44,14 @@ class LoadPieces:
             self._out = self._left_out(book)
             self.made = len(order)
             self.motors_alike = False
+            self.reloaded: list[int] = []
+            """Of ``changed``, those whose own load or what hangs on them is another one."""
             return
         changed = self.changed
+        nodes, equipment = before.listed.nodes, before.listed.equipment
+        self.reloaded = [
+            k for k in changed if listed.nodes[k] is not nodes[k] or listed.equipment[k] is not equipment[k]
+        ]
         if "tree" in vars(before):
             self.tree = before.tree
         self.demand = DemandShares(book, before.demand, [order[k] for k in changed])
@@ -55,16 +61,35 @@ class LoadPieces:
         if any(self._facts[k] != before._facts[k] for k in changed):
             self._scales = list(scales_from(order, listed.suppliers, self._facts).values())
         self._out = self._left_out(book)
-        again = set(changed)
-        again.update(k for k, (a, b) in enumerate(zip(self._scales, before._scales, strict=True)) if a != b)
+        again = {k for k in changed if self._loads_differ(book, before.listed, k)}
+        if self._scales is not before._scales:
+            again.update(k for k, (a, b) in enumerate(zip(self._scales, before._scales, strict=True)) if a != b)
         if self._out or before._out:  # what runs of loads that exclude each other, anywhere
-            again.update(k for k, node in enumerate(listed.nodes) if node is not None and node.up.held)
+            again.update(k for k, node in enumerate(listed.nodes) if node is not None and node.up.held and node.leaves)
         self.pieces = list(before.pieces)
-        for k in again:
-            self.pieces[k] = piece_of(book, self.demand, order[k], self._scales[k])
-        self.made = len(again)
-        self.motors_alike = not any(_has_motors(p) for k in again for p in (self.pieces[k], before.pieces[k]))
+        self.motors_alike = True
         """Whether every motor is that of the version before."""
+        self.made = 0
+        """For how many pieces loads are other ones."""
+        for k in again:
+            was, now = self.pieces[k], piece_of(book, self.demand, order[k], self._scales[k])
+            if was is now or (listed.equipment[k] is before.listed.equipment[k] and _alike(was, now)):
+                continue
+            self.pieces[k] = now
+            self.made += 1
+            self.motors_alike = self.motors_alike and not (_has_motors(was) or _has_motors(now))
+
+    def _loads_differ(self, book: LoadBook, before: Listed, k: int) -> bool:
+        """Whether the loads at a piece may be other ones, and not only what it carries for others."""
+        equipment, node, was = self.listed.equipment[k], self.listed.nodes[k], before.nodes[k]
+        return (
+            equipment is not before.equipment[k]
+            or self.listed.states[k] != before.states[k]
+            or node is None
+            or was is None
+            or node.leaves is not was.leaves
+            or (equipment is not None and book.converts(equipment.name))
+        )
 
     def _fact(self, book: LoadBook, k: int) -> tuple[float, bool]:
         listed = self.listed
@@ -111,6 +136,12 @@ class LoadPieces:
     def at(self) -> LoadsAt:
         """The same by equipment and by circuit (empty: the equipment itself)."""
         return LoadsAt(self)
+
+
+def _alike(one: Piece | None, other: Piece | None) -> bool:
+    if one is None or other is None:
+        return one is other
+    return one.loads == other.loads and one.asked == other.asked and one.unknown == other.unknown
 
 
 def _has_motors(piece: Piece | None) -> bool:

@@ -198,7 +198,8 @@ class StateStudy:
         """The loads that run in this state, piece by piece, those of the version before taken over as far as they
         hold."""
         made = self.cache.loads[self.key] = LoadPieces(self.book, self.cache.loads.get(self.key))
-        self.cache.count("pieces of loads", made.made)
+        if made.made:
+            self.cache.count("pieces of loads", made.made)
         return made
 
     @property
@@ -222,7 +223,8 @@ class StateStudy:
         from wyeline_linter.studies.beyond_columns import BeyondColumns
 
         made = self.cache.beyond[self.key] = BeyondColumns(self.pieces, self.cache.beyond.get(self.key))
-        self.cache.count("demands of feeders", made.made)
+        if made.made:
+            self.cache.count("demands of feeders", made.made)
         return made
 
     @property
