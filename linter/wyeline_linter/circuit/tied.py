@@ -51,6 +51,11 @@ class TiedColumns:
         flowing = self.fed & self.closed & self.limited
         return np.where(flowing & ~np.isnan(r), ratio, np.nan)
 
+    def bare(self) -> TiedColumns:
+        """The same without currents and impedances: what `why_nothing` asks."""
+        none = np.zeros(0, dtype=np.complex128)
+        return TiedColumns(none, none, self.fed, self.closed, self.limited)
+
     def why_nothing(self, row: int, tied: Sequence[str]) -> str:
         """Why no current flows at a bus, or none that can be told; empty where one flows."""
         if not self.fed[row]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.model import Body
@@ -110,14 +111,19 @@ def piece_of(book: LoadBook, demand: DemandShares, name: str, scale: float) -> P
             volts = _volts_per_ampere(book, name, leaf.legs)
             start = _locked_rotor_a(bodies[place], book.basis, given.motor, volts)
         for i, j, va in leaf.parts:
-            pair = names[i], names[j]
-            made.loads.append(
-                LeafLoad(name, place, pair, va * scale, given.shares, 1.0, given.category, given.motor, start)
-            )
+            pair = _pair(names[i], names[j])
+            drawn = va if scale == 1.0 else va * scale
+            made.loads.append(LeafLoad(name, place, pair, drawn, given.shares, 1.0, given.category, given.motor, start))
             made.asked.append((name, key))
     _add_converter(made, book, name)
     made.unknown = tuple(unknown)
     return made if made.loads or unknown else None
+
+
+@cache
+def _pair(one: str, other: str) -> tuple[str, str]:
+    """Conductors are few: every load on the same two holds the same pair."""
+    return one, other
 
 
 def scale_facts(

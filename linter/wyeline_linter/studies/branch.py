@@ -86,7 +86,8 @@ def wires_of(
 ) -> LineData | None:
     """The impedances of a circuit's wires; None where their length is not written.
 
-    Circuits are many and alike but for their length: what a metre of their wires comes to is worked out once.
+    Circuits are many and alike but for their length: what a metre of their wires comes to is worked out once, and so is
+    each length of it.
     """
     body = placed.circuit.body
     length = body.facts.get("length")
@@ -109,7 +110,12 @@ def wires_of(
     if length.assumed:
         return looked_up(length.number)
     alike = (placed.circuit.sense, legs, neutral, case)
-    metre = study.circuit_wires.get(alike)
-    if metre is None:
-        metre = study.circuit_wires[alike] = looked_up(1.0)
-    return metre if metre.leg is None else metre.of_length(length.number)
+    lengths = study.circuit_wires.get(alike)
+    if lengths is None:
+        lengths = study.circuit_wires[alike] = {1.0: looked_up(1.0)}
+    length_m = length.number
+    found = lengths.get(length_m)
+    if found is None:
+        metre = lengths[1.0]
+        found = lengths[length_m] = metre if metre.leg is None else metre.of_length(length_m)
+    return found

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from array import array
 from collections.abc import Sequence
 from functools import cached_property
 from itertools import combinations
@@ -68,7 +69,7 @@ class WorstColumns:
         import numpy as np
 
         self.kind = kind
-        self._ties = ties
+        self._ties = [(tied, columns.bare()) for tied, columns in ties]
         c = np.array(factors)
         most = ties[0][1].amperes * c
         worst = np.zeros(len(c), dtype=np.int64)
@@ -80,10 +81,10 @@ class WorstColumns:
             beyond |= np.isnan(most) & ~np.isnan(amperes)
             most = np.where(beyond, amperes, most)
             worst[beyond] = k
-        self.amperes: list[float] = most.tolist()
-        self._worst: list[int] = worst.tolist()
+        self.amperes = array("d", most.tobytes())
+        self._worst = array("b", worst.astype(np.int8).tobytes())
         ratios = np.array([columns.x_over_r for _, columns in ties])
-        self._x_over_r: list[float] = ratios[worst, np.arange(len(c))].tolist()
+        self._x_over_r = array("d", ratios[worst, np.arange(len(c))].tobytes())
 
     def at(self, row: int) -> FaultCurrent:
         """The fault at one bus."""

@@ -164,8 +164,8 @@ class StateStudy:
         self._built: dict[Case, Built] = {}
         self._path_drops: dict[str, PathDrop] = {}
         self._worst_branches: dict[str, float] | None = None
-        self.circuit_wires: dict[tuple[object, ...], LineData] = {}
-        """Impedances of circuits by what is written of their wires."""
+        self.circuit_wires: dict[tuple[object, ...], dict[float, LineData]] = {}
+        """Impedances of circuits by what is written of their wires, and by their length in metres."""
 
     @property
     def name(self) -> str:
