@@ -15251,6 +15251,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '/') ADVANCE(72);
       if (lookahead == 'a') ADVANCE(406);
       if (lookahead == 'c') ADVANCE(429);
+      if (lookahead == 'd') ADVANCE(1014);
       if (lookahead == 'e') ADVANCE(364);
       if (lookahead == 'i') ADVANCE(804);
       if (('0' <= lookahead && lookahead <= '9') ||
@@ -16261,6 +16262,52 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '-' ||
           lookahead == '/') ADVANCE(89);
       if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1014:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == 'c') ADVANCE(1015);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1015:
+      ACCEPT_TOKEN(sym__other);
+      if (lookahead == '-') ADVANCE(1016);
+      if (lookahead == '.') ADVANCE(1012);
+      if (lookahead == '/') ADVANCE(89);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_3, 13, lookahead))) ADVANCE(1013);
+      END_STATE();
+    case 1016:
+      if (lookahead == 'd') ADVANCE(425);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(903);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          (0xc0 <= lookahead && lookahead <= 0xd6) ||
+          (0xd8 <= lookahead && lookahead <= 0xf6) ||
+          (0xf8 <= lookahead && lookahead <= 0x1fff) ||
+          (0x2c00 <= lookahead && lookahead <= 0x2fff) ||
+          (0x3040 <= lookahead && lookahead <= 0xfdff)) ADVANCE(255);
+      if ((!eof && set_contains(sym__other_character_set_2, 14, lookahead))) ADVANCE(1013);
       END_STATE();
     default:
       return false;
