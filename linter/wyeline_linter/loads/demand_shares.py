@@ -52,8 +52,8 @@ class DemandShares:
 
     def __init__(self, book: LoadBook, before: DemandShares | None = None, changed: Iterable[str] = ()) -> None:
         self.book = book
-        self._factors: dict[str, dict[Key, float]] = {}
-        self._factors_of: dict[str, tuple[Node, dict[Key, float]]] = {}
+        self._factors: dict[str, tuple[Node, dict[Key, float]]] = {}
+        """By top, its node in the book of loads and the factors that follow from it."""
         self._out: dict[str, frozenset[str]] = {}
         self._tops: dict[Asked, int] = {}
         self._marks: dict[str, Mark] = {}
@@ -65,9 +65,7 @@ class DemandShares:
         if before is not None and self.slots_kept:
             self._tops, self._marks = before._tops, before._marks
             self.slots, self._slot_of = before.slots, before._slot_of
-            for top, (node, factors) in before._factors_of.items():
-                if book.nodes.get(top) is node and not node.below.held:
-                    self._factors[top] = factors
+            self._factors = {top: known for top, known in before._factors.items() if not known[0].below.held}
 
     def _holds(self, book: LoadBook, changed: Iterable[str]) -> bool:
         """Whether each load still counts where it did."""
@@ -128,11 +126,11 @@ class DemandShares:
         return name
 
     def _factors_at(self, top: str) -> dict[Key, float]:
-        found = self._factors.get(top)
-        if found is None:
-            found = self._factors[top] = factors_of(ordered(self.book.rows(top)[0]), self.book.basis)
-        self._factors_of[top] = self.book.nodes[top], found
-        return found
+        node = self.book.nodes[top]
+        known = self._factors.get(top)
+        if known is None or known[0] is not node:
+            known = self._factors[top] = node, factors_of(ordered(self.book.rows(top)[0]), self.book.basis)
+        return known[1]
 
     def left_out(self, top: str) -> frozenset[str]:
         """Loads below a source that do not run, because others run in their place."""

@@ -33,7 +33,8 @@ class LoadPieces:
         """Tells this version from all others."""
         self.mark_before = before.mark if before is not None else None
         """That of the version that ``changed``, ``alike`` and ``motors_alike`` compare with."""
-        self._before = before.counting if before is not None else None
+        # What that version did not count itself it would count by the loads of this one.
+        self._before = vars(before).get("counting") if before is not None else None
         order = listed.order
         if before is None or self.changed is None:
             self.changed = None
