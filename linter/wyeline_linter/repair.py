@@ -89,6 +89,8 @@ def repairs_for(view: View, feeder: Feeder) -> tuple[Fix, ...]:
         found = _ways(view, link, everywhere=True)
     chosen: dict[str, Candidate] = {}
     for one in sorted(found, key=lambda c: c.cost):
+        if one.family == "move" and not one.keeps_need:
+            continue  # another board and another declaration: `connect` shows what that is worth, verified
         chosen.setdefault(one.family, one)
     return tuple(Fix(c.title, c.edits, Safety.LOOK) for c in list(chosen.values())[:MOST_SOLUTIONS])
 

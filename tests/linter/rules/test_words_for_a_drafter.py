@@ -115,6 +115,21 @@ def test_a_board_of_that_voltage_is_offered_in_the_editor_too() -> None:
     assert not [f for f in check(moved) if f.severity.name == "ERROR" and f.subject == "DP -> P-1"]
 
 
+def test_no_other_board_is_offered_where_the_declaration_would_have_to_change_too() -> None:
+    low = GRID.replace("480Y/277", "208Y/120")
+    text = (
+        US + low + "switchboard MSB 208Y/120  bus 400 A, main 400 A, rated 22 kA, lug-temp 75 degC\n"
+        "panel LP-3 208Y/120  bus 225 A, main 100 A, rated 22 kA, spaces 24\n"
+        "panel LP-2 120/240  bus 225 A, main 100 A, rated 22 kA, spaces 24\n"
+        "feeder GRID -> MSB  2 sets 3#3/0 + N #3/0 Cu THWN-2  12 m  in 2 inch PVC-40\n"
+        "feeder MSB -> LP-3  100 A 3p\nfeeder MSB -> LP-2  100 A 2p\n"
+    )
+    (found,) = [f for f in check(text) if f.subject == "MSB -> LP-2" and f.severity.name == "ERROR"]
+    titles = [f.title for f in found.fixes]
+    assert titles[0].startswith("Declare `LP-2` as 208Y/120 1ph") and any("transformer" in t for t in titles)
+    assert not any("instead of" in t for t in titles), titles
+
+
 def test_units_are_those_of_the_place() -> None:
     motor = "motor P-{n} 400 3ph  30 kW, pf 0.86, eff 93 %\n"
     motor += "feeder HV -> P-{n}  80 A 3p pickup 800 A  4G25mm2 Cu XLPE  35 m method C\n"
