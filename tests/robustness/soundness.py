@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import dataclasses
 import sys
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Any
 
 from wyeline_grammar.blocks import Block, TextFile, cut, split_lines
@@ -16,7 +16,7 @@ from wyeline_grammar.formatter import format_text
 from wyeline_grammar.lines import LineIndex
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.model import Sense
-from wyeline_grammar.places import Place, Span
+from wyeline_grammar.places import Span
 from wyeline_grammar.problems import Problem
 from wyeline_grammar.sources import Files, SourceError
 from wyeline_linter.analysis import Analysis
@@ -234,11 +234,6 @@ def models_of(data: bytes) -> dict[str, str]:
     """A model out of any bytes: files are parted by a form feed, the root comes first, the others are ``b.wye`` …"""
     parts = data.decode("utf-8", "replace").split("\f")[:4]
     return {f"{FOLDER}/{name}.wye": part for name, part in zip(("site", "b", "c", "d"), parts, strict=False)}
-
-
-def all_places(findings: list[Finding]) -> Iterator[Place]:
-    for finding in findings:
-        yield finding.place
 
 
 __all__ = ["Block", "check_all", "check_edits", "models_of"]
