@@ -12,6 +12,8 @@ from wyeline_linter.review.measures import BALANCE, IN_WORST, Measured, from_to,
 from wyeline_linter.review.physical import Change
 from wyeline_linter.review.snapshots import FindingKey, Snapshot
 
+REASONS = 3
+"""Reasons of a figure that is not known which one sentence gives; the rest is counted."""
 LEAST_CHANGE = 0.01
 """Smaller changes of a figure are not worth a reader's time."""
 _NOISE = {"A": 0.05, "VA": 5.0, "W": 5.0, "V": 0.05, "ratio": 0.001, BALANCE: 0.02}
@@ -254,7 +256,9 @@ def _of_figure(before: Measured | None, after: Measured | None) -> Iterator[Cons
         yield Consequence(Kind.RELIEVED, was_over.gravity, subject, words, _relieved(pair), measured=pair)
         return
     if before.value is not None and after.value is None:
-        reasons = "; ".join(after.unknown) or "no reason is given"
+        reasons = "; ".join(after.unknown[:REASONS]) or "no reason is given"
+        more = len(after.unknown) - REASONS
+        reasons += f"; and {more} more reason{'s' if more > 1 else ''}" if more > 0 else ""
         words = f"{subject}: {after.name} is not known any more: {reasons}"
         yield Consequence(Kind.UNKNOWN, Severity.WARNING, subject, words, _valued(pair), measured=pair)
     elif before.value is None and after.value is not None:

@@ -117,9 +117,20 @@ def _one_finding(consequence: Consequence) -> object:
 def _one_figure(consequence: Consequence) -> object:
     if consequence.kind not in (Kind.VOLTAGE, Kind.UNKNOWN, Kind.KNOWN):
         return None
+    after = consequence.measured[1]
+    if consequence.kind is Kind.UNKNOWN and after is not None:
+        # Reasons add up on the way from the source: what lacks the same first fact is lost for the same cause.
+        return consequence.kind, after.name, _first_reason(consequence.subject, after.unknown), consequence.because
     rest = consequence.headline.removeprefix(consequence.subject)
     about = rest if consequence.kind is not Kind.KNOWN else rest.partition(": ")[2].partition(":")[0]
     return consequence.kind, about, consequence.because
+
+
+def _first_reason(subject: str, reasons: Sequence[str]) -> str:
+    """The first reason; one that is the thing's own (the size of its wires) without its name and figures."""
+    first = reasons[0] if reasons else ""
+    own = first.replace(f"`{subject}`", "")
+    return first if own == first else re.sub(r"[0-9]+", "", own)
 
 
 def counted(found: Iterable[Consequence]) -> int:

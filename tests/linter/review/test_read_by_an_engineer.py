@@ -192,3 +192,14 @@ def test_the_table_row_that_is_cited_is_the_one_the_figure_comes_from(lugs: str)
     found = one(us(thin, ends), "LDP -> LA-1", "wire-underprotected").finding
     assert found is not None
     assert found.found == "200 A on wires for 175 A (175 [NEC 2023 310.16: 2/0 Cu 75 degC])"
+
+
+def test_what_is_lost_behind_one_missing_fact_is_one_entry_a_figure() -> None:
+    """Without a table for its wires nothing behind the service is known; the reasons add up from board to board."""
+    found = us(("station.wye", "basis us-2023", "basis iec"))
+    lost = [c for c in found.worse if c.kind is Kind.UNKNOWN]
+    assert len(lost) < 12, "GRID's wires, those of UPS-1, each feeder's own, and two motors without an efficiency"
+    faults = next(c for c in lost if ": available fault is not known" in c.headline)
+    assert len(set(faults.others)) > 30 and "IEC 60228" in faults.headline
+    assert faults.headline.endswith("more reasons")
+    assert len(as_markdown.markdown([found])) < as_markdown.MOST_CHARACTERS / 3
