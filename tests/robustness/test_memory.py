@@ -9,15 +9,22 @@ from pathlib import Path
 import pytest
 from soundness import FOLDER, ROOT, reader_of
 
+from wyeline_grammar.blocks import TextFile
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.remembering import OfBlocks, Remembered
 from wyeline_grammar.sources import Files, SourceError
+from wyeline_grammar.syntax import BlockSyntax
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.solved_figures import solved_figures
 from wyeline_linter.studies import study as studies_module
 from wyeline_linter.studies.build import Built
+from wyeline_server.folding import folding_ranges
+from wyeline_server.formatting import format_document
+from wyeline_server.positions import Positions
 from wyeline_server.session import Session
 from wyeline_server.studies import Study
+from wyeline_server.symbols import document_symbols
+from wyeline_server.tokens import pieces
 
 SITE = """project "Weir"
   basis us-2023
@@ -51,6 +58,32 @@ def test_statements_that_were_typed_over_are_forgotten() -> None:
         lower_block((f"panel TYPED-{i} 208Y/120",))
     assert lower_block(("panel TYPED-29999 208Y/120",)) is lower_block(("panel TYPED-29999 208Y/120",))
     assert sum(type(o).__name__ == "EquipmentStatement" for o in gc.get_objects()) < 15_000
+
+
+def test_what_an_editor_asks_of_a_whole_document_keeps_no_parsed_lines() -> None:
+    panels = [f'panel LP-{i} 208Y/120  bus 100 A\n  1  20 A 1p  {i + 1} VA lighting  // row {i}' for i in range(3_000)]
+    file, positions = TextFile("big.wye", "\n".join(panels)), Positions("utf-16")
+    assert len(document_symbols(file, positions)) > 100_000
+    assert len(pieces(file, "utf-16")) == 3_000
+    assert len(folding_ranges(file)) == 3_000
+    assert len(format_document(file, positions)) > 3_000
+    gc.collect()
+    assert sum(isinstance(o, BlockSyntax) for o in gc.get_objects()) < 500
+
+
+def test_the_copy_that_is_solved_shares_what_an_edit_left_as_it_was() -> None:
+    files = Files(reader_of({ROOT: SITE}))
+    analysis = Analysis(ROOT, files, FOLDER)
+    twin = analysis.twin(files, ("study",))
+    file = files.get(ROOT)
+    line = file.lines.index("feeder MSB -> DP  400 A 3p  3x600kcmil + N 600kcmil + G #3 Cu  30 m")
+    edit = file.replace_lines(line, line + 1, [file.lines[line].replace("30 m", "31 m")])
+    analysis.edited(*edit)
+    twin.edited(*edit)
+    mine, theirs = analysis.model, twin.model
+    assert all(theirs.equipment[name] is equipment for name, equipment in mine.equipment.items())
+    assert [key for key, feeder in mine.feeders.items() if theirs.feeders[key] is not feeder] == ["MSB -> DP"]
+    assert all(twin.view.loads.nodes[name] is node for name, node in analysis.view.loads.nodes.items())
 
 
 def test_a_file_that_cannot_be_read_keeps_no_model(tmp_path: Path) -> None:
