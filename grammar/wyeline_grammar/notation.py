@@ -38,6 +38,9 @@ class Voltage:
     high_v: float | None
     text: str
 
+    def __hash__(self) -> int:
+        return hash(self.text)  # the hash of a text is kept with it; these four stand in many keys
+
     @property
     def legs(self) -> int:
         """How many live wires it has."""
@@ -186,6 +189,9 @@ class ConductorSize:
     text: str
     system: str
 
+    def __hash__(self) -> int:
+        return hash(self.text)
+
 
 @dataclass(frozen=True, slots=True)
 class Run:
@@ -194,6 +200,9 @@ class Run:
     count: int
     size: ConductorSize
     with_protective: bool = False
+
+    def __hash__(self) -> int:
+        return hash((self.count, self.size.text))
 
 
 _SIZE = re.compile(r"#(?P<gauge>\d+(?:/0)?)|(?P<n>\d+(?:\.\d+)?)[ \t\u00a0]*(?P<unit>kcmil|mm2|mm²)")
@@ -241,7 +250,11 @@ class Poles:
     count: int
     switched_neutral: bool = False
 
+    def __hash__(self) -> int:
+        return self.count
 
+
+@lru_cache(maxsize=64)
 def parse_poles(text: str) -> Poles:
     """Read ``1p`` to ``4p``, with ``+N`` for a switched neutral."""
     return Poles(int(text[0]), text.endswith("+N"))

@@ -130,12 +130,17 @@ class Analysis:
         self._hold()
         for block, statement in model.statements():
             self._read(block, statement)
-        for name in model.equipment:
-            self._judge(("equipment", name))
-            self._judge(("equipment afar", name))
-        for key in model.feeders:
-            self._judge(("feeder", key))
-            self._judge(("feeder afar", key))
+        ask, view, put = self._asking, self.view, self._store.put
+        for name, equipment in model.equipment.items():
+            if found := ask.equipment(view, equipment):
+                put(("equipment", name), found)
+            if found := ask.element(view, "equipment afar", equipment):
+                put(("equipment afar", name), found)
+        for key, feeder in model.feeders.items():
+            if found := ask.feeder(view, feeder):
+                put(("feeder", key), found)
+            if found := ask.element(view, "feeder afar", feeder):
+                put(("feeder afar", key), found)
         self._store.put(_MODEL, self._check_model())
 
     def _state(self) -> SwitchState:

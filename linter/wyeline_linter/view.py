@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from typing import TYPE_CHECKING, Literal
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
@@ -41,6 +41,8 @@ class View:
         "currents",
         "derivation",
         "edits",
+        "equipment",
+        "feeder_state",
         "lines",
         "marks",
         "marks_given",
@@ -53,6 +55,7 @@ class View:
         "settled",
         "settled_circuits",
         "settled_currents",
+        "state",
         "study_cache",
         "wired_marks",
     )
@@ -61,6 +64,10 @@ class View:
         self.model = model
         self.network = network
         self.derivation = derivation
+        # Rules ask these three tens of thousands of times: the dictionaries, which stay the same, answer themselves.
+        self.equipment: Callable[[str], Equipment | None] = model.equipment.get
+        self.state: Callable[[str], EquipmentState | None] = derivation.states.get
+        self.feeder_state: Callable[[str], FeederState | None] = derivation.feeders.get
         self.edits = 0
         """How often the model was edited: what is kept of one version does not hold for the next."""
         self.near = NearNames(model)
@@ -122,15 +129,6 @@ class View:
 
             self._tables = (project_basis(self.model.basis, self.overrides),)
         return self._tables[0]
-
-    def state(self, name: str) -> EquipmentState | None:
-        return self.derivation.states.get(name)
-
-    def feeder_state(self, key: str) -> FeederState | None:
-        return self.derivation.feeders.get(key)
-
-    def equipment(self, name: str) -> Equipment | None:
-        return self.model.equipment.get(name)
 
     def unsettle(self) -> None:
         """Forget which lines and currents were looked at: the model has changed."""
