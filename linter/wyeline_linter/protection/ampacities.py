@@ -6,6 +6,7 @@ import math
 from functools import lru_cache
 from typing import NamedTuple
 
+from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.conductors import (
     Arrangement,
     Material,
@@ -21,6 +22,7 @@ from wyeline_linter.standard_ratings import DeviceKind, conventional_current_rat
 from wyeline_linter.tables import Basis, Looked, NotListed
 
 _SLACK = 1e-6
+_ONE_AWG_MM2 = 1.001 * area_mm2("1")
 
 
 class Laid(NamedTuple):
@@ -86,7 +88,9 @@ def carries(
     marked = laid.marked_c
     if cable_60:
         marked = 60
-    lug = termination_column_c(tables, laid.device_a, marked)
+    # Where no device is known, terminals for wires larger than 1 AWG are for 75 degC (NEC 110.14(C)(1)(b)).
+    device_a = math.inf if not laid.device_a and area_mm2(size) > _ONE_AWG_MM2 else laid.device_a
+    lug = termination_column_c(tables, device_a, marked)
     if isinstance(lug, NotListed):
         return lug
     lug_c = 60 if lug.value < 75 else 75 if lug.value < 90 else 90

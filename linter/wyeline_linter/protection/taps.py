@@ -72,6 +72,24 @@ def prove(view: View, line: Line, claim: str) -> Proof:
     return proof
 
 
+def least_of_tap(view: View, line: Line) -> tuple[float, str]:
+    """What the wires of a claimed tap must carry whatever their load, amperes, and which condition says so; 0 where
+    nothing is claimed, or what decides is not written."""
+    claim = claimed_tap(line)
+    if claim is None:
+        return 0.0, ""
+    found: list[tuple[float, str]] = []
+    device = first_device_a(line)
+    bus = line.target.body.number("bus") if line.target is not None and claim == "tap-10ft" else None
+    ends_in = device if device is not None else bus
+    if ends_in is not None:
+        found.append((ends_in, f"the {'device' if device is not None else 'bus'} that it ends in"))
+    share = _share_of(view, line, claim)
+    if share is not None:
+        found.append(share)
+    return max(found, default=(0.0, ""))
+
+
 def _length(line: Line, claim: str, proof: Proof) -> None:
     most = LENGTHS_FT.get(claim)
     if most is None:
@@ -112,27 +130,32 @@ def _ends(view: View, line: Line, claim: str, amps: float, proof: Proof) -> None
 
 
 def _share(view: View, line: Line, claim: str, amps: float, proof: Proof) -> None:
-    secondary = line.guard is None
-    name = _FRACTIONS.get((claim, secondary))
-    if name is None:
-        return
-    fraction = line.tables.constant(name)
-    if not isinstance(fraction, Looked):
-        return
-    if secondary:
-        ahead = primary_device(view, line.maker)
-        if ahead is None:
+    share = _share_of(view, line, claim)
+    if share is None:
+        if line.guard is None and (claim, True) in _FRACTIONS:
             proof.missing.append(f"the device on the primary side of `{line.maker}`")
-            return
-        device, ratio = ahead
-        base, words = device * ratio, f"{device:g} A x {ratio:.3g} on the primary"
-    else:
-        assert line.guard is not None
-        base, words = line.guard.amps, f"the {line.guard.amps:g} A ahead"
-    least = base * fraction.value
-    part = f"1/{1 / fraction.value:.0f} of {words}"
+        return
+    least, part = share
     _note(proof, amps * _SLACK >= least, f"carries {least:.4g} A, {part}",
           f"its wires carry {amps:.4g} A, less than {least:.4g} A, {part}")  # fmt: skip
+
+
+def _share_of(view: View, line: Line, claim: str) -> tuple[float, str] | None:
+    """The part of the device ahead that a tap has to carry, amperes, in words; None where none, or it is not known."""
+    secondary = line.guard is None
+    name = _FRACTIONS.get((claim, secondary))
+    fraction = line.tables.constant(name) if name is not None else None
+    if not isinstance(fraction, Looked):
+        return None
+    if line.guard is not None:
+        base, words = line.guard.amps, f"the {line.guard.amps:g} A ahead"
+    else:
+        ahead = primary_device(view, line.maker)
+        if ahead is None:
+            return None
+        device, ratio = ahead
+        base, words = device * ratio, f"{device:g} A x {ratio:.3g} on the primary"
+    return base * fraction.value, f"1/{1 / fraction.value:.0f} of {words}"
 
 
 def primary_device(view: View, transformer: str) -> tuple[float, float] | None:

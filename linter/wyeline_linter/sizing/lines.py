@@ -13,7 +13,8 @@ from wyeline_linter.findings import Edit, Fix, Safety
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.currents import Current, current_of, laid_with, line_voltage
 from wyeline_linter.protection.lines import METAL_RACEWAYS, Guard, Line, feeder_line, first_device_a, planned_line
-from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of, required_a
+from wyeline_linter.protection.purposes import ONE_LOAD, TAPS, Purpose, purpose_of, required_a
+from wyeline_linter.protection.taps import least_of_tap
 from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring, temperatures
 from wyeline_linter.protection.withstand import withstand_of
 from wyeline_linter.sizing.devices import Device, device_of
@@ -109,7 +110,8 @@ def size_feeder(view: View, feeder: Feeder, *, withstand: bool = False) -> Propo
         guard = Guard(device.amps, device.kind, True, feeder.key)
         line = replace(line, guard=guard, laid=line.laid._replace(device_a=device.amps))
         purpose = purpose_of(view, line, current)
-    if line.guard is None and not current.sizing_a:
+    ends_in = first_device_a(line) if purpose in (Purpose.SECONDARY, Purpose.SERVICE) else None
+    if line.guard is None and not current.sizing_a and ends_in is None:
         why = current.unknown or ("it has no device, and nothing below states a load",)
         return NotSized(feeder.key, why)
     if current.unknown:
@@ -164,6 +166,7 @@ def demand_of(
         if ends_in is not None:
             device_a, exempt = ends_in, False
     limit = _drop_target(view, line) if lost else 0.0
+    least_a, least_why = least_of_tap(view, line) if line.claims & TAPS else (0.0, "")
     drop = None
     if limit and current.design_a:
         drop = _drop(view, line, current, wiring)
@@ -177,6 +180,8 @@ def demand_of(
         drop,
         limit,
         least_sets=wiring.sets,
+        least_a=least_a,
+        least_why=least_why,
     )
 
 

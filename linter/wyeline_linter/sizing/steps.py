@@ -41,7 +41,8 @@ class Demand(NamedTuple):
     ``device_a`` protects them (0: none decides), ``design_a`` flows, ``sizing_a`` is the code's figure before factors;
     ``next_size_up`` as in NEC 240.4(B). ``exempt``: the device may exceed the ampacity (motors, units), so that only
     the load decides. ``drop`` gives the voltage drop in percent for (sets, size), against ``drop_limit``.
-    ``fault`` gives the least area in mm2 that bears a fault, None where that is unknown.
+    ``fault`` gives the least area in mm2 that bears a fault, None where that is unknown. ``least_a`` is what a tap rule
+    asks of the wires whatever their load, ``least_why`` says which.
     """
 
     device_a: float
@@ -54,6 +55,8 @@ class Demand(NamedTuple):
     drop_limit: float = 0.0
     fault_mm2: float | None = None
     least_sets: int = 1
+    least_a: float = 0.0
+    least_why: str = ""
 
 
 class Sized(NamedTuple):
@@ -132,6 +135,14 @@ class _Search:
                 lambda c: f"still carries {c.bundled_a:.4g} A beside the others ({self._bundle_row(c)})",
             ),
         ]
+        if want.least_a:
+            found.append(
+                (
+                    "tap",
+                    lambda _, c: c.amps >= want.least_a * (1 - _SLACK),
+                    lambda c: f"carries {c.amps:.4g} A, and not less than {want.least_a:.4g} A: {want.least_why}",
+                )
+            )
         if tables.practice == "us" and sets > 1:
             found.append(
                 (
