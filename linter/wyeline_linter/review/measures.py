@@ -292,7 +292,8 @@ def written(value: float, unit: str, digits: int = 3) -> str:
 def _digits(value: float, digits: int) -> str:
     size = len(str(int(abs(value)))) if abs(value) >= 1 else 1
     text = f"{value:.{max(0, digits - size)}f}"
-    return text.rstrip("0").rstrip(".") if "." in text else text
+    text = text.rstrip("0").rstrip(".") if "." in text else text
+    return "0" if text == "-0" else text  # a drop of nothing, from the last digit of a calculation
 
 
 def from_to(old: float, new: float, unit: str) -> str:

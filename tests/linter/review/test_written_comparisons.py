@@ -206,6 +206,7 @@ def test_a_figure_of_another_kind_is_compared_under_its_own_words(monkeypatch: p
         (0.029, 0.031, "ratio", "2.9 -> 3.1 %"),
         (399.9, 400.1, "A", "399.9 -> 400.1 A"),
         (0.0, 0.5, "A", "0 -> 0.5 A"),
+        (-1e-9, 0.0012, "ratio", "0 -> 0.12 %"),
     ],
 )
 def test_two_figures_as_one_reads_them(old: float, new: float, unit: str, words: str) -> None:
