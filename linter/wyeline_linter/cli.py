@@ -15,7 +15,8 @@ from wyeline_linter.commands import COMMANDS
 TYPE_CHECKING = False  # `typing` alone would cost `--version` a third
 if TYPE_CHECKING:
     import argparse
-    from collections.abc import Callable, Sequence
+    from collections.abc import Callable, Iterable, Sequence
+    from typing import NoReturn
 
 EXIT_OK, EXIT_FINDINGS, EXIT_USAGE, EXIT_FAULT, EXIT_INTERRUPTED = 0, 1, 2, 3, 130
 _MODULES = {"format": "format_files"}
@@ -32,15 +33,22 @@ def _columns() -> int:
         return 80
 
 
-def _parser(chosen: str, *, alone: bool) -> argparse.ArgumentParser:
-    """The parser with the arguments of the chosen command; ``alone``: without the other commands' names."""
+def _parser(chosen: str, *, alone: bool) -> tuple[argparse.ArgumentParser, argparse.ArgumentParser]:
+    """The parser with the arguments of the chosen command, and that command's own; ``alone``: without the other
+    commands' names. No option may be shortened: a `--fi` that means `--fix` would write files."""
     import argparse  # not before it is needed: `--version` and a check that is answered from what was kept do without
+
+    class Parser(argparse.ArgumentParser):
+        def error(self, message: str) -> NoReturn:
+            print(f"{self.prog}: {message}; see `{self.prog} --help`", file=sys.stderr)
+            raise SystemExit(EXIT_USAGE)
 
     def helped(prog: str) -> argparse.HelpFormatter:
         return argparse.HelpFormatter(prog, width=_columns() - 2)
 
-    parser = argparse.ArgumentParser(
+    parser = own = Parser(
         prog="wyeline",
+        allow_abbrev=False,
         formatter_class=helped,
         description="Power distribution as plain text: derived voltages, reasons why a connection cannot be made, and "
         "the smallest change that makes it. A design aid: local codes and a licensed engineer decide.",
@@ -51,10 +59,40 @@ def _parser(chosen: str, *, alone: bool) -> argparse.ArgumentParser:
         if alone and name != chosen:
             continue
         described = text[0].upper() + text[1:] + "."
-        sub = commands.add_parser(name, help=text, description=described, formatter_class=helped)
+        sub = commands.add_parser(name, help=text, description=described, formatter_class=helped, allow_abbrev=False)
         if name == chosen:
+            own = sub
             _module(name).add_arguments(sub)
-    return parser
+    return parser, own
+
+
+def _parsed(words: list[str], chosen: str) -> argparse.Namespace:
+    """The words of a command line. Raises SystemExit where they ask for help, or are wrong: then that is told."""
+    if chosen and chosen not in COMMANDS and words[0] == chosen:
+        hint = _nearest(chosen, COMMANDS) or f"; there are {', '.join(COMMANDS)}"
+        print(f"wyeline: there is no command `{chosen}`{hint}", file=sys.stderr)
+        raise SystemExit(EXIT_USAGE)
+    parser, own = _parser(chosen, alone=chosen in COMMANDS and words[0] == chosen)
+    parsed, unknown = parser.parse_known_args(words)
+    if unknown:
+        own.error(_not_understood(unknown, [name for action in own._actions for name in action.option_strings]))
+    return parsed
+
+
+def _not_understood(words: Sequence[str], options: Sequence[str]) -> str:
+    option = next((word.partition("=")[0] for word in words if word.startswith("-")), None)
+    if option is None:
+        return f"`{words[0]}` is one word too many"
+    if option in options:
+        return f"`{option}` stands behind the command"
+    return f"there is no option `{option}`{_nearest(option, options)}"
+
+
+def _nearest(word: str, names: Iterable[str]) -> str:
+    from wyeline_linter.near_names import near
+
+    found = near(word, names)
+    return f"; the nearest: {', '.join(found)}" if found else ""
 
 
 def _module(name: str):  # type: ignore[no-untyped-def]  # a module of the package ``commands``
@@ -69,14 +107,26 @@ def main(arguments: Sequence[str] | None = None) -> int:
     if arguments is None:
         # Our matrices are small: threads for large ones would cost a small check a tenth, and help none.
         os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+        _take_streams()
     try:
-        code = _main(words)
+        code = _guarded(lambda: _main(words)) or EXIT_OK
     except KeyboardInterrupt:
         print("wyeline: interrupted; nothing was changed half-way", file=sys.stderr)
         return EXIT_INTERRUPTED
     if arguments is None and words[:1] == ["check"]:
         _leave(code)
     return code
+
+
+def _take_streams() -> None:
+    """Streams that take whatever is written: where one is closed it goes nowhere, and a letter that a terminal or pipe
+    has no sign for gets another sign."""
+    if sys.stdout is None:
+        sys.stdout = open(os.devnull, "w")  # noqa: SIM115
+    if sys.stderr is None:
+        sys.stderr = open(os.devnull, "w")  # noqa: SIM115
+    if hasattr(sys.stdout, "reconfigure"):
+        sys.stdout.reconfigure(errors="replace")
 
 
 def _leave(code: int) -> None:
@@ -98,23 +148,21 @@ def _main(words: list[str]) -> int:
 
         question = question_of(words)
         if question is not None:
-            asked = question
-            code = _guarded(lambda: answered(asked))
+            code = answered(question)
             if code is not None:
                 return code
     chosen = next((w for w in words if not w.startswith("-")), None)
-    parser = _parser(chosen or "", alone=chosen in COMMANDS and words[0] == chosen)
     try:
-        parsed = parser.parse_args(words)
+        parsed = _parsed(words, chosen or "")
+        if parsed.version:
+            return _version()
+        if parsed.command is None:
+            _parser("", alone=False)[0].print_help()
+            return EXIT_USAGE
     except SystemExit as stop:
         return EXIT_OK if stop.code in (0, None) else EXIT_USAGE
-    if parsed.version:
-        return _version()
-    if parsed.command is None:
-        parser.print_help()
-        return EXIT_USAGE
     parsed.question = question
-    return _guarded(lambda: int(_module(parsed.command).run(parsed))) or EXIT_OK
+    return int(_module(parsed.command).run(parsed))
 
 
 def _version() -> int:
@@ -126,13 +174,15 @@ def _version() -> int:
 
 def _guarded(work: Callable[[], int | None]) -> int | None:
     """What the work returns, or the exit code for what it raised, told in a line."""
+    from wyeline_linter.printed_answers import drop_output
+
     try:
         code = work()
         sys.stdout.flush()
         return code
     except BrokenPipeError:
         # The reader went away (`| head`): no fault, and nothing more to say.
-        _drop_output()
+        drop_output()
         return EXIT_OK
     except Exception as fault:
         from wyeline_grammar.sources import SourceError
@@ -142,7 +192,7 @@ def _guarded(work: Callable[[], int | None]) -> int | None:
             return EXIT_USAGE
         outside = _outside_trouble(fault)
         if outside is not None:
-            _drop_output()
+            drop_output()
             print(f"wyeline: {outside}", file=sys.stderr)
             return EXIT_USAGE
         if os.environ.get("WYELINE_DEBUG"):
@@ -154,14 +204,6 @@ def _guarded(work: Callable[[], int | None]) -> int | None:
             file=sys.stderr,
         )
         return EXIT_FAULT
-
-
-def _drop_output() -> None:
-    """What is still to be written goes nowhere: the interpreter must not stumble over it at the end."""
-    try:
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-    except (OSError, ValueError):
-        return
 
 
 def _outside_trouble(fault: Exception) -> str | None:

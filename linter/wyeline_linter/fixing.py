@@ -256,7 +256,8 @@ def _beside(target: str, text: str) -> str:
 
     handle, temporary = tempfile.mkstemp(dir=os.path.dirname(target), prefix=".wyeline-", suffix=".tmp")
     try:
-        with os.fdopen(handle, "w", encoding="utf-8", newline="") as file:
+        # Only the name of a file can hold what is no UTF-8, in a report; a model's text was read as UTF-8.
+        with os.fdopen(handle, "w", encoding="utf-8", errors="replace", newline="") as file:
             file.write(text)
             file.flush()
             os.fsync(file.fileno())

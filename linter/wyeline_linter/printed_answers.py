@@ -34,7 +34,7 @@ def question_of(words: Sequence[str]) -> Question | None:
     if where is None:
         return None
     try:
-        asked = (*words, os.getcwd(), str(sys.stdout.isatty()), str("NO_COLOR" in os.environ))
+        asked = (*words, os.getcwd(), str(may_colour()))
     except (OSError, ValueError, AttributeError):  # the folder is gone; the output is closed, or there is none
         return None
     return where, name_of(asked, ".told")
@@ -121,8 +121,32 @@ def answered(asked: Question) -> int | None:
         result = int(code)
     except (ValueError, RecursionError):
         return None
-    show(rest, exact=exact == "1")
+    try:
+        show(rest, exact=exact == "1")
+    except BrokenPipeError:  # the reader has seen enough, and the exit code is what it is
+        drop_output()
     return result
+
+
+def may_colour() -> bool:
+    """Whether colour is wanted where nothing else is said: by a terminal that shows it to somebody who did not ask for
+    none (https://no-color.org)."""
+    return sys.stdout.isatty() and not os.environ.get("NO_COLOR") and os.environ.get("TERM") != "dumb"
+
+
+def read_stdin() -> bytes:
+    """What stands on standard input. Raises SourceError where it is closed."""
+    if sys.stdin is None:
+        raise SourceError("-", "standard input is closed")
+    return sys.stdin.buffer.read()
+
+
+def drop_output() -> None:
+    """What is still to be written goes nowhere: the interpreter must not stumble over it at the end."""
+    try:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    except (OSError, ValueError):
+        return
 
 
 def show(text: str, *, exact: bool) -> None:

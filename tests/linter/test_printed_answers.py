@@ -72,7 +72,7 @@ def test_any_change_of_what_an_answer_rests_on_asks_anew(
 def test_other_words_and_another_folder_are_other_questions(plans: Path, capsys: pytest.CaptureFixture[str]) -> None:
     (plans / "deep").mkdir()
     asked = [
-        ["check", "site.wye", *more] for more in ([], ["-q"], ["--fail-on", "gap"], ["--format=json"], ["--no-ca"])
+        ["check", "site.wye", *more] for more in ([], ["-q"], ["--fail-on", "gap"], ["--format=json"], ["--no-cache"])
     ]
     for _ in range(2):
         told = [(main(words), capsys.readouterr().out) for words in asked]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import contextlib
 import gc
 import importlib
 import os
@@ -15,7 +16,7 @@ from wyeline_linter.configuration import BASELINE_NAME, FILE_NAME, Configuration
 from wyeline_linter.findings import Finding, Safety, Severity
 from wyeline_linter.judging import ConfigurationOf, Judged, judge
 from wyeline_linter.outputs import FORMATS, Results, summary, text
-from wyeline_linter.printed_answers import Grounds, keep, show
+from wyeline_linter.printed_answers import Grounds, drop_output, keep, may_colour, read_stdin, show
 from wyeline_linter.result_cache import ResultCache
 
 if TYPE_CHECKING:
@@ -71,6 +72,9 @@ def _refuse_contradictions(arguments: argparse.Namespace) -> None:
         (stdin and len(arguments.paths) > 1, STDIN, "stdin is checked alone"),
         (stdin and (mending or keeping or arguments.watch), STDIN, "the text on stdin can only be checked"),
         (arguments.stdin_filename is not None and not stdin, "--stdin-filename", "it needs - as the path"),
+        (arguments.unsafe and not mending, "--unsafe", "it belongs to --fix or --diff"),
+        (arguments.output == "", "--output", "an empty word names no file"),
+        (arguments.output == STDIN, "--output", "without it the output goes to standard output already"),
         (arguments.scenario is not None and keeping, "--scenario", "a baseline holds the normal state only"),
         (not arguments.baseline and keeping, "--no-baseline", "it contradicts --update-baseline and --prune"),
         (arguments.update_baseline and arguments.prune, "--prune", "--update-baseline prunes already"),
@@ -91,7 +95,7 @@ def _once(arguments: argparse.Namespace, standing: StandingModels | None = None)
     grounds = Grounds()
     if arguments.paths == [STDIN]:
         name = absolute(arguments.stdin_filename or "<stdin>")
-        buffers[name] = sys.stdin.buffer.read()
+        buffers[name] = read_stdin()
         roots = [name]
     else:
         for path in map(absolute, arguments.paths):
@@ -122,7 +126,13 @@ def _once(arguments: argparse.Namespace, standing: StandingModels | None = None)
         if arguments.update_baseline:
             return 0
     results = _results(judged, configurations, arguments, unread)
-    printed = _write(results, arguments) if judged or arguments.format != "text" else None
+    printed = None
+    try:
+        printed = _write(results, arguments) if judged or arguments.format != "text" else None
+    except BrokenPipeError:
+        if standing is not None:
+            raise  # nobody sees what a watch would go on to say
+        drop_output()  # the reader has seen enough (`| head`), and the exit code is what it is
     asked = getattr(arguments, "question", None)
     if printed is not None and asked is not None and not unread:
         for model in judged:
@@ -135,7 +145,8 @@ def _once(arguments: argparse.Namespace, standing: StandingModels | None = None)
 def _told(unread: dict[str, SourceError]) -> int:
     """Say which models could not be judged; the exit code for them, 0 where there are none."""
     for error in unread.values():
-        print(f"wyeline: {error}", file=sys.stderr)
+        with contextlib.suppress(BrokenPipeError):  # nobody listens, and the exit code says it
+            print(f"wyeline: {error}", file=sys.stderr)
     return 2 if unread else 0
 
 
@@ -302,9 +313,7 @@ def _write(results: Results, arguments: argparse.Namespace) -> str | None:
 
 
 def _text(results: Results, arguments: argparse.Namespace) -> str:
-    colour = arguments.colour == "always" or (
-        arguments.colour == "auto" and arguments.output is None and sys.stdout.isatty() and "NO_COLOR" not in os.environ
-    )
+    colour = arguments.colour == "always" or (arguments.colour == "auto" and arguments.output is None and may_colour())
     shown = [f for f in results.findings if arguments.show_allowed or f.allowed is None]
     parts = [
         summary.statistics(shown) if arguments.statistics else text.render(shown, colour=colour, quiet=arguments.quiet)
@@ -323,9 +332,8 @@ def _fix(
     arguments: argparse.Namespace,
     unread: dict[str, SourceError],
 ) -> bool:
-    import difflib
-
     from wyeline_linter.fixing import fix_model, write_atomically
+    from wyeline_linter.outputs.patch import patch
 
     allowed = frozenset({Safety.SAFE, Safety.LOOK} if arguments.unsafe else {Safety.SAFE})
     changed = False
@@ -348,10 +356,7 @@ def _fix(
                 continue
             changed = True
             if arguments.diff:
-                name = text.shown_path(path)
-                sys.stdout.writelines(
-                    difflib.unified_diff(old.splitlines(True), new.splitlines(True), f"a/{name}", f"b/{name}")
-                )
+                show(patch(text.shown_path(path), old, new), exact=True)
             else:
                 write_atomically(path, new, was=old)
         if outcome.left_to_choose and not arguments.quiet:

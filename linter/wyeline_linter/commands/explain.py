@@ -52,12 +52,18 @@ def _figure(arguments: argparse.Namespace) -> int:
     from wyeline_linter.loads.sheets import load_figure
     from wyeline_linter.network import NORMAL_STATE
     from wyeline_linter.outputs.text import caution, shown_path
+    from wyeline_linter.studies.sheets import FIGURES as STUDY_FIGURES
     from wyeline_linter.studies.sheets import study_sheet
     from wyeline_linter.working import render
 
     analysis = analysis_of(arguments.rule, arguments.scenario)
     view, root = analysis.view, analysis.model.root
     figure = arguments.figure or "fault"
+    known = dict.fromkeys((*FIGURES, *STUDY_FIGURES))
+    if figure not in known:
+        nearest = near(figure, known)
+        hint = f"; the nearest: {', '.join(nearest)}" if nearest else ""
+        raise SourceError(f"`{figure}`", f"no figure is called so{hint}; there are {', '.join(known)}")
     try:
         if figure in LOAD_FIGURES and view.equipment(arguments.name) is not None:
             sheet = load_figure(view, arguments.name, figure)

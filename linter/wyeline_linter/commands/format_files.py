@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import argparse
-import difflib
 import os
 import sys
 
 from wyeline_grammar.formatter import format_text
-from wyeline_grammar.sources import SourceError, absolute, read_text, wye_files
+from wyeline_grammar.sources import SourceError, decode, read_text, wye_files
+from wyeline_linter.commands.roots import existing
+from wyeline_linter.outputs.patch import patch
 from wyeline_linter.outputs.text import shown_path
+from wyeline_linter.printed_answers import read_stdin, show
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -20,11 +22,11 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(arguments: argparse.Namespace) -> int:
     if arguments.paths == ["-"]:
-        text = sys.stdin.read()
-        made = format_text(text)
+        text = decode("standard input", read_stdin())  # by bytes: line ends and letters stay as they are
+        made = _with_line_ends_of(text, format_text(text))
         if arguments.check or arguments.diff:
             return int(_differs("standard input", text, made, arguments.diff))
-        sys.stdout.write(made)
+        show(made, exact=True)
         return 0
     changed, unread = 0, False
     for path in _files(arguments.paths):
@@ -51,13 +53,10 @@ def run(arguments: argparse.Namespace) -> int:
 def _files(paths: list[str]) -> list[str]:
     found: list[str] = []
     for path in paths:
-        full = absolute(path)
-        if os.path.isdir(full):
-            found += wye_files(full)
-        elif os.path.exists(full):
-            found.append(full)
-        else:
-            raise SourceError(path, "there is no such file")
+        full = existing(path)
+        if not os.path.isdir(full) and not full.endswith(".wye"):  # `format *` must not set the notes beside a model
+            raise SourceError(path, "its name does not end in .wye; nothing was set")
+        found += wye_files(full) if os.path.isdir(full) else [full]
     return found
 
 
@@ -69,9 +68,7 @@ def _differs(name: str, old: str, new: str, diff: bool) -> bool:
     if old == new:
         return False
     if diff:
-        sys.stdout.writelines(
-            difflib.unified_diff(old.splitlines(True), new.splitlines(True), f"a/{name}", f"b/{name}")
-        )
+        show(patch(name, old, new), exact=True)
     else:
         print(f"{name} is not set in the fixed columns; `wyeline format` does it")
     return True

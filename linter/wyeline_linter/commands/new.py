@@ -17,6 +17,8 @@ def run(arguments: argparse.Namespace) -> int:
     from importlib import resources
 
     text = resources.files("wyeline_grammar").joinpath("starter.wye").read_text(encoding="utf-8")
+    if not arguments.folder:
+        raise SourceError('""', "an empty word names no folder")
     path = os.path.join(arguments.folder, "site.wye")
     if os.path.exists(path):
         raise SourceError(path, "there is a file already; nothing was written")

@@ -47,6 +47,8 @@ def run(arguments: argparse.Namespace) -> int:
         parts = parts_named(arguments.only)
     except KeyError as word:
         raise SourceError("--only", f"there is no part `{word.args[0]}`; there are {', '.join(PARTS)}") from None
+    if not arguments.output:
+        raise SourceError("--output", "an empty word names no folder")
     root = one_root(arguments.path, Files())
     progress = Progress()
     formats = tuple(arguments.format or FORMATS)

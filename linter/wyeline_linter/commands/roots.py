@@ -13,17 +13,27 @@ def roots_of(paths: Iterable[str], files: Files) -> list[str]:
     """Root files in the order given. Raises SourceError for a path that is not there, or a folder without models."""
     found: list[str] = []
     for path in paths:
-        full = absolute(path)
+        full = existing(path)
         if os.path.isdir(full):
             roots = _roots_in(full, files)
             if not roots:
                 raise SourceError(path, "no .wye file in this folder")
             found += roots
-        elif not os.path.exists(full):
-            raise SourceError(path, "there is no such file")
         else:
             found.append(full)
     return list(dict.fromkeys(found))
+
+
+def existing(path: str) -> str:
+    """The absolute path of a file or folder that a word of the command line names. Raises SourceError where none is
+    there: an empty word (a variable of a script that is not set) is not the current folder."""
+    if not path:
+        raise SourceError('""', "an empty word names no file and no folder")
+    full = absolute(path)
+    if not os.path.exists(full):
+        linked = os.path.islink(full)
+        raise SourceError(path, "this link leads to no file" if linked else "there is no such file")
+    return full
 
 
 def one_root(path: str, files: Files) -> str:

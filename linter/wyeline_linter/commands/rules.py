@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 
 from wyeline_linter.commands.explain import page
+from wyeline_linter.printed_answers import show
 from wyeline_linter.rules.registry import all_rules
 
 
@@ -14,7 +15,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(arguments: argparse.Namespace) -> int:
     if arguments.markdown:
-        print(reference(), end="")
+        show(reference(), exact=True)
         return 0
     rules = all_rules()
     width = max(len(name) for name in rules)

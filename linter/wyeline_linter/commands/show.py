@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import argparse
 import json
-import sys
 from collections.abc import Sequence
 from typing import Any, Literal
 
@@ -14,6 +13,7 @@ from wyeline_linter.commands.one_model import analysis_of
 from wyeline_linter.figures import figures_in_states
 from wyeline_linter.load_figures import load_lines
 from wyeline_linter.outputs.text import caution, shown_path, wrapped
+from wyeline_linter.printed_answers import show
 from wyeline_linter.studies.study_figures import study_lines
 from wyeline_linter.studies.worst import WORDS as FIGURES
 
@@ -35,8 +35,7 @@ def run(arguments: argparse.Namespace) -> int:
         hint = f"; the nearest: {', '.join(near)}" if near else ""
         raise SourceError(shown_path(analysis.model.root), f"nothing in this model is called `{arguments.name}`{hint}")
     if arguments.json:
-        json.dump(figures, sys.stdout, indent=2, ensure_ascii=False)
-        print()
+        show(json.dumps(figures, indent=2, ensure_ascii=False) + "\n", exact=True)
         return 0
     words = {s["state"]: s["words"] for s in figures["states"]}
     for line in states_text(figures):

@@ -53,7 +53,8 @@ def _shown_from(path: str, folder: str) -> str:
         relative = os.path.relpath(path, folder)
     except ValueError:  # another drive
         return path
-    return path if relative.startswith("..") else relative
+    shown = path if relative.startswith("..") else relative
+    return shown if shown.isascii() else shown.encode("utf-8", "replace").decode()  # names of any bytes print
 
 
 def render(findings: Iterable[Finding], *, colour: bool, quiet: bool = False) -> str:

@@ -66,7 +66,12 @@ def _of_path(path: str) -> Side:
 
 
 def _of_revision(revision: str, model: str | None, label: str = "") -> Side:
-    repository = Repository.around(model or ".")
+    if not revision:
+        raise SourceError('""', "an empty word names no file, no folder and no revision")
+    try:
+        repository = Repository.around(model or ".")
+    except SourceError as error:
+        raise SourceError(revision, f"there is no such file or folder, and no revision either ({error})") from None
     tree = repository.tree(revision)
     target = absolute(model or ".")
     inside = repository.inside(target)
