@@ -213,8 +213,8 @@ _LEG = words("A B C L1 L2 L3")
 TRANSFORMER_KEYS = (
     keyed(
         "connection",
-        "How the windings are connected, where the voltages do not say it: a vector group, or a special connection (the "
-        "kVA of `auto` and `buck-boost` are what passes through).",
+        "How the windings are connected, where the voltages do not say it: a vector group, or a special connection "
+        "(the kVA of `auto` and `buck-boost` are what passes through).",
         Use(
             places("transformer"),
             (

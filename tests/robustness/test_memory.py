@@ -61,7 +61,7 @@ def test_statements_that_were_typed_over_are_forgotten() -> None:
 
 
 def test_what_an_editor_asks_of_a_whole_document_keeps_no_parsed_lines() -> None:
-    panels = [f'panel LP-{i} 208Y/120  bus 100 A\n  1  20 A 1p  {i + 1} VA lighting  // row {i}' for i in range(3_000)]
+    panels = [f"panel LP-{i} 208Y/120  bus 100 A\n  1  20 A 1p  {i + 1} VA lighting  // row {i}" for i in range(3_000)]
     file, positions = TextFile("big.wye", "\n".join(panels)), Positions("utf-16")
     assert len(document_symbols(file, positions)) > 100_000
     assert len(pieces(file, "utf-16")) == 3_000
