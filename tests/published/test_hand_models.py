@@ -110,6 +110,31 @@ def test_a_transformer_of_75_kva(device: int, main: str, rules: list[str]) -> No
     assert [rule for rule, _ in told(text)] == rules
 
 
+@pytest.mark.parametrize(
+    ("kva", "device", "secondary", "limit"),
+    # 480 V, one phase. 3 kVA takes 6.25 A: alone 167 % (10.4 A, so a fuse of 10 A, as no breaker is made that small),
+    # with a secondary device 250 % (15.6 A). 1 kVA takes 2.08 A: alone 167 %, a fuse of 3 A; its secondary of 8.33 A is
+    # below 9 A and so guarded within 167 % (13.9 A): 20 A are none. 0.75 kVA takes 1.56 A: alone 300 %, 3 A.
+    [
+        (3, 15, "", 10.0),
+        (3, 10, "", None),
+        (3, 15, "30 A 1p", None),
+        (3, 20, "30 A 1p", 15.0),
+        (1, 15, "20 A 1p", 3.0),
+        (1, 3, "20 A 1p", None),
+        (0.75, 6, "", 3.0),
+    ],
+)
+def test_small_transformers(kva: float, device: int, secondary: str, limit: float | None) -> None:
+    text = US + f"transformer TX-1 480 1ph -> 120 1ph  {kva} kVA, z 3 %, x/r 1, electrode #8\n"
+    text += f"feeder MSB[AB] -> TX-1  {device} A 2p fuse J  2#14 + G #14 Cu THWN-2  5 m  in 1/2 inch EMT\n"
+    text += "load L-1 120 1ph  0.4 kVA, process\n"
+    text += f"feeder TX-1 -> L-1  {secondary}  2#8 + G #8 Cu THWN-2  2 m  in 1 inch EMT\n"
+    for written in (text, text.replace(" fuse J", "")):
+        found = [f for f in analysis(written).findings() if f.rule == "primary-protection-large"]
+        assert [f.needed.partition(" A:")[0] for f in found] == ([] if limit is None else [f"{limit:g}"])
+
+
 def test_wires_behind_a_transformer_are_sized_by_what_they_end_in() -> None:
     """225 A: 4/0 Cu carries 230 A at 75 degC, though no load is written; 250.66 and 250.102(C)(1) ask #2 beside it."""
     text = US + SECONDARY.format(device=125, main="225 A", electrode="#2", jumper="#2")

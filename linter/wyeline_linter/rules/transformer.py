@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.notation import VoltageForm
@@ -23,9 +23,14 @@ from wyeline_linter.rules.line_findings import about
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.rules.taps import told
-from wyeline_linter.standard_ratings import DeviceLimit, transformer_device_limit, transformer_device_limit_mv
+from wyeline_linter.standard_ratings import (
+    DeviceKind,
+    DeviceLimit,
+    transformer_device_limit,
+    transformer_device_limit_mv,
+)
 from wyeline_linter.systems import Known, System
-from wyeline_linter.tables import NotListed
+from wyeline_linter.tables import Basis, NotListed
 from wyeline_linter.windings import Transformed
 
 if TYPE_CHECKING:
@@ -109,14 +114,24 @@ def rated_primary_a(view: View, equipment: Equipment) -> float | None:
     return rated_a(power, state.arriving.system)
 
 
-def _secondary_limit(view: View, equipment: Equipment, system: System) -> float | None:
-    """The largest device on the secondary side that counts as its protection, amperes."""
+def _secondary_limit(view: View, equipment: Equipment, system: System) -> DeviceLimit | None:
+    """The largest device on the secondary side that counts as its protection."""
     tables, power = view.tables, equipment.body.number("power")
     rated = rated_a(power, system) if power is not None else None
     if tables is None or rated is None:
         return None
-    found = transformer_device_limit(tables, rated, side="secondary", secondary_protected=True)
-    return None if isinstance(found, NotListed) else found.largest_a
+    found = _device_limit(tables, rated, "secondary", protected=True, kind="breaker")
+    return None if isinstance(found, NotListed) else found
+
+
+def _device_limit(
+    tables: Basis, rated: float, side: Literal["primary", "secondary"], *, protected: bool, kind: DeviceKind
+) -> DeviceLimit | NotListed:
+    """The largest device of a side; a fuse where no standard breaker is as small as a small transformer asks."""
+    found = transformer_device_limit(tables, rated, side=side, secondary_protected=protected, kind=kind)
+    if isinstance(found, NotListed) and kind == "breaker":
+        return transformer_device_limit(tables, rated, side=side, secondary_protected=protected, kind="fuse")
+    return found
 
 
 def secondary_protected(view: View, equipment: Equipment) -> bool:
@@ -129,7 +144,7 @@ def secondary_protected(view: View, equipment: Equipment) -> bool:
     if limit is None or not feeders:
         return False
     ratings = [_first_device(view, f) for f in feeders]
-    return all(r is not None and r <= limit * 1.0005 for r in ratings)
+    return all(r is not None and r <= limit.largest_a * 1.0005 for r in ratings)
 
 
 def _first_device(view: View, feeder: Feeder) -> float | None:
@@ -165,6 +180,8 @@ def primary_large(view: View, equipment: Equipment) -> Iterator[Finding]:
         edit = rating_edit(holder.block, holder.body, limit.largest_a)
         if edit is not None:
             fixes = (Fix(f"Make the device {limit.largest_a:g} A", (edit,), Safety.LOOK),)  # type: ignore[assignment]
+    behind = _secondary_limit(view, equipment, state.system.system) if isinstance(state.system, Known) else None
+    within = f"{behind.percent.value:g}" if behind is not None and behind.percent is not None else "125"
     sides = "with a device within its limit on the secondary" if protected else "with no such device on the secondary"
     yield LARGE.finding(
         place,
@@ -173,7 +190,8 @@ def primary_large(view: View, equipment: Equipment) -> Iterator[Finding]:
         found=f"{device:g} A",
         needed=f"{limit.largest_a:g} A: {percent} of {rated:.4g} A {sides}",
         change=f"Make the device {limit.largest_a:g} A or less"
-        + ("." if protected else ", or give the secondary a device within 125 %."),
+        + (", which is a fuse" if limit.largest_a < _SMALLEST_BREAKER_A else "")
+        + ("." if protected else f", or give the secondary a device within {within} %."),
         subject=equipment.name,
         fixes=fixes,
         clause=clause_of(view, LARGE),
@@ -202,12 +220,12 @@ def _limit(
             kind="fuse" if fuse else "breaker",
         )  # fmt: skip
     else:
-        found = transformer_device_limit(
-            tables, rated, side="primary", secondary_protected=protected, kind="fuse" if fuse else "breaker"
-        )
+        found = _device_limit(tables, rated, "primary", protected=protected, kind="fuse" if fuse else "breaker")
     return None if isinstance(found, NotListed) else found
 
 
+_SMALLEST_BREAKER_A = 15.0
+"""The smallest standard rating of an inverse-time breaker (NEC 240.6(A)); below stand fuses of 1, 3, 6 and 10 A."""
 INRUSH = 8.0
 """Least inrush of a transformer over its rated current in the first tenth of a second (common practice, no source)."""
 
