@@ -168,6 +168,26 @@ def test_a_motor_group(device: int, wires: str, first: str, rules: list[str]) ->
 
 
 @pytest.mark.parametrize(
+    ("marked", "wires", "rules"),
+    # 20 hp 27 A at 460 V (430.250): 33.75 A. #10 carries 35 A at 75 degC, 30 A at 60; a motor's terminals are good for
+    # 75 degC (110.14(C)(1)(a)(4)), the board's where they are marked so.
+    [
+        (", lug-temp 75 degC", "3#10 + G #10", []),
+        (", lug-temp 60 degC", "3#10 + G #10", ["motor-wire-small"]),
+        ("", "3#10 + G #10", ["motor-wire-small"]),
+        (", lug-temp 75 degC", "3#12 + G #10", ["motor-wire-small"]),
+    ],
+)
+def test_the_terminals_of_a_motor_s_circuit(marked: str, wires: str, rules: list[str]) -> None:
+    text = US + f"panel LP 480Y/277  bus 225 A, main 200 A, rated 35 kA{marked}\n"
+    text += (
+        f'  1,3,5  35 A 3p  20 hp motor eff 91 %, pf 0.86  "Fan on roof"  {wires} Cu THWN-2  20 m  in 3/4 inch EMT\n'
+    )
+    text += "feeder MSB -> LP  200 A 3p  3#3/0 + N #3/0 + G #6 Cu THWN-2  20 m  in 2 inch EMT, lug-temp 75 degC\n"
+    assert [rule for rule, _ in told(text)] == rules
+
+
+@pytest.mark.parametrize(
     ("device", "sets", "rules"),
     # 75 degC: 400 kcmil 335 A, 350 kcmil 310 A, 500 kcmil 380 A, #4/0 Al 180 A. Up to 800 A the next standard size may
     # stand above (240.4(B)), beyond not (240.4(C)). Every set has the whole ground (250.122(F)).

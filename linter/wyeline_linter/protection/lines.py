@@ -253,7 +253,7 @@ def circuit_marks(view: View, board: Equipment) -> Marks:
         return NO_MARKS
     bus = _bus_of(view, board)
     maker = view.equipment(bus.maker) if bus is not None else None
-    around = None if bus is None else (bus.system, maker.kind if maker is not None else "", bus.device_a)
+    around = None if bus is None else (bus.system, maker.kind if maker is not None else "", bus.device_a, bus.lug_c)
     known = view.marks.setdefault(around, {})
     wired_marks = view.wired_marks
     alone = len({p.key for p in board.circuits}) == len(board.circuits)
@@ -296,6 +296,7 @@ class _Bus:
         self.device_a = onward.device_a if onward is not None else None
         self.device_at = onward.device_at if onward is not None else ""
         self.numbering = numbering_of(board)
+        self.lug_c = board.body.number("lug-temp")
         self.sharing: dict[str, int] = {}
         """Live wires that other circuits add to the run of one."""
         for placed in board.circuits:
@@ -343,6 +344,8 @@ class _Bus:
             guard = Guard(self.device_a, "breaker", False, self.device_at)
         wiring = wiring_of(body.conductors, live, tables, wet=is_wet(body))
         lug = body.number("lug-temp")
+        if lug is None and self.lug_c is not None and "motor" in body.flags:
+            lug = min(self.lug_c, MOTOR_LUG_C)
         marked = None if lug is None else round(lug)
         device = guard.amps if guard is not None else 0.0
         laid, lacks, assumed = _laid(view, tables, body, raceway, wiring, part, marked, device)
@@ -375,6 +378,8 @@ def _kind_of(view: View, at: str, amps: float, tables: Basis) -> DeviceKind:
     return device_kind(body, amps, tables) if body is not None else "breaker"
 
 
+MOTOR_LUG_C = 75.0
+"""What the terminals of a motor bear without a mark: design B, C or D (NEC 110.14(C)(1)(a)(4), from memory)."""
 _NO_MARK = frozenset({"utility"})
 """The utility's own terminals are not the installation's to judge."""
 
@@ -390,7 +395,7 @@ def _lugs(body: Body, ends: list[Equipment]) -> tuple[int | None, tuple[str, ...
         if lug is not None:
             marks.append(lug)
         elif end.kind == "motor":
-            marks.append(75.0)  # NEC 110.14(C)(1)(a)(4): motors of design B, C, D (from memory)
+            marks.append(MOTOR_LUG_C)
         elif end.kind not in _NO_MARK:
             bare.append(end.name)
     if bare or not marks:
