@@ -1,8 +1,8 @@
 """The electrical engine: one conductor-level network, its load flow and its faults.
 
 It knows nothing of the language.  A network is built bus by bus and element by element in SI units; every leg, neutral
-and protective conductor is a node, earth is :data:`EARTH`.  Only this package imports numpy and scipy, and only when a
-solver is asked for.
+and protective conductor is a node, earth is :data:`EARTH`.  numpy and scipy are imported only when a solver, or what
+it solved, is asked for.
 
     from wyeline_linter.circuit import EARTH, Network, Rating, Solved, solve_flow, study_faults, three_phase
 

@@ -67,8 +67,8 @@ class Layout:
     """Per node, the leakage added because its part of the network floats."""
     kept: dict[int, Any] = field(default_factory=dict, repr=False)
     """What :mod:`.blocks` found, by its limit."""
-    unknowns_of: dict[int, tuple[list[int], Ints]] = field(default_factory=dict, repr=False)
-    """By width, the buses of this width that faults were asked for, and their unknowns."""
+    unknowns_of: list[Any] = field(default_factory=list, repr=False)
+    """The buses that faults were asked for last, and their unknowns by width."""
 
 
 def layout_of(network: Network) -> Layout:

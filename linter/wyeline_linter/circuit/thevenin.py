@@ -47,30 +47,31 @@ class Impedances:
 
 def bus_impedances(assembled: Assembled, factors: Factors, buses: Ints) -> Impedances:
     """The impedances of the buses asked for."""
-    network = assembled.network
-    by_width: dict[int, list[int]] = {}
-    for bus in buses.tolist():
-        by_width.setdefault(len(network.buses[bus].nodes), []).append(bus)
     found: dict[int, tuple[Ints, Complex]] = {}
-    unknowns: dict[int, Ints] = {}
-    for k, alike in by_width.items():
-        unknowns[k] = _unknowns(assembled, k, alike)
+    unknowns = _unknowns(assembled, buses)
+    for k, (alike, at) in unknowns.items():
         if factors.forest is not None:
-            found[k] = np.array(alike), factors.forest.diagonal_blocks(unknowns[k])
+            found[k] = alike, factors.forest.diagonal_blocks(at)
         else:
-            found[k] = np.array(alike), by_solving(factors, unknowns[k], assembled.size)
+            found[k] = alike, by_solving(factors, at, assembled.size)
     if factors.forest is not None and not _agrees(assembled, factors, found):
-        found = {k: (at, by_solving(factors, unknowns[k], assembled.size)) for k, (at, _) in found.items()}
-    return Impedances(found, len(network.buses))
+        found = {k: (alike, by_solving(factors, at, assembled.size)) for k, (alike, at) in unknowns.items()}
+    return Impedances(found, len(assembled.network.buses))
 
 
-def _unknowns(assembled: Assembled, k: int, buses: list[int]) -> Ints:
-    """The unknowns of buses of one width, kept with the layout."""
-    kept = assembled.layout.unknowns_of.get(k)
-    if kept is None or kept[0] != buses:
-        nodes = np.array([assembled.network.buses[bus].nodes for bus in buses], dtype=np.int64)
-        kept = assembled.layout.unknowns_of[k] = buses, assembled.layout.unknown[nodes]
-    return kept[1]
+def _unknowns(assembled: Assembled, buses: Ints) -> dict[int, tuple[Ints, Ints]]:
+    """By width, the buses and their unknowns, kept with the layout."""
+    kept = assembled.layout.unknowns_of
+    if not kept or not np.array_equal(kept[0], buses):
+        by_width: dict[int, list[int]] = {}
+        for bus in buses.tolist():
+            by_width.setdefault(len(assembled.network.buses[bus].nodes), []).append(bus)
+        found = {}
+        for k, alike in by_width.items():
+            nodes = np.array([assembled.network.buses[bus].nodes for bus in alike], dtype=np.int64)
+            found[k] = np.array(alike, dtype=np.int64), assembled.layout.unknown[nodes]
+        kept[:] = [buses, found]
+    return kept[1]  # type: ignore[no-any-return]
 
 
 def by_solving(factors: Factors, unknowns: Ints, size: int) -> Complex:
@@ -92,10 +93,13 @@ def by_solving(factors: Factors, unknowns: Ints, size: int) -> Complex:
 
 def _agrees(assembled: Assembled, factors: Factors, found: dict[int, tuple[Ints, Complex]]) -> bool:
     """Compare a few buses, spread over the model, with plain solves of a current in one conductor, out of another."""
-    places = [(bus, z) for at, blocks in found.values() for bus, z in zip(at.tolist(), blocks, strict=True)]
-    picked = (
-        [places[k] for k in np.unique(np.linspace(0, len(places) - 1, SAMPLE).astype(int)).tolist()] if places else []
-    )
+    count = sum(len(at) for at, _ in found.values())
+    wanted = np.unique(np.linspace(0, count - 1, SAMPLE).astype(int)).tolist() if count else []
+    picked: list[tuple[int, Complex]] = []
+    before = 0
+    for at, blocks in found.values():
+        picked += [(int(at[k - before]), blocks[k - before]) for k in wanted if before <= k < before + len(at)]
+        before += len(at)
     topology, unknown = assembled.topology, assembled.layout.unknown
     loops: list[tuple[Ints, Complex, int, int]] = []
     rhs = np.zeros((assembled.size, len(picked)), dtype=np.complex128)

@@ -18,7 +18,7 @@ from wyeline_linter.systems import NEUTRAL, System
 
 if TYPE_CHECKING:
     from wyeline_linter.circuit import FaultStudy
-    from wyeline_linter.circuit.layout import Floats, Ints
+    from wyeline_linter.circuit.layout import Bools, Floats, Ints
     from wyeline_linter.circuit.tied import TiedColumns
 
 KINDS = ("three-phase", "line-line", "line-ground", "line-neutral")
@@ -98,6 +98,40 @@ class WorstColumns:
         )
 
 
+class Group(NamedTuple):
+    """Buses with the same conductors and legs, with their systems; at which of them the way back through earth and
+    neutral is known."""
+
+    conductors: tuple[str, ...]
+    legs: tuple[str, ...]
+    buses: list[Bus]
+    systems: list[System]
+    earth_known: Bools
+
+
+class Alike:
+    """The buses of a circuit whose faults can be told, by conductors and legs: ``at`` gives group and row by bus name,
+    ``place`` the number among all of them."""
+
+    def __init__(self, built: Built) -> None:
+        import numpy as np
+
+        found: dict[tuple[tuple[str, ...], tuple[str, ...]], tuple[list[Bus], list[System]]] = {}
+        for bus in built.network.buses:
+            system = built.system_at.get(bus.name)
+            if system is not None and bus.name not in built.unknown:
+                buses, systems = found.setdefault((bus.conductors, system.legs), ([], []))
+                buses.append(bus)
+                systems.append(system)
+        self.groups: list[Group] = []
+        self.at: dict[str, tuple[int, int]] = {}
+        for (conductors, legs), (buses, systems) in found.items():
+            self.at |= {bus.name: (len(self.groups), row) for row, bus in enumerate(buses)}
+            known = np.array([bus.name not in built.unknown_earth for bus in buses], dtype=np.bool_)
+            self.groups.append(Group(conductors, legs, buses, systems, known))
+        self.place = {name: k for k, name in enumerate(self.at)}
+
+
 class FaultView:
     """The faults of one case by the names of the model."""
 
@@ -107,12 +141,8 @@ class FaultView:
         self.trouble = trouble
         self.practice = practice
         self._found: dict[str, dict[str, FaultCurrent]] = {}
-        self._columns: dict[str, tuple[int, Sequence[WorstColumns]]] = {}
-        """By bus name: its row in the columns of each kind."""
         self._asked: tuple[list[str], Ints] | None = None
         """The names of equipment that were asked for together last, and their places."""
-        self._groups: list[tuple[list[Bus], Sequence[WorstColumns]]] = []
-        """The same by buses with the same conductors."""
 
     @property
     def largest(self) -> bool:
@@ -156,9 +186,8 @@ class FaultView:
             return {}
         found = self._found.get(bus.name)
         if found is None:
-            if not self._columns:
-                self._all()
-            row, worst = self._columns.get(bus.name, (0, ()))
+            group, row = self.alike.at.get(bus.name, (-1, 0))
+            worst = self._worst[group] if group >= 0 else ()
             found = self._found[bus.name] = {
                 columns.kind: columns.at(row) for columns in worst if not self.bus_reasons(bus, columns.kind)
             }
@@ -183,25 +212,22 @@ class FaultView:
         """The fault that decides at every bus."""
         import numpy as np
 
-        if not self._columns and self.study is not None:
-            self._all()
-        names: list[str] = []
         amperes, kinds = [np.zeros(0)], [np.zeros(0, dtype=np.int64)]
-        for buses, worst in self._groups:
-            names += [bus.name for bus in buses]
-            most, kind = np.full(len(buses), np.nan), np.full(len(buses), -1, dtype=np.int64)
+        alike = self.alike
+        for group, worst in zip(alike.groups, self._worst, strict=self.study is not None):
+            most, kind = np.full(len(group.buses), np.nan), np.full(len(group.buses), -1, dtype=np.int64)
             for columns in worst:
                 here = np.array(columns.amperes)
                 known = here > 0
                 if columns.kind in TO_EARTH:
-                    known &= np.array([bus.name not in self.built.unknown_earth for bus in buses], dtype=np.bool_)
+                    known &= group.earth_known
                 # Kinds that are alike differ in the last digits only: the first of them is named.
                 beyond = here > most * (1 + ALIKE) if self.largest else here < most * (1 - ALIKE)
                 taken = known & (beyond | (kind < 0))
                 most[taken], kind[taken] = here[taken], KINDS.index(columns.kind)
             amperes.append(most)
             kinds.append(kind)
-        return Deciding({name: k for k, name in enumerate(names)}, np.concatenate(amperes), np.concatenate(kinds))
+        return Deciding(alike.place, np.concatenate(amperes), np.concatenate(kinds))
 
     def deciding_at(self, names: Sequence[str]) -> tuple[Floats, Ints]:
         """The same at pieces of equipment, in their order: A (not a number: none is known) and number of the kind."""
@@ -223,25 +249,29 @@ class FaultView:
             return {}
         return {name: ceiling[bus.name] for name, bus in self.built.bus.items() if bus.name in ceiling}
 
-    def _all(self) -> None:
-        """Every kind at every bus, buses with the same conductors solved together; each bus is read when asked for."""
-        assert self.study is not None
-        groups: dict[tuple[tuple[str, ...], tuple[str, ...]], list[Bus]] = {}
-        for bus in self.built.network.buses:
-            system = self.built.system_at.get(bus.name)
-            if system is not None and bus.name not in self.built.unknown:
-                groups.setdefault((bus.conductors, system.legs), []).append(bus)
-        self._columns, self._groups = {}, []
-        for (conductors, legs), buses in groups.items():
-            places = self.study.places(buses)
-            factors = [self._c_factor(self.built.system_at[bus.name]) for bus in buses]
-            worst = [
-                WorstColumns(kind, [(tied, places.tied(tied)) for tied in ties], factors, largest=self.largest)
-                for kind, ties in _ties(conductors, legs)
-            ]
-            self._groups.append((buses, worst))
-            for row, bus in enumerate(buses):
-                self._columns[bus.name] = row, worst
+    @property
+    def alike(self) -> Alike:
+        """The buses by what joins in their faults."""
+        from wyeline_linter.studies.pair_columns import of_wiring
+
+        return of_wiring(self.built, "fault places", lambda: Alike(self.built))
+
+    @cached_property
+    def _worst(self) -> list[list[WorstColumns]]:
+        """Every kind at every bus, those that are alike solved together; each bus is read when asked for."""
+        found: list[list[WorstColumns]] = []
+        study = self.study
+        for group in self.alike.groups if study is not None else ():
+            assert study is not None
+            places = study.places(group.buses)
+            factors = [self._c_factor(system) for system in group.systems]
+            found.append(
+                [
+                    WorstColumns(kind, [(tied, places.tied(tied)) for tied in ties], factors, largest=self.largest)
+                    for kind, ties in _ties(group.conductors, group.legs)
+                ]
+            )
+        return found
 
     def _c_factor(self, system: System) -> float:
         """Voltage factor of IEC 60909-0 at the place of the fault; 1 in other practice."""

@@ -172,6 +172,8 @@ def test_any_run_of_edits_gives_the_figures_of_a_fresh_check(edits: list[tuple[t
     desk = Desk()
     desk.solve()
     for (old, new), asked in edits:
+        if old not in desk.text and new not in desk.text:
+            continue  # another edit has taken it
         desk.edit(*((old, new) if old in desk.text else (new, old)))
         studies = desk.analysis.view.studies
         for study in studies.every() if asked in ("pieces", "flow", "faults") else ():
