@@ -268,3 +268,22 @@ def test_a_patch_can_be_applied(tmp_path: Path, command: list[str], end: str) ->
     write(tmp_path, site=SITE.replace("Büro", "B\u2028\x0c\x85ro").rstrip("\n") + end)
     wyeline(*(w for w in command if w != "--diff"), cwd=tmp_path)
     assert (tmp_path / "site.wye").read_bytes() == applied
+
+
+@pytest.mark.skipif(not os.path.exists("/usr/bin/git"), reason="git holds the revision")
+def test_the_repository_is_the_one_that_the_model_lies_in(tmp_path: Path) -> None:
+    """Not the one whose hook has started the comparison."""
+    who = ["-c", "user.name=A Drafter", "-c", "user.email=drafter@example.org"]
+    for name, amps in (("own", "100 A 3p"), ("hook", "70 A 3p")):
+        folder = tmp_path / name
+        folder.mkdir()
+        write(folder, site=SITE.replace("100 A 3p", amps))
+        for words in (["init", "-q"], ["add", "."], [*who, "commit", "-q", "-m", "as it was"]):
+            subprocess.run(["git", *words], cwd=folder, check=True)
+    own = tmp_path / "own"
+    write(own, site=SITE.replace("100 A 3p", "90 A 3p"))
+    truth = wyeline("compare", "HEAD", cwd=own)
+    assert "went from 100 to 90 A" in truth.out
+    hook = {"GIT_DIR": str(tmp_path / "hook" / ".git"), "GIT_INDEX_FILE": str(tmp_path / "hook" / ".git" / "index")}
+    assert wyeline("compare", "HEAD", cwd=own, env=hook) == truth
+    assert wyeline("compare", "HEAD", cwd=own, env={"GIT_DIR": ".git", "GIT_WORK_TREE": "/"}) == truth

@@ -10,6 +10,8 @@ from typing import NamedTuple
 from wyeline_grammar.sources import MAX_FILE_BYTES, SourceError, absolute, decode
 
 _BLOB_MODES = frozenset({"100644", "100755"})
+_NAMES_A_REPOSITORY = frozenset({"GIT_DIR", "GIT_WORK_TREE", "GIT_COMMON_DIR", "GIT_INDEX_FILE", "GIT_PREFIX"})
+"""What git sets for its hooks: it may mean another repository than the one that the model lies in."""
 
 
 class Entry(NamedTuple):
@@ -140,7 +142,8 @@ class Tree:
 
 
 def _run(folder: str, *words: str, said: bytes | None = None) -> bytes:
-    environment = {**os.environ, "GIT_OPTIONAL_LOCKS": "0", "LC_ALL": "C"}
+    own = {name: value for name, value in os.environ.items() if name not in _NAMES_A_REPOSITORY}
+    environment = {**own, "GIT_OPTIONAL_LOCKS": "0", "LC_ALL": "C"}
     try:
         done = subprocess.run(
             ["git", "-C", folder, *words],
