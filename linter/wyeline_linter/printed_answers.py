@@ -151,10 +151,11 @@ def drop_output() -> None:
 
 def show(text: str, *, exact: bool) -> None:
     """Write to stdout: for programs in UTF-8 whatever the terminal's encoding, for people with what it can show."""
-    if exact:
+    buffer = getattr(sys.stdout, "buffer", None)  # a stream of texts alone has none, and no encoding to mind
+    if exact and buffer is not None:
         sys.stdout.flush()
-        sys.stdout.buffer.write(text.encode(errors="replace"))
-        sys.stdout.buffer.flush()
+        buffer.write(text.encode(errors="replace"))
+        buffer.flush()
         return
     try:
         sys.stdout.write(text)

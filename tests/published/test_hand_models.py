@@ -12,6 +12,7 @@ import pytest
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.protection.lines import feeder_line
 from wyeline_linter.sizing.lines import NotSized, size_feeder
 
 US = """wye 1
@@ -334,3 +335,15 @@ def test_iec_circuits(row: str, rules: list[str]) -> None:
     made = analysis(text)
     found = [f.rule for f in made.all_findings() if f.position == "F1"]
     assert found == rules
+
+
+def test_how_a_group_lies_is_said_where_nobody_wrote_it() -> None:
+    """B.52.17: four circuits keep 0.77 in one layer on a tray and 0.65 bunched; the better of the two is an assumption."""
+    text = IEC + "load L-1 400Y/230  20 kW, heating\n"
+    text += "feeder HV -> L-1  63 A 3p curve C  4x16mm2 + PE 16mm2 Cu XLPE  20 m method E, grouped 4{}\n"
+    for laid, said in (("", True), (" in tray", False)):
+        made = analysis(text.format(laid))
+        line = feeder_line(made.view, made.view.model.feeders["HV -> L-1"])
+        assert line is not None and line.laid is not None
+        assert (line.laid.arrangement, line.laid.circuits) == ("tray", 4)
+        assert any("one layer, as on a tray" in remark for remark in line.assumed) == said

@@ -475,6 +475,10 @@ def _laid(
         else "tray" if method in ("E", "F") else "bunched"
     )  # fmt: skip
     circuits = grouped if grouped > 1 else wiring.sets if together else 1
+    if circuits > 1 and not stuff and arrangement != "bunched":
+        assumed.append(
+            f"the {circuits} lie in one layer, as on a {arrangement}, since nothing says that they are bunched"
+        )
     loaded = 2 if len(system.legs) < 3 else 3
     return Laid(ambient, loaded, None, 0.0, method, circuits, arrangement, soil), "", tuple(assumed)
 
