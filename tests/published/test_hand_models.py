@@ -338,7 +338,7 @@ def test_iec_circuits(row: str, rules: list[str]) -> None:
 
 
 def test_how_a_group_lies_is_said_where_nobody_wrote_it() -> None:
-    """B.52.17: four circuits keep 0.77 in one layer on a tray and 0.65 bunched; the better of the two is an assumption."""
+    """B.52.17: four circuits keep 0.77 in one layer on a tray, 0.65 bunched; the better of the two is an assumption."""
     text = IEC + "load L-1 400Y/230  20 kW, heating\n"
     text += "feeder HV -> L-1  63 A 3p curve C  4x16mm2 + PE 16mm2 Cu XLPE  20 m method E, grouped 4{}\n"
     for laid, said in (("", True), (" in tray", False)):
