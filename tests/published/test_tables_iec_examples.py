@@ -12,6 +12,7 @@ import pytest
 
 from wyeline_linter.conductor_sizes import area_mm2, next_size_up, size_at_least
 from wyeline_linter.conductors import (
+    Material,
     Method,
     capacity,
     effective_ohm_per_km,
@@ -21,6 +22,7 @@ from wyeline_linter.conductors import (
     voltage_drop_v,
 )
 from wyeline_linter.grounding_conductors import protective_conductor
+from wyeline_linter.protection.withstand import final_temperature_c
 from wyeline_linter.standard_ratings import (
     conventional_current_ratio,
     device_for_ampacity,
@@ -171,16 +173,22 @@ def test_protective_conductors() -> None:
     assert bare.size.value == "4 mm2" and len(bare.looked) == 2
 
 
-def test_thermal_factors() -> None:
-    """k = 115, 143, 76, 94 (IEC 60364-4-43 Table 43A, memory) against the formula of 5-54 Annex A."""
-    for metal, insulation, k, ends in (
-        ("Cu", "PVC", 115, (70, 160)),
-        ("Cu", "XLPE", 143, (90, 250)),
-        ("Al", "PVC", 76, (70, 160)),
-        ("Al", "XLPE", 94, (90, 250)),
-    ):
-        material = "Cu" if metal == "Cu" else "Al"
-        assert thermal_k(material, initial_c=ends[0], final_c=ends[1]) == pytest.approx(k, abs=0.6), insulation
+@pytest.mark.parametrize(
+    ("metal", "insulation", "size", "initial_c", "k"),
+    [
+        ("Cu", "PVC", "300 mm2", 70, 115),
+        ("Cu", "PVC", "400 mm2", 70, 103),
+        ("Cu", "XLPE", "400 mm2", 90, 143),
+        ("Al", "PVC", "300 mm2", 70, 76),
+        ("Al", "PVC", "400 mm2", 70, 68),
+        ("Al", "XLPE", "400 mm2", 90, 94),
+    ],
+)
+def test_thermal_factors(metal: Material, insulation: str, size: str, initial_c: float, k: float) -> None:
+    """k of IEC 60364-4-43 Table 43A (memory) against the formula of 5-54 Annex A, with the temperatures of the rule."""
+    assert thermal_k(metal, initial_c=initial_c, final_c=final_temperature_c(insulation, size)) == pytest.approx(
+        k, abs=0.6
+    )
 
 
 def test_rated_currents() -> None:

@@ -49,12 +49,3 @@ def impedance_ohm(volts: float, amps: float, x_over_r: float | None) -> complex:
         return complex(0.0, size)
     r = size / math.hypot(1.0, x_over_r)
     return complex(r, r * x_over_r)
-
-
-def final_temperature_c(mark: str | None) -> float:
-    """Temperature that an insulation bears for the length of a short circuit, degC.
-
-    Thermoplastic (THHN, THWN, PVC) 150, cross-linked 250 (ICEA P-32-382; IEC 60364-4-43 Table 43A gives 160 for PVC);
-    from memory.
-    """
-    return 250.0 if mark is not None and mark.startswith(("XH", "XL", "EPR", "RHW", "USE", "N2X", "NA2X")) else 150.0

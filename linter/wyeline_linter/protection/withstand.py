@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, NamedTuple
 
+from wyeline_linter.conductor_sizes import area_mm2, is_metric
 from wyeline_linter.conductors import thermal_k
 from wyeline_linter.protection.lines import Line
-from wyeline_linter.protection.trip import final_temperature_c
 
 if TYPE_CHECKING:
     from wyeline_linter.view import View
@@ -25,14 +25,29 @@ def withstand_of(view: View, line: Line) -> Withstand | None:
     """What a feeder whose device has a delay written must bear; None without one, since then only the maker's curve
     tells how long a fault lasts, and where the fault current or the insulation is not known. Asks the fault study."""
     seconds = line.body.number("delay")
-    if seconds is None or line.feeder is None or len(line.wiring.temperatures_c) != 1:
+    wiring = line.wiring
+    mark = wiring.insulation
+    if seconds is None or line.feeder is None or mark is None or len(wiring.temperatures_c) != 1:
         return None
     amps = _largest_at_start(view, line)
     if amps is None:
         return None
-    wiring = line.wiring
-    k = thermal_k(wiring.metal, initial_c=wiring.temperatures_c[0], final_c=final_temperature_c(wiring.insulation))
+    final_c = final_temperature_c(mark, wiring.size)
+    k = thermal_k(wiring.metal, initial_c=wiring.temperatures_c[0], final_c=final_c)
     return Withstand(amps * seconds**0.5 / k, amps, seconds, k)
+
+
+def final_temperature_c(mark: str, size: str) -> float:
+    """Temperature that a wire's insulation bears for the length of a short circuit, degC.
+
+    Cross-linked 250; thermoplastic 150 (ICEA P-32-382), of metric wires 160, above 300 mm2 140 (IEC 60364-4-43
+    Table 43A). From memory.
+    """
+    if mark.startswith(("XH", "XL", "EPR", "RHW", "USE", "N2X", "NA2X")):
+        return 250.0
+    if not is_metric(size):
+        return 150.0
+    return 160.0 if area_mm2(size) <= 300.0 else 140.0
 
 
 def _largest_at_start(view: View, line: Line) -> float | None:
