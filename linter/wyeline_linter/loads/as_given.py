@@ -26,6 +26,9 @@ CONSTANT_IMPEDANCE: Shares = (0.0, 0.0, 1.0)
 _IMPEDANCE_CLASSES = frozenset({"heating", "capacitor"})
 """Resistance heat and capacitors follow the voltage; motors, electronics and lighting hold their power (practice)."""
 _MOTOR_LIKE = frozenset({"motor", "drive", "cooling", "pump", "fan", "elevator", "process", "fire-pump", "welding"})
+_TURNING = frozenset({"motor", "cooling", "pump", "fan", "elevator", "fire-pump"})
+"""Classes that run machines without a rectifier between, unless their starter is one (common practice, no source)."""
+_NOT_TURNING = frozenset({"drive", "ups", "charger", "heating"})
 ASSUMED_PF_MOTOR = 0.85
 """Where no power factor is written for what is mostly motors (common practice, no source)."""
 ASSUMED_PF = 1.0
@@ -81,6 +84,12 @@ def is_continuous(body: Body, category: str) -> bool:
 def has_no_load(body: Body) -> bool:
     """Whether it says itself that nothing is there yet."""
     return any(flag in body.flags for flag in _NO_LOAD_FLAGS)
+
+
+def is_machine(body: Body, category: str) -> bool:
+    """Whether it is counted as a machine that feeds a fault while it turns: by its class, or because its nameplate
+    states what equipment with motors states, the least ampacity of its wires (mca; NEC 430.7(D), 440.4(B))."""
+    return category in _TURNING or ("mca" in body.facts and category not in _NOT_TURNING)
 
 
 def usual_pf(category: str) -> float:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.model import Body
 from wyeline_grammar.units import HORSEPOWER_W
-from wyeline_linter.loads.as_given import CONSTANT_POWER, Shares, has_no_load
+from wyeline_linter.loads.as_given import CONSTANT_POWER, Shares, has_no_load, is_machine
 from wyeline_linter.loads.buckets import VA
 from wyeline_linter.loads.conductors_of_loads import INDEX, spread
 from wyeline_linter.loads.demand_shares import Asked, DemandShares
@@ -34,7 +34,8 @@ class LeafLoad(NamedTuple):
     ``element`` is the equipment whose bus it stands on (a board, or the load itself), ``place`` its circuit there.
     ``va`` is connected load at nominal voltage, all units; ``demand_share`` the part of it that counts at the source
     that feeds it. ``shares`` of constant power, current, impedance. ``locked_rotor_a`` is the leg current of one unit
-    while it starts at full voltage, None where nameplate and code letter do not tell.
+    while it starts at full voltage, None where nameplate and code letter do not tell. ``machine``: it feeds a fault
+    while it turns, if no rectifier stands before it.
     """
 
     element: str
@@ -44,7 +45,7 @@ class LeafLoad(NamedTuple):
     shares: Shares
     demand_share: float
     category: str
-    motor: bool
+    machine: bool
     locked_rotor_a: float | None
 
 
@@ -110,10 +111,11 @@ def piece_of(book: LoadBook, demand: DemandShares, name: str, scale: float) -> P
         if given.motor or "lra" in bodies[place].facts:
             volts = _volts_per_ampere(book, name, leaf.legs)
             start = _locked_rotor_a(bodies[place], book.basis, given.motor, volts)
+        turns = is_machine(bodies[place], given.category)
         for i, j, va in leaf.parts:
             pair = _pair(names[i], names[j])
             drawn = va if scale == 1.0 else va * scale
-            made.loads.append(LeafLoad(name, place, pair, drawn, given.shares, 1.0, given.category, given.motor, start))
+            made.loads.append(LeafLoad(name, place, pair, drawn, given.shares, 1.0, given.category, turns, start))
             made.asked.append((name, key))
     _add_converter(made, book, name)
     made.unknown = tuple(unknown)

@@ -29,8 +29,9 @@ class Laid(NamedTuple):
     """How wires are laid and ended.
 
     ``marked_c`` is what the terminals at both ends are marked for, None where one is not; ``device_a`` the device that
-    decides the column of unmarked terminals. US: ``loaded`` current-carrying wires in the raceway. IEC: ``loaded`` 2 or
-    3 live wires, ``method``, ``circuits`` in the group, ``arrangement`` of the group, ``soil_km_w``.
+    decides the column of unmarked terminals. US: ``loaded`` current-carrying wires of one set; it has a
+    raceway to itself, or all sets lie in one with ``beside`` wires of other lines (None: to itself). IEC: ``loaded`` 2
+    or 3 live wires, ``method``, ``circuits`` in the group, ``arrangement`` of the group, ``soil_km_w``.
     """
 
     ambient_c: float
@@ -41,6 +42,11 @@ class Laid(NamedTuple):
     circuits: int = 1
     arrangement: str = "bunched"
     soil_km_w: float | None = None
+    beside: int | None = None
+
+    def current_carrying(self, sets: int) -> int:
+        """How many wires count in the raceway of one of so many sets (NEC 310.15(C)(1))."""
+        return self.loaded if self.beside is None else self.beside + sets * self.loaded
 
 
 class Carries(NamedTuple):
@@ -99,7 +105,7 @@ def carries(
         insulation_c=column,  # type: ignore[arg-type]
         termination_c=lug_c,  # type: ignore[arg-type]
         ambient_c=laid.ambient_c,
-        current_carrying=laid.loaded,
+        current_carrying=laid.current_carrying(sets),
     )  # fmt: skip
     if isinstance(found, NotListed):
         return found

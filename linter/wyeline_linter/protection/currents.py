@@ -205,7 +205,7 @@ def laid_with(line: Line, current: Current, loaded: int | None = None) -> Laid |
     if laid is None or not line.us:
         return laid if laid is None or loaded is None else laid._replace(circuits=max(laid.circuits, loaded))
     if loaded is not None:
-        return laid._replace(loaded=loaded)
+        return laid._replace(beside=max(0, loaded - line.wiring.sets * laid.loaded))
     wiring = line.wiring
     if current.nonlinear and wiring.legs == 3 and wiring.neutral is not None and from_wye(line.system):
         return laid._replace(loaded=laid.loaded + 1)

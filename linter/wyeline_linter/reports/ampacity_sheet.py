@@ -7,6 +7,7 @@ from wyeline_linter.analysis import View
 from wyeline_linter.protection.ampacities import Carries, bounds
 from wyeline_linter.protection.currents import current_of, laid_with
 from wyeline_linter.protection.lines import Line, feeder_line
+from wyeline_linter.protection.shared_raceways import lines_in, loaded_in
 from wyeline_linter.tables import NotListed
 from wyeline_linter.working import Figure, Input, given, looked_up
 
@@ -63,12 +64,8 @@ def _held(view: View, feeder: Feeder) -> tuple[Line, Carries] | str:
 
 def _beside(view: View, line: Line) -> int | None:
     """The wires (US) or circuits (IEC) in the raceway that a line shares with others; None where it lies alone."""
-    if not line.shared:
-        return None
-    from wyeline_linter.rules.raceway import loaded_by_raceway
-
-    shared: dict[str, int] = view.studies.once("loaded by raceway", lambda: loaded_by_raceway(view))
-    return shared.get(line.shared)
+    lines = lines_in(view, line.shared) if line.shared else []
+    return loaded_in(lines) if lines else None
 
 
 def _looked(held: Carries, names: tuple[tuple[str, str, str], ...] | list[tuple[str, str, str]]) -> list[Input]:

@@ -6,9 +6,9 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Place
-from wyeline_grammar.model import RacewayStatement
 from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity
-from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
+from wyeline_linter.protection.lines import Line
+from wyeline_linter.protection.shared_raceways import loaded_in, sharing
 from wyeline_linter.protection.wiring import Wiring
 from wyeline_linter.raceways import Wires, fill, raceway_kinds, smallest_raceway
 from wyeline_linter.rules.connection import clause_of
@@ -71,50 +71,14 @@ NEUTRAL_COUNTS = rule(
 )
 
 
-def _sharing(view: View) -> Iterator[tuple[str, RacewayStatement, Place, list[Line]]]:
-    """Every raceway with a name, and the lines that lie in it."""
-    declared = [d for d in view.model.declared_of("raceway") if isinstance(d.statement, RacewayStatement)]
-    if not declared or view.tables is None:
-        return
-    users: dict[str, list[Line]] = {}
-    for feeder in sorted(view.model.feeders.values(), key=lambda f: (f.block.file, f.block.first_line)):
-        raceway = feeder.body.raceway
-        if raceway is not None and raceway.named:
-            line = feeder_line(view, feeder)
-            if line is not None:
-                users.setdefault(raceway.stuff, []).append(line)
-    for name in sorted(view.model.equipment):
-        board = view.model.equipment[name]
-        if any(p.circuit.body.raceway is not None and p.circuit.body.raceway.named for p in board.circuits):
-            for line in circuit_lines(view, board):
-                if line.shared:
-                    users.setdefault(line.shared, []).append(line)
-    for entry in declared:
-        lines = users.get(entry.name)
-        if lines and isinstance(entry.statement, RacewayStatement):
-            yield entry.name, entry.statement, Place(entry.block, entry.span), lines
-
-
 @BUNDLED.check
 def shared_ampacity(view: View) -> Iterator[Finding]:
     """Lines in a raceway with a name, with all that lies beside them."""
     from wyeline_linter.rules.wires import judged
 
-    for _, _, _, lines in _sharing(view):
+    for _, _, _, lines in sharing(view):
         for line in lines:
-            yield from judged(view, line, _loaded(lines))
-
-
-def _loaded(lines: list[Line]) -> int:
-    """What counts where lines share a raceway: their current-carrying wires (US), or the circuits (IEC)."""
-    if not lines[0].us:
-        return len(lines)
-    return sum((x.laid.loaded if x.laid is not None else x.wiring.legs) * x.wiring.sets for x in lines)
-
-
-def loaded_by_raceway(view: View) -> dict[str, int]:
-    """By the name of each raceway what counts in it (see ``_loaded``): what every line in it carries hangs on it."""
-    return {name: _loaded(lines) for name, _, _, lines in _sharing(view)}
+            yield from judged(view, line, loaded_in(lines))
 
 
 FULL = rule(
@@ -179,7 +143,7 @@ def _overfill(
 
 @FULL.also("model")
 def shared_fill(view: View) -> Iterator[Finding]:
-    for name, statement, place, lines in _sharing(view):
+    for name, statement, place, lines in sharing(view):
         tables = view.tables
         if tables is None or statement.trade_size is None or statement.stuff is None or any(x.medium for x in lines):
             continue
@@ -239,7 +203,7 @@ MIXED = rule(
 
 @MIXED.check
 def mixed(view: View) -> Iterator[Finding]:
-    for name, _, place, lines in _sharing(view):
+    for name, _, place, lines in sharing(view):
         highest = max(lines, key=lambda x: x.system.widest_v)
         lowest = min(lines, key=lambda x: x.system.widest_v)
         if highest.medium and not lowest.medium:

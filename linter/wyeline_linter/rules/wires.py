@@ -335,13 +335,14 @@ def _bundled(
 ) -> Finding:
     row = found.looked[2] if line.us else found.looked[-1]
     text = f"{line.where}: {line_text(line)} carries {amps_text(found.bundled_a)}"
-    beside = f"among {laid.loaded} wires" if line.us else f"among {laid.circuits} circuits"
+    count = laid.current_carrying(line.wiring.sets)
+    beside = f"among {count} wires" if line.us else f"among {laid.circuits} circuits"
     rule_found: Rule = BUNDLED
     why = ""
     if line.us and line.wiring.neutral is not None and line.laid is not None:
         fewer = bounds(line.tables, line.wiring, laid._replace(loaded=laid.loaded - 1))
         kind = line.guard.kind if line.guard is not None else "breaker"
-        alone = laid.loaded == line.wiring.legs + 1
+        alone = count == line.wiring.legs + 1
         if alone and not isinstance(fewer, NotListed) and failing_stage(line.tables, fewer[1], device_a, kind) is None:
             rule_found, beside = NEUTRAL_COUNTS, "with the neutral counted"
     return about(

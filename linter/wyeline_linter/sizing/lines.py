@@ -14,6 +14,7 @@ from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.currents import Current, current_of, laid_with, line_voltage
 from wyeline_linter.protection.lines import METAL_RACEWAYS, Guard, Line, feeder_line, first_device_a, planned_line
 from wyeline_linter.protection.purposes import ONE_LOAD, TAPS, Purpose, purpose_of, required_a
+from wyeline_linter.protection.shared_raceways import lines_in, loaded_in
 from wyeline_linter.protection.taps import least_of_tap
 from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring, temperatures
 from wyeline_linter.protection.withstand import withstand_of
@@ -84,7 +85,7 @@ def size_feeder(view: View, feeder: Feeder, *, withstand: bool = False) -> Propo
     tables = view.tables
     if tables is None:
         return NotSized(feeder.key, ("the project names no basis, so no table gives a size",))
-    line = feeder_line(view, feeder) or planned_line(view, feeder, lambda system: _planned(tables, system, feeder))
+    line = feeder_line(view, feeder) or _planned_line(view, tables, feeder)
     if line is None or line.target is None:
         return NotSized(feeder.key, (f"the voltage of `{feeder.key}` is not settled",))
     if line.medium:
@@ -118,13 +119,32 @@ def size_feeder(view: View, feeder: Feeder, *, withstand: bool = False) -> Propo
         reasons.append(f"the load is not known, so the device alone decides: {'; '.join(current.unknown[:2])}")
     fault = withstand_of(view, line) if withstand else None
     fault_mm2 = fault.least_mm2 if fault is not None else None
-    chosen = choose(view, line, current, purpose, fault_mm2=fault_mm2)
+    laid = _laid(view, line, current)
+    chosen = choose(view, line, current, purpose, laid=laid, fault_mm2=fault_mm2)
     if isinstance(chosen, NotListed):
         return NotSized(feeder.key, (chosen.reason,))
     wiring, _, more = chosen
     reasons += more
-    fits = feeder.body.conductors is not None and as_written_serves(view, line, current, purpose, wiring, fault_mm2)
+    fits = feeder.body.conductors is not None and as_written_serves(
+        view, line, current, purpose, wiring, laid=laid, fault_mm2=fault_mm2
+    )
     return _proposal(feeder, line, device, wiring, reasons, fits=fits)
+
+
+def _laid(view: View, line: Line, current: Current) -> Laid | None:
+    """How a line lies beside all that shares its raceway; lines whose wires are not written yet count with one set."""
+    if not line.shared:
+        return laid_with(line, current)
+    beside = [x for x in lines_in(view, line.shared) if x.feeder is not line.feeder]
+    for feeder in view.model.feeders.values():
+        raceway = feeder.body.raceway
+        if feeder is line.feeder or feeder.body.conductors is not None or raceway is None or not raceway.named:
+            continue
+        if raceway.stuff == line.shared:
+            planned = _planned_line(view, line.tables, feeder)
+            if planned is not None:
+                beside.append(planned)
+    return laid_with(line, current, loaded_in([line, *beside]))
 
 
 def is_below(guard: Guard, current: Current) -> bool:
@@ -139,6 +159,10 @@ def _wants_device(line: Line, purpose: Purpose) -> bool:
     if purpose in (Purpose.SECONDARY, Purpose.SERVICE, Purpose.TAP):
         return False
     return line.source.kind in ("switchgear", "switchboard", "mcc", "panel", "busway", "generator", "ups", "inverter")
+
+
+def _planned_line(view: View, tables: Basis, feeder: Feeder) -> Line | None:
+    return planned_line(view, feeder, lambda system: _planned(tables, system, feeder))
 
 
 def _planned(tables: Basis, system: System, feeder: Feeder) -> Wiring:
@@ -326,11 +350,17 @@ def _proposal(
 
 
 def as_written_serves(
-    view: View, line: Line, current: Current, purpose: Purpose, chosen: Wiring, fault_mm2: float | None = None
+    view: View,
+    line: Line,
+    current: Current,
+    purpose: Purpose,
+    chosen: Wiring,
+    *,
+    laid: Laid | None,
+    fault_mm2: float | None = None,
 ) -> bool:
     """Whether the wires that are written meet every requirement, and bring neutral and ground of the size chosen."""
     have = line.wiring
-    laid = laid_with(line, current)
     if laid is None or len(have.temperatures_c) != 1:
         return False
     want = demand_of(view, line, current, purpose, have)._replace(fault_mm2=fault_mm2)

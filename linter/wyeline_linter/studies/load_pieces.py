@@ -146,7 +146,7 @@ def _alike(one: Piece | None, other: Piece | None) -> bool:
 
 
 def _has_motors(piece: Piece | None) -> bool:
-    return piece is not None and any(load.category == "motor" for load in piece.loads)
+    return piece is not None and any(load.machine for load in piece.loads)
 
 
 class LoadsAt(Mapping[str, dict[str, list[LeafLoad]]]):

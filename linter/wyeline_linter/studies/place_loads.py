@@ -53,10 +53,13 @@ def place_loads(
     elif made.case is Case.MAX:
         motors: dict[tuple[str, str], list[LeafLoad]] = {}
         for load in loads:
-            if load.category == "motor":
+            if load.machine:
                 motors.setdefault((load.element, load.place), []).append(load)
+        assumed: list[tuple[float, Assumption]] = []
         for (name, place), parts in motors.items():
-            _place_motor(made, model.equipment[name], place, parts, practice)
+            assumed += _place_motor(made, model.equipment[name], place, parts, practice)
+        assumed.sort(key=lambda each: -each[0])  # a sheet shows the first ones: those that matter
+        made.assumed += [assumption for _, assumption in assumed]
 
 
 def _place_inverter(made: Built, equipment: Equipment) -> None:
@@ -69,21 +72,27 @@ def _place_inverter(made: Built, equipment: Equipment) -> None:
         made.network.load(f"{equipment.name} {k}", bus.pair(pair), part, system.distance(*pair))
 
 
-def _place_motor(made: Built, equipment: Equipment, place: str, parts: list[LeafLoad], practice: str | None) -> None:
+def _place_motor(
+    made: Built, equipment: Equipment, place: str, parts: list[LeafLoad], practice: str | None
+) -> list[tuple[float, Assumption]]:
+    """Put a machine on its bus. Returns what is assumed of it, with its VA."""
     bus = made.bus.get(equipment.name)
     body = body_of(equipment, place)
     if bus is None or not adds_to_faults(body):
-        return
+        return []
     nodes: tuple[str, ...] = tuple(dict.fromkeys(c for load in parts for c in load.pair))
     if any(c not in bus.conductors for c in nodes):
-        return
+        return []
     name = f"{equipment.name} {place}" if place else equipment.name
     va = sum(abs(load.va) for load in parts)
     volts = made.system_at[bus.name].distance(nodes[0], nodes[1])
     made.network.motor(name, bus.pick(nodes), motor_ohm(body, va, volts, len(nodes), practice))
-    if "subtransient" not in body.facts and "lra" not in body.facts:
-        text = f"the reactance of the motor `{name}`, by its size (no subtransient, no lra)"
-        made.assumed.append(Assumption(name, text, equipment.place))
+    if "subtransient" in body.facts or "lra" in body.facts:
+        return []
+    what = "the motor " if parts[0].category == "motor" else ""
+    counted = "" if what else ", counted as a running motor"
+    text = f"the reactance of {what}`{name}` ({va / 1000:.3g} kVA){counted}, by its size (no subtransient, no lra)"
+    return [(va, Assumption(name, text, equipment.place))]
 
 
 def adds_to_faults(body: Body) -> bool:

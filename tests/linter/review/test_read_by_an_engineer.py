@@ -103,7 +103,8 @@ def test_a_cause_of_many_facts_is_told_whole_once_and_briefly_elsewhere() -> Non
 def test_figures_that_moved_say_how_near_they_are_to_their_limit_and_the_nearest_stands_first() -> None:
     found = us(LARGER)
     first = found.moved[0]
-    assert first.headline.endswith("(76 % of its 22 kA withstand rating)"), "BW-1 has the least left"
+    least = f"({100 * new_value(one(found, 'BW-1', 'available fault', kind=Kind.MOVED)) / 22e3:.0f} % of its 22 kA"
+    assert first.headline.startswith("BW-1: ") and f"{least} withstand rating)" in first.headline
     board = one(found, "SB-1", "available fault", kind=Kind.MOVED)
     assert f"({100 * new_value(board) / 35e3:.0f} % of its 35 kA rating)" in board.headline
     for writer in (as_text.text, as_markdown.markdown, as_html.html):
