@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder
+from wyeline_grammar.quantities import format_quantity
 from wyeline_grammar.records import dataclass
 from wyeline_linter.repair_sizes import has_lugs_only
 from wyeline_linter.sizing.plain import main_of
@@ -105,7 +106,11 @@ def _secondary_device(view: View, line: Feeder) -> Item:
         return Item(True, f"secondary device {_device(line)} at the transformer")
     if main is not None:
         length = line.body.facts.get("length")
-        run = f"{length.value.text} away" if length is not None else "how far away? (NEC 240.21(C))"
+        run = (
+            f"{format_quantity(length.number, 'length', view.units)} away"
+            if length is not None
+            else "how far away? (NEC 240.21(C))"
+        )
         return Item(length is not None, f"secondary device: the {main:g} A main of `{line.target.name}`, {run}")
     return Item(False, f"which device protects `{line.key}`, and how far from the transformer? (NEC 240.21(C))")
 
@@ -176,7 +181,7 @@ def _of_far_end(view: View, far: Equipment) -> list[Item]:
         at = supply.statement.at
         where = f", positions {at.key}" if at is not None else ""
         items.append(Item(True, f"on legs {legs} of `{supply.source.name}`{where}"))
-    items += _wires(supply, system)
+    items += _wires(view, supply, system)
     bus, main, rating = far.body.number("bus"), main_of(far), supply.body.number("rating")
     if bus is not None:
         ahead = main if main is not None else rating
@@ -191,12 +196,13 @@ def _of_far_end(view: View, far: Equipment) -> list[Item]:
     return items
 
 
-def _wires(supply: Feeder, system: System | None) -> list[Item]:
+def _wires(view: View, supply: Feeder, system: System | None) -> list[Item]:
     wires = supply.body.conductors
     length = supply.body.facts.get("length")
+    long = f"{format_quantity(length.number, 'length', view.units)} long" if length is not None else ""
     items = [
         _item(wires, f"wires of `{supply.key}` on record", f"wires of `{supply.key}`: sizes, neutral, ground"),
-        _item(length, f"{length.value.text if length else ''} long", f"how long is `{supply.key}`?"),
+        _item(length, long, f"how long is `{supply.key}`?"),
     ]
     if wires is not None:
         roles = {role for role, _ in wires.extras}

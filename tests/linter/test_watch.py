@@ -184,9 +184,8 @@ def test_a_folder_that_vanishes_is_told_once_and_waited_for(
         assert told.lines.empty(), "said once"
         lay_out(site)
         back = told.until("watching")
-        while told_gone in back or "include-unreadable" in back:  # seen while it was laid out
+        while back != first:  # seen while it was laid out, a file after the other; what never comes is a failure
             back = told.until("watching")
-        assert back == first
     process.send_signal(signal.SIGINT)
     assert process.wait(timeout=30) == 0
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Any
 
 from wyeline_grammar.linking import Equipment, Feeder, status_in
+from wyeline_grammar.quantities import format_quantity
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.earthing import EarthingKind
 from wyeline_linter.network import NORMAL_STATE
@@ -166,8 +167,9 @@ def _edge(subject: Subject, feeder: Feeder, second: set[str]) -> Edge:
     at = feeder.statement.at
     legs = subject.of_feeder(feeder.key).get("legs")
     lines = [wires_text(body.conductors)]
-    if body.text("length"):
-        lines.append(str(body.text("length")))
+    length_m = body.number("length")
+    if length_m is not None:
+        lines.append(format_quantity(length_m, "length", subject.view.units))
     supplied = subject.of(source.name).get("system")
     if legs is not None and supplied is not None and len(legs) < len(supplied["conductors"]):
         live = [leg for leg in legs if leg != NEUTRAL]

@@ -61,12 +61,12 @@ SCHEDULE = TableKind(
 
 
 def panel_schedules(subject: Subject) -> list[Table]:
-    """One schedule for every board that has circuits, positions or feeders."""
-    made = []
+    """One schedule for every board that has circuits or feeders; an empty one too, once a feeder leads to it."""
+    made, view = [], subject.view
     for equipment in subject.equipment:
         if equipment.kind in BOARDS:
-            board = positions_of(subject.view, equipment)
-            if board.occupants or subject.view.feeders_out_of(equipment.name):
+            name, board = equipment.name, positions_of(view, equipment)
+            if board.occupants or view.feeders_out_of(name) or view.feeders_into(name):
                 made.append(panel_schedule(subject, equipment, board))
     return made
 
@@ -122,17 +122,12 @@ def _head(subject: Subject, equipment: Equipment, board: BoardPositions) -> list
     body = equipment.body
     figures = subject.of(equipment.name)
     system = figures.get("system")
-    supply = subject.view.network.supply.get(equipment.name)
-    source = ""
-    if supply is not None:
-        at = supply.statement.at
-        source = supply.source.text + (f", position {at.key}" if at is not None else "")
     used = sum(1 for p in range(1, (board.spaces or 0) + 1) if any(not o.empty for o in board.taken.get(p, ())))
     spaces = str(board.spaces or "")
     if board.spaces and any(o.positions for o in board.occupants):
         spaces += f": {used} used, {board.spaces - used} free"
     facts = [
-        ("Fed from", source or "nothing in this switch state"),
+        ("Fed from", _fed_from(subject, equipment.name)),
         ("Voltage", system_short(system) or "?"),
         ("In words", str(system["in_words"]) if system else "; ".join(figures.get("unknown", {}).get("system", ()))),
         ("Bus", body.text("bus") or ""),
@@ -144,6 +139,22 @@ def _head(subject: Subject, equipment: Equipment, board: BoardPositions) -> list
         ("Description", body.description or ""),
     ]
     return [(label, text) for label, text in facts if text]
+
+
+def _fed_from(subject: Subject, name: str) -> str:
+    """Every way into a board, that which feeds it first; the others with why they do not."""
+    network = subject.view.network
+    supply = network.supply.get(name)
+    ways = []
+    for feeder in sorted(subject.view.feeders_into(name), key=lambda f: f is not supply):
+        at = feeder.statement.at
+        way = feeder.source.text + (f", position {at.key}" if at is not None else "")
+        if not network.state.closed(feeder):
+            way += " (normally open)" if feeder.normally_open else " (open)"
+        ways.append(way)
+    if supply is None:
+        return "nothing in this switch state" + (f": {'; '.join(ways)}" if ways else "")
+    return "; ".join(ways)
 
 
 def _written(body: Body) -> dict[str, Cell | Value]:

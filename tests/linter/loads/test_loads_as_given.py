@@ -150,7 +150,7 @@ def test_the_load_flow_gets_the_same_loads() -> None:
     view = viewed(PUMPS + "capacitor C 480 3ph  30 kvar\nfeeder P -> C  60 A 3p\n")
     running, unknown = leaf_loads(view)
     assert not unknown
-    motors = sum(load.va for load in running if load.motor)
+    motors = sum(load.va for load in running if load.machine)
     assert motors == pytest.approx(view.loads.counted("P").connected.va)
     assert sum(load.va for load in running if load.category == "capacitor") == pytest.approx(-30e3j)
     assert {load.pair for load in running} == {("A", "B"), ("B", "C"), ("C", "A")}

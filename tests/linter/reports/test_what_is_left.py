@@ -136,3 +136,38 @@ def test_what_stands_open_or_is_to_be_taken_down_is_said_where_it_is_listed() ->
     assert cell(package.of(FEEDERS)[0], "BH-1 -> LATHE", "status") == "D", "written `existing, demolish`"
     assert cell(package.of(FEEDERS)[0], "BH-1 -> WINCH", "status") == "E"
     assert package.subject.of("LATHE")["status"] == "demolish"
+
+
+TWO_WAYS = """wye 1
+project "Kiln yard"
+  basis us-2023
+utility U-1 208Y/120  fault 20 kA, fault-min 15 kA, x/r 6
+utility U-2 208Y/120  fault 20 kA, fault-min 15 kA, x/r 6
+panel P-1 208Y/120  bus 225 A, main 200 A, rated 35 kA, spaces 12
+panel EMPTY 208Y/120  bus 125 A, main lugs, rated 35 kA, spaces 24
+panel REFUSED 480Y/277  bus 125 A, main lugs, rated 35 kA, spaces 24
+panel ALONE 208Y/120  bus 125 A, main lugs, rated 35 kA, spaces 24
+feeder U-1 -> P-1  3#3/0 + N #3/0 Cu THWN-2  30 m  in 2 inch EMT
+feeder U-2 -> P-1  3#3/0 + N #3/0 Cu THWN-2  30 m  in 2 inch EMT, normally-open
+feeder P-1 -> EMPTY  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  30 m  in 1-1/4 inch EMT
+feeder P-1 -> REFUSED  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  30 m  in 1-1/4 inch EMT
+"""
+
+
+def test_a_board_without_circuits_has_its_schedule_once_a_feeder_leads_to_it(tmp_path: Path) -> None:
+    schedules = {t.subject: dict(t.facts) for t in package_of(written(tmp_path, TWO_WAYS)).of(SCHEDULE)}
+    assert schedules.keys() == {"P-1", "EMPTY", "REFUSED"}
+    assert schedules["EMPTY"]["Spaces"] == "24" and schedules["EMPTY"]["Fed from"] == "P-1"
+    assert "the connection does not work" in schedules["REFUSED"]["In words"]
+
+
+def test_every_way_into_a_board_is_told_with_its_state(tmp_path: Path) -> None:
+    schedules = {t.subject: dict(t.facts) for t in package_of(written(tmp_path, TWO_WAYS)).of(SCHEDULE)}
+    assert schedules["P-1"]["Fed from"] == "U-1; U-2 (normally open)"
+
+
+def test_lengths_on_the_diagram_stand_in_the_unit_of_the_schedule(tmp_path: Path) -> None:
+    """30 m are 98.4 ft of 0.3048 m."""
+    package = package_of(written(tmp_path, TWO_WAYS))
+    (sheet,) = package.diagram.sheets
+    assert sheet.svg.count("98.4 ft") == 4 and "30 m" not in sheet.svg
