@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from typing import NamedTuple
 
 from wyeline_grammar import model as m
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.places import Place
-from wyeline_grammar.records import dataclass
 
 _STATUS_BY_WEIGHT = ("demolish", "relocated", "future", "temporary", "existing", "new")
 STATUS = frozenset(_STATUS_BY_WEIGHT)

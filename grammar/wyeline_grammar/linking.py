@@ -6,7 +6,7 @@ The model is kept under edits: ``update`` takes the blocks that went and came an
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import Any, NamedTuple
 
 from wyeline_grammar import model as m
@@ -24,7 +24,6 @@ from wyeline_grammar.lists_by_name import add_to, part_from, take_out
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.places import Place as Place
 from wyeline_grammar.problems import Problem
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.remembering import expect_blocks
 from wyeline_grammar.sources import Files, SourceError, resolve_include, workspace_of
 

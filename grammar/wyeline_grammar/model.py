@@ -8,13 +8,13 @@ types applied) is in ``linking.py``.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
 
 from wyeline_grammar.notation import ConductorSize, Poles, Run, Voltage
 from wyeline_grammar.places import Span as Span
 from wyeline_grammar.problems import Problem
-from wyeline_grammar.records import dataclass
 
 
 class Value(NamedTuple):

@@ -5,10 +5,9 @@ from __future__ import annotations
 import enum
 import math
 import re
+from dataclasses import dataclass
 from decimal import Decimal
 from functools import lru_cache
-
-from wyeline_grammar.records import dataclass
 
 
 class VoltageForm(enum.Enum):

@@ -8,7 +8,7 @@ by one (common practice; NEC 408.3(E) asks for A, B, C from left to right or top
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -16,7 +16,6 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body, PositionRef
 from wyeline_grammar.notation import Poles
-from wyeline_grammar.records import dataclass
 from wyeline_linter.systems import Known, System
 
 if TYPE_CHECKING:

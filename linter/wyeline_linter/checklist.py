@@ -6,11 +6,11 @@ the model holds the fact, not that the fact is right.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.quantities import format_quantity
-from wyeline_grammar.records import dataclass
 from wyeline_linter.repair_sizes import has_lugs_only
 from wyeline_linter.sizing.plain import main_of
 from wyeline_linter.systems import Known, System

@@ -8,10 +8,9 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Iterable
-from dataclasses import field, replace
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Literal, NamedTuple
 
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.sources import SourceError, read_bytes, workspace_of
 from wyeline_linter.findings import Finding, Severity
 

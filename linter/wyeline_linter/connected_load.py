@@ -7,12 +7,11 @@ are lightest, which transformer is large enough), and says what it does not know
 from __future__ import annotations
 
 import math
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.model import Body, Value
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.derive import LOAD_KINDS

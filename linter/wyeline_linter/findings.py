@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import enum
 from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
 from typing import NamedTuple, SupportsIndex, overload
 
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.places import Place, Span
-from wyeline_grammar.records import dataclass
 
 
 class Severity(enum.IntEnum):

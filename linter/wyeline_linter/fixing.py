@@ -6,14 +6,13 @@ import contextlib
 import os
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.lines import LineIndex
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.model import EquipmentStatement, FeederStatement
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.sources import Files, SourceError, read_text
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import DEFAULT, Configuration

@@ -8,13 +8,12 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Iterable
-from dataclasses import field
+from dataclasses import dataclass, field
 from operator import attrgetter
 from typing import NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import ScenarioStatement, SystemRef
-from wyeline_grammar.records import dataclass
 
 NORMAL = "normal"
 BYPASS = "bypass"

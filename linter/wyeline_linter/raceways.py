@@ -6,10 +6,9 @@ Pure functions on the tables of a basis. IEC 60364 gives no fill table, so with 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
-
-from wyeline_grammar.records import dataclass
 
 from .tables import Basis, Looked, NotListed
 

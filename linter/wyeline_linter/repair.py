@@ -8,10 +8,9 @@ memory, analyses the model again, and keeps the one to three cheapest that mend 
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from wyeline_grammar.linking import Equipment, Feeder
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.sources import Files, SourceError
 from wyeline_linter.analysis import Analysis, View
 from wyeline_linter.checklist import Item, for_connection

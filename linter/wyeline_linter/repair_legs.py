@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 
 from wyeline_grammar.linking import Feeder
-from wyeline_grammar.records import dataclass
 from wyeline_linter.analysis import View
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.connected_load import leg_loads

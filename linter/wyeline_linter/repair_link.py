@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.notation import Voltage
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.tokens import spelled
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.analysis import View

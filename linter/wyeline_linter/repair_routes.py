@@ -9,11 +9,10 @@ from __future__ import annotations
 import heapq
 import itertools
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from wyeline_grammar.notation import NotationError, Voltage, VoltageForm, parse_voltage
-from wyeline_grammar.records import dataclass
 from wyeline_linter.feeding import feed
 from wyeline_linter.matching import EXACT
 from wyeline_linter.nameplate import Fit, judge

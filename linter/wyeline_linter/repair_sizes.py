@@ -8,11 +8,10 @@ gives an impedance, a length or a fault rating: only an engineer has those.
 from __future__ import annotations
 
 import math
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment
-from wyeline_grammar.records import dataclass
 from wyeline_linter.connected_load import Connected, load_below
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.repair_routes import Stage

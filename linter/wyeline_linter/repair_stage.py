@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.notation import Voltage, VoltageForm
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.tokens import spelled
 from wyeline_linter.analysis import View
 from wyeline_linter.connected_load import load_below

@@ -8,11 +8,10 @@ Amounts are in A, V and shares of one; what is unknown is left out, its reasons 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 
 from wyeline_grammar.linking import Equipment
-from wyeline_grammar.records import dataclass
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View

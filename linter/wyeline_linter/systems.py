@@ -10,11 +10,11 @@ from __future__ import annotations
 import cmath
 import itertools
 import math
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
 
 from wyeline_grammar.notation import Voltage, VoltageForm, parse_voltage
-from wyeline_grammar.records import dataclass
 from wyeline_linter.earthing import (
     EARTHED_NEUTRAL as EARTHED_NEUTRAL,
 )

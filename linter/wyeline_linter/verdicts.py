@@ -6,9 +6,9 @@ Only the shapes of the answers stand here; `feeding` and `windings` fill them in
 from __future__ import annotations
 
 import enum
+from dataclasses import dataclass
 from typing import NamedTuple
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.nameplate import NameplateVerdict
 from wyeline_linter.systems import System, volts_text
 

@@ -10,11 +10,10 @@ import gc
 import logging
 import os
 from collections.abc import Callable, Iterable
-from dataclasses import field
+from dataclasses import dataclass, field
 
 from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.includes import may_include
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import DEFAULT, Configuration, ConfigurationError, Problem, find, load_for

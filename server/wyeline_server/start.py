@@ -65,18 +65,6 @@ def _port(text: str) -> int:
     return port
 
 
-def _import_asyncio() -> None:
-    """The event loop without TLS, which it can do without: nothing here speaks it, and it takes 4 MiB."""
-    if "asyncio" in sys.modules or "ssl" in sys.modules:
-        return
-    hidden: dict[str, Any] = {"ssl": None}
-    sys.modules.update(hidden)
-    try:
-        importlib.import_module("asyncio")
-    finally:
-        del sys.modules["ssl"]
-
-
 def _serve_stdio() -> int:
     # A reader of our own: the thread that waits in it at the end must not hold the interpreter's own stdin.
     stdin, stdout = open(sys.stdin.fileno(), "rb", closefd=False), sys.stdout.buffer  # noqa: SIM115
@@ -86,7 +74,6 @@ def _serve_stdio() -> int:
 
 def serve(stdin: BinaryIO, stdout: BinaryIO) -> int:
     """Serve one client over two streams."""
-    _import_asyncio()
     from wyeline_server.server import WyelineServer
 
     server = WyelineServer(__version__)

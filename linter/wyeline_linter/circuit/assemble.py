@@ -10,12 +10,10 @@ Y holds lines and shunts, A the incidence of windings and sources, Z their imped
 
 from __future__ import annotations
 
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import Any, Literal, NamedTuple
 
 import numpy as np
-
-from wyeline_grammar.records import dataclass
 
 from .elements import LINK_OHM, LineGroup, Loads
 from .layout import Complex, Floats, Ints, Layout, Topology, layout_of, shares_sources

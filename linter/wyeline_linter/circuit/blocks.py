@@ -6,9 +6,9 @@ parent.  Buses around a small loop are taken as one block; what closes larger lo
 
 from __future__ import annotations
 
-import numpy as np
+from dataclasses import dataclass
 
-from wyeline_grammar.records import dataclass
+import numpy as np
 
 from .layout import Ints, Layout, columns, components
 from .network import Network

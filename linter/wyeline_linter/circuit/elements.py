@@ -7,11 +7,9 @@ kept in columns, ready to be stamped in bulk by :mod:`.assemble`.  All values ar
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import Any
-
-from wyeline_grammar.records import dataclass
 
 EARTH = 0
 """Node number of earth, the reference of every voltage."""

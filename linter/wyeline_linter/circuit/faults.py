@@ -8,12 +8,10 @@ conductors are tied.  One method serves three-phase, line-line, line-ground, leg
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 from functools import cached_property
 
 import numpy as np
-
-from wyeline_grammar.records import dataclass
 
 from .assemble import Assembled, Complex, Frame, Ints, SingularNetwork, assemble, motor_admittance
 from .elements import Bus

@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import field
+from dataclasses import dataclass, field
 from functools import cached_property
 
 import numpy as np
-
-from wyeline_grammar.records import dataclass
 
 from .assemble import Assembled, Complex, Frame, load_columns
 from .elements import EARTH, Bus

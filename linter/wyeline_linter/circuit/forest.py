@@ -7,9 +7,9 @@ a low-rank change (Woodbury).
 
 from __future__ import annotations
 
-import numpy as np
+from dataclasses import dataclass
 
-from wyeline_grammar.records import dataclass
+import numpy as np
 
 from .assemble import Assembled
 from .blocks import blocks_of

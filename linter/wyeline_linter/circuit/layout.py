@@ -7,13 +7,11 @@ Earth, and what links tie to it, is none.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
-
-from wyeline_grammar.records import dataclass
 
 from .elements import EARTH
 from .network import Network

@@ -6,12 +6,10 @@ impedances are part of the matrix.  The start is the no-load solution, which alr
 
 from __future__ import annotations
 
-from dataclasses import field, replace
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 import numpy as np
-
-from wyeline_grammar.records import dataclass
 
 from .assemble import Assembled, Complex, Floats, Ints, SingularNetwork, assemble, impedance_loads, load_columns
 from .factors import Factors

@@ -5,11 +5,10 @@ Currents are taken from each element's own law, not from the matrix that was fac
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import NamedTuple
 
 import numpy as np
-
-from wyeline_grammar.records import dataclass
 
 from .assemble import Assembled, Complex, load_columns, shunts_of
 from .layout import Floats, Ints

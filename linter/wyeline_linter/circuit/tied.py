@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 import numpy as np
-
-from wyeline_grammar.records import dataclass
 
 from .assemble import Frame
 from .elements import Bus

@@ -8,9 +8,8 @@ from __future__ import annotations
 
 import cmath
 from collections.abc import Sequence
+from dataclasses import dataclass
 from math import pi, sqrt
-
-from wyeline_grammar.records import dataclass
 
 from .elements import Pair
 from .nameplate import LEAST_MAGNETISING_PU

@@ -7,11 +7,11 @@ figure goes into the sizing of conductors and devices, where a motor counts with
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from functools import lru_cache
 
 from wyeline_grammar.attributes import LOAD_CLASSES
 from wyeline_grammar.model import Body, Fact
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.standard_ratings import motor_current_a
 from wyeline_linter.tables import Looked

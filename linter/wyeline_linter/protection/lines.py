@@ -6,13 +6,13 @@ A line is built once and kept while nothing that it was built from is replaced.
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from operator import is_
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body, Circuit, RacewayStatement
-from wyeline_grammar.records import dataclass
 from wyeline_linter.board_positions import numbering_of
 from wyeline_linter.conductors import neutral_counts
 from wyeline_linter.protection.ampacities import Laid

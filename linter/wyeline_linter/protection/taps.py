@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.protection.ampacities import bounds
 from wyeline_linter.protection.currents import current_of
 from wyeline_linter.protection.lines import Line, first_device_a

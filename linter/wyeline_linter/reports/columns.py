@@ -6,10 +6,8 @@ HTML, CSV, Markdown and the report reference all read these declarations; nothin
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import field, replace
+from dataclasses import dataclass, field, replace
 from typing import Any, Literal, NamedTuple
-
-from wyeline_grammar.records import dataclass
 
 UNKNOWN = "?"
 Value = float | int | str | None

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from dataclasses import dataclass
 from functools import cached_property
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.reports.columns import Table, TableKind
 from wyeline_linter.reports.diagram.sheets import SheetSet

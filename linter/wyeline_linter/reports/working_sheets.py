@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 
 from wyeline_grammar.linking import Equipment
-from wyeline_grammar.records import dataclass
 from wyeline_linter.loads.sheets import FIGURES as LOAD_FIGURES
 from wyeline_linter.loads.sheets import circuit_figure, equipment_figure, load_figure
 from wyeline_linter.reports.ampacity_sheet import ampacity_figure

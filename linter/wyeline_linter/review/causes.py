@@ -9,9 +9,8 @@ told as the whole group of changes that undoes it.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import field, replace
+from dataclasses import dataclass, field, replace
 
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.sources import SourceError
 from wyeline_linter.review.consequences import Consequence, Kind
 from wyeline_linter.review.documents import CONFIGURATION, Piece, Version

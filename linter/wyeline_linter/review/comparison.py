@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import field
+from dataclasses import dataclass, field
 
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.sources import SourceError
 from wyeline_linter.findings import Severity
 from wyeline_linter.network import NoSuchStateError

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import enum
 from collections.abc import Callable, Iterator
-from dataclasses import field
+from dataclasses import dataclass, field
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.review.measures import BALANCE, IN_WORST, Measured, from_to, written
 from wyeline_linter.review.physical import Change

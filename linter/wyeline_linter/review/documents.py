@@ -7,7 +7,7 @@ file or to another file; two versions are compared, and mixed, by these names.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import field
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import NamedTuple
 
@@ -15,7 +15,6 @@ from wyeline_grammar import model as m
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Model, feeder_name
 from wyeline_grammar.lowering import lower_block
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.sources import Files
 from wyeline_grammar.tokens import tokenize
 from wyeline_linter.configuration import DEFAULT, Configuration

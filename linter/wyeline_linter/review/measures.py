@@ -6,10 +6,10 @@ They are read from ``figures``; a figure that is not named here is compared all 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from typing import Any, NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.analysis import View
 from wyeline_linter.figures import model_figures

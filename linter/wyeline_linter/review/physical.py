@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import enum
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from wyeline_grammar import model as m
 from wyeline_grammar.blocks import Block
-from wyeline_grammar.records import dataclass
 from wyeline_linter.review.documents import CONFIGURATION, HEAD, Entry, Key, Piece, Version
 from wyeline_linter.review.renames import Renamed
 from wyeline_linter.review.wording import Said, circuit_changes, feeder_in_words, in_words, statement_changes

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable
+from dataclasses import dataclass
 
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.sources import Files, SourceError, absolute, workspace_of
 from wyeline_linter.commands.roots import includes_of, roots_of
 from wyeline_linter.configuration import DEFAULT, FILE_NAME, Configuration, load, load_for

@@ -5,10 +5,10 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Callable
+from dataclasses import dataclass
 from functools import cached_property
 from typing import NamedTuple
 
-from wyeline_grammar.records import dataclass
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import DEFAULT, Configuration

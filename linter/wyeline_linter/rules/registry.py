@@ -9,11 +9,10 @@ from __future__ import annotations
 import importlib
 import pkgutil
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
 from wyeline_grammar.linking import Place
-from wyeline_grammar.records import dataclass
 from wyeline_linter.findings import Finding, Fix, Related, Severity
 
 if TYPE_CHECKING:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Feeder
-from wyeline_grammar.records import dataclass
 from wyeline_linter.figures import ordered_feeders, ordered_names
 from wyeline_linter.findings import Edit
 from wyeline_linter.sizing.lines import NotSized, Proposal, size_feeder

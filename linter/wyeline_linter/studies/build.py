@@ -9,11 +9,10 @@ from __future__ import annotations
 import cmath
 import math
 from collections.abc import Iterable
-from dataclasses import field
+from dataclasses import dataclass, field
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import RacewayStatement
-from wyeline_grammar.records import dataclass
 from wyeline_linter.circuit import Bus, Network
 from wyeline_linter.derive import Derivation, EquipmentState, reasons_of
 from wyeline_linter.loads.leaf_loads import LeafLoad

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import enum
+from dataclasses import dataclass
 
 from wyeline_grammar.linking import Place
-from wyeline_grammar.records import dataclass
 
 
 class Case(enum.Enum):

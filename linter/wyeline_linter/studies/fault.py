@@ -5,11 +5,11 @@ from __future__ import annotations
 import math
 from array import array
 from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import cached_property
 from itertools import combinations
 from typing import TYPE_CHECKING, NamedTuple
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.circuit import Bus, ansi, iec60909
 from wyeline_linter.studies.build import Built, Reasons
 from wyeline_linter.studies.case import Case

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from typing import TYPE_CHECKING, NamedTuple
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.circuit import Bus
 from wyeline_linter.studies.build import Built, Reasons
 from wyeline_linter.systems import NEUTRAL, System

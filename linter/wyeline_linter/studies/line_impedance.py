@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal, NamedTuple
 
 from wyeline_grammar.linking import Place
 from wyeline_grammar.model import Body, Conductors, Raceway
-from wyeline_grammar.records import dataclass
 from wyeline_linter import conductors as tables
 from wyeline_linter.conductors import Material
 from wyeline_linter.studies.case import HOT_C, ROOM_C, US_COLD_C, US_RUNNING_C, Assumption, Case, Lack, Missing

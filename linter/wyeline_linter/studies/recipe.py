@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder
-from wyeline_grammar.records import dataclass
 from wyeline_linter.circuit import Bus
 from wyeline_linter.derive import Derivation, EquipmentState
 from wyeline_linter.network import Network as Connectivity

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 import math
-from dataclasses import field
+from dataclasses import dataclass, field
 
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.model import Fact
 from wyeline_grammar.notation import VoltageForm
-from wyeline_grammar.records import dataclass
 from wyeline_linter.circuit import iec60909
 from wyeline_linter.circuit.nameplate import from_magnitude, utility_z0
 from wyeline_linter.studies.case import Assumption, Case, Lack, Missing

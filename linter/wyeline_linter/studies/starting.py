@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.model import Body
-from wyeline_grammar.records import dataclass
 from wyeline_linter.circuit import Bus
 from wyeline_linter.circuit.nameplate import locked_rotor_z
 

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import field
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any, NamedTuple
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.studies.case import Case
 
 if TYPE_CHECKING:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.model import Body
-from wyeline_grammar.records import dataclass
 from wyeline_linter.circuit import iec60909
 from wyeline_linter.circuit.nameplate import transformer_z_pu, transformer_z_pu_from_loss
 from wyeline_linter.studies.case import Assumption, Case, Lack, Missing

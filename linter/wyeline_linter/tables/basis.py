@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import Literal
-
-from wyeline_grammar.records import dataclass
 
 from .load import Key, Looked, NotListed, Table, basis_names, load, table_names
 

@@ -11,10 +11,9 @@ import csv
 import math
 import os
 from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
 from functools import cache, cached_property
 from typing import Generic, NamedTuple, TypeVar
-
-from wyeline_grammar.records import dataclass
 
 T_co = TypeVar("T_co", covariant=True)
 Cell = float | str | None

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from itertools import pairwise
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.reports.diagram.components import components_of, in_rows
 from wyeline_linter.reports.diagram.glyphs import PORT_MM, TWO_INPUTS, Practice, device_glyph, node_glyph
 from wyeline_linter.reports.diagram.labels import Block

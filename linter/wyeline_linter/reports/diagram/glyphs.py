@@ -7,11 +7,10 @@ are millimetres. ``practice`` chooses where the two standards differ: transforme
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import Literal
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.reports.diagram.sketch import DeviceKind, Kind, Node, Winding
 
 Practice = Literal["us", "iec"]

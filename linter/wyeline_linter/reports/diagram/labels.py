@@ -7,9 +7,8 @@ All lengths are millimetres on an unscaled sheet. Every text is written with the
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 from functools import lru_cache
-
-from wyeline_grammar.records import dataclass
 
 FONT_STACK = "'Liberation Sans',Arial,Helvetica,'Nimbus Sans',Roboto,'Noto Sans','DejaVu Sans',sans-serif"
 TAG_MM = 3.0

@@ -7,9 +7,8 @@ there. Boards joined by a tie share a level.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import field
+from dataclasses import dataclass, field
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.reports.diagram.sketch import BUSES, Edge, Kind, Sketch
 
 

@@ -6,9 +6,8 @@ Millimetres from the top left corner. What is here is what ``svg.py`` writes and
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import field
+from dataclasses import dataclass, field
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.reports.diagram.glyphs import Glyph
 from wyeline_linter.reports.diagram.labels import Block
 

@@ -9,9 +9,9 @@ cross keeps the differences free of circles (Brandes and Koepf, Graph Drawing 20
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 from itertools import pairwise
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.reports.diagram.glyphs import PORT_MM, TWO_INPUTS
 from wyeline_linter.reports.diagram.layering import Item, Levels
 from wyeline_linter.reports.diagram.ordering import Order

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import enum
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.reports.diagram.glyphs import TWO_INPUTS, Glyph, Practice, node_glyph
 from wyeline_linter.reports.diagram.labels import EMPTY_BLOCK, Block, text_block
 from wyeline_linter.reports.diagram.layering import Item, Levels, Segment

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from wyeline_grammar.records import dataclass
+from dataclasses import dataclass
+
 from wyeline_linter.reports.diagram.drawing import UPRIGHT_FROM, Drawing
 from wyeline_linter.reports.diagram.glyphs import Practice
 from wyeline_linter.reports.diagram.labels import Block, Line, broken

@@ -8,10 +8,8 @@ from __future__ import annotations
 
 import enum
 from collections.abc import Mapping
-from dataclasses import field
+from dataclasses import dataclass, field
 from functools import cached_property
-
-from wyeline_grammar.records import dataclass
 
 
 class Kind(enum.StrEnum):

@@ -8,9 +8,8 @@ comes in from a reference back. A board too wide by itself is continued as a sec
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
-from wyeline_grammar.records import dataclass
 from wyeline_linter.reports.diagram.sketch import BUSES, Edge, Kind, Node, Sketch, Status
 
 Fits = Callable[[Sketch], bool]
