@@ -15,13 +15,22 @@ from wyeline_grammar.model import (
     ScenarioStatement,
     Statement,
 )
-from wyeline_linter.findings import Finding
+from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.rules.registry import all_rules, applies
 
 _NEVER_ALLOWED = frozenset({"allowance-unused", "allowance-stale", "baseline-excess"})
 
 Used = set[tuple[Block, int]]
 """Allowances that accepted something: the block, and the how-manieth of its allowances."""
+
+
+def to_offer(finding: Finding) -> bool:
+    """Whether an editor may offer to accept a finding: where it is a matter of judgement. What physics forbids stays so
+    when it is accepted, so whoever accepts an error of that sort has to write the `allow` by hand."""
+    found = all_rules().get(finding.rule)
+    if found is None or found.scope == "text" or finding.rule in _NEVER_ALLOWED:
+        return False
+    return found.basis != "physics" or finding.severity is not Severity.ERROR
 
 
 class Allowances:

@@ -15,11 +15,11 @@ from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.model import EquipmentStatement, FeederStatement
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter import refactorings
+from wyeline_linter.accepting import to_offer
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.file_splitting import Split, split_board, split_selected
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, insert_below
 from wyeline_linter.fixing import choose
-from wyeline_linter.rules.registry import all_rules
 from wyeline_server.diagnostics import overlaps
 from wyeline_server.edits import format_edits, of_text_edits, split_edit, workspace_edit
 from wyeline_server.positions import Json
@@ -120,11 +120,10 @@ class _Here:
 
     def _accepting(self, finding: Finding) -> Json | None:
         """An ``allow`` below the statement; its reason is for the drafter to write."""
-        rule = all_rules().get(finding.rule)
+        if not to_offer(finding):
+            return None
         block = finding.place.block
         statement = lower_block(block.lines)
-        if rule is None or rule.scope == "text" or finding.rule == "allowance-unused":
-            return None
         if not isinstance(statement, EquipmentStatement | FeederStatement) or statement.damaged:
             return None
         where = f" at {finding.position}" if finding.position else ""

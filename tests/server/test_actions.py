@@ -59,6 +59,18 @@ async def test_a_finding_can_be_accepted_with_a_reason(editor: Editor) -> None:
     assert "unfed-equipment" not in await editor.rules()
 
 
+async def test_what_physics_forbids_is_not_offered_to_be_accepted(editor: Editor) -> None:
+    editor.open(
+        "utility GRID 480Y/277 fault 10 kA, x/r 3\n"
+        f'panel P1 208Y/120 bus 100 A "{DIFFICULT}"\n'
+        'feeder GRID -> P1 100 A 3p\n  allow unused-type "nothing of that sort is here"\n'
+    )
+    for code in ("leg-voltage-mismatch", "allowance-unused"):
+        found = next(d for d in await editor.diagnostics() if d.code == code)
+        titles = [a.title for a in await editor.actions(found.range, "quickfix")]
+        assert titles and not [title for title in titles if title.startswith(f"Accept `{code}`")], code
+
+
 async def test_fix_all_takes_the_certain_ones_only_and_only_when_asked(editor: Editor) -> None:
     editor.open(f'Panel P1 208Y/120 "{DIFFICULT}" bus 100 A\nPanel P2 208Y/120 bus 1,200 A\n')
     whole = types.Range(types.Position(0, 0), types.Position(2, 0))
