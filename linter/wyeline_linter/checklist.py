@@ -107,7 +107,7 @@ def _secondary_device(view: View, line: Feeder) -> Item:
     if main is not None:
         length = line.body.facts.get("length")
         run = (
-            f"{format_quantity(length.number, 'length', view.units)} away"
+            f"{format_quantity(length.number, 'length', view.units, digits=3)} away"
             if length is not None
             else "how far away? (NEC 240.21(C))"
         )
@@ -199,7 +199,7 @@ def _of_far_end(view: View, far: Equipment) -> list[Item]:
 def _wires(view: View, supply: Feeder, system: System | None) -> list[Item]:
     wires = supply.body.conductors
     length = supply.body.facts.get("length")
-    long = f"{format_quantity(length.number, 'length', view.units)} long" if length is not None else ""
+    long = f"{format_quantity(length.number, 'length', view.units, digits=3)} long" if length is not None else ""
     items = [
         _item(wires, f"wires of `{supply.key}` on record", f"wires of `{supply.key}`: sizes, neutral, ground"),
         _item(length, long, f"how long is `{supply.key}`?"),

@@ -169,7 +169,7 @@ def _edge(subject: Subject, feeder: Feeder, second: set[str]) -> Edge:
     lines = [wires_text(body.conductors)]
     length_m = body.number("length")
     if length_m is not None:
-        lines.append(format_quantity(length_m, "length", subject.view.units))
+        lines.append(format_quantity(length_m, "length", subject.view.units, digits=3))
     supplied = subject.of(source.name).get("system")
     if legs is not None and supplied is not None and len(legs) < len(supplied["conductors"]):
         live = [leg for leg in legs if leg != NEUTRAL]
