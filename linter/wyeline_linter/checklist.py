@@ -10,7 +10,6 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder
-from wyeline_grammar.quantities import format_quantity
 from wyeline_linter.repair_sizes import has_lugs_only
 from wyeline_linter.sizing.plain import main_of
 from wyeline_linter.systems import Known, System
@@ -106,11 +105,7 @@ def _secondary_device(view: View, line: Feeder) -> Item:
         return Item(True, f"secondary device {_device(line)} at the transformer")
     if main is not None:
         length = line.body.facts.get("length")
-        run = (
-            f"{format_quantity(length.number, 'length', view.units, digits=3)} away"
-            if length is not None
-            else "how far away? (NEC 240.21(C))"
-        )
+        run = f"{view.length_text(length.number)} away" if length is not None else "how far away? (NEC 240.21(C))"
         return Item(length is not None, f"secondary device: the {main:g} A main of `{line.target.name}`, {run}")
     return Item(False, f"which device protects `{line.key}`, and how far from the transformer? (NEC 240.21(C))")
 
@@ -199,7 +194,7 @@ def _of_far_end(view: View, far: Equipment) -> list[Item]:
 def _wires(view: View, supply: Feeder, system: System | None) -> list[Item]:
     wires = supply.body.conductors
     length = supply.body.facts.get("length")
-    long = f"{format_quantity(length.number, 'length', view.units, digits=3)} long" if length is not None else ""
+    long = f"{view.length_text(length.number)} long" if length is not None else ""
     items = [
         _item(wires, f"wires of `{supply.key}` on record", f"wires of `{supply.key}`: sizes, neutral, ground"),
         _item(length, long, f"how long is `{supply.key}`?"),

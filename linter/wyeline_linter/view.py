@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 from typing import TYPE_CHECKING, Literal
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
+from wyeline_grammar.quantities import convert
 from wyeline_linter.board_positions import KeptPositions
 from wyeline_linter.configuration import DEFAULT, Settings
 from wyeline_linter.derive import Derivation, EquipmentState, FeederState
@@ -117,6 +118,11 @@ class View:
     def units(self) -> Literal["si", "us"]:
         """The units in which lengths and sizes are printed."""
         return self.configuration.units or ("us" if (self.basis or "").startswith("us") else "si")
+
+    def length_text(self, length_m: float) -> str:
+        """A length in the unit of the schedules, to a tenth as they print it."""
+        unit = "ft" if self.units == "us" else "m"
+        return f"{round(convert(length_m, unit), 1):g} {unit}"
 
     @property
     def tables(self) -> Basis | None:

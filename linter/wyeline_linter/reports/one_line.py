@@ -7,7 +7,6 @@ from dataclasses import replace
 from typing import Any
 
 from wyeline_grammar.linking import Equipment, Feeder, status_in
-from wyeline_grammar.quantities import format_quantity
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.earthing import EarthingKind
 from wyeline_linter.network import NORMAL_STATE
@@ -169,7 +168,7 @@ def _edge(subject: Subject, feeder: Feeder, second: set[str]) -> Edge:
     lines = [wires_text(body.conductors)]
     length_m = body.number("length")
     if length_m is not None:
-        lines.append(format_quantity(length_m, "length", subject.view.units, digits=3))
+        lines.append(subject.view.length_text(length_m))
     supplied = subject.of(source.name).get("system")
     if legs is not None and supplied is not None and len(legs) < len(supplied["conductors"]):
         live = [leg for leg in legs if leg != NEUTRAL]
