@@ -44,6 +44,30 @@ def _edit_record(edit: Edit, number_of: Callable[[str], int]) -> Record:
     return [number_of(edit.block.file), first + edit.line, edit.start, first + edit.end_line, edit.end, edit.text]
 
 
+def moved(record: Record, now: Callable[[int, int], int]) -> Record:
+    """The record with its lines where ``now(file, row)`` says that they stand, and its fixes by their titles alone.
+
+    Raises what ``now`` raises, and ValueError or TypeError where the record is not one.
+    """
+
+    def placed(data: Record) -> Record:
+        number, row, *columns = data
+        return [number, now(number, row), *columns]
+
+    *texts, related, fixes = record
+    texts[3] = placed(texts[3])
+    return [
+        *texts,
+        [[placed(place), words] for place, words in related],
+        [[title, safety, []] for title, safety, _ in fixes],
+    ]
+
+
+def has_edits(record: Record) -> bool:
+    """Whether a fix of the record says how the text is to be changed."""
+    return any(edits for _, _, edits in record[-1])
+
+
 def from_record(record: Record, files: list[str], lines_of: Callable[[str], list[str]]) -> Finding:
     """The finding of a record. Raises ValueError, IndexError or TypeError where the record is not one."""
     rule, severity, message, place, *texts, allowed, related, fixes = record

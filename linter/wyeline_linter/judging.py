@@ -60,9 +60,12 @@ def judge(
     configuration: ConfigurationOf,
     buffers: Mapping[str, bytes] | None = None,
     standing: StandingModels | None = None,
+    *,
+    with_edits: bool = True,
 ) -> Judged:
     """The findings of one model, from the cache where nothing changed. ``buffers`` are texts that stand for files;
-    ``standing`` are models that are still there from an earlier run of the same process.
+    ``standing`` are models that are still there from an earlier run of the same process; without ``with_edits`` fixes
+    may come with their titles alone.
 
     Raises SourceError where the root cannot be read or the model has no such scenario, ConfigurationError.
     """
@@ -77,7 +80,7 @@ def judge(
             seen[path] = None
         return seen[path]
 
-    kept = cache.load(asked, read) if not laid_over else None
+    kept = cache.load(asked, read, with_edits=with_edits) if not laid_over else None
     if kept is not None:
         return Judged(root, kept.findings(), kept.files, kept.expectations(), kept.may_move, kept.off, seen)
 

@@ -15,7 +15,7 @@ from wyeline_linter.commands.roots import roots_of
 from wyeline_linter.configuration import BASELINE_NAME, FILE_NAME, ConfigurationError
 from wyeline_linter.findings import Finding, Safety, Severity
 from wyeline_linter.judging import ConfigurationOf, Judged, judge
-from wyeline_linter.outputs import FORMATS, Results, summary, text
+from wyeline_linter.outputs import FORMATS, WITH_EDITS, Results, summary, text
 from wyeline_linter.printed_answers import Grounds, drop_output, keep, may_colour, read_stdin, show
 from wyeline_linter.result_cache import ResultCache
 
@@ -111,10 +111,13 @@ def _once(arguments: argparse.Namespace, standing: StandingModels | None = None)
         if arguments.diff:
             return _told(unread) or int(changed)
     cache = ResultCache(None if arguments.cache else "")
+    with_edits = arguments.format in WITH_EDITS
     judged: list[Judged] = []
     for root in roots:
         try:
-            judged.append(judge(root, arguments.scenario, cache, configurations[root], buffers, standing))
+            judged.append(
+                judge(root, arguments.scenario, cache, configurations[root], buffers, standing, with_edits=with_edits)
+            )
         except ConfigurationError:
             raise  # it is the same for all, and said once
         except SourceError as error:

@@ -17,6 +17,8 @@ FORMATS: dict[str, str] = {
     "junit": "JUnit XML for test reports",
 }
 """Each name is a module of this package (``json`` is ``json_output``)."""
+WITH_EDITS = frozenset({"json", "sarif"})
+"""Those that say of each fix how the text is to be changed; the others give its title at the most."""
 
 
 class Results(NamedTuple):
