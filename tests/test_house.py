@@ -7,6 +7,7 @@ import os
 import re
 import subprocess
 import sys
+from fnmatch import fnmatch
 from pathlib import Path
 
 import pytest
@@ -51,6 +52,27 @@ def test_files_are_named_after_what_they_do_and_stay_readable() -> None:
             assert path.stem not in {"utils", "helpers", "misc", "common", "base"}, path
             lines = len(path.read_text("utf-8").splitlines())
             assert lines <= 550, f"{path.relative_to(ROOT)} has {lines} lines: is it still one theme?"
+
+
+MAPS = {
+    "wyeline_grammar": ("DEVELOPERS.md", "### The grammar wing"),
+    "wyeline_linter": ("DEVELOPERS.md", "### The linter wing"),
+    "wyeline_server": ("server/README.md", "## Map"),
+}
+
+
+@pytest.mark.parametrize("wing", WINGS)
+def test_the_map_of_a_wing_names_its_files_and_no_others(wing: str) -> None:
+    page, heading = MAPS[wing]
+    section = (ROOT / page).read_text("utf-8").partition(f"\n{heading}")[2].partition("\n#")[0]
+    first_cells = "\n".join(row.split("|")[1] for row in section.splitlines() if row.startswith("| `"))
+    named = [name.removesuffix(".py").rstrip("/") for name in re.findall(r"`([^`]+)`", first_cells)]
+    there = {p.parent.name if p.name == "__init__.py" else p.stem for p in WINGS[wing][0].glob("*.py")}
+    there |= {p.parent.name for p in WINGS[wing][0].glob("*/__init__.py")}
+    there.discard(wing)
+    unnamed = sorted(file for file in there if not any(fnmatch(file, name) for name in named))
+    gone = [name for name in named if not any(fnmatch(file, name) for file in there)]
+    assert not unnamed and not gone, f"the map in {page} lacks {unnamed} and names {gone}, which are not there"
 
 
 HEAVY = ("lark", "pint", "pygls", "lsprotocol", "asyncio")

@@ -102,7 +102,7 @@ When nil, the server is looked for in the project's virtual environment (.venv, 
                   '(".venv/bin/wyeline-server" "venv/bin/wyeline-server"
                     ".venv/Scripts/wyeline-server.exe" "venv/Scripts/wyeline-server.exe")))
       (and (executable-find "wyeline-server") '("wyeline-server"))
-      (user-error "No wyeline-server in .venv, venv or on the PATH.  Install it with: pip install wyeline")))
+      (user-error "No wyeline-server in .venv, venv or on the PATH.  Install it with: pip install /path/to/wyeline")))
 
 ;;;###autoload
 (add-to-list 'auto-mode-alist '("\\.wye\\'" . wye-mode))

@@ -19,7 +19,7 @@ return {
     local cmd = command(config and config.root_dir)
     if vim.fn.executable(cmd[1]) == 0 then
       vim.notify(
-        "Wyeline: no wyeline-server in .venv, venv or on the PATH. Install it with: pip install wyeline",
+        "Wyeline: no wyeline-server in .venv, venv or on the PATH. Install it with: pip install /path/to/wyeline",
         vim.log.levels.WARN
       )
     end

@@ -7,7 +7,7 @@ const { LanguageClient, State } = require("vscode-languageclient/node");
 const { executeCommand } = require("./ask");
 const { findServer } = require("./find_server");
 
-const INSTALL = "pip install wyeline";
+const INSTALL = "pip install /path/to/wyeline";
 
 /** @type {import("vscode-languageclient/node").LanguageClient | undefined} */
 let client;
