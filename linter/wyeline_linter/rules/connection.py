@@ -32,9 +32,29 @@ def rule_of_cause(cause: Cause) -> Rule | None:
     return _BY_CAUSE.get(cause.value)
 
 
-def refusal(name: str, **fields: object) -> Rule:
+def refusal(
+    name: str,
+    summary: str,
+    why: str,
+    wrong: str,
+    right: str,
+    clause: dict[str, str] | None = None,
+    mends: bool = False,
+) -> Rule:
     """A rule for one cause of a refused connection."""
-    made = rule(name=name, since="0.1", severity=Severity.ERROR, scope="feeder", roams=True, **fields)
+    made = rule(
+        name=name,
+        since="0.1",
+        severity=Severity.ERROR,
+        scope="feeder",
+        summary=summary,
+        why=why,
+        wrong=wrong,
+        right=right,
+        clause=clause or {},
+        mends=mends,
+        roams=True,
+    )
     _BY_CAUSE[name] = made
     return made
 

@@ -8,9 +8,28 @@ from wyeline_linter.rules.registry import rule
 _ONE = "panel LP-1 208Y/120  bus 225 A\n"
 
 
-def _text(name: str, summary: str, why: str, wrong: str, right: str, **more: object) -> None:
-    more.setdefault("severity", Severity.ERROR)
-    rule(name=name, since="0.1", scope="text", summary=summary, why=why, wrong=wrong, right=right, **more)
+def _text(
+    name: str,
+    summary: str,
+    why: str,
+    wrong: str,
+    right: str,
+    severity: Severity = Severity.ERROR,
+    mends: bool = False,
+    files: dict[str, str] | None = None,
+) -> None:
+    rule(
+        name=name,
+        since="0.1",
+        severity=severity,
+        scope="text",
+        summary=summary,
+        why=why,
+        wrong=wrong,
+        right=right,
+        mends=mends,
+        files=files or {},
+    )
 
 
 _SOURCE = "utility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  225 A 3p  3#4/0 + N #4/0 + G #4 Cu  6 m\n"

@@ -10,13 +10,10 @@ import importlib
 import pkgutil
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, Any
+from typing import ParamSpec
 
 from wyeline_grammar.linking import Place
 from wyeline_linter.findings import Finding, Fix, Related, Severity
-
-if TYPE_CHECKING:
-    pass
 
 Check = Callable[..., Iterable[Finding]]
 
@@ -132,15 +129,26 @@ _RULES: dict[str, Rule] = {}
 _LOADED = False
 
 
-def rule(**fields: Any) -> Rule:
-    """Declare a rule. Raises ValueError where the name is taken or the scope unknown."""
-    made = Rule(**fields)
-    if made.name in _RULES:
-        raise ValueError(f"rule name used twice: {made.name}")
-    if made.scope not in SCOPES:
-        raise ValueError(f"{made.name}: unknown scope {made.scope}")
-    _RULES[made.name] = made
-    return made
+_Fields = ParamSpec("_Fields")
+
+
+def _declaring(make: Callable[_Fields, Rule]) -> Callable[_Fields, Rule]:
+    """What makes a rule of its fields, and enters it: so that every field of a declaration has its type checked."""
+
+    def declared(*args: _Fields.args, **fields: _Fields.kwargs) -> Rule:
+        made = make(*args, **fields)
+        if made.name in _RULES:
+            raise ValueError(f"rule name used twice: {made.name}")
+        if made.scope not in SCOPES:
+            raise ValueError(f"{made.name}: unknown scope {made.scope}")
+        _RULES[made.name] = made
+        return made
+
+    return declared
+
+
+rule = _declaring(Rule)
+"""Declare a rule by its fields. Raises ValueError where the name is taken or the scope unknown."""
 
 
 def all_rules() -> dict[str, Rule]:
