@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from .layout import Ints, Layout, columns, components
+from .layout import Ints, Layout, columns, components, distinct
 from .network import Network
 
 BLOCK_LIMIT = 240
@@ -89,7 +89,7 @@ def _forest(heads: Ints, tails: Ints, weight: Ints, roots: Ints) -> tuple[Ints, 
     """
     count = len(weight)
     low, high = np.minimum(heads, tails), np.maximum(heads, tails)
-    keys = np.unique((low * count + high)[low != high])
+    keys = distinct((low * count + high)[low != high])
     low, high = keys // max(count, 1), keys % max(count, 1)
     above, level = _breadth_first(count, low, high, roots)
     cross = (above[low] != high) & (above[high] != low)
@@ -108,7 +108,7 @@ def _breadth_first(count: int, a: Ints, b: Ints, roots: Ints) -> tuple[Ints, Int
     part = components(count, a, b)
     root_of = np.arange(count)
     root_of[part[roots[::-1]]] = roots[::-1]
-    frontier = np.unique(root_of[np.unique(part)])
+    frontier = distinct(root_of[distinct(part)])
     from_points, to_points = np.concatenate((a, b)), np.concatenate((b, a))
     order = np.argsort(from_points, kind="stable")
     to_points = to_points[order]
@@ -128,7 +128,7 @@ def _breadth_first(count: int, a: Ints, b: Ints, roots: Ints) -> tuple[Ints, Int
         above[near[::-1]] = come_from[::-1]  # the first that reaches a point keeps it
         seen[near] = True
         level[near] = depth
-        frontier = np.unique(near)
+        frontier = distinct(near)
     return above, level
 
 

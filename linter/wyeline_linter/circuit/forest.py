@@ -13,7 +13,7 @@ import numpy as np
 
 from .assemble import Assembled
 from .blocks import blocks_of
-from .layout import Bools, Complex, Ints
+from .layout import Bools, Complex, Ints, distinct
 
 LOOP_LIMIT = 240
 """Unknowns on loop-closing connections above which general sparse factors are the better way."""
@@ -56,7 +56,7 @@ class Forest:
         up = (parent[row_block] == col_block) & ~same
         down = (parent[col_block] == row_block) & ~same
         loops = ~(same | up | down)
-        touched = np.unique(np.concatenate((rows[loops], cols[loops])))
+        touched = distinct(np.concatenate((rows[loops], cols[loops])))
         if len(touched) > LOOP_LIMIT:
             raise TooManyLoops
         row_place, col_place = blocks.place[rows], blocks.place[cols]

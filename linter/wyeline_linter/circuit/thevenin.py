@@ -13,7 +13,7 @@ import numpy as np
 
 from .assemble import Assembled
 from .factors import Factors
-from .layout import Complex, Ints
+from .layout import Complex, Ints, distinct
 
 SAMPLE = 3
 AGREEMENT = 1e-6
@@ -94,7 +94,7 @@ def by_solving(factors: Factors, unknowns: Ints, size: int) -> Complex:
 def _agrees(assembled: Assembled, factors: Factors, found: dict[int, tuple[Ints, Complex]]) -> bool:
     """Compare a few buses, spread over the model, with plain solves of a current in one conductor, out of another."""
     count = sum(len(at) for at, _ in found.values())
-    wanted = np.unique(np.linspace(0, count - 1, SAMPLE).astype(int)).tolist() if count else []
+    wanted = distinct(np.linspace(0, count - 1, SAMPLE).astype(np.int64)).tolist() if count else []
     picked: list[tuple[int, Complex]] = []
     before = 0
     for at, blocks in found.values():
