@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Collection, Iterable
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.blocks import Block
@@ -430,23 +429,6 @@ class Analysis:
         """The findings of the text, the voltages and the loads, and those of the studies, in their one order."""
         return sorted((*self.findings(), *self.study_findings()), key=lambda f: f.sort_key)
 
-    @property
-    def settling(self) -> bool:
-        """Whether edits came after the last study (or there was none), so that what it found may no longer hold."""
-        return self._studied is None or self._studied[0] != self._version
-
-    def last_study_findings(self) -> list[Finding]:
-        """What the last study found, without running one: while :attr:`settling`, to be shown as not yet confirmed.
-
-        Findings of statements that went are left out, and so are places and fixes in such statements.
-        """
-        if self._studied is None:
-            return []
-        if not self.settling:
-            return self._studied[1]
-        there = {block for block, _ in self.model.statements()}
-        return [_without_gone(f, there) for f in self._studied[1] if f.place.block in there]
-
 
 _MODEL: Group = ("model", "")
 
@@ -455,15 +437,6 @@ def _only_a_remark(block: Block) -> bool:
     """Whether a block is a comment or blank, so that no rule says anything of it."""
     statement = lower_block(block.lines)
     return isinstance(statement, Unreadable) and not statement.problems and not statement.damaged
-
-
-def _without_gone(finding: Finding, there: set[Block]) -> Finding:
-    """A finding without the related places and the fixes that lie in statements that went."""
-    related = tuple(r for r in finding.related if r.place.block in there)
-    fixes = tuple(f for f in finding.fixes if all(e.block in there for e in f.edits))
-    if len(related) == len(finding.related) and len(fixes) == len(finding.fixes):
-        return finding
-    return replace(finding, related=related, fixes=fixes)
 
 
 def _differences(old: Network, new: Network) -> set[str]:

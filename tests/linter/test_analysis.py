@@ -63,6 +63,18 @@ LINES = [
     "panel ??? broken",
 ]
 
+EDITS = st.lists(
+    st.tuples(
+        st.sampled_from(sorted(TEXTS)),
+        st.integers(0, 18),
+        st.integers(0, 2),
+        st.lists(st.sampled_from(LINES), max_size=2),
+    ),
+    min_size=1,
+    max_size=6,
+)
+"""Runs of edits: the file, the line, how many lines go, and what comes."""
+
 
 def reader(path: str) -> str:
     name = path.replace("\\", "/")
@@ -91,18 +103,7 @@ def answers(analysis: Analysis) -> tuple[object, ...]:
 
 
 @settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
-@given(
-    st.lists(
-        st.tuples(
-            st.sampled_from(sorted(TEXTS)),
-            st.integers(0, 18),
-            st.integers(0, 2),
-            st.lists(st.sampled_from(LINES), max_size=2),
-        ),
-        min_size=1,
-        max_size=6,
-    )
-)
+@given(EDITS)
 def test_any_run_of_edits_gives_the_answers_of_a_fresh_check(edits: list[tuple[str, int, int, list[str]]]) -> None:
     files = Files(reader)
     analysis = Analysis("/m/site.wye", files, "/m")
@@ -119,19 +120,7 @@ def test_any_run_of_edits_gives_the_answers_of_a_fresh_check(edits: list[tuple[s
 
 
 @settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
-@given(
-    st.lists(
-        st.tuples(
-            st.sampled_from(sorted(TEXTS)),
-            st.integers(0, 18),
-            st.integers(0, 2),
-            st.lists(st.sampled_from(LINES), max_size=2),
-        ),
-        min_size=1,
-        max_size=6,
-    ),
-    st.integers(0, 5),
-)
+@given(EDITS, st.integers(0, 5))
 def test_a_twin_and_its_model_are_edited_apart(edits: list[tuple[str, int, int, list[str]]], before: int) -> None:
     files = Files(reader)
     analysis = Analysis("/m/site.wye", files, "/m")

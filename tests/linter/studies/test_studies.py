@@ -135,26 +135,6 @@ def test_what_an_edit_solves_anew() -> None:
     assert desk.solved["load flow"] == before["load flow"] + 1
 
 
-def test_findings_of_the_last_study_are_marked_as_settling() -> None:
-    desk = Desk(
-        SITE.replace(
-            'rated 22 kA, lug-temp 75 degC\n  1  20 A 1p  2 kVA lighting  "Hall"',
-            'rated 10 kA, lug-temp 75 degC\n  1  20 A 1p  2 kVA lighting  "Hall"',
-        )
-    )
-    assert desk.analysis.settling
-    assert desk.analysis.last_study_findings() == []
-    found = desk.analysis.study_findings()
-    assert [f.rule for f in found] == ["interrupting-too-low"]
-    assert not desk.analysis.settling
-    desk.edit('"Stairs"', '"Stairs, north"')
-    assert desk.analysis.settling
-    assert shown(desk.analysis.last_study_findings()) == shown(found)
-    desk.edit("rated 10 kA", "rated 25 kA")
-    assert desk.analysis.last_study_findings() == []  # its statement went
-    assert desk.analysis.study_findings() == []
-
-
 def test_typing_never_runs_a_study() -> None:
     desk = Desk(SITE)
     desk.analysis.findings()
