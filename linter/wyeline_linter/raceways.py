@@ -5,6 +5,7 @@ Pure functions on the tables of a basis. IEC 60364 gives no fill table, so with 
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
@@ -32,6 +33,8 @@ class Fill(NamedTuple):
     inside: Looked[float]
     limit_percent: Looked[float]
     areas: tuple[tuple[Wires, Looked[float]], ...]
+    one_more: bool = False
+    """Whether all are of one size and the last of them is the one that a decimal of 0.8 allows (Chapter 9 note 7)."""
 
     @property
     def percent(self) -> float:
@@ -46,7 +49,7 @@ class Fill(NamedTuple):
     @property
     def fits(self) -> bool:
         """Whether the conductors are within the limit."""
-        return self.used_in2 <= self.allowed_in2 * (1 + 1e-9)
+        return self.one_more or self.used_in2 <= self.allowed_in2 * (1 + 1e-9)
 
 
 class Chosen(NamedTuple):
@@ -102,7 +105,19 @@ def _fill(basis: Basis, kind: str, trade_size: str, wires: tuple[Wires, ...], ni
     limit = fill_limit(basis, sum(w.count for w in wires), nipple=nipple)
     if isinstance(limit, NotListed):
         return limit
-    return Fill(sum(w.count * area.value for w, area in used), inside, limit, used)
+    used_in2 = sum(w.count * area.value for w, area in used)
+    one_more = not nipple and _is_one_more(used, inside.value * limit.value / 100)
+    return Fill(used_in2, inside, limit, used, one_more)
+
+
+def _is_one_more(used: tuple[tuple[Wires, Looked[float]], ...], room_in2: float) -> bool:
+    """Whether like conductors are one more than the whole number that fits, and the rest of the room is 0.8 of it."""
+    sizes = {area.value for _, area in used}
+    if len(sizes) != 1:
+        return False
+    fitting = room_in2 / sizes.pop()
+    held = math.floor(fitting)
+    return fitting - held >= _WHOLE and sum(w.count for w, _ in used) == held + 1
 
 
 def smallest_raceway(basis: Basis, kind: str, wires: Sequence[Wires], *, nipple: bool = False) -> Chosen | NotListed:

@@ -365,6 +365,39 @@ def test_ground_grows_with_the_phases() -> None:
 # --- raceways
 
 
+_ANNEX_C1_TRADES = ("1/2", "3/4", "1", "1-1/4", "1-1/2", "2")
+_ANNEX_C1_THHN = {
+    "14": (12, 22, 35, 61, 84, 138),
+    "12": (9, 16, 26, 45, 61, 101),
+    "10": (5, 10, 16, 28, 38, 63),
+    "8": (3, 6, 9, 16, 22, 36),
+    "6": (2, 4, 7, 12, 16, 26),
+    "4": (1, 2, 4, 7, 10, 16),
+    "3": (1, 1, 3, 6, 8, 13),
+    "2": (1, 1, 3, 5, 7, 11),
+    "1": (1, 1, 1, 4, 5, 8),
+}
+
+
+@pytest.mark.parametrize("size", _ANNEX_C1_THHN)
+def test_how_many_like_wires_a_tube_holds(size: str) -> None:
+    """Annex C Table C.1, THHN in EMT (voltagelab.com, "Proper sizing of conduits and raceways"); Chapter 9 note 7: a
+    decimal of 0.8 or more counts as one wire more."""
+    held = tuple(
+        max(n for n in range(1, 150) if known(fill(US, "EMT", trade, [Wires(n, size, "THHN")])).fits)
+        for trade in _ANNEX_C1_TRADES
+    )
+    assert held == _ANNEX_C1_THHN[size]
+
+
+def test_wires_of_two_sizes_are_held_to_the_area_alone() -> None:
+    """Chapter 9 note 7 speaks of conductors of one size; from memory."""
+    seven = known(fill(US, "EMT", "1", [Wires(7, "6", "THHN")]))
+    assert seven.fits and seven.percent > 40
+    assert not known(fill(US, "EMT", "1", [Wires(6, "6", "THHN"), Wires(1, "4", "THHN")])).fits
+    assert not known(fill(US, "EMT", "1", [Wires(8, "6", "THHN")])).fits
+
+
 def test_fill_of_a_feeder() -> None:
     """3 x 3/0, 3/0 neutral and 6 AWG ground THHN in EMT (common practice, no source): 1.1223 in2, 2 in trade size."""
     wires = [Wires(4, "3/0", "THHN"), Wires(1, "6", "THHN")]

@@ -68,7 +68,7 @@ def raceway_for(tables: Basis, kind: str, wiring: Wiring, *, together: bool, nip
     fill = chosen.fill
     return f"{chosen.trade_size} inch {kind}", (
         f"{chosen.trade_size} inch {kind}: filled to {fill.percent:.0f} %, {fill.limit_percent.value:g} % at the most "
-        f"({fill.limit_percent.table}, {fill.inside.table})"
+        f"({fill.limit_percent.table}, {fill.inside.table}{', one more by note 7' if fill.one_more else ''})"
     )
 
 
