@@ -19,6 +19,8 @@ class Excuse(NamedTuple):
 _ENDS = "it ends in one device, which limits the load to what its wires carry"
 _SHORT = "its length is written, and is {} at the most"
 
+DWELLING = "dwelling-unit"
+
 EXCUSES: dict[str, Excuse] = {
     "parallel": Excuse(
         "This supply runs in parallel with the others on purpose; their voltages must agree.",
@@ -49,6 +51,18 @@ EXCUSES: dict[str, Excuse] = {
         "A tap, or wires behind a transformer, that runs outdoors and ends in one device (NEC 240.21).",
         "240.21(B)(5), 240.21(C)(4)",
         ("it is marked `outdoor`", _ENDS),
+    ),
+    DWELLING: Excuse(
+        "A service or feeder that carries the whole load of one dwelling unit: wires for 83 % of its rating "
+        "(NEC 310.12). What the unit draws counts as written, with each `factor`: the dwelling calculations of NEC 220 "
+        "are not made.",
+        "310.12(A), 310.12(B)",
+        (
+            "it is single-phase: 120/240 V, or as a feeder two legs and the neutral of 208Y/120",
+            "its rating is 100 A to 400 A",
+            "it ends in a board",
+            "no line above it is claimed to carry the whole load of a dwelling unit",
+        ),
     ),
     "qualified-supervision": Excuse(
         "Only qualified persons maintain and supervise the installation.", "450.3, 240.86", ()

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.linking import Place
 from wyeline_grammar.model import Body
 from wyeline_grammar.units import HORSEPOWER_W
+from wyeline_linter.claims import DWELLING
 from wyeline_linter.loads.as_given import table_current_a, usual_pf
 from wyeline_linter.loads.balance import unbalance
 from wyeline_linter.loads.buckets import CODE, VA, Key, Row
@@ -102,6 +103,8 @@ def _figure(
     left = book.left_out(name)
     notes = [f"left out, because another runs in its place: {', '.join(sorted(left))}"] if left else []
     notes += _converters(book, name)
+    if any(claim.name == DWELLING for f in book.model.feeders_to.get(name, ()) for claim in f.statement.claims):
+        notes.append(_OF_A_DWELLING)
     if unknown:
         notes.append(f"what is known adds up to {value:.6g} {unit}")
     return Figure(
@@ -117,6 +120,12 @@ def _figure(
         tuple(notes),
         unknown,
     )
+
+
+_OF_A_DWELLING = (
+    "the loads of the dwelling unit count as written, each with its `factor`; the calculations that NEC 220 has for "
+    "dwellings (general lighting and appliances, or the optional one of 220.82) are not made here"
+)
 
 
 def _converters(book: LoadBook, name: str) -> list[str]:

@@ -6,6 +6,7 @@ from wyeline_grammar.linking import Feeder
 from wyeline_linter.analysis import View
 from wyeline_linter.protection.ampacities import Carries, bounds
 from wyeline_linter.protection.currents import current_of, laid_with
+from wyeline_linter.protection.dwellings import relief_of
 from wyeline_linter.protection.lines import Line, feeder_line
 from wyeline_linter.protection.shared_raceways import lines_in, loaded_in
 from wyeline_linter.tables import NotListed
@@ -31,7 +32,10 @@ def ampacity_figure(view: View, feeder: Feeder) -> Figure:
         inputs += _looked(held, (("It", "by the table", "A"), *factors))
         formula = " * ".join(["n", "It", *(symbol for symbol, _, _ in factors)])
     source = _SOURCES.get(line.tables.practice, line.tables.title)
-    return Figure("ampacity", feeder.key, "I", held.amps, "A", formula, tuple(inputs), (), source, line.assumed)
+    relief = relief_of(view, line)
+    enough = (f"{relief.amps:.4g} A are enough for its device: {relief.text}",) if relief is not None else ()
+    assumed = (*line.assumed, *enough)
+    return Figure("ampacity", feeder.key, "I", held.amps, "A", formula, tuple(inputs), (), source, assumed)
 
 
 def governing(view: View, feeder: Feeder) -> str:

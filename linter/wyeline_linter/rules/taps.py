@@ -43,7 +43,10 @@ def taps(view: View, line: Line) -> Iterator[Finding]:
     yield from told(view, UNPROVEN, line, prove(view, line, claim))
 
 
-def told(view: View, rule_found: Rule, line: Line, proof: Proof) -> Iterator[Finding]:
+_MEND = "Meet every condition, or put a device where the wires start."
+
+
+def told(view: View, rule_found: Rule, line: Line, proof: Proof, change: str = _MEND) -> Iterator[Finding]:
     """What is not met of a claim, or what its proof lacks."""
     if proof.holds:
         return
@@ -55,7 +58,7 @@ def told(view: View, rule_found: Rule, line: Line, proof: Proof) -> Iterator[Fin
             f"`claim {proof.claim}` of {line.where} fails: {proof.failed[0]}",
             found="; ".join(proof.failed),
             needed=conditions,
-            change="Meet every condition, or put a device where the wires start.",
+            change=change,
             place=place,
         )  # fmt: skip
         return

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Feeder
+from wyeline_linter.claims import DWELLING
 from wyeline_linter.findings import Finding, Fix, Severity, append_phrase
 from wyeline_linter.protection.ampacities import Carries, Laid, bounds, failing_stage
 from wyeline_linter.protection.currents import Current, current_of, laid_with
+from wyeline_linter.protection.dwellings import relief_if_claimed, relief_of
 from wyeline_linter.protection.lines import Line, first_device_a
 from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of, required_a
 from wyeline_linter.rules.line_findings import about, amps_text, device_words, line_text, rating_fix
@@ -261,9 +264,16 @@ def _against_device(
         return
     kind = guard.kind if guard is not None else "breaker"
     up = not _several_receptacles(line, current)
-    stage = failing_stage(line.tables, high, device_a, kind, next_size_up=up)
+    relief = relief_of(view, line)
+
+    def failing(held: Carries) -> str | None:
+        if relief is not None:
+            return failing_stage(line.tables, held, relief.amps, kind, next_size_up=False)
+        return failing_stage(line.tables, held, device_a, kind, next_size_up=up)
+
+    stage = failing(high)
     if stage is None:
-        if low is not high and failing_stage(line.tables, low, device_a, kind, next_size_up=up) is not None:
+        if low is not high and failing(low) is not None:
             yield about(
                 view, HOW_LAID, line,
                 f"{line.where}: its insulation is not written, and {device_a:g} A may or may not suit it",
@@ -280,23 +290,34 @@ def _against_device(
             if device_a > limit * 1.0005:
                 yield _group(view, line, device_a, limit, high)
             return
-    yield _weak(view, line, stage, device_a, high, laid)
+    if relief is not None:
+        yield _weak(view, line, stage, relief.amps, high, laid, relief.text)
+        return
+    found = _weak(view, line, stage, device_a, high, laid)
+    less = relief_if_claimed(view, line)
+    if less is not None and failing_stage(line.tables, high, less.amps, kind, next_size_up=False) is None:
+        only = f"`claim {DWELLING}` asks for {amps_text(less.amps)} only."
+        found = replace(found, change=f"{found.change} If it carries the whole load of one dwelling unit, {only}")
+    yield found
 
 
 def _several_receptacles(line: Line, current: Current) -> bool:
     return line.circuit is not None and "receptacle" in line.body.flags and current.others > 1
 
 
-def _weak(view: View, line: Line, stage: str, device_a: float, found: Carries, laid: Laid) -> Finding:
+def _weak(view: View, line: Line, stage: str, device_a: float, found: Carries, laid: Laid, relief: str = "") -> Finding:
+    """Wires too weak for ``device_a``: their device, or the part of it that ``relief`` names in words."""
     wires, fixes = line_text(line), resized(view, line, laid)
-    device = device_words(line) if line.guard is not None else f"{device_a:g} A device it ends in"
+    of = f": {relief}" if relief else ""
+    device = device_words(line) if line.guard is not None else f"{first_device_a(line):g} A device it ends in"
     if stage == "wire":
         amps = min(found.plain_a, found.best_lugs_a)
         return about(
             view, UNDERPROTECTED, line,
             f"{line.where}: {wires} carries {amps_text(amps)}, and a {device} protects it",
-            found=f"{device_a:g} A on wires for {amps_text(amps)} ({found.wire_row})",
-            needed=f"wires for {device_a:g} A, or a smaller device",
+            found=f"{amps_text(amps)} ({found.wire_row})" if of
+            else f"{device_a:g} A on wires for {amps_text(amps)} ({found.wire_row})",
+            needed=f"wires for {device_a:g} A{of}, or a smaller device",
             change="Pull larger wires, or choose a smaller device.",
             fixes=fixes,
         )  # fmt: skip
@@ -308,7 +329,7 @@ def _weak(view: View, line: Line, stage: str, device_a: float, found: Carries, l
             view, TOO_HOT, line,
             f"{line.where}: {wires} carries {amps_text(found.lugs_a)} at its terminals, and a {device} protects it",
             found=f"{amps_text(found.lugs_a)} at {found.lug_c:g} degC ({found.looked[-1]}); {unmarked}",
-            needed=f"{device_a:g} A at the terminals",
+            needed=f"{device_a:g} A at the terminals{of}",
             change="Pull larger wires, or write what both ends are marked for (`lug-temp 75 degC`).",
             fixes=(*marked, *fixes),
         )  # fmt: skip
@@ -317,11 +338,11 @@ def _weak(view: View, line: Line, stage: str, device_a: float, found: Carries, l
             view, SHORT, line,
             f"{line.where}: at {laid.ambient_c:g} degC {wires} carries {amps_text(found.warm_a)}, on a {device}",
             found=f"{amps_text(found.plain_a)} x {found.looked[1].value:g} ({found.looked[1]})",
-            needed=f"wires that carry {device_a:g} A there",
+            needed=f"wires that carry {device_a:g} A there{of}",
             change="Pull larger wires, choose a smaller device, or take a cooler way.",
             fixes=fixes,
         )  # fmt: skip
-    return _bundled(view, line, device_a, device, found, laid, fixes)
+    return _bundled(view, line, device_a, device, found, laid, fixes, of)
 
 
 def _mark_lugs(line: Line) -> tuple[Fix, ...]:
@@ -331,7 +352,7 @@ def _mark_lugs(line: Line) -> tuple[Fix, ...]:
 
 
 def _bundled(
-    view: View, line: Line, device_a: float, device: str, found: Carries, laid: Laid, fixes: tuple[Fix, ...]
+    view: View, line: Line, device_a: float, device: str, found: Carries, laid: Laid, fixes: tuple[Fix, ...], of: str
 ) -> Finding:
     row = found.looked[2] if line.us else found.looked[-1]
     text = f"{line.where}: {line_text(line)} carries {amps_text(found.bundled_a)}"
@@ -349,7 +370,7 @@ def _bundled(
         view, rule_found, line,
         f"{text} {beside}, and a {device} protects it",
         found=f"{amps_text(found.bundled_a)} ({row})",
-        needed=f"wires that carry {device_a:g} A there",
+        needed=f"wires that carry {device_a:g} A there{of}",
         change="Pull larger wires, or spread them over more raceways." if rule_found is BUNDLED
         else "Pull larger wires: this neutral heats the raceway like a leg.",
         why=why,
@@ -370,6 +391,8 @@ def _group(view: View, line: Line, device_a: float, limit: float, found: Carries
 
 
 def _against_load(view: View, line: Line, current: Current, purpose: Purpose, found: Carries) -> Iterator[Finding]:
+    if relief_of(view, line) is not None:
+        return  # no more is asked of them than that share of the rating, whatever the load (NEC 310.12(C))
     device_a = line.guard.amps if line.guard is not None else first_device_a(line)
     need = required_a(view, line, current, purpose)
     before = min(found.plain_a, found.lugs_a)

@@ -12,6 +12,7 @@ from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.findings import Edit, Fix, Safety
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.currents import Current, current_of, laid_with, line_voltage
+from wyeline_linter.protection.dwellings import relief_of
 from wyeline_linter.protection.lines import METAL_RACEWAYS, Guard, Line, feeder_line, first_device_a, planned_line
 from wyeline_linter.protection.purposes import ONE_LOAD, TAPS, Purpose, purpose_of, required_a
 from wyeline_linter.protection.shared_raceways import lines_in, loaded_in
@@ -194,10 +195,14 @@ def demand_of(
     drop = None
     if limit and current.design_a:
         drop = _drop(view, line, current, wiring)
+    design_a = current.design_a or 0.0
+    relief = relief_of(view, line)
+    if relief is not None:
+        need, design_a = min(need, relief.amps), min(design_a, relief.amps)
     return Demand(
         device_a,
         guard.kind if guard is not None else "breaker",
-        current.design_a or 0.0,
+        design_a,
         need,
         purpose is not Purpose.SECONDARY,
         exempt,
@@ -206,6 +211,8 @@ def demand_of(
         least_sets=wiring.sets,
         least_a=least_a,
         least_why=least_why,
+        relief_a=relief.amps if relief is not None else 0.0,
+        relief_why=relief.text if relief is not None else "",
     )
 
 

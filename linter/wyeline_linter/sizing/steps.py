@@ -42,7 +42,8 @@ class Demand(NamedTuple):
     ``next_size_up`` as in NEC 240.4(B). ``exempt``: the device may exceed the ampacity (motors, units), so that only
     the load decides. ``drop`` gives the voltage drop in percent for (sets, size), against ``drop_limit``.
     ``fault`` gives the least area in mm2 that bears a fault, None where that is unknown. ``least_a`` is what a tap rule
-    asks of the wires whatever their load, ``least_why`` says which.
+    asks of the wires whatever their load, ``least_why`` says which. ``relief_a`` is the ampacity that is enough for the
+    device of a dwelling unit (0: none), ``relief_why`` says of what.
     """
 
     device_a: float
@@ -57,6 +58,8 @@ class Demand(NamedTuple):
     least_sets: int = 1
     least_a: float = 0.0
     least_why: str = ""
+    relief_a: float = 0.0
+    relief_why: str = ""
 
 
 class Sized(NamedTuple):
@@ -94,6 +97,8 @@ class _Search:
         want = self.want
         if not want.device_a or want.exempt:
             return True
+        if want.relief_a:
+            return amps >= want.relief_a * (1 - _SLACK)
         largest = largest_device_a(self.tables, amps, want.kind, next_size_up=want.next_size_up)
         return want.device_a <= largest * (1 + _SLACK)
 
@@ -112,7 +117,11 @@ class _Search:
                     self.device_fits(min(c.plain_a, c.best_lugs_a))
                     and (want.exempt or want.device_a <= small_wire_limit_a(tables, s, self.metal, sets) + _SLACK)
                 ),
-                lambda c: f"is protected by the {want.device_a:g} A device ({c.looked[0]})",
+                lambda c: (
+                    f"carries {want.relief_a:.4g} A, {want.relief_why} ({c.looked[0]})"
+                    if want.relief_a
+                    else f"is protected by the {want.device_a:g} A device ({c.looked[0]})"
+                ),
             ),
         ]
         if tables.practice == "us":
