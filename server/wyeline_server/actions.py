@@ -8,8 +8,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from typing import Any
 
-from lsprotocol import types
-
 from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.model import EquipmentStatement, FeederStatement
@@ -20,20 +18,18 @@ from wyeline_linter.analysis import Analysis
 from wyeline_linter.file_splitting import Split, split_board, split_selected
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, insert_below
 from wyeline_linter.fixing import choose
+from wyeline_server.announced import EXTRACT, FIX_ALL, ORGANIZE, QUICK_FIX, REWRITE
 from wyeline_server.diagnostics import overlaps
 from wyeline_server.edits import format_edits, of_text_edits, split_edit, workspace_edit
 from wyeline_server.positions import Json
 from wyeline_server.protocol import BadParametersError
 from wyeline_server.server import WyelineServer
 
-QUICK_FIX, EXTRACT, REWRITE = "quickfix", "refactor.extract", "refactor.rewrite"
-FIX_ALL, ORGANIZE = "source.fixAll", "source.organize"
 _AUTOMATIC = 2
-KINDS = (QUICK_FIX, EXTRACT, REWRITE, FIX_ALL, ORGANIZE)
 
 
 def register(server: WyelineServer) -> None:
-    server.on("textDocument/codeAction", answer, types.CodeActionOptions(code_action_kinds=list(KINDS)))
+    server.on("textDocument/codeAction", answer)
     server.on_command("wyeline.applyEdit", apply_edit)
 
 

@@ -7,8 +7,6 @@ from collections.abc import Iterable
 from itertools import islice
 from typing import Any
 
-from lsprotocol import types
-
 from wyeline_grammar.tokens import spelled
 from wyeline_server import cards
 from wyeline_server.completion_slots import slot_at
@@ -19,17 +17,12 @@ from wyeline_server.server import WyelineServer
 
 MOST = 500
 """More are not sent: the list is marked incomplete, so that the client asks again with more letters."""
-_TRIGGERS = [" ", "[", ".", ">", "+", '"']
 _QUIET_ON_BLANK = frozenset({"statement", "detail", "phrase", "nothing"})
 """Where a blank alone brings no list: anything might come next."""
 
 
 def register(server: WyelineServer) -> None:
-    server.on(
-        "textDocument/completion",
-        answer,
-        types.CompletionOptions(trigger_characters=_TRIGGERS, resolve_provider=True),
-    )
+    server.on("textDocument/completion", answer)
     server.on("completionItem/resolve", resolve)
 
 

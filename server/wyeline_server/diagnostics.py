@@ -16,8 +16,6 @@ import weakref
 from collections.abc import Iterable
 from typing import Any
 
-from lsprotocol import types
-
 from wyeline_grammar.linking import Place
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import Problem
@@ -35,24 +33,12 @@ _UNNECESSARY = 1
 def register(server: WyelineServer) -> None:
     shown = Diagnostics(server)
     server.diagnostics = shown
-    if _pulls(server):
-        server.on(
-            "textDocument/diagnostic",
-            shown.pull,
-            types.DiagnosticOptions(inter_file_dependencies=True, workspace_diagnostics=True, identifier="wyeline"),
-        )
+    if server.client_pulls():
+        server.on("textDocument/diagnostic", shown.pull)
         server.on("workspace/diagnostic", shown.pull_workspace)
         server.on_rest(shown.refresh)
     else:
         server.on_rest(shown.push)
-
-
-def _pulls(server: WyelineServer) -> bool:
-    """Whether the client pulls. One that cannot be asked to pull again would never learn what is solved at rest, so it
-    is pushed to, as every client can be."""
-    return server.client_can("textDocument.diagnostic") is not None and bool(
-        server.client_can("workspace.diagnostics.refreshSupport", False)
-    )
 
 
 class Diagnostics:

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from typing import Any
 
-from lsprotocol import types
-
 from wyeline_grammar.blocks import TextFile
 from wyeline_grammar.formatter import format_lines
 from wyeline_server.positions import Json, Positions
@@ -15,11 +13,7 @@ from wyeline_server.server import WyelineServer
 def register(server: WyelineServer) -> None:
     server.on("textDocument/formatting", _document)
     server.on("textDocument/rangeFormatting", _range)
-    server.on(
-        "textDocument/onTypeFormatting",
-        _on_type,
-        types.DocumentOnTypeFormattingOptions(first_trigger_character="\n"),
-    )
+    server.on("textDocument/onTypeFormatting", _on_type)
 
 
 def format_document(file: TextFile, positions: Positions) -> list[Json]:

@@ -234,7 +234,7 @@ class WyelineProtocol(LanguageServerProtocol):
         elif msg_id in self._server.inbox.cancelled:
             self._server.inbox.cancelled.discard(msg_id)
             self.answer_error(msg_id, CANCELLED, "the request was cancelled")
-        elif method not in self.fm.features:
+        elif not self._server.answers(method):
             self.answer_error(msg_id, METHOD_NOT_FOUND, f"this server does not answer {method}")
         else:
             self.handle_message(JsonRPCRequestMessage(id=msg_id, method=method, jsonrpc="2.0", params=params))
@@ -247,7 +247,7 @@ class WyelineProtocol(LanguageServerProtocol):
                 if future is not None:
                     future.cancel()
                 self._server.inbox.cancelled.discard(wanted)
-        elif self._server.refusal(method) is None and method in self.fm.features:
+        elif self._server.refusal(method) is None and self._server.answers(method):
             self.handle_message(JsonRPCNotification(method=method, jsonrpc="2.0", params=params))
         elif not method.startswith("$/"):
             logger.info("a notification without use: %s", method)

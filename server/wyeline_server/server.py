@@ -11,18 +11,17 @@ import importlib
 import inspect
 import logging
 import traceback
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
+from functools import cached_property
 from typing import TYPE_CHECKING, Any, BinaryIO, NamedTuple
 
 from lsprotocol import types
-from pygls.capabilities import ServerCapabilitiesBuilder
 from pygls.io_ import StdoutWriter
 from pygls.lsp.server import LanguageServer
 
-from wyeline_grammar.blocks import TextFile
 from wyeline_grammar.sources import SourceError
-from wyeline_linter.analysis import Analysis
-from wyeline_server.positions import Json
+from wyeline_server import announced
+from wyeline_server.collector import kept_out
 from wyeline_server.progress import Progress
 from wyeline_server.protocol import (
     INVALID_REQUEST,
@@ -34,20 +33,22 @@ from wyeline_server.protocol import (
     WyelineProtocol,
     framed,
 )
-from wyeline_server.session import Session
 
-if TYPE_CHECKING:
+if TYPE_CHECKING:  # an answer to `initialize` needs neither the language nor the analysis
+    from wyeline_grammar.blocks import TextFile
+    from wyeline_linter.analysis import Analysis
     from wyeline_server.diagnostics import Diagnostics
+    from wyeline_server.positions import Json
+    from wyeline_server.session import Session
     from wyeline_server.showing import Showing
     from wyeline_server.studies import Study
 
 logger = logging.getLogger(__name__)
 
+FIRST = ("synchronising", "configuration", "watching", "diagnostics")
+"""Features that texts and their findings need: loaded when the client has its answer to ``initialize``."""
 FEATURES = (
-    "synchronising",
-    "configuration",
-    "watching",
-    "diagnostics",
+    *FIRST,
     "studying",
     "hover",
     "completion",
@@ -67,7 +68,8 @@ FEATURES = (
     "formatting",
     "tokens",
 )
-"""The feature modules of this package, in the order in which they register."""
+"""The feature modules of this package, in the order in which they register. Those behind the first ones are loaded when
+first findings are out, or at the first request for one of them."""
 
 Handler = Callable[..., Any]
 
@@ -90,7 +92,8 @@ class WyelineServer(LanguageServer):
 
     def __init__(self, version: str) -> None:
         self.inbox = Inbox()
-        self.session = Session()
+        self.encoding = "utf-16"
+        self.folders: list[str] = []
         self.client: Json = {}
         self.settings: Json = {}
         self.state = "new"
@@ -99,6 +102,7 @@ class WyelineServer(LanguageServer):
         self.once_initialized: list[Callable[[], None]] = []
         self.command_handlers: dict[str, Handler] = {}
         self._reported: set[str] = set()
+        self._loaded: set[str] = set()
         super().__init__("wyeline", version, protocol_cls=WyelineProtocol)
         for method, handler in (
             ("initialize", _initialize),
@@ -109,10 +113,37 @@ class WyelineServer(LanguageServer):
         ):
             self.on(method, handler, guarded=False)
 
+    @cached_property
+    def session(self) -> Session:
+        """Texts and models, from when they are first asked for."""
+        from wyeline_server.session import Session
+
+        session = Session(self.encoding)
+        for uri in self.folders:
+            session.add_folder(uri)
+        return session
+
     # registering
 
-    def on(self, method: str, handler: Handler, options: Any = None, guarded: bool = True) -> None:
-        """Answer a method with ``handler(server, params)``; a failure is logged, told once, and answered with null."""
+    def load(self, features: Iterable[str] = FEATURES) -> None:
+        """Import features and have them register, those that are not loaded yet."""
+        missing = [name for name in features if name not in self._loaded]
+        if not missing:
+            return
+        self._loaded.update(missing)
+        with kept_out():
+            for name in missing:
+                importlib.import_module(f"wyeline_server.{name}").register(self)
+
+    def answers(self, method: str) -> bool:
+        """Whether a method has a handler, which is loaded where it was not needed yet."""
+        if method in announced.METHODS and method not in self.protocol.fm.features:
+            self.load()
+        return method in self.protocol.fm.features
+
+    def on(self, method: str, handler: Handler, guarded: bool = True) -> None:
+        """Answer a method with ``handler(server, params)``; a failure is logged, told once, and answered with null.
+        ``announced.py`` tells the client of it."""
 
         if inspect.iscoroutinefunction(handler):
 
@@ -125,7 +156,7 @@ class WyelineServer(LanguageServer):
                     self.failed(method, error)
                     return None
 
-            self.feature(method, options)(answer_later)
+            self.feature(method)(answer_later)
             return
 
         def answer(params: Any) -> Any:
@@ -139,7 +170,7 @@ class WyelineServer(LanguageServer):
                 self.failed(method, error)
                 return None
 
-        self.feature(method, options)(answer)
+        self.feature(method)(answer)
 
     def on_command(self, name: str, handler: Handler) -> None:
         """Carry out a command with ``handler(server, arguments)``."""
@@ -176,6 +207,13 @@ class WyelineServer(LanguageServer):
                 return default
             found = found[step]
         return found
+
+    def client_pulls(self) -> bool:
+        """Whether the client pulls findings. One that cannot be asked to pull again would never learn what is solved at
+        rest, so it is pushed to, as every client can be."""
+        return self.client_can("textDocument.diagnostic") is not None and bool(
+            self.client_can("workspace.diagnostics.refreshSupport", False)
+        )
 
     def setting(self, path: str, default: Any) -> Any:
         """A setting by its dotted name below ``wyeline``; the default where it is missing or of another type."""
@@ -267,12 +305,16 @@ class WyelineServer(LanguageServer):
             while self.state != "gone":
                 while self.inbox.waiting and self.state != "gone":
                     self.protocol.take(self.inbox.waiting.popleft())
+                    if self.state == "ready" and not self._loaded:
+                        self.load(FIRST)  # the answer to `initialize` is out, the next message not begun
                     if not self.inbox.text_waits():
                         self.rest()
                     if self.protocol._request_futures:
                         await asyncio.sleep(0)
                 if self.inbox.closed and not self.inbox.waiting:
                     break
+                if self.state == "ready":
+                    self._load_while_nothing_waits()
                 if self.state != "gone":
                     await self.inbox.arrival()
         except BrokenPipeError:
@@ -280,6 +322,13 @@ class WyelineServer(LanguageServer):
         finally:
             self.end()
         return 0 if self.protocol._shutdown else 1
+
+    def _load_while_nothing_waits(self) -> None:
+        """The first findings are out, and their reader looks at them: load what will be asked for next."""
+        if len(self._loaded) < len(FEATURES) and self.session.kept():
+            self.load()
+            if not self.inbox.text_waits():
+                self.rest()  # of what was loaded just now
 
     def end(self) -> None:
         """Stop and clear away what was started for the client; done once, at shutdown or when the client is gone."""
@@ -305,46 +354,18 @@ def _initialize(server: WyelineServer, params: Any) -> Json:
     params = params if isinstance(params, dict) else {}
     client = params.get("capabilities")
     server.client = client if isinstance(client, dict) else {}
-    typed = _typed_capabilities(server)
-    encoding = ServerCapabilitiesBuilder.choose_position_encoding(typed)
-    encoding = encoding.value if isinstance(encoding, types.PositionEncodingKind) else str(encoding)
-    server.session = Session(encoding)
-    for uri in _folders(params):
-        server.session.add_folder(uri)
+    converter = server.protocol._converter
+    typed = announced.understood(server.client, converter)
+    server.encoding, server.folders = announced.encoding_for(typed), _folders(params)
+    vars(server).pop("session", None)
     options = params.get("initializationOptions")
     if isinstance(options, dict):
         server.settings = options.get("wyeline", options) if isinstance(options.get("wyeline", options), dict) else {}
-    for name in FEATURES:
-        importlib.import_module(f"wyeline_server.{name}").register(server)
     server.state = "ready"
-    manager = server.protocol.fm
-    built = ServerCapabilitiesBuilder(
-        typed,
-        set(manager.features),
-        manager.feature_options,
-        list(manager.commands),
-        types.TextDocumentSyncKind.Incremental,
-        None,
-        encoding,
-    ).build()  # type: ignore[no-untyped-call]
-    capabilities = server.protocol._converter.unstructure(built, types.ServerCapabilities)
+    built = announced.capabilities(typed, server.encoding, server.client_pulls())
+    capabilities = converter.unstructure(built, types.ServerCapabilities)
     server.protocol.client_capabilities, server.protocol.server_capabilities = typed, built
     return {"capabilities": capabilities, "serverInfo": {"name": server.name, "version": server.version}}
-
-
-def _typed_capabilities(server: WyelineServer) -> types.ClientCapabilities:
-    """The client's capabilities for pygls; a part that does not fit its types is left out, not the whole."""
-    converter = server.protocol._converter
-    parts = {}
-    for name, part in server.client.items():
-        try:
-            converter.structure({name: part}, types.ClientCapabilities)
-        except Exception:
-            logger.info("capabilities that cannot be read: %s", name)
-        else:
-            parts[name] = part
-    typed: types.ClientCapabilities = converter.structure(parts, types.ClientCapabilities)
-    return typed
 
 
 def _folders(params: Json) -> list[str]:

@@ -17,6 +17,7 @@ from wyeline_grammar.includes import may_include
 from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import DEFAULT, Configuration, ConfigurationError, Problem, find, load_for
+from wyeline_server.collector import kept_out
 from wyeline_server.documents import DocumentNames, path_of_uri
 from wyeline_server.include_graph import IncludeGraph, is_inside
 from wyeline_server.positions import Json, Positions
@@ -252,19 +253,13 @@ class Session:
         return analysis
 
     def _without_collector(self, build: Callable[[], Analysis]) -> Analysis:
-        """A new analysis. The collector stays out of what lives on: walking a large model would stall a keystroke."""
+        """A new analysis."""
         if self._let_go:
             gc.unfreeze()
             gc.collect()
             self._let_go = False
-        collecting = gc.isenabled()  # not while a study runs
-        gc.disable()
-        try:
+        with kept_out():
             return build()
-        finally:
-            if collecting:
-                gc.enable()
-            gc.freeze()
 
     def _configuration(self, root: str) -> Configuration:
         """What `wyeline.toml` says for a model; as shipped where it cannot be read, which is told then."""

@@ -5,8 +5,6 @@ from __future__ import annotations
 import re
 from typing import Any, NamedTuple
 
-from lsprotocol import types
-
 from wyeline_grammar.attributes import ACTIONS, KEYS, KINDS, SMALL_WORDS, STATEMENTS, doc_of
 from wyeline_grammar.syntax import Token
 from wyeline_grammar.tokens import is_statement, tokenize
@@ -35,11 +33,7 @@ class Form(NamedTuple):
 
 
 def register(server: WyelineServer) -> None:
-    server.on(
-        "textDocument/signatureHelp",
-        answer,
-        types.SignatureHelpOptions(trigger_characters=[" "], retrigger_characters=[","]),
-    )
+    server.on("textDocument/signatureHelp", answer)
 
 
 def answer(server: WyelineServer, params: Any) -> Json | None:

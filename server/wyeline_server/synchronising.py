@@ -5,8 +5,6 @@ from __future__ import annotations
 import logging
 from typing import Any
 
-from lsprotocol import types
-
 from wyeline_server.protocol import BadParametersError
 from wyeline_server.server import WyelineServer
 
@@ -16,7 +14,7 @@ logger = logging.getLogger(__name__)
 def register(server: WyelineServer) -> None:
     server.on("textDocument/didOpen", did_open)
     server.on("textDocument/didChange", did_change)
-    server.on("textDocument/didSave", did_save, types.SaveOptions(include_text=False))
+    server.on("textDocument/didSave", did_save)
     server.on("textDocument/didClose", did_close)
 
 

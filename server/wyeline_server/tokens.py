@@ -9,8 +9,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from typing import Any, NamedTuple
 
-from lsprotocol import types
-
 from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.highlighting import GROUP_OF_KIND
 from wyeline_grammar.lowering import lower_block
@@ -19,16 +17,12 @@ from wyeline_grammar.parser import parse_block
 from wyeline_grammar.references import Named, names_of
 from wyeline_grammar.remembering import OfBlocks
 from wyeline_grammar.tokens import BLANKS, tokenize
+from wyeline_server.announced import TOKEN_TYPES
 from wyeline_server.positions import Json, Positions
 from wyeline_server.protocol import ReadyJson
 from wyeline_server.server import WyelineServer
 
-TYPES = (
-    "namespace type class enum enumMember variable property event function keyword modifier comment string number "
-    "regexp operator parameter decorator"
-).split()
-MODIFIERS = ("declaration", "definition", "deprecated", "documentation")
-_INDEX = {name: i for i, name in enumerate(TYPES)}
+_INDEX = {name: i for i, name in enumerate(TOKEN_TYPES)}
 _DECLARATION, _DEPRECATED, _DOCUMENTATION = 1 << 0, 1 << 2, 1 << 3
 
 TYPE_OF_GROUP = {
@@ -66,11 +60,10 @@ TYPE_OF_DECLARED = {
 
 
 def register(server: WyelineServer) -> None:
-    legend = types.SemanticTokensLegend(token_types=TYPES, token_modifiers=list(MODIFIERS))
     given = _Given()
-    server.on("textDocument/semanticTokens/full", given.full, legend)
-    server.on("textDocument/semanticTokens/full/delta", given.delta, legend)
-    server.on("textDocument/semanticTokens/range", _range, legend)
+    server.on("textDocument/semanticTokens/full", given.full)
+    server.on("textDocument/semanticTokens/full/delta", given.delta)
+    server.on("textDocument/semanticTokens/range", _range)
 
 
 class Piece(NamedTuple):

@@ -13,6 +13,8 @@ import pytest
 from editing import Editor
 from lsprotocol import types
 
+from wyeline_server import announced
+from wyeline_server.announced import COMMANDS, METHODS
 from wyeline_server.protocol import framed, parse
 from wyeline_server.server import FEATURES, WyelineServer
 from wyeline_server.unsupported import UNSUPPORTED
@@ -78,12 +80,13 @@ def begun(client: dict[str, Any]) -> tuple[WyelineServer, dict[str, Any]]:
         server.protocol.take(body)
         answer = parse(next(framed(io.BytesIO(written.getvalue()))))
         assert isinstance(answer, dict) and "result" in answer, answer
+        server.load()
         return server, json.loads(json.dumps(answer["result"]["capabilities"]))
 
     return asyncio.run(session())
 
 
-def announced(capabilities: dict[str, Any], path: str) -> bool:
+def is_announced(capabilities: dict[str, Any], path: str) -> bool:
     found: Any = capabilities
     for step in path.split("."):
         if not isinstance(found, dict) or step not in found:
@@ -102,7 +105,7 @@ def test_every_handler_is_announced_and_every_announcement_handled(full: tuple[W
     handlers = set(server.protocol.fm.features) - ALWAYS
     assert handlers <= set(ANNOUNCED), "say where these are announced"
     assert {m for m, path in ANNOUNCED.items() if m not in handlers} == set(), "nobody answers these"
-    assert {m for m, path in ANNOUNCED.items() if path and not announced(capabilities, path)} == set()
+    assert {m for m, path in ANNOUNCED.items() if path and not is_announced(capabilities, path)} == set()
     roots = {path.split(".")[0] for path in ANNOUNCED.values()}
     assert set(capabilities) - roots == {"positionEncoding"}, "announced, and answered by nobody known here"
 
@@ -122,6 +125,14 @@ def test_every_request_a_client_may_send_is_answered_or_listed_with_its_reason(
     assert missing == set(), "answer these, or say why not in unsupported.py"
     assert not handlers & set(UNSUPPORTED), "answered now: take them off the list"
     assert all(reason and not reason.endswith(".") for reason in UNSUPPORTED.values())
+
+
+@pytest.mark.parametrize("client", [PULLS, {}])
+def test_what_is_said_before_anything_is_loaded_is_what_is_loaded_then(client: dict[str, Any]) -> None:
+    server, _ = begun(client)
+    pulled = announced.PULLED if client else frozenset()
+    assert set(server.protocol.fm.features) - ALWAYS == METHODS | pulled
+    assert set(COMMANDS) == set(server.command_handlers)
 
 
 def test_every_feature_module_is_there() -> None:

@@ -11,8 +11,9 @@ from lsprotocol import types
 
 from wyeline_grammar.blocks import TextFile
 from wyeline_grammar.tokens import tokenize
+from wyeline_server.announced import TOKEN_MODIFIERS, TOKEN_TYPES
 from wyeline_server.positions import Positions
-from wyeline_server.tokens import MODIFIERS, TYPES, numbers, piece_of, pieces
+from wyeline_server.tokens import numbers, piece_of, pieces
 
 D = DIFFICULT
 SITE = f"""\
@@ -34,8 +35,8 @@ def _words(editor: Editor, data: list[int] | tuple[int, ...]) -> list[tuple[str,
         down, right, length, kind, modifiers = data[i : i + 5]
         line, character = line + down, right if down else character + right
         place = types.Range(types.Position(line, character), types.Position(line, character + length))
-        names = ",".join(name for bit, name in enumerate(MODIFIERS) if modifiers >> bit & 1)
-        found.append((editor.words(place), TYPES[kind], names))
+        names = ",".join(name for bit, name in enumerate(TOKEN_MODIFIERS) if modifiers >> bit & 1)
+        found.append((editor.words(place), TOKEN_TYPES[kind], names))
     return found
 
 
