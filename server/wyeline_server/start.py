@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import contextlib
+import gc
 import importlib
 import logging
 import os
@@ -13,7 +14,6 @@ from collections.abc import Iterator
 from typing import Any, BinaryIO
 
 from wyeline_grammar import __version__
-from wyeline_server.collector import kept_out
 
 LOOPBACK = "127.0.0.1"
 
@@ -74,10 +74,10 @@ def _serve_stdio() -> int:
 
 def serve(stdin: BinaryIO, stdout: BinaryIO) -> int:
     """Serve one client over two streams."""
-    with kept_out():
-        from wyeline_server.server import WyelineServer
+    from wyeline_server.server import WyelineServer
 
-        server = WyelineServer(__version__)
+    server = WyelineServer(__version__)
+    gc.freeze()  # what is loaded stays: the collector need not look at it again
     return server.serve(stdin, stdout)
 
 
@@ -104,9 +104,8 @@ def _serve_ws(port: int) -> int:
         return 2
     import asyncio
 
-    with kept_out():
-        from wyeline_server.protocol import MAX_MESSAGE_BYTES
-        from wyeline_server.server import WyelineServer
+    from wyeline_server.protocol import MAX_MESSAGE_BYTES
+    from wyeline_server.server import WyelineServer
 
     codes: list[int] = []
     served = threading.Event()
