@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from typing import Any, Literal, NamedTuple
 
 from wyeline_grammar.quantities import QuantityError, parse_quantity
@@ -233,7 +233,7 @@ class _Reader:
         return tuple(found)
 
 
-def _hint(wrong: Any, known: Any) -> str:
+def _hint(wrong: object, known: Collection[str]) -> str:
     nearest = near(str(wrong), known)
     if nearest:
         return f"; the nearest: {', '.join(f'`{name}`' for name in nearest)}"

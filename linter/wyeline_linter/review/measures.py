@@ -5,7 +5,7 @@ They are read from ``figures``; a figure that is not named here is compared all 
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
@@ -144,7 +144,7 @@ def _of_feeder(view: View, feeder: Feeder, entry: dict[str, Any]) -> Iterator[Me
         yield from _other(key, word, entry[word], unknown.get(word, ()))
 
 
-def _voltage(name: str, measure: str, system: dict[str, Any] | None, reasons: Any) -> Measured:
+def _voltage(name: str, measure: str, system: dict[str, Any] | None, reasons: Sequence[str]) -> Measured:
     if system is None:
         return Measured(name, measure, None, unknown=tuple(reasons))
     return Measured(name, measure, f"{system['nominal']}: {system['in_words']}")
@@ -194,7 +194,9 @@ def _fault_limits(equipment: Equipment) -> Iterator[Limit]:
             yield Limit(words, rating, Severity.ERROR)
 
 
-def _fault(subject: str, fault: Any, reasons: Any, equipment: Equipment) -> Iterator[Measured]:
+def _fault(
+    subject: str, fault: dict[str, Any] | None, reasons: Sequence[str], equipment: Equipment
+) -> Iterator[Measured]:
     """The largest and the smallest fault current, and the first peak where a rating for it is written."""
     why = {} if fault is None else fault["unknown"]
     # Below a source taken as unlimited the largest fault is a ceiling: no rating is judged by it.
@@ -213,14 +215,14 @@ def _fault(subject: str, fault: Any, reasons: Any, equipment: Equipment) -> Iter
         yield Measured(subject, PEAK, max(peaks), "A", (limit,), (), ("peak",))
 
 
-def _drop(subject: str, drop: Any, reasons: Any, limit: float | None, of: str) -> Measured:
+def _drop(subject: str, drop: dict[str, Any] | None, reasons: Sequence[str], limit: float | None, of: str) -> Measured:
     # A drop is aimed for, not required: as grave as its rule, which then tells the same in one entry.
     limits = () if limit is None else (Limit(f"the {100 * limit:g} % for {of}", limit, Severity.ADVICE),)
     part = None if drop is None else drop["part"]
     return Measured(subject, DROP, part, "ratio", limits, () if part is not None else tuple(reasons), _DROPS)
 
 
-def _other(subject: str, key: str, value: Any, reasons: Any) -> Iterator[Measured]:
+def _other(subject: str, key: str, value: object, reasons: Sequence[str]) -> Iterator[Measured]:
     """A figure that has no words of its own here: each of its numbers under its keys."""
     numbers = list(_numbers(value, (key,)))
     for path, number in numbers:
@@ -248,7 +250,7 @@ def _unit(path: tuple[str, ...]) -> str:
     return ""
 
 
-def _numbers(value: Any, path: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], float]]:
+def _numbers(value: object, path: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], float]]:
     if isinstance(value, bool) or value is None:
         return
     if isinstance(value, int | float):
@@ -263,7 +265,7 @@ def _numbers(value: Any, path: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...
             yield from _numbers(inner, (*path, step))
 
 
-def _reasons(value: Any) -> Iterator[str]:
+def _reasons(value: object) -> Iterator[str]:
     """The reasons that stand under any ``unknown`` within a figure."""
     if not isinstance(value, dict):
         return
