@@ -18,17 +18,43 @@ from wyeline_grammar.model import (
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.rules.registry import all_rules, applies
 
-_NEVER_ALLOWED = frozenset({"allowance-unused", "allowance-stale", "baseline-excess"})
+OF_ACCEPTING = frozenset({"allowance-unused", "allowance-stale", "baseline-excess"})
+"""Rules that speak of what is accepted."""
+REFUSED = frozenset({
+    "leg-voltage-mismatch", "missing-leg", "neutral-absent-upstream", "two-phase-legs-not-split", "high-leg-to-neutral",
+    "nameplate-voltage-off", "phase-count-mismatch", "frequency-or-dc-mismatch", "pole-count-wrong",
+    "one-pole-on-two-live-wires", "winding-voltage-misfit", "winding-count-misfit", "transfer-inputs-differ",
+    "system-differs-between-states", "unequal-sources-joined", "neutral-load-on-delta", "neutral-not-pulled",
+})  # fmt: skip
+"""Rules of what cannot be connected: every verdict of `verdicts.Cause`, and what comes to the same elsewhere."""
+UNCLEAR = frozenset({
+    "unreadable-line", "known-slip", "detail-without-statement", "detail-out-of-place", "attribute-repeated",
+    "attribute-out-of-place", "value-not-understood", "quantity-without-unit", "dimension-mismatch",
+    "voltage-notation-unclear", "language-version-unknown", "include-cycle", "include-unreadable", "include-outside",
+    "duplicate-tag", "feeder-label-missing", "project-repeated", "dangling-reference", "name-of-another-sort",
+    "claim-unknown", "port-unknown", "position-occupied", "type-of-another-kind", "type-refers-to-itself",
+    "winding-connection-unknown", "feeder-to-itself", "source-fed-by-wire", "feeder-from-load",
+})  # fmt: skip
+"""Rules of a text that does not say what is meant: its errors, and names, positions and types at odds with others."""
 
 Used = set[tuple[Block, int]]
 """Allowances that accepted something: the block, and the how-manieth of its allowances."""
 
 
+def beyond(rule: str) -> str:
+    """Why nobody can accept a rule's findings, neither by an `allow` nor in a baseline; empty where one can."""
+    if rule in REFUSED:
+        return "what cannot be connected stays so when it is accepted, and nothing behind it is calculated"
+    if rule in UNCLEAR:
+        return "while the model does not say what is meant, nothing that hangs on it is judged"
+    return "it speaks of what is accepted" if rule in OF_ACCEPTING else ""
+
+
 def to_offer(finding: Finding) -> bool:
-    """Whether an editor may offer to accept a finding: where it is a matter of judgement. What physics forbids stays so
-    when it is accepted, so whoever accepts an error of that sort has to write the `allow` by hand."""
+    """Whether an editor may offer to accept a finding: where it is a matter of judgement. An overload or a rating too
+    low stays one when it is accepted, so whoever accepts such an error of physics writes the `allow` by hand."""
     found = all_rules().get(finding.rule)
-    if found is None or found.scope == "text" or finding.rule in _NEVER_ALLOWED:
+    if found is None or found.scope == "text" or beyond(finding.rule):
         return False
     return found.basis != "physics" or finding.severity is not Severity.ERROR
 
@@ -72,8 +98,11 @@ class Allowances:
         result: list[Finding] = []
         everywhere = sorted(self._everywhere.items(), key=lambda e: (e[0].file, e[0].first_line))
         for finding in raw:
-            accepted = None if finding.rule in _NEVER_ALLOWED else self._for(finding, everywhere)
-            if accepted is not None:
+            accepted = self._for(finding, everywhere)
+            never = beyond(finding.rule) if accepted is not None else ""
+            if never:
+                finding = replace(finding, why=f"{finding.why} No `allow` can take this away: {never}.".lstrip())
+            elif accepted is not None:
                 used.add(accepted[:2])
                 finding = replace(finding, allowed=accepted[2].reason)
             result.append(finding)
@@ -120,5 +149,8 @@ class Allowances:
                 of_study = rule is not None and "study" in rule.checks
                 if (block, i) not in used and of_study == study:
                     ran = rule is not None and applies(rule, basis)
-                    found.append(unused_allowance(rules["allowance-unused"], block, allow, ran, rule is not None))
+                    never = beyond(allow.rule)
+                    found.append(
+                        unused_allowance(rules["allowance-unused"], block, allow, ran, rule is not None, never)
+                    )
         return found

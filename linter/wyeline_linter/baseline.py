@@ -16,6 +16,7 @@ from typing import Any, NamedTuple
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.places import Place, Span
 from wyeline_grammar.sources import SourceError, absolute, decode, read_bytes, workspace_of
+from wyeline_linter.accepting import beyond
 from wyeline_linter.configuration import BASELINE_NAME
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.fingerprints import figures_of, fingerprint, fingerprint_of, moved
@@ -27,8 +28,6 @@ ACCEPTED = f"accepted by {BASELINE_NAME}"
 _ABOUT = "Findings accepted as they were, and the figures of allowances. Written by `wyeline check --update-baseline`."
 _TEXTS = ("model", "rule", "subject", "position", "message", "found")
 OWN_RULES = frozenset({"allowance-stale", "baseline-excess"})
-NEVER_ACCEPTED = OWN_RULES | {"allowance-unused"}
-"""Rules that are never accepted: they speak of what is accepted."""
 
 
 class Entry(NamedTuple):
@@ -123,8 +122,9 @@ def applied(
 ) -> list[Finding]:
     """Findings of one model under a baseline: those that it accepts are marked, and what is wrong with it is added.
 
-    An accepted finding whose figures moved by more than the share ``may_move`` is not accepted any more. ``judge``
-    false leaves out what the baseline has too much (a scenario draws other findings than the normal state).
+    An accepted finding whose figures moved by more than the share ``may_move`` is not accepted any more, and one that
+    nobody can accept (`accepting.beyond`) never is: it says so, and so does its entry, at its line. ``judge`` false
+    leaves out what the baseline has too much (a scenario draws other findings than the normal state).
     """
     open_entries: dict[tuple[str, bool], list[int]] = {}
     for number, recorded in enumerate(baseline.entries):
@@ -134,8 +134,14 @@ def applied(
         return findings
     result: list[Finding] = []
     for finding in findings:
+        never = beyond(finding.rule)
+        if never:
+            if (fingerprint_of(finding), False) in open_entries:
+                finding = replace(finding, why=f"{finding.why} No baseline can take this away: {never}.".lstrip())
+            result.append(finding)
+            continue
         entry = _taken(baseline, open_entries.get((fingerprint_of(finding), finding.allowed is not None)), finding)
-        if entry is None or finding.rule in NEVER_ACCEPTED:
+        if entry is None:
             result.append(finding)
             continue
         changed = moved(f"{entry.message}; {entry.found}", f"{finding.message}; {finding.found}", may_move)
@@ -185,11 +191,19 @@ def _excess(baseline: Baseline, number: int) -> Finding:
     line = baseline.lines[row] if row < len(baseline.lines) else ""
     start = len(line) - len(line.lstrip())
     what = f"`{entry.rule}`" + (f" of `{entry.subject}`" if entry.subject else "")
+    never = beyond(entry.rule)
     return EXCESS.finding(
         Place(Block(baseline.path, row, (line,)), Span(0, start, max(len(line.rstrip()), start))),
-        f"the baseline accepts {what} in `{entry.model}`, which is not there any more",
-        found=f"an entry without its finding: {entry.message}",
-        needed="entries for findings that are there",
+        f"no baseline can take {what} in `{entry.model}` away: {never}"
+        if never
+        else f"the baseline accepts {what} in `{entry.model}`, which is not there any more",
+        found=f"an entry for what nobody can accept: {entry.message}"
+        if never
+        else f"an entry without its finding: {entry.message}",
+        needed="entries for findings that are a matter of judgement"
+        if never
+        else "entries for findings that are there",
+        why="Accepting is for what a person can judge and answer for." if never else "",
         change="Take it out with `wyeline check --prune`.",
         subject=entry.subject,
         position=entry.position,
@@ -199,12 +213,13 @@ def _excess(baseline: Baseline, number: int) -> Finding:
 def entries_of(model: str, findings: Iterable[Finding]) -> list[Entry]:
     """What a baseline would record of a model: every failing finding, and every one accepted that shows figures.
 
-    Gaps are never accepted: an unknown figure fails nothing, and a baseline must not hide that it is unknown.
+    Gaps are never accepted: an unknown figure fails nothing, and a baseline must not hide that it is unknown. Nor is
+    what nobody can accept.
     """
     return [
         Entry(model, f.rule, f.subject, f.position, f.message, f.found, f.allowed is not None)
         for f in findings
-        if f.severity is not Severity.GAP and f.rule not in NEVER_ACCEPTED
+        if f.severity is not Severity.GAP and not beyond(f.rule)
         if f.allowed is None or figures_of(f"{f.message}; {f.found}")
     ]
 
@@ -214,6 +229,8 @@ def pruned(baseline: Baseline, checked: dict[str, list[Finding]]) -> list[Entry]
     left: dict[tuple[str, str, bool], int] = {}
     for model, findings in checked.items():
         for finding in findings:
+            if beyond(finding.rule):
+                continue
             key = (model, fingerprint_of(finding), finding.allowed is not None)
             left[key] = left.get(key, 0) + 1
     kept = []

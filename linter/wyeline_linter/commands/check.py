@@ -189,6 +189,7 @@ def _under_baseline(model: Judged, configuration: ConfigurationOf, arguments: ar
 
 def _write_baselines(judged: list[Judged], arguments: argparse.Namespace) -> None:
     from wyeline_linter import baseline as baselines
+    from wyeline_linter.accepting import OF_ACCEPTING, beyond
     from wyeline_linter.fixing import write_atomically
 
     by_path: dict[str, dict[str, list[Finding]]] = {}
@@ -213,8 +214,9 @@ def _write_baselines(judged: list[Judged], arguments: argparse.Namespace) -> Non
         write_atomically(path, made)
         records = sum(1 for e in entries if e.allowance)
         count = len(entries) - records
-        unaccepted = (f for found in checked.values() for f in found if f.allowed is None)
-        counts = summary.severities(f for f in unaccepted if f.rule not in baselines.NEVER_ACCEPTED)
+        unaccepted = [f for found in checked.values() for f in found if f.allowed is None]
+        counts = summary.severities(f for f in unaccepted if not beyond(f.rule))
+        never = sum(1 for f in unaccepted if beyond(f.rule) and f.rule not in OF_ACCEPTING)
         listed = ""
         if arguments.update_baseline and summary.listed(counts):
             elsewhere = any(e.model not in checked for e in entries)
@@ -223,7 +225,8 @@ def _write_baselines(judged: list[Judged], arguments: argparse.Namespace) -> Non
         print(
             f"wrote {shown}: {summary.count(count, 'finding')} accepted as they are{listed}, "
             f"figures of {summary.count(records, 'allowance')} recorded"
-            + (f"; {summary.count(gaps, 'figure')} unknown (gaps are never accepted)" if gaps else ""),
+            + (f"; {summary.count(gaps, 'figure')} unknown (gaps are never accepted)" if gaps else "")
+            + (f"; {summary.count(never, 'finding')} that nobody can accept" if never else ""),
             file=sys.stderr,
         )
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import sys
 
+from wyeline_linter.accepting import beyond
 from wyeline_linter.near_names import near
 from wyeline_linter.rules.registry import Rule, all_rules
 
@@ -93,5 +94,8 @@ def page(rule: Rule) -> str:
     for path, text in rule.files.items():
         lines += [f"with `{path}` beside `model.wye`:", "", "```wye", text.strip("\n"), "```", ""]
     lines += ["Draws none:", "", "```wye", rule.right.strip("\n"), "```", ""]
-    lines += [f'Accept one occurrence with `allow {rule.name} "reason"` below the statement. Since {rule.since}.']
+    never = beyond(rule.name)
+    accept = f'Accept one occurrence with `allow {rule.name} "reason"` below the statement.'
+    accept = f"Nobody can accept it: {never}." if never else accept
+    lines += [f"{accept} Since {rule.since}."]
     return "\n".join(lines)

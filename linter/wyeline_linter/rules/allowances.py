@@ -13,7 +13,7 @@ UNUSED = rule(
     since="0.1",
     severity=Severity.WARNING,
     scope="model",
-    summary="An `allow` accepts a finding that is not there.",
+    summary="An `allow` accepts a finding that is not there, or that nobody can accept.",
     why="An allowance that nothing needs would silence the next finding of that kind unseen.",
     wrong="utility UTIL 208Y/120  fault 10 kA, x/r 4\n"
     "feeder UTIL -> LP-1  225 A 3p  3#4/0 + N #4/0 + G #4 Cu  6 m\n"
@@ -46,7 +46,7 @@ EXCESS = rule(
     since="0.1",
     severity=Severity.WARNING,
     scope="model",
-    summary="The baseline accepts a finding that is not there any more.",
+    summary="The baseline accepts a finding that is not there any more, or that nobody can accept.",
     why="An entry that nothing needs would silence the next finding of that kind unseen.",
     wrong=_FED + "// the baseline still accepts `unfed-equipment` of `LP-1`\npanel LP-1 208Y/120  bus 225 A\n",
     right=_FED + "// the baseline accepts nothing\npanel LP-1 208Y/120  bus 225 A\n",
@@ -54,13 +54,17 @@ EXCESS = rule(
 )
 
 
-def unused_allowance(found: Rule, block: Block, allow: Allow, ran: bool, known: bool) -> Finding:
-    """The finding for an allowance that silenced nothing; one for a rule that did not run, or that is none, says so."""
+def unused_allowance(found: Rule, block: Block, allow: Allow, ran: bool, known: bool, never: str) -> Finding:
+    """The finding for an allowance that silenced nothing; one for a rule that did not run, that is none, or whose
+    findings nobody can accept (``never`` says why) says so."""
     place = Place(block, allow.rule_span)
     at = f" at {allow.place.key}" if allow.place is not None else ""
     if not known:
         message = f"no rule is called `{allow.rule}`"
         change = "Write the rule's name as the finding prints it; `wyeline rules` lists them."
+    elif never:
+        message = f"no `allow` can take `{allow.rule}` away: {never}"
+        change = "Mend what that finding shows, and delete this line."
     elif not ran:
         message = f"`{allow.rule}` does not run under this project's basis, so nothing needs this allowance"
         change = "Delete the line, or state the basis under which the rule runs."
@@ -71,8 +75,9 @@ def unused_allowance(found: Rule, block: Block, allow: Allow, ran: bool, known: 
     return found.finding(
         place,
         message,
-        found="an allowance without its finding",
-        needed="a finding to accept",
+        found="an allowance of what nobody can accept" if never else "an allowance without its finding",
+        needed="a finding that is a matter of judgement" if never else "a finding to accept",
+        why="Accepting is for what a person can judge and answer for." if never else "",
         change=change,
         fixes=(fix,),
     )
