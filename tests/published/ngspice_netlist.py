@@ -7,14 +7,18 @@ sources, cores become controlled sources, constant-power loads are current sourc
 from __future__ import annotations
 
 import cmath
+import shutil
 import subprocess
 import tempfile
 from collections.abc import Sequence
 from math import degrees, pi, sqrt
 from pathlib import Path
 
+import pytest
+
 from wyeline_linter.circuit import Network
 
+NEEDS_NGSPICE = pytest.mark.skipif(shutil.which("ngspice") is None, reason="ngspice is not installed")
 FREQUENCY_HZ = 60.0
 OMEGA = 2 * pi * FREQUENCY_HZ
 OPEN_OHM = 1e12

@@ -6,8 +6,6 @@ agree within 0.1 %.  Where CI runs, a missing ngspice is a failure.
 
 from __future__ import annotations
 
-import os
-import shutil
 from collections.abc import Callable
 from dataclasses import dataclass
 from math import sqrt
@@ -15,7 +13,7 @@ from math import sqrt
 import pytest
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
-from ngspice_netlist import run, solve_loaded, write
+from ngspice_netlist import NEEDS_NGSPICE, run, solve_loaded, write
 
 from wyeline_linter.circuit import (
     EARTH,
@@ -37,6 +35,8 @@ from wyeline_linter.circuit import (
 )
 
 AGREEMENT = 1e-3
+pytestmark = NEEDS_NGSPICE
+
 EXAMPLES_A_CONNECTION = 3
 
 
@@ -175,14 +175,6 @@ CONNECTIONS: dict[str, Connect] = {
 }
 
 number = st.floats(min_value=0.0, max_value=1.0)
-
-
-@pytest.fixture(scope="module", autouse=True)
-def ngspice() -> None:
-    if shutil.which("ngspice") is None:
-        if os.environ.get("CI"):
-            pytest.fail("ngspice is not installed, and CI must compare with it")
-        pytest.skip("ngspice is not installed")
 
 
 @pytest.mark.parametrize("connection", CONNECTIONS)

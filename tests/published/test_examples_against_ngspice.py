@@ -8,12 +8,10 @@ sequences; nothing of the engine's superposition is used.
 
 from __future__ import annotations
 
-import os
-import shutil
 from pathlib import Path
 
 import pytest
-from ngspice_netlist import run, solve_loaded, write
+from ngspice_netlist import NEEDS_NGSPICE, run, solve_loaded, write
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
@@ -21,19 +19,13 @@ from wyeline_linter.circuit import Bus, Solved, solve_flow, study_faults
 from wyeline_linter.studies.case import Case
 from wyeline_linter.studies.study import StateStudy
 
+pytestmark = NEEDS_NGSPICE
+
 EXAMPLES = Path(__file__).parents[2] / "grammar" / "examples"
 AGREEMENT = 1e-3
 LEAKAGE_A = 0.1
 """What an earth fault carries at the most where nothing earths a live conductor."""
 SITES = {"field-station": "station.wye", "dairy-works": "works.wye"}
-
-
-@pytest.fixture(scope="module", autouse=True)
-def ngspice() -> None:
-    if shutil.which("ngspice") is None:
-        if os.environ.get("CI"):
-            pytest.fail("ngspice is not installed, and CI must compare with it")
-        pytest.skip("ngspice is not installed")
 
 
 @pytest.fixture(scope="module", params=SITES)
