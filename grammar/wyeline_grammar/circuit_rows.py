@@ -32,7 +32,7 @@ class _Left(NamedTuple):
 
 
 class _Right(NamedTuple):
-    """What stands behind the description, on one row and from one column on."""
+    """What stands behind the description, on one row and from one column on; at first on row 0 behind ``_LEAD``."""
 
     end: int
     body: m.Body
@@ -41,6 +41,8 @@ class _Right(NamedTuple):
 
 _lefts: Remembered[str, dict[int, _Left] | bool] = of_texts(_MOST)
 _rights: Remembered[str, dict[tuple[int, int], _Right] | bool] = of_texts(_MOST)
+_LEAD = '1 "x"'
+_new = tuple.__new__  # a named tuple without the call of its Python constructor: several for each row of a model
 
 
 def read_row(text: str, row: int) -> m.Circuit | None:
@@ -61,8 +63,7 @@ def read_row(text: str, row: int) -> m.Circuit | None:
     ours, theirs = left.body, right.body
     if not (ours.facts.keys().isdisjoint(theirs.facts) and ours.flags.keys().isdisjoint(theirs.flags)):
         return None  # said twice: the parser tells where
-    span = span_of(row, first, last + 1)
-    body = m.Body(
+    said = (
         {**ours.facts, **theirs.facts} if theirs.facts else ours.facts,
         ours.flags if not theirs.flags else {**ours.flags, **theirs.flags},
         ours.poles,
@@ -71,9 +72,11 @@ def read_row(text: str, row: int) -> m.Circuit | None:
         theirs.raceway,
         (),
         text[first + 1 : last],
-        span,
+        span_of(row, first, last + 1),
     )
-    return m.Circuit(left.place, None, None, body, span_of(row, left.start, right.end), joined(left.sense, right.sense))
+    sense = joined(left.sense, right.sense)
+    span = span_of(row, left.start, right.end)
+    return _new(m.Circuit, (left.place, None, None, _new(m.Body, said), span, sense))
 
 
 def _left(before: str, row: int) -> _Left | None:
@@ -96,17 +99,14 @@ def _left(before: str, row: int) -> _Left | None:
 def _right(behind: str, row: int, column: int) -> _Right | None:
     rows = _rights.get(behind)
     if rows is None:
-        rows = {} if _plain(behind) and '"' not in behind and behind[:1] in ("", " ", "\t") else False
+        made = _made_right(behind) if _plain(behind) and '"' not in behind and behind[:1] in ("", " ", "\t") else None
+        rows = {(0, len(_LEAD)): made} if made is not None else False
         _rights.put(behind, rows)
     if isinstance(rows, bool):
         return None
     found = rows.get((row, column))
     if found is None:
-        made = _made_right(behind, row, column)
-        if made is None:
-            _rights.put(behind, False)
-            return None
-        found = rows[row, column] = made
+        found = rows[row, column] = _moved(rows[0, len(_LEAD)], row, column - len(_LEAD))
     return found
 
 
@@ -124,17 +124,37 @@ def _made_left(before: str, row: int) -> _Left | None:
     return _Left(place_of(line.head[0], row), line.start, body, sense_of(body))
 
 
-def _made_right(behind: str, row: int, column: int) -> _Right | None:
-    lead = '1 "x"'.rjust(column)
-    if len(lead) > column:
-        return None
-    line = read_line(lead + behind, indented=True)
+def _made_right(behind: str) -> _Right | None:
+    line = read_line(_LEAD + behind, indented=True)
     if not _sound(line) or not line.phrases or line.phrases[0].form != "text":
         return None
-    body = _body(line.phrases[1:], row)
+    body = _body(line.phrases[1:], 0)
     if body is None or body.poles is not None:
         return None
     return _Right(line.end, body, sense_of(body))
+
+
+def _moved(right: _Right, row: int, by: int) -> _Right:
+    """The same words on another row, so many columns further right."""
+
+    def there(span: m.Span) -> m.Span:
+        return span_of(row, span[1] + by, span[2] + by)
+
+    end, body, sense = right
+    facts, flags, _, _, wires, raceway, *_ = body
+    return _Right(
+        end + by,
+        m.Body(
+            {
+                name: _new(m.Fact, (name, value, assumed, there(span), poles))
+                for name, value, assumed, span, poles in facts.values()
+            },
+            {flag: there(span) for flag, span in flags.items()},
+            conductors=None if wires is None else _new(m.Conductors, (*wires[:-1], there(wires.span))),
+            raceway=None if raceway is None else _new(m.Raceway, (*raceway[:-1], there(raceway.span))),
+        ),
+        sense,
+    )
 
 
 def _sound(line: Line) -> bool:

@@ -108,7 +108,8 @@ class _StatementReader:
         return span_of(self.row, self.line.start, self.line.end)
 
     def _common(self) -> tuple[m.Span, int, str, tuple[Problem, ...], bool]:
-        return self._head_span, self.last, self.doc, tuple(sorted(self.problems, key=lambda p: p[2:5])), self.damaged
+        problems = tuple(sorted(self.problems, key=lambda p: p[2:5])) if self.problems else ()
+        return self._head_span, self.last, self.doc, problems, self.damaged
 
     def _span(self, token: Token, row: int | None = None) -> m.Span:
         return span_of(self.row if row is None else row, token.start, token.end)

@@ -43,6 +43,8 @@ def parse_line(text: str, indented: bool) -> Line:
 
 def read_line(text: str, indented: bool) -> Line:
     """What `parse_line` gives, worked out anew and not remembered."""
+    if text.startswith("//"):
+        return _new(Line, ("doc" if text.startswith("///") else "comment", (), (), (), text))
     named = None if indented else _NAMED.match(text)
     if named is None or "//" in text or len(text) > _LONGEST_LINE:
         return _read_whole(text, indented)

@@ -55,3 +55,18 @@ def test_usual_rows_are_read_by_halves_and_share_what_they_say() -> None:
     whole = slowly(("panel LP-1 208Y/120", *texts))
     assert isinstance(whole, EquipmentStatement)
     assert whole.circuits == (one, two)
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.lists(st.sampled_from([*PHRASES[3:], "gfci", "assume 3 m", "in 3/4 inch EMT"]), unique=True, max_size=5),
+    st.lists(st.integers(0, 40), min_size=2, max_size=6),
+    st.sampled_from(["", " ", "\t", "   "]),
+)
+def test_what_stands_behind_keeps_its_meaning_wherever_it_moves(
+    phrases: list[str], lengths: list[int], gap: str
+) -> None:
+    """The half behind a description is read once: its columns follow the description's length, its row the block."""
+    behind = gap + "  ".join(phrases)
+    lines = ("panel LP-1 208Y/120", *(f'  {n} 20 A 1p "{"x" * length}"{behind}' for n, length in enumerate(lengths)))
+    assert lowering.lower_block(lines) == slowly(lines)
