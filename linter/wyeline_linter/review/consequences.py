@@ -300,9 +300,15 @@ def _figures(before: Measured | None, after: Measured) -> str:
 
 
 def headroom(measured: Measured) -> str:
-    """`` (72 % of its 35 kA rating)``; nothing where it is held against nothing."""
+    """`` (72 % of its 35 kA rating)``; of what is a share itself the aim, ``(aimed for: 5 %)``, as a share of a share
+    tells nobody anything. Nothing where it is held against nothing."""
     used = measured.used
-    return f" ({written(used[0], 'ratio', 2)} of {used[1].words})" if used is not None else ""
+    if used is None:
+        return ""
+    part, limit = used
+    if measured.unit in ("ratio", BALANCE):
+        return f" (aimed for: {limit.words.removeprefix('the ')})"
+    return f" ({written(part, 'ratio', 2)} of {limit.words})"
 
 
 def _limit_before(before: Measured | None, after: Measured) -> str:

@@ -111,6 +111,14 @@ def test_figures_that_moved_say_how_near_they_are_to_their_limit_and_the_nearest
         assert writer([found]).index("BW-1: available fault") < writer([found]).index("SB-1: available fault")
 
 
+def test_a_share_stands_beside_its_aim_and_not_beside_a_share_of_it() -> None:
+    drops = [c.headline for c in us(LONGER).moved if "voltage drop" in c.headline]
+    assert any("(aimed for: 3 % for a branch)" in headline or "(aimed for: 5 %" in headline for headline in drops), (
+        drops
+    )
+    assert not any("% of the" in headline for headline in drops)
+
+
 def test_what_hurts_people_stands_before_what_was_expected() -> None:
     """Withstand and breaking before loads, loads before expectations; the order is common practice, no source."""
     weak: Edit = ("service.wye", "main 1000 A, rated 35 kA", "main 1000 A, rated 10 kA")
