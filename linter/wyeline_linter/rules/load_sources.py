@@ -235,16 +235,17 @@ def transformer_mostly_idle(view: View, equipment: Equipment) -> Iterator[Findin
     below = book.nodes[equipment.name].below
     total = abs(book.counted(equipment.name).demand.va)
     worst = worst_winding(book, equipment.name)
-    share = max((total + below.apart_va) / rating, worst.share if worst is not None else 0.0)
-    if below.unknown or total == 0.0 or share >= _IDLE_BELOW:
+    part = (total + below.apart_va) / rating
+    fullest = worst.share if worst is not None else 0.0
+    if below.unknown or total == 0.0 or max(part, fullest) >= _IDLE_BELOW:
         return
     later = f" and {below.apart_va / 1e3:.1f} kVA of future load" if below.apart_va else ""
     yield IDLE.finding(
         equipment.place_of("power"),
-        f"{total / 1e3:.1f} kVA of demand{later} on `{equipment.name}` of {rating / 1e3:g} kVA: {100 * share:.0f} %",
-        found=f"{total / 1e3:.1f} kVA{later}",
+        f"{total / 1e3:.1f} kVA of demand{later} on `{equipment.name}` of {rating / 1e3:g} kVA: {100 * part:.0f} %",
+        found=f"{total / 1e3:.1f} kVA{later}{f', {100 * fullest:.0f} % in its fullest winding' if fullest else ''}",
         needed=f"{100 * _IDLE_BELOW:.0f} % of its rating or more",
-        change="Choose a smaller size, or write the load that it waits for and mark it `future`.",
+        change="Choose a smaller size, with its devices, or write the load that it waits for and mark it `future`.",
         subject=equipment.name,
     )
 

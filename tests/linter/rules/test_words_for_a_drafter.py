@@ -179,3 +179,16 @@ def test_circuits_on_an_emergency_board_may_be_marked_or_moved() -> None:
     assert "Move the ordinary circuits" in found.change and "write `emergency` at each of them" in found.change
     marked = text.replace("2 kVA lighting", "2 kVA lighting emergency")
     assert not [f for f in check(marked) if f.rule == "emergency-mixed"]
+
+
+def test_an_idle_transformer_is_told_with_a_share_that_can_be_checked() -> None:
+    text = (
+        US + MSB + "transformer TX-1 480 1ph -> 120/240  25 kVA, z 2 %, x/r 2\nfeeder MSB[AB] -> TX-1  70 A 2p\n"
+        "panel WET-1 120/240  bus 125 A, main 100 A, rated 10 kA, spaces 24\n"
+        '  1  20 A 1p  1.2 kVA  receptacle  "Bench"\n  2,4  30 A 2p  4.5 kW  heating  "Heater"\n'
+        "feeder TX-1 -> WET-1\n  claim tap-25ft\n"
+    )
+    (found,) = [f for f in check(text) if f.rule == "transformer-mostly-idle"]
+    assert found.message == f"5.7 kVA of demand on `TX-1` of 25 kVA: {100 * (1.2 + 4.5) / 25:.0f} %"
+    # Position 1 and half of 2,4 hang on one half of the winding, which has half of the rating.
+    assert f"{100 * (1.2 + 4.5 / 2) / 12.5:.0f} % in its fullest winding" in found.found
