@@ -13,7 +13,8 @@ import pytest
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.protection.lines import feeder_line
-from wyeline_linter.sizing.lines import NotSized, size_feeder
+from wyeline_linter.sizing.lines import size_feeder
+from wyeline_linter.sizing.prepared import NotSized
 
 US = """wye 1
 project "Foundry"

@@ -31,7 +31,8 @@ class Laid(NamedTuple):
     ``marked_c`` is what the terminals at both ends are marked for, None where one is not; ``device_a`` the device that
     decides the column of unmarked terminals. US: ``loaded`` current-carrying wires of one set; it has a
     raceway to itself, or all sets lie in one with ``beside`` wires of other lines (None: to itself). IEC: ``loaded`` 2
-    or 3 live wires, ``method``, ``circuits`` in the group, ``arrangement`` of the group, ``soil_km_w``.
+    or 3 live wires, ``method``, ``circuits`` in the group, or at the least in one where all sets lie with ``beside``
+    circuits of other lines; ``arrangement`` of the group, ``soil_km_w``.
     """
 
     ambient_c: float
@@ -47,6 +48,10 @@ class Laid(NamedTuple):
     def current_carrying(self, sets: int) -> int:
         """How many wires count in the raceway of one of so many sets (NEC 310.15(C)(1))."""
         return self.loaded if self.beside is None else self.beside + sets * self.loaded
+
+    def grouped(self, sets: int) -> int:
+        """How many circuits count in the group of so many sets (IEC 60364-5-52 523.5; each parallel set is one)."""
+        return self.circuits if self.beside is None else max(self.circuits, self.beside + sets)
 
 
 class Carries(NamedTuple):
@@ -122,20 +127,21 @@ def carries(
 def _iec(tables: Basis, size: str, metal: Material, insulation_c: float, sets: int, laid: Laid) -> Carries | NotListed:
     method: Method = laid.method  # type: ignore[assignment]
     arrangement: Arrangement = laid.arrangement  # type: ignore[assignment]
+    circuits = laid.grouped(sets)
     found = capacity(
         tables, size, metal,
         insulation="XLPE" if insulation_c > 70 else "PVC",
         loaded=2 if laid.loaded == 2 else 3,
         method=method,
         ambient_c=laid.ambient_c,
-        circuits=laid.circuits,
+        circuits=circuits,
         arrangement=arrangement,
         soil_km_w=laid.soil_km_w,
     )  # fmt: skip
     if isinstance(found, NotListed):
         return found
     plain = found.table_value.value * sets
-    grouped = found.factors[-1].value if laid.circuits > 1 else 1.0
+    grouped = found.factors[-1].value if circuits > 1 else 1.0
     bundled = found.amps * sets
     return Carries(plain, bundled / grouped, bundled, math.inf, math.inf, 0.0, insulation_c, found.looked)
 

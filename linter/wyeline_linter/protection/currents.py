@@ -200,13 +200,13 @@ def rated_a(va: float, system: System) -> float | None:
 
 
 def laid_with(line: Line, current: Current, loaded: int | None = None) -> Laid | None:
-    """How a line lies, the neutral of mostly electronic load counted; ``loaded`` wires are in its raceway in all."""
-    laid = line.laid
-    if laid is None or not line.us:
-        return laid if laid is None or loaded is None else laid._replace(circuits=max(laid.circuits, loaded))
-    if loaded is not None:
-        return laid._replace(beside=max(0, loaded - line.wiring.sets * laid.loaded))
-    wiring = line.wiring
-    if current.nonlinear and wiring.legs == 3 and wiring.neutral is not None and from_wye(line.system):
-        return laid._replace(loaded=laid.loaded + 1)
-    return laid
+    """How a line lies, the neutral of mostly electronic load counted; ``loaded`` wires (US) or circuits (IEC) share its
+    raceway."""
+    laid, wiring = line.laid, line.wiring
+    if laid is None:
+        return None
+    if line.us and current.nonlinear and wiring.legs == 3 and wiring.neutral is not None and from_wye(line.system):
+        laid = laid._replace(loaded=laid.loaded + 1)
+    if loaded is None:
+        return laid
+    return laid._replace(beside=max(0, loaded - wiring.sets * (laid.loaded if line.us else 1)))

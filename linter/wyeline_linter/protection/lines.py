@@ -447,8 +447,11 @@ def _laid(
         if ambient is None:
             ambient = US_AMBIENT_C
             assumed.append(f"{US_AMBIENT_C:g} degC around the wires, as none is written")
-        loaded = loaded_wires(wiring, system) * grouped * (wiring.sets if together else 1)
-        return Laid(ambient, loaded, marked, device), "", tuple(assumed)
+        loaded = loaded_wires(wiring, system)
+        if together:
+            beside = loaded * wiring.sets * (grouped - 1)
+            return Laid(ambient, loaded, marked, device, beside=beside), "", tuple(assumed)
+        return Laid(ambient, loaded * grouped, marked, device), "", tuple(assumed)
     if method is None and buried:
         method = "D1" if body.raceway is not None else "D2"
     if method is None:
@@ -474,13 +477,16 @@ def _laid(
         stuff if stuff in ("tray", "ladder") else "tray" if stuff in _OPEN else "wall" if method == "C"
         else "tray" if method in ("E", "F") else "bunched"
     )  # fmt: skip
-    circuits = grouped if grouped > 1 else wiring.sets if together else 1
+    apart = grouped > 1 or not together
+    """Whether the circuits of the group are those that are written, however many sets there are."""
+    circuits = grouped if apart else wiring.sets
     if circuits > 1 and not stuff and arrangement != "bunched":
         assumed.append(
             f"the {circuits} lie in one layer, as on a {arrangement}, since nothing says that they are bunched"
         )
     loaded = 2 if len(system.legs) < 3 else 3
-    return Laid(ambient, loaded, None, 0.0, method, circuits, arrangement, soil), "", tuple(assumed)
+    among = None if apart else 0
+    return Laid(ambient, loaded, None, 0.0, method, grouped, arrangement, soil, among), "", tuple(assumed)
 
 
 def loaded_wires(wiring: Wiring, system: System, nonlinear: bool | None = False) -> int:

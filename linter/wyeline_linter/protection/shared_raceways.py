@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Place
 from wyeline_grammar.model import RacewayStatement
+from wyeline_linter.protection.currents import current_of, laid_with
 from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
 
 if TYPE_CHECKING:
@@ -37,11 +38,16 @@ def sharing(view: View) -> Iterator[tuple[str, RacewayStatement, Place, list[Lin
             yield entry.name, entry.statement, Place(entry.block, entry.span), lines
 
 
-def loaded_in(lines: list[Line]) -> int:
-    """What counts where lines share a raceway: their current-carrying wires (US), or the circuits (IEC)."""
+def loaded_in(view: View, lines: list[Line]) -> int:
+    """What counts where lines share a raceway: their current-carrying wires (US), or the circuits (IEC), each set."""
     if not lines[0].us:
-        return len(lines)
-    return sum((x.laid.loaded if x.laid is not None else x.wiring.legs) * x.wiring.sets for x in lines)
+        return sum(x.wiring.sets for x in lines)
+    return sum(_loaded(view, x) * x.wiring.sets for x in lines)
+
+
+def _loaded(view: View, line: Line) -> int:
+    laid = laid_with(line, current_of(view, line))
+    return laid.loaded if laid is not None else line.wiring.legs
 
 
 def lines_in(view: View, name: str) -> list[Line]:

@@ -69,7 +69,7 @@ def _held(view: View, feeder: Feeder) -> tuple[Line, Carries] | str:
 def _beside(view: View, line: Line) -> int | None:
     """The wires (US) or circuits (IEC) in the raceway that a line shares with others; None where it lies alone."""
     lines = lines_in(view, line.shared) if line.shared else []
-    return loaded_in(lines) if lines else None
+    return loaded_in(view, lines) if lines else None
 
 
 def _looked(held: Carries, names: tuple[tuple[str, str, str], ...] | list[tuple[str, str, str]]) -> list[Input]:

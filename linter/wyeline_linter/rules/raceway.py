@@ -77,8 +77,9 @@ def shared_ampacity(view: View) -> Iterator[Finding]:
     from wyeline_linter.rules.wires import judged
 
     for _, _, _, lines in sharing(view):
+        loaded = loaded_in(view, lines)
         for line in lines:
-            yield from judged(view, line, loaded_in(lines))
+            yield from judged(view, line, loaded)
 
 
 FULL = rule(

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Feeder
 from wyeline_linter.claims import DWELLING
-from wyeline_linter.findings import Finding, Fix, Severity, append_phrase
+from wyeline_linter.findings import Finding, Fix, Offered, Severity, append_phrase
 from wyeline_linter.protection.ampacities import Carries, Laid, bounds, failing_stage
 from wyeline_linter.protection.currents import Current, current_of, laid_with
 from wyeline_linter.protection.dwellings import relief_if_claimed, relief_of
@@ -142,10 +142,19 @@ def wires_not_sized(view: View, feeder: Feeder) -> Iterator[Finding]:
         return
     from wyeline_linter.sizing.lines import Proposal, size_feeder
 
-    made = size_feeder(view, feeder)
-    fixes: tuple[Fix, ...] = ()
-    change = "Write its wires."
-    if isinstance(made, Proposal):
+    def sizes() -> tuple[Fix, ...]:
+        found = size_feeder(view, feeder)
+        return (found.fix(),) if isinstance(found, Proposal) else ()
+
+    fixes: Sequence[Fix] = ()
+    run = feeder.body.raceway
+    made = size_feeder(view, feeder) if run is None or not run.named else None
+    if made is None:  # what it takes hangs on lines far from here
+        fixes = Offered(sizes, lambda: view.edits)
+        change = (
+            "Write its wires; how large they have to be hangs on all that shares its raceway: `wyeline size` tells."
+        )
+    elif isinstance(made, Proposal):
         fixes = (made.fix(),)
         change = f"Write `{made.wires}`, for instance: {'; '.join(made.reasons[:3])}."
     else:
@@ -357,7 +366,7 @@ def _bundled(
     row = found.looked[2] if line.us else found.looked[-1]
     text = f"{line.where}: {line_text(line)} carries {amps_text(found.bundled_a)}"
     count = laid.current_carrying(line.wiring.sets)
-    beside = f"among {count} wires" if line.us else f"among {laid.circuits} circuits"
+    beside = f"among {count} wires" if line.us else f"among {laid.grouped(line.wiring.sets)} circuits"
     rule_found: Rule = BUNDLED
     why = ""
     if line.us and line.wiring.neutral is not None and line.laid is not None:

@@ -9,8 +9,9 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.linking import Feeder
 from wyeline_linter.figures import ordered_feeders, ordered_names
 from wyeline_linter.findings import Edit
-from wyeline_linter.sizing.lines import NotSized, Proposal, size_feeder
+from wyeline_linter.sizing.lines import Proposal, size_feeder
 from wyeline_linter.sizing.machines import Machine, size_generator, size_transformer
+from wyeline_linter.sizing.prepared import NotSized
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import Analysis

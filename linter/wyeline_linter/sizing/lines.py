@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Feeder
@@ -13,13 +12,14 @@ from wyeline_linter.findings import Edit, Fix, Safety
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.currents import Current, current_of, laid_with, line_voltage
 from wyeline_linter.protection.dwellings import relief_of
-from wyeline_linter.protection.lines import METAL_RACEWAYS, Guard, Line, feeder_line, first_device_a, planned_line
+from wyeline_linter.protection.lines import METAL_RACEWAYS, Line, first_device_a
 from wyeline_linter.protection.purposes import ONE_LOAD, TAPS, Purpose, purpose_of, required_a
-from wyeline_linter.protection.shared_raceways import lines_in, loaded_in
 from wyeline_linter.protection.taps import least_of_tap
-from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring, temperatures
+from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring
 from wyeline_linter.protection.withstand import withstand_of
-from wyeline_linter.sizing.devices import Device, device_of
+from wyeline_linter.sizing.devices import Device
+from wyeline_linter.sizing.prepared import NotSized, is_below, prepared
+from wyeline_linter.sizing.sharing import laid_beside
 from wyeline_linter.sizing.steps import (
     Demand,
     Ground,
@@ -32,14 +32,10 @@ from wyeline_linter.sizing.steps import (
     sized,
 )
 from wyeline_linter.sizing.writing import raceway_edit_of, raceway_for, rating_edit, trade_of, wires_text
-from wyeline_linter.systems import System
-from wyeline_linter.tables import Basis, NotListed
+from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
-
-USUAL = {"us": "THWN-2", "iec": "XLPE"}
-"""Insulation taken where nothing is written (common practice, no source)."""
 
 
 class Proposal(NamedTuple):
@@ -71,56 +67,18 @@ class Proposal(NamedTuple):
         return Fix(self.title, self.edits, Safety.LOOK)
 
 
-class NotSized(NamedTuple):
-    """Why a feeder cannot be sized: the facts that are missing."""
-
-    subject: str
-    reasons: tuple[str, ...]
-
-
 def size_feeder(view: View, feeder: Feeder, *, withstand: bool = False) -> Proposal | NotSized:
     """Sizes for a feeder as it stands: what is written is kept where it serves, and completed or enlarged where not.
 
     ``withstand``: the largest fault counts too, which asks the fault study (not on every keystroke).
     """
-    tables = view.tables
-    if tables is None:
-        return NotSized(feeder.key, ("the project names no basis, so no table gives a size",))
-    line = feeder_line(view, feeder) or _planned_line(view, tables, feeder)
-    if line is None or line.target is None:
-        return NotSized(feeder.key, (f"the voltage of `{feeder.key}` is not settled",))
-    if line.medium:
-        return NotSized(feeder.key, ("the tables hold no medium-voltage cables; the maker's data decide",))
-    current = current_of(view, line)
-    if line.laid is None:
-        example = "`in EMT`, whose size then follows" if line.us else "`method C`"
-        example = "`soil 1.0 K.m/W`" if "`soil`" in line.lacks else example
-        return NotSized(feeder.key, (f"{line.lacks} is not written (such as {example})",))
-    purpose = purpose_of(view, line, current)
-    device: Device | None = None
-    reasons: list[str] = []
-    own = line.guard if line.guard is not None and line.guard.own else None
-    small = own is not None and purpose not in ONE_LOAD and is_below(own, current)
-    if small or (own is None and _wants_device(line, purpose)):
-        asked = device_of(view, line, current, purpose)
-        if isinstance(asked, str):
-            return NotSized(feeder.key, (asked,))
-        device = asked
-        reasons.append(device.text)
-        if own is not None:
-            reasons.append(f"{own.amps:g} A, as written, is less than the {current.sizing_a:.4g} A to size by")
-        guard = Guard(device.amps, device.kind, True, feeder.key)
-        line = replace(line, guard=guard, laid=line.laid._replace(device_a=device.amps))
-        purpose = purpose_of(view, line, current)
-    ends_in = first_device_a(line) if purpose in (Purpose.SECONDARY, Purpose.SERVICE) else None
-    if line.guard is None and not current.sizing_a and ends_in is None:
-        why = current.unknown or ("it has no device, and nothing below states a load",)
-        return NotSized(feeder.key, why)
-    if current.unknown:
-        reasons.append(f"the load is not known, so the device alone decides: {'; '.join(current.unknown[:2])}")
+    found = prepared(view, feeder)
+    if isinstance(found, NotSized):
+        return found
+    line, current, purpose, device, reasons = found
     fault = withstand_of(view, line) if withstand else None
     fault_mm2 = fault.least_mm2 if fault is not None else None
-    laid = _laid(view, line, current)
+    laid = laid_beside(view, line, current)
     chosen = choose(view, line, current, purpose, laid=laid, fault_mm2=fault_mm2)
     if isinstance(chosen, NotListed):
         return NotSized(feeder.key, (chosen.reason,))
@@ -130,52 +88,6 @@ def size_feeder(view: View, feeder: Feeder, *, withstand: bool = False) -> Propo
         view, line, current, purpose, wiring, laid=laid, fault_mm2=fault_mm2
     )
     return _proposal(feeder, line, device, wiring, reasons, fits=fits)
-
-
-def _laid(view: View, line: Line, current: Current) -> Laid | None:
-    """How a line lies beside all that shares its raceway; lines whose wires are not written yet count with one set."""
-    if not line.shared:
-        return laid_with(line, current)
-    beside = [x for x in lines_in(view, line.shared) if x.feeder is not line.feeder]
-    for feeder in view.model.feeders.values():
-        raceway = feeder.body.raceway
-        if feeder is line.feeder or feeder.body.conductors is not None or raceway is None or not raceway.named:
-            continue
-        if raceway.stuff == line.shared:
-            planned = _planned_line(view, line.tables, feeder)
-            if planned is not None:
-                beside.append(planned)
-    return laid_with(line, current, loaded_in([line, *beside]))
-
-
-def is_below(guard: Guard, current: Current) -> bool:
-    """Whether a device is smaller than the load that its line is sized by, so that wires alone would mend nothing."""
-    return (current.sizing_a or 0.0) > guard.amps * (1 + 1e-9)
-
-
-def _wants_device(line: Line, purpose: Purpose) -> bool:
-    """Whether a device belongs at its start: not behind a meter, switch or lugs, nor at a transformer's terminals."""
-    if line.feeder is None or line.feeder.source.port is not None:
-        return False
-    if purpose in (Purpose.SECONDARY, Purpose.SERVICE, Purpose.TAP):
-        return False
-    return line.source.kind in ("switchgear", "switchboard", "mcc", "panel", "busway", "generator", "ups", "inverter")
-
-
-def _planned_line(view: View, tables: Basis, feeder: Feeder) -> Line | None:
-    return planned_line(view, feeder, lambda system: _planned(tables, system, feeder))
-
-
-def _planned(tables: Basis, system: System, feeder: Feeder) -> Wiring:
-    """Wires of no size yet: what has to be pulled between these two ends."""
-    practice = tables.practice
-    mark = USUAL[practice]
-    size = "12" if practice == "us" else "2.5 mm2"
-    neutral = size if system.has_neutral else None
-    ground = None if feeder.source.port == "none" else size
-    role = "G" if practice == "us" else "PE"
-    held = temperatures(mark, tables, False)
-    return Wiring(1, len(system.legs), size, neutral, ground, role, "Cu", False, mark, held, False)
 
 
 def demand_of(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -9,6 +10,7 @@ import pytest
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.cli import main
+from wyeline_linter.reports.ampacity_sheet import ampacity_figure
 from wyeline_linter.sizing.lines import Proposal, size_feeder
 
 US = """wye 1
@@ -32,7 +34,7 @@ def site(amps: tuple[int, ...], wires: str = "") -> str:
 
 def bundled(text: str) -> list[str]:
     findings = Analysis("/m/site.wye", Files(lambda _: text), "/m").findings()
-    return [f.message for f in findings if "bundle" in f.rule or "protect" in f.rule or "ampacity" in f.rule]
+    return [f.message for f in findings if any(word in f.rule for word in ("bundle", "underprotected", "ampacity"))]
 
 
 def sized_wires(text: str, key: str) -> str:
@@ -75,3 +77,86 @@ def test_a_second_set_counts_in_the_raceway_too(tmp_path: Path) -> None:
     text = file.read_text(encoding="utf-8")
     # Two sets of three lines are 18 wires: 50 %. 400 kcmil carries 380 A at 90 degC: 2 x 380 x 0.5 = 380 A, next 400 A.
     assert text.count("2 sets 3x400kcmil") == 3 and bundled(text) == []
+
+
+MILL = """wye 1
+project "Mill"
+  basis us-2023
+  frequency 60 Hz, ambient 30 degC, revision "A"
+utility UTIL 480Y/277  fault 40 kA, fault-min 30 kA, x/r 6
+switchboard MSB 480Y/277  bus 2500 A, main 2500 A, rated 65 kA, service-equipment, lug-temp 75 degC
+feeder UTIL -> MSB
+raceway R-1 12 inch ladder  30 m
+"""
+
+
+@pytest.mark.parametrize("amps", [(1000, 800, 100), (800, 800), (1000, 60), (600, 600, 400)])
+@pytest.mark.parametrize("written", [False, True])
+def test_several_sets_of_lines_not_written_yet_count(tmp_path: Path, amps: tuple[int, ...], written: bool) -> None:
+    """Written together they hold: each counted the sets of all, whichever of them was asked for."""
+    text = MILL
+    for at, each in enumerate(amps):
+        wires = "3#8 + N #8 + G #8 Cu THWN-2" if written else ""
+        text += f"switchboard D{at} 480Y/277  bus 1000 A, main {each} A, rated 65 kA, lug-temp 75 degC\n"
+        text += f"feeder MSB -> D{at}  {each} A 3p  {wires}  30 m  in R-1\n"
+    file = tmp_path / "site.wye"
+    file.write_text(text, encoding="utf-8")
+    alone = [sized_wires(text, f"MSB -> D{at}") for at in range(len(amps))]
+    assert main(["size", "--apply", str(file)]) == 0
+    after = file.read_text(encoding="utf-8")
+    assert bundled(after) == [] and all(wires in after for wires in alone)
+
+
+def test_a_neighbour_of_several_sets_asks_for_more() -> None:
+    """1000 A in five sets, beside 100 A: 18 wires, 50 % (NEC 310.15(C)(1)). 500 kcmil carry 5 x 430 x 0.5 = 1075 A;
+    four sets (15 wires) 860 A. Of the other #2/0 Cu has 195 A at 90 degC and 97.5 A there, next 100 A;
+    #1/0 has 170 A and 85 A. With one set counted for the 1000 A it would be #3: 115 A, 80 % of it 92 A."""
+    text = MILL
+    for name, each in (("A", 1000), ("C", 100)):
+        text += f"switchboard {name} 480Y/277  bus 1000 A, main {each} A, rated 65 kA, lug-temp 75 degC\n"
+        text += f"feeder MSB -> {name}  {each} A 3p  30 m  in R-1\n"
+    assert sized_wires(text, "MSB -> A").startswith("5 sets 3x500kcmil")
+    assert sized_wires(text, "MSB -> C").startswith("3#2/0")
+
+
+def test_sets_that_lie_together_count_as_they_grow() -> None:
+    """1000 A in sets that lie in one raceway: five sets of 500 kcmil are 15 wires at 50 %, 5 x 430 x 0.5 = 1075 A; four
+    are 12 wires, 860 A."""
+    text = MILL + (
+        "switchboard A 480Y/277  bus 1000 A, main 1000 A, rated 65 kA, lug-temp 75 degC\n"
+        "feeder MSB -> A  1000 A 3p  30 m  in 12 inch ladder, together\n"
+    )
+    assert sized_wires(text, "MSB -> A").startswith("5 sets 3x500kcmil")
+
+
+IEC = """project "Mill"
+  basis iec
+  frequency 50 Hz, ambient 30 degC
+utility NETZ 400Y/230  fault 30 kA, fault-min 20 kA, x/r 4, earthing TN-S
+feeder NETZ -> HV
+switchboard HV 400Y/230  bus 1250 A, incomer 1250 A, rated 36 kA
+raceway T-1 tray  30 m
+panel P 400Y/230  bus 250 A, incomer 125 A, rated 36 kA
+panel Q 400Y/230  bus 800 A, incomer 630 A, rated 36 kA
+feeder HV -> P  125 A 3p  4x50mm2 + PE 25mm2 Cu XLPE  30 m  in T-1, method E
+feeder HV -> Q  630 A 3p  {wires}  30 m  in T-1, method E
+"""
+
+
+def test_parallel_sets_are_circuits_of_the_group_under_iec_practice() -> None:
+    """B.52.17: single layer on a perforated tray, 2 circuits 0.88, 3 circuits 0.82. Two sets beside one line are three
+    circuits, not two: 50 mm2 XLPE, method E, three loaded: 192 A x 0.82 = 157 A."""
+    view = Analysis("/m/site.wye", Files(lambda _: IEC.format(wires="2 sets 4x240mm2 + PE 120mm2 Cu XLPE")), "/m").view
+    sheet = ampacity_figure(view, view.model.feeders["HV -> P"])
+    assert sheet.value == pytest.approx(192 * 0.82, rel=1e-6)
+
+
+def test_what_is_offered_follows_an_edit_of_a_neighbour() -> None:
+    """The finding on the line without wires says nothing that a neighbour's edit would make wrong."""
+    made = Analysis("/m/site.wye", Files(lambda _: site((200, 200))), "/m")
+    (gap, _) = (f for f in made.findings() if f.rule == "wires-not-sized")
+    assert "`wyeline size` tells" in gap.change and gap.fixes[0].title.startswith("Size `MAIN -> P0`: 3#3/0")
+    crowded = Analysis("/m/site.wye", Files(lambda _: site((200,) * 3)), "/m")
+    other = next(f for f in crowded.findings() if f.rule == "wires-not-sized")
+    assert replace(other, fixes=()) == replace(gap, fixes=(), place=other.place)
+    assert other.fixes[0].title.startswith("Size `MAIN -> P0`: 3#4/0")

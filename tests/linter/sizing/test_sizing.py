@@ -14,8 +14,9 @@ from wyeline_linter.cli import main
 from wyeline_linter.findings import Severity
 from wyeline_linter.fixing import apply_edits
 from wyeline_linter.protection.ampacities import Laid
-from wyeline_linter.sizing.lines import NotSized, Proposal, size_feeder
+from wyeline_linter.sizing.lines import Proposal, size_feeder
 from wyeline_linter.sizing.machines import size_generator, size_transformer
+from wyeline_linter.sizing.prepared import NotSized
 from wyeline_linter.sizing.steps import Demand, drop_percent, ground_for, sized
 from wyeline_linter.tables import NotListed, basis
 
