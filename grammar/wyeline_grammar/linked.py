@@ -10,6 +10,7 @@ from wyeline_grammar import model as m
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.places import Place
 
+_new = tuple.__new__  # a named tuple without the call of its Python constructor: one for each circuit of a model
 _STATUS_BY_WEIGHT = ("demolish", "relocated", "future", "temporary", "existing", "new")
 STATUS = frozenset(_STATUS_BY_WEIGHT)
 
@@ -128,7 +129,7 @@ def merge(name: str, chain: tuple[tuple[Block, m.EquipmentStatement], ...]) -> E
     """
     block, statement = chain[0]
     if len(chain) == 1:
-        circuits = tuple(PlacedCircuit(c, block, c.place.key) for c in statement.circuits)
+        circuits = tuple([_new(PlacedCircuit, (c, block, c.place.key)) for c in statement.circuits])
         body, primary, secondary, arrow = statement.body, statement.primary, statement.secondary, statement.arrow
         return Equipment(name, statement.kind, block, statement, body, primary, secondary, arrow, circuits, chain)
     facts: dict[str, m.Fact] = {}
@@ -143,9 +144,9 @@ def merge(name: str, chain: tuple[tuple[Block, m.EquipmentStatement], ...]) -> E
             if flag not in STATUS or not has_status:
                 flags.setdefault(flag, span)
         for circuit in part.circuits:
-            where: tuple[int | str, ...] = circuit.place.positions or (circuit.place.label or "",)
-            if not taken.intersection(where):
-                placed.append(PlacedCircuit(circuit, origin, circuit.place.key))
+            place = circuit.place
+            if taken.isdisjoint(place.positions or (place.label or "",)):
+                placed.append(_new(PlacedCircuit, (circuit, origin, place.key)))
         taken.update(p for c in part.circuits for p in (c.place.positions or (c.place.label or "",)))
     parts = [part for _, part in chain]
     bodies = [part.body for part in parts]

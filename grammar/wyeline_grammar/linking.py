@@ -221,6 +221,8 @@ class Model:
             yield Declared(statement.label.text, "feeder", "feeder", block, statement.label.span, statement)
 
     def _list_of(self, statement: m.Statement) -> list[tuple[Block, m.Statement]] | None:
+        if isinstance(statement, m.EquipmentStatement):
+            return None  # nearly all of them
         lists: dict[type, Any] = {
             m.ProjectStatement: self.projects,
             m.ScenarioStatement: self.scenarios,

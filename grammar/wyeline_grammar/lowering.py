@@ -7,6 +7,7 @@ resolved in ``linking.py``.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from operator import attrgetter
 
 from wyeline_grammar import model as m
 from wyeline_grammar.bodies import BodyBuilder, name_use, place_of, unquoted
@@ -71,21 +72,36 @@ def lower_block(lines: tuple[str, ...]) -> m.Statement:
 
 
 def _lower(syntax: BlockSyntax, rows: dict[int, m.Circuit]) -> m.Statement:
-    problems = [p for line in syntax.lines for p in line.problems]
-    doc = "\n".join((line.comment or "").removeprefix("///").strip() for line in syntax.lines if line.form == "doc")
+    lines = syntax.lines
+    forms = set(map(_form, lines))
+    problems = [p for line in lines for p in line.problems] if any(map(_problems, lines)) else []
+    doc = ""
+    if "doc" in forms:
+        doc = "\n".join([(line.comment or "").removeprefix("///").strip() for line in lines if line.form == "doc"])
     if syntax.head is None:
-        return m.Unreadable(m.Span(0, 0, 0), len(syntax.lines) - 1, doc, tuple(problems), bool(problems))
-    return _StatementReader(syntax, syntax.head, doc, problems, rows).read()
+        return m.Unreadable(m.Span(0, 0, 0), len(lines) - 1, doc, tuple(problems), bool(problems))
+    return _StatementReader(syntax, syntax.head, doc, problems, rows, "more" in forms).read()
+
+
+_form, _problems = attrgetter("form"), attrgetter("problems")
 
 
 class _StatementReader:
-    """Reads one block; ``problems`` grows while it does. ``rows`` are the circuits that were read already."""
+    """Reads one block; ``problems`` grows while it does. ``rows`` are the circuits that were read already; ``more`` is
+    whether some line holds more of the statement."""
 
     def __init__(
-        self, syntax: BlockSyntax, head: int, doc: str, problems: list[Problem], rows: dict[int, m.Circuit]
+        self,
+        syntax: BlockSyntax,
+        head: int,
+        doc: str,
+        problems: list[Problem],
+        rows: dict[int, m.Circuit],
+        more: bool,
     ) -> None:
         self.syntax = syntax
         self.rows = rows
+        self.more = more
         self.row = head
         self.line = syntax.lines[head]
         self.doc = doc
@@ -116,31 +132,42 @@ class _StatementReader:
 
     def _body(self, form: str, place: str) -> m.Body:
         """What the phrases of the statement's line, and of the lines below it, say together."""
-        key = place, self.row, self.line.phrases
+        phrases = self.line.phrases
+        count = len(phrases)
+        if count and phrases[-1].form == "text":
+            count -= 1  # nearly every description is another one
+        phrases, ends = phrases[:count], phrases[count:]
+        key = place, self.row, phrases
         known = _bodies.get(key)
-        if known is not None and all(line.form != "more" for line in self.syntax.lines):
+        if known is not None and not self.more and not (ends and known.description_span):
             self._details(form, place, None)
-            return known
+            if not ends:
+                return known
+            said = ends[0].tokens[0]
+            return known._replace(description=unquoted(said), description_span=self._span(said))
         builder, before = BodyBuilder(place, self.problems), len(self.problems)
-        builder.add(self.row, self.line.phrases)
-        alone = len(self.problems) == before and all(line.form != "more" for line in self.syntax.lines)
+        builder.add(self.row, phrases)
+        if len(self.problems) == before and not self.more:
+            _bodies.put(key, builder.build())
+        builder.add(self.row, ends)
         self._details(form, place, builder)
-        built = builder.build()
-        if alone:
-            _bodies.put(key, built)
-        return built
+        return builder.build()
 
     def _details(self, form: str, place: str, body: BodyBuilder | None) -> None:
         """Read the lines below the head: ``form`` says which details suit, ``body`` takes more phrases."""
+        lines = self.syntax.lines
+        if len(lines) == self.row + 1:
+            return
         suits = _DETAILS[form] | ({"circuit"} if place in BOARDS else frozenset())
-        for row in range(self.row + 1, len(self.syntax.lines)):
-            line = self.syntax.lines[row]
+        for row in range(self.row + 1, len(lines)):
+            line = lines[row]
+            if line is ELSEWHERE:
+                self.circuits.append(self.rows[row])
+                self.last = row
+                continue
             if line.form in ("blank", "comment", "doc", "broken"):
                 continue
             self.last = row
-            if line is ELSEWHERE:
-                self.circuits.append(self.rows[row])
-                continue
             if line.form not in _DETAIL_WORDS:
                 continue
             if line.form not in suits:

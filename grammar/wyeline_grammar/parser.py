@@ -22,6 +22,7 @@ DETAIL_ALONE = "detail-without-statement"
 
 _BLANK = Line("blank", (), (), ())
 _NOT_HEADS = frozenset({"blank", "comment", "doc"})
+_MAY_BE_BOARDS = frozenset({"equipment", "type"})
 _MOST_LINES, _MOST_BLOCKS, _LONGEST_LINE, _MOST_TAILS = 1_000, 100, 1_000, 5_000
 _known_lines: dict[bool, Remembered[str, Line]] = {False: of_texts(_MOST_LINES), True: of_texts(_MOST_LINES)}
 _known_blocks: Remembered[tuple[str, ...], BlockSyntax] = of_texts(_MOST_BLOCKS)
@@ -48,16 +49,22 @@ def read_line(text: str, indented: bool) -> Line:
     named = None if indented else _NAMED.match(text)
     if named is None or "//" in text or len(text) > _LONGEST_LINE:
         return _read_whole(text, indented)
-    key = (text[: named.start(1)], named[2], text[named.end() :], named.end())
+    quote = text.find('"')
+    described = quote > 0 and text.find('"', quote + 1) == len(text) - 1
+    said = f'{text[named.end() : quote]}""' if described else text[named.end() :]
+    key = (text[: named.start(1)], named[2], said, named.end())
     tail = _tails.get(key)
     if tail is None:
         line = _read_whole(text, indented)
-        tail = _tail_of(line, named)
+        tail = _tail_of(line, named, described)
         _tails.put(key, tail)
         return line
     if not tail:
         return _read_whole(text, indented)
     form, lead, rest, phrases = tail
+    if described:
+        description = _new(Token, ("TEXT", text[quote:], quote, len(text)))
+        phrases = (*phrases, _new(Phrase, ("text", (description,), False)))
     start, end = named.span(1)
     head = (*lead, _new(Token, ("NAME", named[1], start, end)))
     if named[2] is not None:
@@ -68,19 +75,26 @@ def read_line(text: str, indented: bool) -> Line:
 
 _NAME = "[A-Z][A-Za-z0-9]*+(?:-[A-Za-z0-9]++)*+"
 _NAMED = re.compile(rf"[a-z][a-z-]*+[ \t]++({_NAME})(?:[ \t]++(->)[ \t]++({_NAME}))?(?=[ \t])")
-"""A statement's word and the plain name behind it, of a feeder both; what follows is one tail under ever new names."""
+"""A statement's word and the plain name behind it, of a feeder both; what follows is one tail under ever new names. A
+description at its end is ever another one, too."""
 _Tail = tuple[str, tuple[Token, ...], tuple[Token, ...], tuple[Phrase, ...]]
 _tails: Remembered[tuple[str, str | None, str, int], _Tail | tuple[()]] = of_texts(_MOST_TAILS)
 _new = tuple.__new__
 
 
-def _tail_of(line: Line, named: re.Match[str]) -> _Tail | tuple[()]:
-    """What of a line holds under other names as well; nothing where its words are not what the names' places say."""
+def _tail_of(line: Line, named: re.Match[str], described: bool) -> _Tail | tuple[()]:
+    """What of a line holds under other names as well, and with other words in the quotes at its end if it is
+    ``described``; nothing where its words are not what these places say."""
     count = 2 if named[2] is None else 4
     kinds = tuple(token.kind for token in line.head[:count])
     if line.problems or kinds[1:] != ("NAME", "ARROW", "NAME")[: count - 1] or line.head[count - 1].end != named.end():
         return ()
-    return line.form, line.head[:1], line.head[count:], line.phrases
+    phrases = line.phrases
+    if described:
+        if not phrases or phrases[-1].form != "text" or phrases[-1].assumed:
+            return ()
+        phrases = phrases[:-1]
+    return line.form, line.head[:1], line.head[count:], phrases
 
 
 def _read_whole(text: str, indented: bool) -> Line:
@@ -152,7 +166,9 @@ def _parse_block(
                 owned = True
                 if head is None:
                     head = row
-                    board = any(token.kind == "KIND" and token.text in BOARDS for token in line.head[:2])
+                    board = line.form in _MAY_BE_BOARDS and any(
+                        token.kind == "KIND" and token.text in BOARDS for token in line.head[:2]
+                    )
             elif not owned and not _stands_alone_already(line):
                 line = line._replace(problems=(_detail_alone(text, line),))
         elif statement and line.form != "blank":

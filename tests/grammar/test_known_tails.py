@@ -6,7 +6,10 @@ from grammar_lines import ALL, STATEMENTS
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from wyeline_grammar import lowering
+from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.parser import _read_whole, read_line
+from wyeline_grammar.remembering import forget_texts
 from wyeline_grammar.tokens import cut
 
 WORDS = sorted({token.text for line in ALL for token in cut(line)[1]})
@@ -26,3 +29,39 @@ def test_tails_equal_the_parser(word: str, named: list[tuple[str, str, str]], ta
         for column in (0, 24):  # close behind, and where all tails begin in one column
             text = f"{lead.ljust(column)} {tail}"
             assert read_line(text, indented=False) == _read_whole(text, indented=False)
+
+
+ENDS = st.sampled_from(
+    [
+        ' "Pump"',
+        ' "Pumpe, groß"',
+        ' ""',
+        '"Pump"',
+        ' "a, 3 kVA \u00d7 \u00a0"',
+        ' "x" ',
+        ' "x" "y"',
+        ' "open',
+        ' "',
+        ' assume "x"',
+    ]
+)
+
+
+@settings(max_examples=250, deadline=None)
+@given(
+    st.sampled_from(["motor", "panel", "type load", "feeder", "project", "scenario", "utility"]),
+    st.lists(st.tuples(NAMES, ENDS), min_size=2, max_size=5),
+    st.sampled_from(TAILS)
+    | st.sampled_from(["460 3ph 10 hp, pf 0.86", "bus 100 A,", "location", "", "\u00d7", '"Hall" 3 kVA']),
+)
+def test_so_are_tails_under_other_descriptions_and_what_they_say(
+    word: str, named: list[tuple[str, str]], tail: str
+) -> None:
+    for name, end in named:
+        text = f"{word} {name} {tail}{end}"
+        assert read_line(text, indented=False) == _read_whole(text, indented=False)
+    known = [lower_block((f"{word} {name} {tail}{end}",)) for name, end in named]
+    for (name, end), statement in zip(reversed(named), reversed(known), strict=True):
+        lowering._STATEMENTS.clear()
+        forget_texts()
+        assert lower_block((f"{word} {name} {tail}{end}",)) == statement
