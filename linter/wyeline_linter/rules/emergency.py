@@ -50,7 +50,7 @@ MIXED = rule(
     summary="Emergency circuits share a board with circuits that are not.",
     why="What goes wrong in an ordinary circuit must never put out the lights that lead people to safety.",
     basis="both",
-    clause={"us": "700.5(D), 700.10(B)", "iec": "60364-5-56 560.7"},
+    clause={"us": "700.5(E) (numbered so from memory; (D) before 2023), 700.10(B)", "iec": "60364-5-56 560.7"},
     wrong=_PROJECT
     + _DP
     + _SET.format(kva=40)

@@ -152,7 +152,7 @@ def _no_ground_needed(view: View, line: Line) -> bool:
     kind = maker.kind if maker is not None else ""
     served = line.target is not None and "service-equipment" in line.target.body.flags
     if kind == "utility" and line.us and (line.guard is None or (served and line.wiring.neutral is not None)):
-        return True  # the neutral is bonded at the service equipment (NEC 250.24(C), 250.142(A))
+        return True  # the neutral is bonded at the service equipment (NEC 250.24(D), 250.142(A), from memory)
     if not line.us and line.system.earthing.arrangement is Arrangement.TT and kind == "utility" and line.guard is None:
         return True
     return line.system.frequency_hz == 0

@@ -217,7 +217,7 @@ REPEATED = rule(
     summary="The neutral is tied to earth again behind the place where it is tied already.",
     why="Part of the neutral current then flows over building steel and pipes, and earth-fault relays see only a part.",
     basis="both",
-    clause={"us": "250.24(A)(5), 250.142(B)", "iec": "60364-4-44 444.4.3"},
+    clause={"us": "250.24(B) (numbered so from memory; (A)(5) before 2023), 250.142(B)", "iec": "60364-4-44 444.4.3"},
     wrong=_PROJECT
     + _DP.replace("lug-temp 75 degC", "lug-temp 75 degC, service-equipment")
     + f"feeder DP -> LP-1  200 A 3p  {_WIRES}  8 m  in 2 inch EMT\n"

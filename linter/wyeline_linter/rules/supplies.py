@@ -194,7 +194,7 @@ UNEQUAL = rule(
     scope="equipment",
     summary="Supplies that run in parallel differ in voltage, angle, frequency or order of legs.",
     why="Closing a tie between unequal supplies is the same as a short circuit.",
-    clause={"us": "705.143", "iec": "60364-5-55 551.7"},
+    clause={"us": "705.14 (numbered so from memory; 705.143 before 2020)", "iec": "60364-5-55 551.7"},
     wrong="utility UTIL 480Y/277  fault 14 kA, x/r 4\ngenerator GEN-1 480Y/277  60 kVA, pf 0.8, frequency 50 Hz\n"
     "panel DP 480Y/277  bus 225 A\n  claim parallel\nfeeder UTIL -> DP  150 A 3p\nfeeder GEN-1 -> DP  150 A 3p\n",
     right="utility UTIL 480Y/277  fault 14 kA, x/r 4\ngenerator GEN-1 480Y/277  60 kVA, pf 0.8\n"
