@@ -60,8 +60,8 @@ class Figure(NamedTuple):
     """A value with its working.
 
     ``value`` is in the SI unit ``unit`` (``VA``, ``A``, ``V``, ``ohm``, ``m``; empty for a ratio), None exactly where
-    ``unknown`` has reasons. ``formula`` uses the symbols of ``inputs`` and ``steps``, the signs + - * / ^, sqrt(),
-    max() and min(). ``source`` is the standard and clause, or "common practice".
+    ``unknown`` has reasons. ``formula`` uses the symbols of ``inputs`` and ``steps``, pi, the signs + - * / ^, sqrt(),
+    exp(), max() and min(). ``source`` is the standard and clause, or "common practice".
     """
 
     name: str
@@ -113,8 +113,10 @@ def total(parts: Iterable[Figure]) -> tuple[float | None, tuple[str, ...]]:
 
 
 def number_text(value: float) -> str:
-    """A number with at most six significant digits, no exponent, no trailing zeros: what a pocket calculator shows."""
-    if value == 0:
+    """A number with at most six significant digits, no exponent, no trailing zeros: what a pocket calculator shows.
+
+    What rounding left of nothing (below 1e-9 in SI units) is 0."""
+    if abs(value) < 1e-9:
         return "0"
     text = f"{value:.6g}"
     if "e" in text:
@@ -133,7 +135,7 @@ def value_text(value: float | str | None, unit: str = "") -> str:
 
 
 _WORD = re.compile(r"[A-Za-z_À-ɏͰ-Ͽ][\w.']*")
-_FUNCTIONS = frozenset({"sqrt", "max", "min", "abs", "cos", "sin"})
+_FUNCTIONS = frozenset({"sqrt", "max", "min", "abs", "cos", "sin", "exp"})
 
 
 def put_in(formula: str, values: Mapping[str, float | str | None]) -> str:
@@ -170,7 +172,9 @@ def render(figure: Figure) -> str:
     lines = [f"{figure.name}: {figure.subject}", ""]
     if figure.inputs:
         lines += ["  Put in", *_table([_input_row(i) for i in figure.inputs]), ""]
-    values: dict[str, float | str | None] = {i.symbol: i.value for i in figure.inputs if i.symbol}
+    # A step may compare the result itself, where that is solved for and no formula gives it.
+    values: dict[str, float | str | None] = {figure.symbol: figure.value} if not figure.formula else {}
+    values.update({i.symbol: i.value for i in figure.inputs if i.symbol})
     if figure.steps:
         lines.append("  Steps")
         lines += _table([_step_row(step, values) for step in figure.steps])

@@ -15,6 +15,7 @@ import pytest
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.studies.fault import FaultView
+from wyeline_linter.studies.working_fault import fault_figure
 
 VOLTS, X_OVER_R = 240.0, 4.0
 
@@ -64,7 +65,10 @@ def test_the_largest_are_never_told_lower_than_any_bank_gives() -> None:
     """A larger unit for light comes near the perfect middle, 1.73 times three-phase; the report says it."""
     study = supply().view.studies.normal
     assert amperes(study.largest, "A", "N") == pytest.approx(10_000 * 3**0.5, rel=1e-6)
-    assert any("come out high (no fault-lg)" in a.text for a in study.assumed())
+    (told,) = [a.text for a in study.assumed() if "come out high (no fault-lg)" in a.text]
+    assert "1.73 times `fault`, 17.3 kA" in told and "`fault-lg`" in told.rpartition(";")[2]
+    sheet = fault_figure(study, "QUAY", kind="line-neutral")
+    assert told in sheet.assumptions
 
 
 def test_a_stated_fault_to_neutral_is_met() -> None:

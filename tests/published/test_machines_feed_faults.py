@@ -61,3 +61,58 @@ def test_the_working_names_what_is_counted_as_a_motor_the_largest_first() -> Non
     study = Analysis("/m/site.wye", Files(lambda _: site), "/m").view.studies.normal
     assumed = [note for note in fault_figure(study, "DP").assumptions if "reactance" in note]
     assert [("C1" in note, "counted as a running motor" in note) for note in assumed] == [(True, True), (False, False)]
+
+
+def test_the_shares_of_a_fault_are_those_of_superposition() -> None:
+    """A machine before the line and one behind it, a fault behind it. Each electromotive force alone, by series and
+    parallel impedances (superposition); of each current the part in step with the sum, so that these add up."""
+    site = SITE.format(load="mca 62 A  cooling") + (
+        'mcc LP 480 3ph  bus 200 A, rated 30 kA\n  C1  60 A 3p  25 kVA  pump  "Well"\n'
+        "feeder DP -> LP  200 A 3p  3#3/0 Cu THWN-2  60 m  in 2 inch EMT\n"
+    )
+    study = Analysis("/m/site.wye", Files(lambda _: site), "/m").view.studies.normal
+    line = study.largest.built.lines
+
+    def of_size(ohm: float, x_over_r: float) -> complex:
+        return ohm * cmath.exp(1j * math.atan(x_over_r))
+
+    volts = 480.0 / math.sqrt(3.0)
+    source = of_size(volts / 20e3, 6.0) + (line["UTIL -> DP"].leg or 0j)
+    first = of_size(0.20 * 480**2 / (math.sqrt(3.0) * 480 * 62), 10.0)
+    second = of_size(0.28 * 480**2 / 25e3, 5.0)
+    way = line["DP -> LP"].leg or 0j
+
+    def driven(own: complex, beside: complex) -> complex:
+        """Current in the line to the fault from a source behind ``own``, the other one of DP being ``beside`` it."""
+        across = beside * way / (beside + way)
+        return volts / (own + across) * beside / (beside + way)
+
+    currents = driven(source, first), driven(first, source), volts / second
+    total = sum(currents)
+    expected = [(i * total.conjugate() / abs(total)).real for i in currents]
+    printed = [i for i in fault_figure(study, "LP", kind="three-phase").inputs if i.symbol.startswith("I")]
+    told = {i.name.partition("`")[2].rstrip("`"): i.value for i in printed}
+    assert [told[name] for name in ("UTIL", "DP C1", "LP C1")] == pytest.approx(expected, rel=2e-3)
+    assert sum(expected) == pytest.approx(fault_figure(study, "LP", kind="three-phase").value, rel=2e-3)
+
+
+def test_the_ohms_of_the_way_are_those_of_a_hand_calculation() -> None:
+    """Ohms of the primary side count by the square of the ratio (IEEE Std 141, from memory); the loop is the sum."""
+    site = SITE.format(load="50 kVA  heating") + (
+        "transformer TX 480 3ph -> 208Y/120  75 kVA, z 4 %, x/r 2\n"
+        "feeder DP -> TX  125 A 3p  3#1 Cu THWN-2  5 m  in 2 inch EMT\n"
+    )
+    study = Analysis("/m/site.wye", Files(lambda _: site), "/m").view.studies.normal
+    line, square = study.largest.built.lines, (208.0 / 480.0) ** 2
+    utility = 480.0 / math.sqrt(3.0) / 20e3 * cmath.exp(1j * math.atan(6.0))
+    expected = [
+        utility * square,
+        (line["UTIL -> DP"].leg or 0j) * square,
+        (line["DP -> TX"].leg or 0j) * square,
+        0.04 * 208.0**2 / 75e3 * cmath.exp(1j * math.atan(2.0)),
+    ]
+    figure = fault_figure(study, "TX", kind="three-phase")
+    rows = [str(i.value).removesuffix(" ohm").split(" + j ") for i in figure.inputs if str(i.value).endswith(" ohm")]
+    found = [complex(float(r), float(x)) for r, x in rows[: len(expected)]]
+    assert found == pytest.approx(expected, abs=2e-7)
+    assert figure.value == pytest.approx(208.0 / math.sqrt(3.0) / abs(sum(expected)), rel=1e-4)

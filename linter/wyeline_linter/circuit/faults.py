@@ -16,6 +16,7 @@ import numpy as np
 from .assemble import Assembled, Complex, Frame, Ints, SingularNetwork, assemble, motor_admittance
 from .elements import Bus
 from .factors import Factors
+from .fault_parts import Drives, SourcesAlone, fed_by_motors
 from .flowresult import Solved, line_currents
 from .links import leaving_nodes, link_currents
 from .network import Network
@@ -87,10 +88,28 @@ class FaultStudy:
         """Their factors."""
         return Factors(self.assembled)
 
+    @cached_property
+    def sources_alone(self) -> SourcesAlone:
+        """The same network without its machines."""
+        return SourcesAlone(self)
+
+    @cached_property
+    def drives(self) -> Drives:
+        """What drives currents in it."""
+        return Drives(self)
+
+    def fed_in(self) -> list[tuple[str, Sequence[int], Sequence[complex]]]:
+        """The currents that machines and converters bring in, in A, by node."""
+        motors = self.network.motors if self.frame.with_motors else ()
+        found = fed_by_motors(motors, self.sources_alone.before_v)
+        if self.network.fault_current_sources:
+            found += _converter_currents(self.network, self.sources_alone.before_v)
+        return found
+
     def let_go(self) -> None:
         """Nobody asks soon what the whole network does during a fault."""
-        vars(self).pop("factors", None)
-        vars(self).pop("assembled", None)
+        for kept in ("factors", "assembled", "sources_alone", "drives"):
+            vars(self).pop(kept, None)
 
     def bus(self, bus: Bus, tied: Sequence[str], z_fault_ohm: complex = 0j) -> Fault:
         """One fault at one bus.  KeyError if the bus has no such conductor."""
@@ -251,7 +270,10 @@ def study_faults(
     if before is None:
         before = assembled.node_voltages(factors.solve(c_factor * assembled.excitation()))
     if network.fault_current_sources:
-        before = before + assembled.node_voltages(factors.solve(_converter_currents(network, assembled, before)))
+        fed = _converter_currents(network, before)
+        nodes = np.array([node for _, at, _ in fed for node in at], dtype=np.int64)
+        currents = np.array([i for _, _, each in fed for i in each], dtype=np.complex128)
+        before = before + assembled.node_voltages(factors.solve(assembled.injected(nodes, currents)))
     if not np.all(np.isfinite(before)):
         raise SingularNetwork("the equations have no single solution")
     places = np.array([bus.index for bus in (network.buses if buses is None else buses)], dtype=np.int64)
@@ -264,22 +286,20 @@ def _no_load(network: Network, c_factor: float) -> Complex:
     return assembled.node_voltages(Factors(assembled).solve(c_factor * assembled.excitation()))
 
 
-def _converter_currents(network: Network, assembled: Assembled, before: Complex) -> Complex:
-    """Fixed reactive currents of converters, lagging their prefault voltage by 90 degrees so that they add up."""
-    nodes: list[int] = []
-    currents: list[complex] = []
+def _converter_currents(network: Network, before: Complex) -> list[tuple[str, Sequence[int], Sequence[complex]]]:
+    """Fixed reactive currents of converters, lagging their prefault voltage by 90 degrees so that they add up: name,
+    nodes, A into each."""
+    found: list[tuple[str, Sequence[int], Sequence[complex]]] = []
     for source in network.fault_current_sources:
         volts = before[list(source.legs)]
         if len(volts) == 2:
             across = volts[0] - volts[1]
             if abs(across) > 0:
-                current = -1j * source.current_a * across / abs(across)
-                nodes += source.legs
-                currents += (current, -current)
+                current = complex(-1j * source.current_a * across / abs(across))
+                found.append((source.name, source.legs, (current, -current)))
             continue
         positive = complex((volts[0] + A1 * volts[1] + A2 * volts[2]) / 3)
         if abs(positive) > 0:
             current = -1j * source.current_a * positive / abs(positive)
-            nodes += source.legs
-            currents += (current, current * A2, current * A1)
-    return assembled.injected(np.array(nodes, dtype=np.int64), np.array(currents, dtype=np.complex128))
+            found.append((source.name, source.legs, (current, current * A2, current * A1)))
+    return found

@@ -48,7 +48,7 @@ def claimed_tap(line: Line) -> str | None:
 def prove(view: View, line: Line, claim: str) -> Proof:
     """Check every condition of a tap claim on a line."""
     proof = Proof(claim)
-    _length(line, claim, proof)
+    _length(view, line, claim, proof)
     raceway = line.body.raceway is not None or line.wiring.cable
     if claim != "tap-outside":
         if raceway:
@@ -89,7 +89,7 @@ def least_of_tap(view: View, line: Line) -> tuple[float, str]:
     return max(found, default=(0.0, ""))
 
 
-def _length(line: Line, claim: str, proof: Proof) -> None:
+def _length(view: View, line: Line, claim: str, proof: Proof) -> None:
     most = LENGTHS_FT.get(claim)
     if most is None:
         return
@@ -98,8 +98,11 @@ def _length(line: Line, claim: str, proof: Proof) -> None:
         proof.missing.append("its length")
         return
     feet = length / FOOT_M
-    limit = f"{most:g} ft ({most * FOOT_M:.3g} m)"
-    _note(proof, feet <= most * _SLACK, f"{length:g} m, {limit} at the most", f"it is {length:g} m long, limit {limit}")
+    limit = f"{most:g} ft" if view.units == "us" else f"{view.length_text(most * FOOT_M)} ({most:g} ft)"
+    long = view.length_text(length)
+    if feet > most and long == view.length_text(most * FOOT_M):
+        long = f"more than {long}"
+    _note(proof, feet <= most * _SLACK, f"{long}, {limit} at the most", f"it is {long} long, limit {limit}")
 
 
 def _ends(view: View, line: Line, claim: str, amps: float, proof: Proof) -> None:

@@ -44,7 +44,7 @@ def assumption_behind_verdict(view: View) -> Iterator[Finding]:
         below = _below(view, assumption.subject)
         yield ASSUMED.finding(
             assumption.place,
-            f"{assumption.text}, is assumed; the figures of {below} below rest on it",
+            f"{assumption.in_words(view.length_text)}, is assumed; the figures of {below} below rest on it",
             found="a value marked `assume`",
             needed="the value from a nameplate, a letter or a drawing",
             change="Find out the value, write it, and take `assume` away.",

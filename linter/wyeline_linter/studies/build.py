@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import cmath
 import math
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
@@ -484,6 +484,6 @@ class _Declared:
     body: object
 
 
-def assumption_texts(assumed: list[Assumption]) -> tuple[str, ...]:
-    """The assumptions as lines for a sheet, each once."""
-    return tuple(dict.fromkeys(a.text for a in assumed))
+def assumption_texts(assumed: Iterable[Assumption], length_text: Callable[[float], str]) -> tuple[str, ...]:
+    """The assumptions as lines for a sheet, each once; ``length_text`` writes lengths."""
+    return tuple(dict.fromkeys(a.in_words(length_text) for a in assumed))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import enum
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from wyeline_grammar.linking import Place
@@ -53,6 +54,12 @@ class Assumption:
     place: Place | None = None
     written: bool = False
     """Whether the writer marked it."""
+    length_m: float | None = None
+    """The length that was taken, said after the text in the unit of the schedules."""
+
+    def in_words(self, length_text: Callable[[float], str]) -> str:
+        """The text, with its length as ``length_text`` writes lengths."""
+        return self.text if self.length_m is None else f"{self.text}, {length_text(self.length_m)}"
 
 
 ROOM_C = 20.0

@@ -177,7 +177,7 @@ def line_data(
     if length is None:
         missing.append(Missing(Lack.LENGTH, key, f"the length of `{key}` is not written", place, length_needed))
     elif "length" in body.facts and body.facts["length"].assumed:
-        assumed.append(Assumption(key, f"the length of `{key}`, {length:g} m", place, written=True))
+        assumed.append(Assumption(key, f"the length of `{key}`", place, written=True, length_m=length))
     leg: PerLength | None = None
     if own_r is not None and own_x is not None:
         leg = PerLength(own_r, own_x)

@@ -192,10 +192,15 @@ def _fit_middle(
             text = (
                 f"the middle of `{name}` without an impedance of its own: its largest faults to neutral come out high"
             )
+            settled = (
+                f"; half the volts over half of Z1 is 1.73 times `fault`{_bound_text(found, system, c)}, the most "
+            )
+            settled += "that any bank can give; `fault-lg`, the utility's figure from a leg to neutral, settles it"
         else:
             text = f"`{name}` as three equal units in delta, with the usual impedance of their middle"
+            settled = ""
         found.z_middle = usual
-        found.assumed.append(Assumption(name, f"{text} ({why})", equipment.place))
+        found.assumed.append(Assumption(name, f"{text} ({why}){settled}", equipment.place))
         return
     volts = min(system.distance(leg, "N") for leg in system.legs)
     found.z_middle = from_magnitude(c * volts / _amperes(ground, system), ratio) - top / 2
@@ -204,6 +209,14 @@ def _fit_middle(
         text = f"`{name}`: fault-lg is more than its fault level can give from a leg to the middle"
         place = equipment.place_of("fault-lg")
         found.missing.append(Missing(Lack.EARTH, name, text, place, "two figures that agree"))
+
+
+def _bound_text(found: SourceData, system: System, c: float) -> str:
+    """The fault from a leg to a middle without impedance, such as `, 17.3 kA`."""
+    if not found.z1:
+        return ""
+    volts = min(system.distance(leg, "N") for leg in system.legs)
+    return f", {c * volts / abs(found.z1 / 2) / 1e3:.3g} kA"
 
 
 def _loop(volts: float, amperes: float, ratio: float, c: float, system: System) -> complex:

@@ -1,17 +1,22 @@
-"""Calculation sheets of fault currents: the loop of the solved network, beside what every part of the way adds."""
+"""Calculation sheets of fault currents: every part of the loop in ohm, every source and machine in ampere, and their
+sums."""
 
 from __future__ import annotations
 
 import math
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_linter.circuit import ansi, iec60909
 from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.studies.build import assumption_texts
-from wyeline_linter.studies.case import Case
-from wyeline_linter.working import Figure, Input, State, Step, derived
+from wyeline_linter.studies.case import Assumption, Case
+from wyeline_linter.working import Figure, Input, State, Step, derived, number_text
 
 if TYPE_CHECKING:
+    from wyeline_grammar.linking import Place
+    from wyeline_linter.circuit import Fault
+    from wyeline_linter.circuit.elements import Motor
+    from wyeline_linter.circuit.fault_parts import Loop, Shares
     from wyeline_linter.studies.fault import FaultCurrent, FaultView
     from wyeline_linter.studies.study import StateStudy
 
@@ -19,6 +24,12 @@ _METHOD = {
     "us": "IEEE Std 141 and 551: symmetrical current of the first half cycle, from the network's impedances",
     "iec": "IEC 60909-0: initial symmetrical short-circuit current",
 }
+
+
+MOST_MACHINES = 6
+"""Machines that a sheet lists by name, the largest first; the others stand there as one sum."""
+LEGS_DIFFER = 5e-5
+"""From this difference on, the ohms of a three-phase loop are not those of every leg."""
 
 
 def fault_figure(study: StateStudy, name: str, *, largest: bool = True, kind: str | None = None) -> Figure:
@@ -36,38 +47,48 @@ def fault_figure(study: StateStudy, name: str, *, largest: bool = True, kind: st
 def _worked(
     study: StateStudy, view: FaultView, name: str, title: str, fault: FaultCurrent, found: dict[str, FaultCurrent]
 ) -> Figure:
+    from wyeline_linter.circuit.fault_parts import loop_of, shares_of
+
     bus = view.bus(name)
-    assert bus is not None
-    assert view.study is not None
+    assert bus is not None and view.study is not None and fault.amperes is not None
     raw = view.study.bus(bus, fault.tied)
     system = view.built.system_at[bus.name]
+    loop = loop_of(view.study, bus, fault.tied)
+    fed = len(view.study.drives.names) > 1
+    shares = shares_of(view.study, bus, raw, MOST_MACHINES) if fed and loop is not None else None
+    c = fault.amperes / raw.current_a if view.practice == "iec" and raw.current_a else 1.0
     inputs: list[Input] = []
     steps: list[Step] = []
-    loop = raw.loop_ohm
-    three = len(fault.tied) == 3
-    prefault = raw.loop_ohm * raw.conductor_a[0] if loop is not None and raw.loop_ohm is not None else None
-    volts = abs(prefault) if prefault is not None else None
-    inputs.append(derived("V", f"volts that drive it ({'leg to star' if three else '-'.join(fault.tied)})", volts, "V"))
-    factor = ""
-    if view.practice == "iec":
-        c = (fault.amperes or 0.0) / (raw.current_a or 1.0)
-        inputs.append(Input("c", "voltage factor, IEC 60909-0 Table 1", c, "", State.DERIVED))
-        factor = "c * "
-    inputs += _way(study, view, name)
+    formula = ""
     if loop is not None:
-        steps.append(Step("R", "resistance of the loop, solved for the whole network", "", loop.real, "ohm"))
-        steps.append(Step("X", "reactance of the loop", "", loop.imag, "ohm"))
-        steps.append(Step("Z", "impedance of the loop", "sqrt(R^2 + X^2)", abs(loop), "ohm"))
-        if loop.real > 0:
-            steps.append(Step("q", "X over R", "X / R", loop.imag / loop.real))
-            steps.append(_peak_step(view, fault))
+        tied = "leg to star" if len(fault.tied) == 3 else "-".join(fault.tied)
+        inputs.append(derived("V", f"volts that drive it ({tied})", abs(loop.volts), "V"))
+        if view.practice == "iec":
+            inputs.append(Input("c", "voltage factor, IEC 60909-0 Table 1", c, "", State.DERIVED))
+        ohms = _by_owner(study, view, loop)
+        digits = _decimals(loop.ohm)
+        inputs += [_way_row(study, view, owner, z, digits) for owner, z in ohms.items()]
+        steps += _loop_steps(loop, [*ohms.values()], digits)
+        formula = "c * V / Z" if view.practice == "iec" else "V / Z"
+        if shares is not None:
+            machines = _machine_shares(view, shares, c)
+            if len(machines) > 1:
+                what = "current of the supply alone, without what machines and converters add"
+                steps.append(Step("Ia", what, formula, c * loop.amperes, "A"))
+                inputs += machines
+                formula = " + ".join(i.symbol for i in machines)
+                steps += _whole_loop_steps(raw)
+        q = fault.x_over_r
+        if q is not None and q != float("inf"):
+            whole = steps[-1].symbol == "Xw"
+            steps.append(Step("q", "X over R", "Xw / Rw" if whole else "X / R", q))
+            steps += _peak_steps(view, fault)
     for kind, other in found.items():
         if kind != fault.kind and other.amperes is not None:
             inputs.append(derived("", f"for comparison: {kind}", other.amperes, "A"))
-    method = _METHOD.get(view.practice or "us", "")
     conductors = "cold conductors, running motors added" if view.built.case is Case.MAX else "hot conductors, no motors"
     ceiling = view.built.ceiling.get(bus.name)
-    notes = assumption_texts(view.built.assumed)
+    notes = assumption_texts(_concerned(view, loop, shares), study.view.length_text)
     if ceiling is not None:
         notes = (f"`{ceiling}` unlimited: this is a ceiling", *notes)
     return Figure(
@@ -76,69 +97,215 @@ def _worked(
         "I",
         fault.amperes,
         "A",
-        f"{factor}V / Z" if loop is not None else "",
+        formula,
         tuple(inputs),
         tuple(steps),
-        method,
+        _METHOD.get(view.practice or "us", ""),
         merge_reasons(notes, most=12),
     )
 
 
-def _peak_step(view: FaultView, fault: FaultCurrent) -> Step:
-    peak = view.peak_a(fault)
+def _loop_steps(loop: Loop, parts: list[complex], digits: int) -> list[Step]:
+    """R, X and Z of the loop, as sums of the parts that are listed."""
+    alike = abs(loop.mean_ohm - loop.ohm) <= LEGS_DIFFER * abs(loop.ohm)
+    sums = ["", ""]
+    if alike and parts:
+        sums = [" + ".join(f"{getattr(part, of):.{digits}f}" for part in parts) for of in ("real", "imag")]
+        sums = [text.replace("+ -", "- ") for text in sums]
+    z = loop.mean_ohm if alike else loop.ohm
+    where = "sum of the parts" if alike else "solved for the leg that carries most; the parts are the mean of the legs"
+    return [
+        Step("R", f"resistance of the loop, {where}", sums[0], z.real, "ohm"),
+        Step("X", "reactance of the loop, likewise", sums[1], z.imag, "ohm"),
+        Step("Z", "impedance of the loop", "sqrt(R^2 + X^2)", abs(z), "ohm"),
+    ]
+
+
+def _whole_loop_steps(raw: Fault) -> list[Step]:
+    """The loop with all that feeds into it, for X over R."""
+    if raw.loop_ohm is None:
+        return []
+    return [
+        Step(
+            "Rw", "with machines and converters: resistance, solved for the whole network", "", raw.loop_ohm.real, "ohm"
+        ),
+        Step("Xw", "reactance, likewise", "", raw.loop_ohm.imag, "ohm"),
+    ]
+
+
+def _machine_shares(view: FaultView, shares: Shares, c: float) -> list[Input]:
+    """What each source and machine adds, in A: sources first, then machines and converters, the largest first; ``c``
+    times the currents of the network."""
+    assert view.study is not None
+    motors = view.study.drives.motors
+    of_sources: dict[str, float] = {}
+    for name, amperes in shares.sources.items():
+        owner = name.split(" ")[0]
+        of_sources[owner] = of_sources.get(owner, 0.0) + amperes
+    note = "each as far as in step with the sum"
+    rows = []
+    for name, amperes in of_sources.items():
+        rows.append((f"from `{name}`", amperes, note))
+        note = ""
+    for name, amperes in shares.largest:
+        if name in motors:
+            rows.append((f"from the running machine `{name}`", amperes, _of_machine(motors[name])))
+        else:
+            rows.append((f"from the converter `{name}`, at its limit", amperes, ""))
+    if shares.others:
+        rows.append((f"from the {len(shares.others)} other machines together", shares.others_a, ""))
+    return [derived(f"I{k}", text, c * amperes, "A", more) for k, (text, amperes, more) in enumerate(rows, 1)]
+
+
+def _of_machine(motor: Motor) -> str:
+    across = "a leg" if len(motor.nodes) == 3 else "across its wires"
+    return f"{abs(motor.z1_ohm):.4g} ohm {across}, X/R {_ratio(motor.z1_ohm)}"
+
+
+def _peak_steps(view: FaultView, fault: FaultCurrent) -> list[Step]:
+    """The first peak from X over R."""
+    assert fault.x_over_r is not None
+    peak, amperes = view.peak_a(fault), number_text(fault.amperes or 0.0)
     if view.practice == "iec":
-        kappa = iec60909.peak_factor(1 / fault.x_over_r) if fault.x_over_r else None
-        text = f"first peak with kappa {kappa:.3f} = 1.02 + 0.98 e^(-3 R/X)" if kappa is not None else "first peak"
-        return Step("", text, "", peak, "A", "IEC 60909-0, 8.1.1")
-    factor = ansi.peak_factor(fault.x_over_r) if fault.x_over_r is not None else 0.0
-    return Step("", f"first peak, {factor:.3f} times: sqrt2 (1 + e^(-pi R/X))", "", peak, "A", "IEEE C37.13")
+        if fault.x_over_r <= 0:
+            return []
+        kappa = iec60909.peak_factor(1 / fault.x_over_r)
+        factor = Step("k", "kappa of the first peak", "1.02 + 0.98 * exp(-3 / q)", kappa, "", "IEC 60909-0, 8.1.1")
+        return [factor, Step("", "first peak", f"k * sqrt(2) * {amperes}", peak, "A")]
+    times = ansi.peak_factor(fault.x_over_r)
+    factor = Step("k", "first peak over rms", "sqrt(2) * (1 + exp(-pi / q))", times, "", "IEEE C37.13")
+    return [factor, Step("", "first peak", f"k * {amperes}", peak, "A")]
 
 
-def _way(study: StateStudy, view: FaultView, name: str) -> list[Input]:
-    """What lies in the way from the source: source, wires and transformers with their own ohms."""
-    rows: list[Input] = []
-    root = study.connectivity.root.get(name)
-    source = view.built.network.sources.get(root) if root is not None else None
-    if source is not None and len(source.plus) == 3:
-        z1 = source.z_ohm[0] - source.z_ohm[1]
-        # On a symmetrical matrix the diagonal less the off-diagonal is close to Z1; shown as its size.
-        rows.append(derived("", f"source `{root}`: Z1 of one leg", abs(z1), "ohm", note=f"X/R {_ratio(z1)}"))
-    for feeder in study.connectivity.path(name):
-        data = view.built.lines.get(feeder.key)
-        if data is not None and data.leg is not None:
-            length = f"{data.length_m:g} m" if data.length_m is not None else ""
-            at = data.per_leg.temperature_c if data.per_leg is not None else None
-            warm = f" at {at:g} degC" if at is not None else ""
-            rows.append(
-                Input(
-                    "",
-                    f"`{feeder.key}`: one leg, {length}{warm}",
-                    abs(data.leg),
-                    "ohm",
-                    State.DERIVED,
-                    feeder.place,
-                    note=f"R {data.leg.real:.5g}, X {data.leg.imag:.5g}",
-                )
-            )
-        transformer = view.built.transformers.get(feeder.target.name)
-        if transformer is not None and transformer.z_pu is not None and transformer.s_va:
-            target = study.equipment(feeder.target.name)
-            made = view.built.system_at.get(feeder.target.name)
-            if target is not None and made is not None:
-                ohm = transformer.z_pu * made.nominal.line_v**2 / transformer.s_va
-                kt = f", K_T {transformer.k_t:.3f}" if not math.isclose(transformer.k_t, 1.0) else ""
-                rows.append(
-                    Input(
-                        "",
-                        f"`{target.name}`: {100 * abs(transformer.z_pu):.3g} % of {transformer.s_va / 1000:g} kVA{kt}",
-                        abs(ohm),
-                        "ohm",
-                        State.DERIVED,
-                        target.place,
-                        note=f"R {ohm.real:.5g}, X {ohm.imag:.5g} at {made.nominal.line_v:g} V",
-                    )
-                )
-    return rows
+class _Part(NamedTuple):
+    """What a row of the way says beside its ohms in the loop: ``own`` are those of one leg, in the words ``note``,
+    which say nothing new where they are the same; ``more`` is always said."""
+
+    text: str
+    place: Place | None = None
+    own: complex = 0j
+    note: str = ""
+    more: str = ""
+
+
+def _by_owner(study: StateStudy, view: FaultView, loop: Loop) -> dict[str, complex]:
+    """The ohms that every feeder and piece of equipment puts into the loop, as the current flows."""
+    ohms: dict[str, complex] = {}
+    for element, z in loop.parts.items():
+        owner = _owner(view, element)
+        ohms[owner] = ohms.get(owner, 0j) + z
+    feeders = study.model.feeders
+
+    def place_of(owner: str) -> tuple[int, int]:
+        base = owner.removeprefix(_EARTHING)
+        name = feeders[base].target.name if base in feeders else base.partition("@")[0]
+        depth = study.connectivity.depth.get(name, len(feeders))
+        return depth, owner.startswith(_EARTHING) + 1 - (owner in feeders)
+
+    return {owner: ohms[owner] for owner in sorted(ohms, key=place_of)}
+
+
+def _way_row(study: StateStudy, view: FaultView, owner: str, z: complex, digits: int) -> Input:
+    part = _described(study, view, owner)
+    sign = "-" if z.imag < 0 else "+"
+    text = f"{z.real:.{digits}f} {sign} j {abs(z.imag):.{digits}f} ohm"
+    own = "" if _complex_text(part.own) == _complex_text(z) else part.note
+    note = "; ".join(filter(None, (own, part.more)))
+    return Input("", part.text, text, "", State.DERIVED, part.place, note=note)
+
+
+_EARTHING = "earthing of "
+
+
+def _owner(view: FaultView, element: str) -> str:
+    """The feeder or piece of equipment that an element of the circuit belongs to."""
+    from wyeline_linter.circuit.fault_parts import SHUNTS
+
+    built = view.built
+    if element in built.lines or element == SHUNTS:
+        return element
+    for ending in (" grounding impedance", " earth"):
+        if element.endswith(ending):
+            return _EARTHING + element.removesuffix(ending)
+    name = element.removesuffix(" zero-sequence lead")
+    unit = name.rpartition(".")[0]
+    if unit in built.transformers:
+        return unit
+    return name if name in built.bus or "@" in name else name.split(" ")[0]
+
+
+def _described(study: StateStudy, view: FaultView, owner: str) -> _Part:
+    from wyeline_linter.circuit.fault_parts import SHUNTS
+
+    built = view.built
+    if owner == SHUNTS:
+        return _Part("what the transformers take without load")
+    feeder, data = study.model.feeders.get(owner), built.lines.get(owner)
+    if data is not None and data.leg is not None:
+        length = study.view.length_text(data.length_m) if data.length_m is not None else ""
+        at = data.per_leg.temperature_c if data.per_leg is not None else None
+        warm = f"at {at:g} degC" if at is not None else ""
+        busway, _, end = owner.partition("@") if feeder is None else (owner, "", "")
+        upto = f" up to {study.view.length_text(float(end))} from its start" if end else ""
+        text = f"`{busway}`{upto}" + "".join(f", {more}" for more in (length, warm) if more)
+        place = feeder.place if feeder is not None else None
+        return _Part(text, place, data.leg, f"one leg {_complex_text(data.leg)}")
+    transformer, equipment = built.transformers.get(owner), study.equipment(owner.removeprefix(_EARTHING))
+    place = equipment.place if equipment is not None else None
+    made = built.system_at.get(owner)
+    if transformer is not None and made is not None and transformer.z_pu is not None and transformer.s_va:
+        own = transformer.z_pu * made.nominal.line_v**2 / transformer.s_va
+        kt = f", K_T {transformer.k_t:.3f}" if abs(transformer.k_t - 1.0) > 1e-9 else ""
+        text = f"`{owner}`: {100 * abs(transformer.z_pu):.3g} % of {transformer.s_va / 1000:g} kVA{kt}"
+        return _Part(text, place, own, f"{_complex_text(own)} at {made.nominal.line_v:g} V")
+    if owner.startswith(_EARTHING):
+        return _Part(f"earthing of `{owner.removeprefix(_EARTHING)}`", place)
+    source = built.network.sources.get(owner)
+    if source is not None and made is not None:
+        three = len(source.plus) == 3
+        own = source.z_ohm[0] - source.z_ohm[1] if three else source.z_ohm[0]
+        note = f"{'Z1 of one leg' if three else 'Z'} {_complex_text(own)} at {made.nominal.line_v:g} V"
+        return _Part(f"`{owner}`", place, own, note, f"X/R {_ratio(own)}")
+    return _Part(f"`{owner}`", place)
+
+
+def _concerned(view: FaultView, loop: Loop | None, shares: Shares | None) -> list[Assumption]:
+    """What is assumed of that which has a part in the fault, and of what is no part of the circuit at all. Of machines,
+    those that the sheet names; the others are in one sentence."""
+    built = view.built
+    if loop is None or view.study is None:
+        return built.assumed
+    motors = view.study.drives.motors
+    inside = {_owner(view, element).removeprefix(_EARTHING) for element in loop.parts}
+    rest: set[str] = set()
+    if shares is not None:
+        inside |= {name.split(" ")[0] for name in shares.sources} | {name for name, _ in shares.largest}
+        rest = set(shares.others)
+
+    def concerns(subject: str) -> bool:
+        return subject in inside or not (subject in motors or subject in built.lines or subject in built.bus)
+
+    found = [a for a in built.assumed if concerns(a.subject)]
+    if rest and any(a.subject in rest for a in built.assumed):
+        found.append(Assumption("", "the reactance of the machines not named here, by their size"))
+    return found
+
+
+def _decimals(z: complex) -> int:
+    """Digits behind the point with which the parts of an impedance add up to six significant ones of it and of its R
+    and X."""
+    whole = 6 - math.ceil(math.log10(abs(z)))
+    least = min((abs(part) for part in (z.real, z.imag) if abs(part) > 1e-6 * abs(z)), default=abs(z))
+    return min(12, max(0, whole, 6 - math.ceil(math.log10(least))))
+
+
+def _complex_text(z: complex) -> str:
+    sign = "-" if z.imag < 0 else "+"
+    return f"{_short(z.real)} {sign} j {_short(abs(z.imag))} ohm"
+
+
+def _short(value: float) -> str:
+    return number_text(float(f"{value:.4g}"))
 
 
 def _ratio(z: complex) -> str:

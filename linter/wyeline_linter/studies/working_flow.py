@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
+from wyeline_grammar.quantities import convert
 from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.studies.build import assumption_texts
 from wyeline_linter.studies.flow import lowest_of
@@ -13,6 +14,7 @@ from wyeline_linter.working import Figure, Input, State, Step, derived, given, l
 
 if TYPE_CHECKING:
     from wyeline_grammar.linking import Feeder
+    from wyeline_linter.analysis import View
     from wyeline_linter.studies.branch import BranchDrop
     from wyeline_linter.studies.line_impedance import LineData
     from wyeline_linter.studies.study import StateStudy
@@ -44,12 +46,13 @@ def feeder_drop_figure(study: StateStudy, feeder: Feeder) -> Figure:
     # Power factor of the leg's current against the voltage that drives it.
     reference = across if second == NEUTRAL or len(system.legs) < 3 else _to_star(study, near, first, system.legs)
     angle = math.atan2((reference / current).imag, (reference / current).real) if abs(current) else 0.0
-    inputs = [*_line_inputs(data, feeder), *_load_inputs(study, feeder)]
+    inputs = [*_line_inputs(study.view, data, feeder), *_load_inputs(study, feeder)]
     inputs.append(derived("I", f"current on leg {first}, solved", abs(current), "A"))
     inputs.append(derived("cosphi", "its power factor", math.cos(angle)))
     inputs.append(derived("sinphi", "its reactive factor", math.sin(angle)))
     assert data.leg is not None
     steps = [
+        *_line_steps(data),
         Step("Ze", "effective impedance of one wire", "R * cosphi + X * sinphi", _effective(data.leg, angle), "ohm"),
     ]
     k, word = (math.sqrt(3), "sqrt(3)") if len(system.legs) == 3 and second != NEUTRAL else (2.0, "2")
@@ -76,7 +79,9 @@ def feeder_drop_figure(study: StateStudy, feeder: Feeder) -> Figure:
         tuple(inputs),
         tuple(steps),
         source,
-        merge_reasons(assumption_texts([a for a in study.flow.built.assumed if a.subject == feeder.key])),
+        merge_reasons(
+            assumption_texts((a for a in study.flow.built.assumed if a.subject == feeder.key), study.view.length_text)
+        ),
     )
 
 
@@ -87,14 +92,15 @@ def branch_drop_figure(study: StateStudy, board: str, drop: BranchDrop) -> Figur
     angle = math.acos(min(1.0, max(-1.0, drop.power_factor)))
     data = drop.data
     assert data.leg is not None
-    inputs = _line_inputs(data, None)
+    inputs = _line_inputs(study.view, data, None)
     inputs += [
         derived("I", "current of the connected load at nominal voltage", drop.amperes, "A"),
         derived("cosphi", "power factor", drop.power_factor),
         derived("sinphi", "reactive factor", math.sin(angle)),
     ]
     steps = [
-        Step("Ze", "effective impedance of one wire", "R * cosphi + X * sinphi", _effective(data.leg, angle), "ohm")
+        *_line_steps(data),
+        Step("Ze", "effective impedance of one wire", "R * cosphi + X * sinphi", _effective(data.leg, angle), "ohm"),
     ]
     if drop.wiring == "line-neutral" and data.neutral is not None:
         steps.append(Step("Zn", "of the neutral", "", _effective(data.neutral, angle), "ohm"))
@@ -189,16 +195,26 @@ def _to_star(study: StateStudy, bus: object, leg: str, legs: tuple[str, ...]) ->
     return complex(v[bus[leg]] - sum(v[node] for node in nodes) / len(nodes))  # type: ignore[index]
 
 
-def _line_inputs(data: LineData, feeder: Feeder | None) -> list[Input]:
+def _line_inputs(view: View, data: LineData, feeder: Feeder | None) -> list[Input]:
+    """Length and ohms of the wires, in the units of the schedules."""
     place = feeder.place if feeder is not None else None
-    inputs = [given("L", "route length", data.length_m, "m", place), derived("n", "parallel sets", float(data.sets))]
-    per = data.per_leg
+    unit = "ft" if view.units == "us" else "m"
+    one_m, per = convert(1.0, unit), data.per_leg
+    length = data.length_m * one_m if data.length_m is not None else None
+    inputs = [given("L", "route length", length, unit, place), derived("n", "parallel sets", float(data.sets))]
     if per is not None:
         inputs += [looked_up("", "read in", row) for row in per.rows[:2]]
         at = f" at {per.temperature_c:g} degC" if per.temperature_c is not None else ""
-        inputs.append(derived("r", f"resistance of one conductor{at}", 1000 * per.r_ohm_per_m, "ohm/km"))
-        inputs.append(derived("x", "reactance of one conductor", 1000 * per.x_ohm_per_m, "ohm/km"))
-    if data.leg is not None:
-        inputs.append(derived("R", "r * L / n", data.leg.real, "ohm"))
-        inputs.append(derived("X", "x * L / n", data.leg.imag, "ohm"))
+        per_unit = f"ohm/1000 {unit}" if unit == "ft" else "ohm/km"
+        inputs.append(derived("r", f"resistance of one conductor{at}", 1000 * per.r_ohm_per_m / one_m, per_unit))
+        inputs.append(derived("x", "reactance of one conductor", 1000 * per.x_ohm_per_m / one_m, per_unit))
     return inputs
+
+
+def _line_steps(data: LineData) -> list[Step]:
+    assert data.leg is not None
+    known = data.per_leg is not None
+    return [
+        Step("R", "resistance of one leg", "r * L / (1000 * n)" if known else "", data.leg.real, "ohm"),
+        Step("X", "reactance of one leg", "x * L / (1000 * n)" if known else "", data.leg.imag, "ohm"),
+    ]

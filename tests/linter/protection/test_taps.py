@@ -26,12 +26,12 @@ def judged(main: str, wires: str, claim: str) -> list[tuple[str, Severity, str]]
     ("main", "wires", "claim", "fails"),
     [
         ("100 A", "3#2 + N #2 + G #8 Cu THWN-2  2.4 m  in 2 inch EMT", "tap-10ft", None),
-        ("100 A", "3#2 + N #2 + G #8 Cu THWN-2  3.2 m  in 2 inch EMT", "tap-10ft", "3.2 m long"),
+        ("100 A", "3#2 + N #2 + G #8 Cu THWN-2  3.2 m  in 2 inch EMT", "tap-10ft", "10.5 ft long, limit 10 ft"),
         ("125 A", "3#2 + N #2 + G #8 Cu THWN-2  2.4 m  in 2 inch EMT", "tap-10ft", "less than the 125 A device"),
         # A third of 125 A x 480/208 is 96.2 A: 3 AWG carries 100 A at 75 degC, 4 AWG 85 A.
         ("100 A", "3#3 + N #3 + G #8 Cu THWN-2  7 m  in 2 inch EMT", "tap-25ft", None),
         ("80 A", "3#4 + N #4 + G #8 Cu THWN-2  7 m  in 2 inch EMT", "tap-25ft", "less than 96.15 A"),
-        ("100 A", "3#3 + N #3 + G #8 Cu THWN-2  9 m  in 2 inch EMT", "tap-25ft", "9 m long"),
+        ("100 A", "3#3 + N #3 + G #8 Cu THWN-2  9 m  in 2 inch EMT", "tap-25ft", "29.5 ft long, limit 25 ft"),
         ("100 A", "3#3 + N #3 + G #8 Cu THWN-2  60 m  in 2 inch EMT", "tap-outside", "not marked `outdoor`"),
         ("100 A", "3#3 + N #3 + G #8 Cu THWN-2  60 m  in 2 inch EMT, outdoor", "tap-outside", None),
         ("lugs", "3#3 + N #3 + G #8 Cu THWN-2  7 m  in 2 inch EMT", "tap-25ft", "does not end in a device"),
