@@ -43,8 +43,7 @@ class Settings:
     allowance_change: float = 0.05
 
 
-@dataclass(frozen=True, slots=True)
-class PathRules:
+class PathRules(NamedTuple):
     """Severities for the files that a pattern fits; None switches a rule off."""
 
     pattern: str
@@ -52,8 +51,7 @@ class PathRules:
     severities: dict[str, Severity | None]
 
 
-@dataclass(frozen=True, slots=True)
-class StatedOverride:
+class StatedOverride(NamedTuple):
     """A table row with the project's own value, the basis it belongs to (None: whichever one is applied), its line."""
 
     override: Override

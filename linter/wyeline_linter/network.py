@@ -24,8 +24,7 @@ _SWITCHING = frozenset({"transfer", "ups"})
 """Kinds of which one input is taken at a time, so that an input without a port may be the one that is not."""
 
 
-@dataclass(frozen=True, slots=True)
-class SwitchState:
+class SwitchState(NamedTuple):
     """One state of the switches: ``open_feeders`` and ``closed_feeders`` by key (against what is normal), ``off``
     sources, ``transfer`` positions by switch, ``shed`` and ``scale`` by name or feeder key. ``words`` say in a sentence
     what a state is that nobody wrote down; those that a scenario states have a name instead."""

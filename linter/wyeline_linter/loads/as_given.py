@@ -7,8 +7,8 @@ figure goes into the sizing of conductors and devices, where a motor counts with
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from wyeline_grammar.attributes import LOAD_CLASSES
 from wyeline_grammar.model import Body, Fact
@@ -40,8 +40,7 @@ KIND_CLASSES = frozenset({"motor", "drive", "charger", "capacitor", "ups"})
 _NO_LOAD_FLAGS = ("spare", "space")
 
 
-@dataclass(frozen=True, slots=True)
-class Given:
+class Given(NamedTuple):
     """A load as read.
 
     ``va`` is drawn by all its units at nominal voltage (lag positive; None: unknown, with ``unknown``); ``code_va`` is

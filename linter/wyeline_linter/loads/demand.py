@@ -28,8 +28,6 @@ from wyeline_linter.tables.basis import Basis
 
 MOTORS = frozenset({"motor", "drive"})
 NO_BASIS = "the project names no code basis, so nothing says what to size by"
-_ZERO: Currents = (0j, 0j, 0j, 0j)
-_NO_SPLIT = (0j, 0j, 0j)
 
 
 class Amount(NamedTuple):
@@ -49,12 +47,17 @@ class Counted(NamedTuple):
     factors: dict[Key, float]
 
 
+_TABLES_OF = frozenset({"receptacle", "kitchen"})
+"""Classes whose demand the tables tell."""
+_PLAIN = frozenset({1.0})
+
+
 def factors_of(rows: Rows, basis: Basis | None) -> dict[Key, float]:
     """The demand factor of every kind of load at a place: stated, from the table, or 1."""
     factors = {key: 1.0 if key.factor is None else key.factor for key in rows}
     if basis is None or basis.practice != "us":
         return factors
-    for category in ("receptacle", "kitchen"):
+    for category in _TABLES_OF.intersection([key.category for key in rows]):
         keys = [key for key in rows if key.category == category and key.factor is None]
         if keys:
             factor = _table_factor(basis, category, [rows[key] for key in keys])
@@ -107,9 +110,8 @@ def count(rows: Rows, largest: Largest | None, basis: Basis | None) -> Counted:
     """Connected, demand and sizing load of the rows at a place."""
     rows = ordered(rows)
     factors = factors_of(rows, basis)
-    connected = _sum(rows, dict.fromkeys(rows, 1.0))
-    plain = all(factor == 1.0 for factor in factors.values())
-    demand = connected if plain else _sum(rows, factors)
+    connected = _sum(rows)
+    demand = connected if set(factors.values()) <= _PLAIN else _sum(rows, factors)
     if basis is None:
         return Counted(connected, demand, None, factors)
     if basis.practice != "us":
@@ -118,19 +120,16 @@ def count(rows: Rows, largest: Largest | None, basis: Basis | None) -> Counted:
     weights = {key: sizing_weight(key, factors[key], continuous) for key in rows}
     sizing = _sum(rows, weights, code=True)
     if largest is not None and quarter:
-        amps = tuple(i + quarter * m for i, m in zip(sizing.amps, largest.amps, strict=True))
+        amps = tuple([i + quarter * m for i, m in zip(sizing.amps, largest.amps, strict=True)])
         extra = quarter * largest.va
         share = _leg_shares(largest.amps)
-        split = tuple(s + extra * part for s, part in zip(sizing.split, share, strict=True))
+        split = tuple([s + extra * part for s, part in zip(sizing.split, share, strict=True)])
         sizing = Amount(sizing.va + extra, split, amps)  # type: ignore[arg-type]
     # Code figures are added without the angles of their power factors, so those of a leg or of the neutral may fall
     # below what flows there, and never count less.
-    flows: Currents = tuple(map(_more, sizing.amps, demand.amps))  # type: ignore[assignment]
-    return Counted(connected, demand, sizing._replace(amps=flows), factors)
-
-
-def _more(one: complex, other: complex) -> complex:
-    return one if abs(one) >= abs(other) else other
+    pairs = zip(sizing.amps, demand.amps, strict=True)
+    flows: Currents = tuple([one if abs(one) >= abs(other) else other for one, other in pairs])  # type: ignore[assignment]
+    return Counted(connected, demand, Amount(sizing.va, sizing.split, flows), factors)
 
 
 def ordered(rows: Rows) -> Rows:
@@ -143,17 +142,18 @@ def _order(key: Key) -> tuple[str, bool, bool, float, bool]:
 
 
 def _leg_shares(amps: Currents) -> tuple[float, ...]:
-    total = sum(abs(i) for i in amps[:3]) or 1.0
-    return tuple(abs(i) / total for i in amps[:3])
+    sizes = [abs(i) for i in amps[:3]]
+    total = sum(sizes) or 1.0
+    return tuple([size / total for size in sizes])
 
 
-def _sum(rows: Rows, weights: dict[Key, float], *, code: bool = False) -> Amount:
+def _sum(rows: Rows, weights: dict[Key, float] | None = None, *, code: bool = False) -> Amount:
     # VA, its split on three legs, and the amperes on four conductors stand side by side in a row, twice (`buckets`).
     first = CODE if code else VA
     last = first + 8
     va = sa = sb = sc = ia = ib = ic = neutral = 0j
     for key, row in rows.items():
-        weight = weights[key]
+        weight = 1.0 if weights is None else weights[key]
         p, q, r, s, t, u, v, w = row[first:last]
         if weight == 1.0:
             va, sa, sb, sc = va + p, sa + q, sb + r, sc + s

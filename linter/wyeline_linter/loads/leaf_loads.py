@@ -66,8 +66,12 @@ class Piece:
     def counted(self, demand: DemandShares) -> list[LeafLoad]:
         """The loads with the part of each that counts at the source."""
         found = []
+        shares: dict[Asked | None, float] = {None: 1.0}  # the kinds of loads on a board are few
         for load, asked in zip(self.loads, self.asked, strict=True):
-            share = 1.0 if asked is None else demand.at_source(*asked)
+            share = shares.get(asked)
+            if share is None:
+                assert asked is not None
+                share = shares[asked] = demand.at_source(*asked)
             found.append(load if share == 1.0 else load._replace(demand_share=share))
         return found
 

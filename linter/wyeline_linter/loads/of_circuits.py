@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.model import Body, Circuit, Sense
@@ -154,4 +153,4 @@ def _unequal(
         "legs",
         unknown_code=reasons,
     )
-    return leaf(board, place, replace(given), legs, tuple(parts), system, factor)
+    return leaf(board, place, given, legs, tuple(parts), system, factor)

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.notation import Voltage
 from wyeline_linter.derive import LOAD_KINDS
@@ -68,7 +66,7 @@ def equipment_leaf(
     va = given.va * plate_ratio(given, nominal_v, plate, len(legs))
     parts = spread(system, legs, va)
     assert parts is not None
-    return leaf(equipment.name, "", replace(given, va=va), legs, parts, system, equipment.body.number("factor"))
+    return leaf(equipment.name, "", given._replace(va=va), legs, parts, system, equipment.body.number("factor"))
 
 
 def plate_ratio(given: Given, nominal_v: float, plate: Voltage | None, legs: int) -> float:

@@ -10,6 +10,7 @@ import heapq
 import math
 import re
 from collections.abc import Iterable, Iterator
+from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
@@ -348,11 +349,10 @@ class LoadBook:
         return None
 
     def _limit(self, equipment: Equipment, feeder: Feeder | None, state: EquipmentState | None) -> float | None:
-        system, _ = _system(state.system if state is not None else NOT_FED)
-        per_ampere = volt_amperes_per_ampere(system)
         for body in (equipment.body, feeder.body if feeder is not None else None):
             if body is not None and "limit" in body.facts:
-                return limit_va(body, per_ampere)
+                system, _ = _system(state.system if state is not None else NOT_FED)
+                return limit_va(body, volt_amperes_per_ampere(system))
         return None
 
     def _up(self, equipment: Equipment, state: EquipmentState | None, below: Sum) -> Sum:
@@ -472,6 +472,7 @@ class LoadBook:
             pending.extend(reversed(self.children.get(current, [])))
 
 
+@lru_cache(maxsize=256)
 def volt_amperes_per_ampere(system: System | None) -> float:
     """VA for each ampere of a balanced load on all legs; 0 where the system is unknown."""
     if system is None or not system.legs:

@@ -226,10 +226,12 @@ _NEUTRAL_FROM = 0.25
 
 @NEUTRAL.check
 def high_neutral_current(view: View, equipment: Equipment) -> Iterator[Finding]:
+    if equipment.kind not in BOARDS or "double-neutral" in equipment.body.flags:
+        return
     book = view.loads
     system = book.system(equipment.name)
     limit = min((value for _, value in limits_of(equipment)), default=None)
-    if equipment.kind not in BOARDS or limit is None or system is None or "double-neutral" in equipment.body.flags:
+    if limit is None or system is None:
         return
     if system.shape not in (Shape.WYE4, Shape.SPLIT3, Shape.HIGH_LEG4):
         return

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import replace
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_linter.network import (
@@ -130,7 +129,7 @@ def transferred(view: View, state: SwitchState) -> SwitchState:
                 moved[name] = switches[name]
         if moved == dict(state.transfer):
             break
-        state = replace(state, transfer=tuple(sorted(moved.items())))
+        state = state._replace(transfer=tuple(sorted(moved.items())))
     return state
 
 

@@ -312,8 +312,7 @@ class _Finder:
                 if not choices:
                     continue
                 closed.append(tie.key)
-                state = replace(
-                    state,
+                state = state._replace(
                     name=f"{lost.name}, {' and '.join(closed)} closed",
                     open_feeders=state.open_feeders | set(choices[0]),
                     closed_feeders=state.closed_feeders | {tie.key},

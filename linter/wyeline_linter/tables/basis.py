@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import cache, lru_cache
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from .load import Key, Looked, NotListed, Table, basis_names, load, table_names
 
 Practice = Literal["us", "iec"]
 
 
-@dataclass(frozen=True, slots=True)
-class Override:
+class Override(NamedTuple):
     """A row that a project gives its own value, with its reason.
 
     `table` is a table's name (`ampacity`), its number (`310.16`) or its citation (`NEC 2023 310.16`); `row` is the row
