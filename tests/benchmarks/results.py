@@ -30,6 +30,7 @@ COMMANDS = {
     "small unchanged": "`wyeline check`, 30 pieces, nothing changed",
     "cold": "`wyeline check`, nothing kept",
     "unchanged": "`wyeline check`, nothing changed",
+    "one remark": "`wyeline check`, a comment changed",
     "one edit": "`wyeline check`, one block changed",
     "faulty": "`wyeline check`, a model full of faults, nothing kept",
     "schema yaml": "check-jsonschema, YAML",
@@ -204,7 +205,8 @@ def _growth(m: Measurements) -> list[str]:
         steps = [shown(b) + (f" (x {shown(ratio(b, a))})" if a and b else "") for a, b in itertools.pairwise(values)]
         return label, shown(values[0]), *steps
 
-    names = ("cold", "one edit", "unchanged", "schema yaml", "schema json", "schema toml", "taplo", "ruff")
+    own = ("cold", "one edit", "one remark", "unchanged")
+    names = (*own, "schema yaml", "schema json", "schema toml", "taplo", "ruff")
     rows = [row(f"{COMMANDS[name]}, s", [m.wall_s(size, name) for size in m.sizes]) for name in names]
     for name in ("cold", "schema yaml"):
         rows += [row(f"{COMMANDS[name]}, MiB", [m.peak_mib(size, name) for size in m.sizes])]
