@@ -20,6 +20,7 @@ from wyeline_grammar.linking import Place
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import Problem
 from wyeline_linter.findings import Finding, Severity
+from wyeline_linter.rules.registry import all_rules
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer
 from wyeline_server.session import Session
@@ -31,6 +32,7 @@ _UNNECESSARY = 1
 
 
 def register(server: WyelineServer) -> None:
+    all_rules()  # loaded while the client makes ready what it opens first
     shown = Diagnostics(server)
     server.diagnostics = shown
     if server.client_pulls():
