@@ -75,7 +75,7 @@ CHECKLISTS = TableKind(
     ),
 )
 
-_INSERTED = frozenset({"transformer", "transfer", "ups", "generator", "inverter", "charger"})
+_INSERTED = frozenset({"transformer", "ups", "generator", "inverter"})
 _FAR_ENDS = frozenset({"switchgear", "switchboard", "mcc", "panel"})
 
 
@@ -239,8 +239,10 @@ def checklists(subject: Subject) -> list[Table]:
 
 def _items(subject: Subject, equipment: Equipment) -> tuple[Item, ...]:
     """The items about one piece of equipment alone: as what was inserted, or as the far end."""
-    if (equipment.kind in _INSERTED and equipment.statement.primary is not None) or equipment.kind == "transfer":
-        return for_connection(subject.view, "", equipment.name, equipment.kind)
+    unit = equipment.kind == "charger" and equipment.arrow  # without one it is a load like others
+    makes = equipment.kind in _INSERTED and equipment.statement.primary is not None
+    if unit or makes or equipment.kind == "transfer":
+        return for_connection(subject.view, "", equipment.name, equipment.kind, solved=True)
     if equipment.kind in _FAR_ENDS:
         return for_connection(subject.view, equipment.name, None, None)
     return ()
