@@ -8,17 +8,14 @@ Nothing spans lines, so an edit touches the blocks it lies in and, at the most, 
 from __future__ import annotations
 
 import bisect
-import re
 from collections.abc import Iterator, Sequence
 
 from wyeline_grammar.remembering import expect_blocks
 
-_NEWLINE = re.compile(r"\r\n|\n|\r")
-
 
 def split_lines(text: str) -> list[str]:
     """The lines of a text without their ends. Lines end at LF, CRLF or CR and nowhere else."""
-    return _NEWLINE.split(text) if "\r" in text else text.split("\n")  # five times as fast
+    return text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
 
 
 class Block:
