@@ -50,6 +50,7 @@ SERVERS = {
 FIGURES = {
     "start": "start to `initialize`, ms",
     "open": "open to first findings, ms",
+    "start and open": "... and from the start of the server, ms",
     "open cpu": "... processor time until idle, ms",
     "edit": "a key to its findings, ms",
     "edit cpu": "... processor time, ms",

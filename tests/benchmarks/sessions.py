@@ -97,9 +97,12 @@ class Session:
         """Everything, in the order in which a day with an editor goes. Raises TimeoutError."""
         client = self.client
         try:
-            self.note("start", client.start() * 1000)
+            start_s = client.start()
+            self.note("start", start_s * 1000)
             before = client.cpu_s()
-            self.note("open", client.open(self.document) * 1000)
+            open_s = client.open(self.document)
+            self.note("open", open_s * 1000)
+            self.note("start and open", (start_s + open_s) * 1000)
             self.note("memory after open", client.memory_mib())
             self.note("open cpu", (self._settled_cpu_s() - before) * 1000)
             self._edits(edits)
