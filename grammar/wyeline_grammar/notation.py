@@ -6,7 +6,6 @@ import enum
 import math
 import re
 from dataclasses import dataclass
-from decimal import Decimal
 from functools import lru_cache
 
 
@@ -88,6 +87,8 @@ def _number(value: float) -> str:
     text = f"{value:g}"
     if "e" not in text and float(text) == value:
         return text
+    from decimal import Decimal  # few figures need it
+
     return f"{Decimal(repr(value)):f}"
 
 

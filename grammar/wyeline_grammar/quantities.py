@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import math
 import re
-from decimal import Decimal
 from functools import lru_cache
 from typing import Literal, NamedTuple
 
@@ -187,6 +186,8 @@ def format_number(number: float, digits: int | None = None) -> str:
         return "0"
     if digits is None:
         digits = 4 if f"{abs(number):e}"[0] == "1" else 3
+    from decimal import Decimal  # few figures need it
+
     return f"{Decimal(f'{number:.{digits - 1}e}').normalize():f}"
 
 
