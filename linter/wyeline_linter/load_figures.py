@@ -14,6 +14,7 @@ from wyeline_linter.loads.winding_loads import winding_loads
 from wyeline_linter.network import two_sided
 from wyeline_linter.outputs.text import wrapped
 from wyeline_linter.reasons import merge_reasons
+from wyeline_linter.shares import above_mean, share_text
 from wyeline_linter.systems import System
 
 
@@ -135,10 +136,10 @@ def load_lines(load: dict[str, Any]) -> list[str]:
     if load["left_out"]:
         lines.append(f"  not with  {', '.join(load['left_out'])} (another runs in its place)")
     if load["unbalance"] is not None and load["unbalance"] > 0.005:
-        lines.append(f"  unbalance {100 * load['unbalance']:.0f} % above the mean")
+        lines.append(f"  unbalance {above_mean(load['unbalance'])}")
     worst = max((w for w in load.get("windings", ()) if w["share"] is not None), key=lambda w: w["share"], default=None)
     if worst is not None:
         where = f"{worst['part']} {'-'.join(worst['between'])}"
-        share = f"{worst['amps']:.1f} A of {worst['limit_a']:.1f} A ({100 * worst['share']:.0f} %)"
+        share = f"{worst['amps']:.1f} A of {worst['limit_a']:.1f} A ({share_text(worst['share'])})"
         lines.append(f"  windings  {where}: {share}")
     return lines

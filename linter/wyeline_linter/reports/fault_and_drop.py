@@ -1,4 +1,4 @@
-"""The fault and voltage-drop table: fault currents at every bus, what is left of the voltage, and the margins."""
+"""The fault and voltage-drop table: fault currents at every bus beside their rating, what is left of the voltage."""
 
 from __future__ import annotations
 
@@ -53,11 +53,11 @@ FAULTS = TableKind(
         _ka("peak_ka", "Peak", "The first peak.", "fault.largest.peak_a"),
         words("rated", "Rated", "Interrupting or withstand rating.", "as written: rated, series, withstand"),
         Column(
-            "margin_percent",
-            "Margin",
-            "How far the rating lies above the largest fault current; below zero it is too small.",
+            "rated_percent",
+            "Of rating",
+            "The largest fault current as a part of that rating; above 100 the rating is too small.",
             "%",
-            source="rating over `equipment.fault.largest.amps`, less one",
+            source="`equipment.fault.largest.amps` over the rating",
             digits=0,
         ),
         _ka("min_ka", "Smallest", "The smallest fault current of all kinds.", "fault.smallest.amps", "fault-min"),
@@ -108,7 +108,7 @@ def fault_and_drop(subject: Subject) -> Table:
                 "bus": equipment.name,
                 "voltage": Cell(system_short(figures.get("system")), reasons),
                 "rated": rated,
-                "margin_percent": _margin(figures, amps, sheet_anchor(equipment.name, "fault")),
+                "rated_percent": _of_rating(figures, amps, sheet_anchor(equipment.name, "fault")),
                 "worse_elsewhere": _worse_elsewhere(subject, equipment.name),
             },
             about_equipment(equipment.name),
@@ -188,10 +188,10 @@ def _rating(equipment: Equipment) -> tuple[str, float | None]:
     return "", None
 
 
-def _margin(figures: Mapping[str, Any], rating: float | None, sheet: str) -> Cell:
+def _of_rating(figures: Mapping[str, Any], rating: float | None, sheet: str) -> Cell:
     if rating is None:
         return Cell()
     fault = figure_cell(LARGEST, figures)
     if not isinstance(fault.value, float | int):
         return Cell(None, fault.unknown, sheet)
-    return Cell(100 * (rating / (fault.value * 1e3) - 1) if fault.value else None, (), sheet)
+    return Cell(100 * fault.value * 1e3 / rating if rating else None, (), sheet)

@@ -25,6 +25,7 @@ from wyeline_linter.reports.wording import (
     system_short,
     wires_text,
 )
+from wyeline_linter.shares import above_mean
 
 LEGS = ("A", "B", "C")
 
@@ -304,7 +305,7 @@ def _notes(spare: str, load: Mapping[str, Any]) -> list[str]:
         worst = f", at worst {number(neutral['worst_a'], 1)} A" if neutral["worst_a"] is not None else ""
         notes.append(f"Neutral: {number(neutral['demand_a'], 1)} A under demand{worst}.")
     if load.get("unbalance") is not None:
-        notes.append(f"Balance: the most loaded leg is {number(100 * load['unbalance'], 1)} % above the mean.")
+        notes.append(f"Balance: the most loaded leg is {above_mean(load['unbalance'])}.")
     if spare:
         notes.append(spare)
     if load.get("left_out"):

@@ -261,12 +261,13 @@ def _path(
     in_circuit = own > drop.part
     share = f", {100 * own:.1f} %" if own < 1.0 else ""
     mostly = f"circuit {position} itself{share}" if in_circuit else f"`{most.key}`, {100 * drop.part:.1f} %"
+    all_of_it = f"{100 * whole:.1f} %" if whole < 1.0 else "more than the whole voltage"
     lost = f"{100 * whole:.1f} % of the voltage is lost" if whole < 1.0 else "more than the whole voltage would be lost"
     return PATH.finding(
         place,
         f"{lost} in the wires on the way to {where}{when(study.state)}, most of it in {mostly}; "
         f"{100 * limit:g} % is aimed for",
-        found=f"{100 * whole:.1f} % in all wires of the way, {mostly}{_left_over(study, name, own)}",
+        found=f"{all_of_it} in all wires of the way, {mostly}{_left_over(study, name, own)}",
         needed=f"{100 * limit:g} % at the most",
         change=f"Take larger wires where most is lost: {'the circuit' if in_circuit else f'`{most.key}`'}.",
         subject=name,

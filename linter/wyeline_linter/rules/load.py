@@ -18,6 +18,7 @@ from wyeline_linter.loads.rollup import volt_amperes_per_ampere
 from wyeline_linter.network import follows_grid
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.shapes import Shape
+from wyeline_linter.shares import above_mean, share_of
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
@@ -192,7 +193,7 @@ def legs_unbalanced(view: View, equipment: Equipment) -> Iterator[Finding]:
         fixes = (Fix(f"Even out the legs: {words}", edits_of(equipment, proposal), Safety.LOOK),)
     yield UNBALANCED.finding(
         equipment.place,
-        f"{legs[worst]:.1f} A on leg {worst} of `{equipment.name}`, {100 * off:.0f} % above the mean of its legs",
+        f"{legs[worst]:.1f} A on leg {worst} of `{equipment.name}`, {above_mean(off)} of its legs",
         found=listed,
         needed=f"each leg within {100 * allowed:.0f} % of the mean, {mean:.1f} A",
         change=moves,
@@ -242,7 +243,7 @@ def high_neutral_current(view: View, equipment: Equipment) -> Iterator[Finding]:
         return
     yield NEUTRAL.finding(
         equipment.place,
-        f"{neutral:.1f} A in the neutral of `{equipment.name}`, {100 * neutral / most:.0f} % of leg {leg}",
+        f"{neutral:.1f} A in the neutral of `{equipment.name}`, {share_of(neutral / most, f'leg {leg}')}",
         found=f"neutral {neutral:.1f} A, leg {leg} {most:.1f} A",
         needed=f"{100 * _NEUTRAL_SHARE:.0f} % of the fullest leg at the most, or a neutral made for it",
         change="Spread the loads to neutral over the legs, or write `double-neutral` where the neutral is twice a leg.",

@@ -12,6 +12,7 @@ from wyeline_linter.loads.rollup import volt_amperes_per_ampere
 from wyeline_linter.loads.winding_loads import WindingLoad, worst_winding
 from wyeline_linter.rules.load import worst_leg
 from wyeline_linter.rules.registry import rule
+from wyeline_linter.shares import share_of, share_text
 from wyeline_linter.standard_ratings import transformer_at_least
 from wyeline_linter.tables import NotListed
 from wyeline_linter.windings import Transformed
@@ -53,7 +54,7 @@ def source_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
     over = share > _FULL
     yield SOURCE.finding(
         equipment.place_of(key),
-        f"{load} of `{equipment.name}`, which is made for {limit}: {100 * share:.0f} %",
+        f"{load} of `{equipment.name}`, which is made for {limit}: {share_text(share)}",
         severity=Severity.ERROR if over else Severity.WARNING,
         found=load,
         needed=f"{limit} at the most" if over else f"{100 * nearly:.0f} % of {limit}, so that there is a reserve",
@@ -153,7 +154,7 @@ def transformer_overload(view: View, equipment: Equipment) -> Iterator[Finding]:
     all_of_it = f"{total / 1e3:.1f} kVA of {rating / 1e3:g} kVA in total"
     yield OVERLOAD.finding(
         equipment.place_of("power"),
-        f"{load} in `{equipment.name}`: {100 * share:.0f} % of {of}",
+        f"{load} in `{equipment.name}`: {share_of(share, of)}",
         severity=Severity.ERROR if over else Severity.WARNING,
         found=f"{load}; {all_of_it}",
         needed="100 % at the most" if over else f"{100 * nearly:.0f} % at the most, so that there is a reserve",
@@ -173,7 +174,7 @@ def two_unit_bank_overload(view: View, equipment: Equipment) -> Iterator[Finding
         return
     yield BANK.finding(
         equipment.place_of("power"),
-        f"{_winding_text(worst)} in `{equipment.name}`, two units of {rating / 2e3:g} kVA: {100 * worst.share:.0f} %",
+        f"{_winding_text(worst)} in `{equipment.name}`, two units of {rating / 2e3:g} kVA: {share_text(worst.share)}",
         found=f"{_winding_text(worst)} of a unit of {rating / 2e3:g} kVA",
         needed=f"{0.866 * rating / 1e3:.1f} kVA of balanced three-phase load at the most, less where there is other",
         change="Choose larger units, or close the delta with a third one.",

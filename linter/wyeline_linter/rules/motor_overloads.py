@@ -11,6 +11,7 @@ from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule
+from wyeline_linter.shares import share_of
 from wyeline_linter.standard_ratings import motor_overload_limit_a
 from wyeline_linter.tables import NotListed
 
@@ -83,7 +84,7 @@ def _setting(view: View, body: Body, where: str, place: Place, subject: str, pos
     yield SETTING.finding(
         place,
         f"the overload device of {where} trips from {amps:g} A; its nameplate allows {limit.value:.4g} A",
-        found=f"{amps:g} A, {100 * amps / nameplate_a:.4g} % of {nameplate_a:g} A",
+        found=f"{amps:g} A, {share_of(amps / nameplate_a, f'{nameplate_a:g} A', digits=4)}",
         needed=f"{limit.value:.4g} A at the most ({limit})"
         + ("" if stated else "; with a service factor of 1.15, or a rise of 40 degC, written down it would be more"),
         change=f"Set it to {least:g} A or less, or write what the nameplate says of service factor and rise.",

@@ -9,6 +9,7 @@ from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity, replace
 from wyeline_linter.network import BYPASS, NORMAL, NORMAL_STATE, has_bypass
 from wyeline_linter.rules.registry import rule
+from wyeline_linter.shares import share_of
 from wyeline_linter.systems import Known, System
 
 if TYPE_CHECKING:
@@ -307,7 +308,7 @@ def zigzag_protection(view: View, feeder: Feeder) -> Iterator[Finding]:
         yield ZIGZAG.finding(
             feeder.place,
             f"{rating:g} A protects the grounding transformer `{target.name}` of {rated:.1f} A",
-            found=f"{rating:g} A, {100 * rating / rated:.0f} % of its current",
+            found=f"{rating:g} A, {share_of(rating / rated, 'its current')}",
             needed=f"{ZIGZAG_SHARE * rated:.1f} A at the most (125 %)",
             change="Choose a smaller device, or a larger grounding transformer.",
             subject=feeder.key,

@@ -13,6 +13,7 @@ from wyeline_linter.network import NORMAL_STATE
 from wyeline_linter.rules.load import limits_of, worst_leg
 from wyeline_linter.rules.load_sources import source_shares, transformer_share
 from wyeline_linter.rules.registry import rule
+from wyeline_linter.shares import share_text
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -168,7 +169,7 @@ def _finding(subject: str, load: _Load) -> Finding:
     shed = f" before {listed([f'`{key}`' for key in closed], 'and')} closes" if by_hand else ""
     return OVERLOADED.finding(
         load.place,
-        f"{load.load} through `{subject}`{when(load.state)}; it is made for {load.limit}: {100 * load.share:.0f} %",
+        f"{load.load} through `{subject}`{when(load.state)}; it is made for {load.limit}: {share_text(load.share)}",
         severity=Severity.WARNING if by_hand else Severity.ERROR,
         found=f"{load.load} of demand{when(load.state)}",
         needed=f"{load.limit} at the most",

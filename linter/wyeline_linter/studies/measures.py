@@ -9,6 +9,7 @@ from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.model import ExpectStatement
 from wyeline_linter.loads.rollup import volt_amperes_per_ampere
 from wyeline_linter.network import NORMAL_STATE, SwitchState, feeders_named, scenario_state
+from wyeline_linter.shares import MULTIPLE_FROM, share_of
 from wyeline_linter.studies.scenarios import when
 from wyeline_linter.studies.states import state_named
 
@@ -46,7 +47,11 @@ class Answer(NamedTuple):
         return f"{self.scale * value:.{digits}{self.kind}}"
 
     def _text(self, digits: int) -> str:
-        return "" if self.value is None else f"{self._number(self.value, digits)} {self.words}"
+        if self.value is None:
+            return ""
+        if self.value >= MULTIPLE_FROM and self.words.startswith("% of "):
+            return share_of(self.value, self.words.removeprefix("% of "))
+        return f"{self._number(self.value, digits)} {self.words}"
 
     def against(self, limit: float | None) -> str:
         """The text with as many digits as it takes to differ from a limit."""
