@@ -126,14 +126,18 @@ class WyelineServer(LanguageServer):
     # registering
 
     def load(self, features: Iterable[str] = FEATURES) -> None:
-        """Import features and have them register, those that are not loaded yet."""
+        """Import features and have them register, those that are not loaded yet. One that fails is told, and the others
+        go on."""
         missing = [name for name in features if name not in self._loaded]
         if not missing:
             return
         self._loaded.update(missing)
         with kept_out():
             for name in missing:
-                importlib.import_module(f"wyeline_server.{name}").register(self)
+                try:
+                    importlib.import_module(f"wyeline_server.{name}").register(self)
+                except Exception as error:
+                    self.failed(f"loading {name}", error)
 
     def answers(self, method: str) -> bool:
         """Whether a method has a handler, which is loaded where it was not needed yet."""

@@ -14,6 +14,7 @@ import pytest
 from editing import SERVER
 
 from wyeline_server.protocol import framed
+from wyeline_server.server import WyelineServer
 
 WRONG = """\
 wye 1
@@ -44,6 +45,24 @@ assert {"wyeline_server.hover", "wyeline_server.studying"} <= set(sys.modules)
 def test_the_answer_to_initialize_waits_for_nothing_that_it_does_not_need() -> None:
     done = subprocess.run([sys.executable, "-c", LATER], capture_output=True, text=True, timeout=60)
     assert done.returncode == 0, done.stderr
+
+
+def test_a_feature_that_cannot_be_loaded_is_told_and_takes_no_other_with_it(
+    monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+) -> None:
+    server = WyelineServer("0")
+    written = io.BytesIO()
+    server.protocol.set_writer(written)
+
+    def broken(_: WyelineServer) -> None:
+        raise ImportError("a library of it is not there")
+
+    monkeypatch.setattr("wyeline_server.hover.register", broken)
+    server.load()
+    assert "textDocument/hover" not in server.protocol.fm.features
+    assert {"textDocument/didOpen", "textDocument/completion"} <= set(server.protocol.fm.features)
+    assert b"loading hover" in written.getvalue()
+    assert "loading hover failed" in caplog.text
 
 
 def message(method: str, params: Any = None, number: int | None = None) -> bytes:
