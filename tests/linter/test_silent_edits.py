@@ -3,10 +3,12 @@ model is judged. Held against the whole check over random edits of the shipped e
 
 from __future__ import annotations
 
+import importlib
 import json
 import os
 import random
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -15,9 +17,9 @@ import pytest
 from wyeline_linter import judging
 from wyeline_linter.cache_folder import digest
 from wyeline_linter.expectations import Expectation
-from wyeline_linter.findings import Severity
+from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.judging import ConfigurationOf, Judged, judge
-from wyeline_linter.outputs import Results, json_output, sarif, text
+from wyeline_linter.outputs import FORMATS, WITH_EDITS, Results, json_output, sarif, text
 from wyeline_linter.result_cache import ResultCache
 from wyeline_linter.silent_edits import rows_after
 
@@ -100,7 +102,7 @@ def test_any_edit_tells_what_a_whole_check_tells(root: Path, tmp_path: Path, ane
     rng = random.Random(root.stem)
     cache = str(tmp_path / "cache")
     taken_over = {True: 0, False: 0}
-    for _ in range(6):
+    for _ in range(4):
         (model := tmp_path / str(rng.random())).mkdir()
         place = copied(root, model)
         for _ in range(7):
@@ -200,6 +202,22 @@ def test_who_asks_for_edits_gets_those_of_the_text_as_it_is(site: Path, anew: li
     anew.clear()
     assert asked(site, cache, with_edits=True) == asked(site, "", with_edits=True)
     assert len(anew) == 2
+
+
+@pytest.mark.parametrize("name", FORMATS)
+def test_formats_with_edits_are_those_that_need_them(site: Path, name: str) -> None:
+    """Each way out, once with the edits of fixes and once with their titles alone."""
+    judged = judge(str(site), None, ResultCache(""), ConfigurationOf(str(site)))
+    bare = [replace(f, fixes=tuple(fix._replace(edits=()) for fix in f.fixes)) for f in judged.findings]
+    assert any(fix.edits for f in judged.findings for fix in f.fixes)
+
+    def made(findings: list[Finding]) -> str:
+        if name == "text":
+            return text.render(findings, colour=True)
+        module = importlib.import_module(f"wyeline_linter.outputs.{'json_output' if name == 'json' else name}")
+        return str(module.render(Results(findings, judged.files, [], Severity.WARNING, True)))
+
+    assert (made(judged.findings) != made(bare)) == (name in WITH_EDITS)
 
 
 def test_a_line_that_is_shown_is_judged_anew_when_its_comment_changes(site: Path, anew: list[str]) -> None:
