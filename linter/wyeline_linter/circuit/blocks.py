@@ -6,7 +6,8 @@ parent.  Buses around a small loop are taken as one block; what closes larger lo
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
 
@@ -33,6 +34,8 @@ class Blocks:
     start: Ints
     """and where those of each block begin."""
     levels: list[Ints]
+    order: list[Any] = field(default_factory=list, repr=False)
+    """What :mod:`.elimination` made of them."""
 
 
 def blocks_of(network: Network, layout: Layout) -> Blocks:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any, Protocol
 
 import numpy as np
@@ -14,6 +15,8 @@ DENSE_LIMIT = 400
 """Unknowns up to which a full matrix is inverted, which costs less than to load the sparse solver."""
 ROUNDING = 1e-9
 """Largest relative error that elimination along the forest may leave in an equation."""
+FLOW = "flow"
+"""The matrix that every edit of a load solves again."""
 NO_SOLUTION = (
     "the equations have no single solution: two sources without impedance feed the same conductors, "
     "or windings without impedance are in parallel"
@@ -25,14 +28,21 @@ class _Direct(Protocol):
 
 
 class Factors:
-    """Factors with a refined solve.  Raises SingularNetwork on construction."""
+    """Factors with a refined solve.  Raises SingularNetwork on construction.
 
-    def __init__(self, assembled: Assembled) -> None:
-        self._assembled = assembled
+    ``known`` are factors of networks wired alike, those of the same equations before an edit first.
+    """
+
+    def __init__(self, assembled: Assembled, known: Sequence[Factors] = ()) -> None:
+        self.rows, self.cols, self.values, self.size = assembled.rows, assembled.cols, assembled.values, assembled.size
         self.forest: Forest | None = None
         """The factors along the forest, where they serve."""
+        self.eliminated = 0
+        """How many blocks of the forest were worked out; all others were taken over."""
         try:
-            forest = Forest(assembled)
+            forest = Forest(assembled, [other.forest for other in known if other.forest is not None])
+            self.rows, self.cols = forest.places.rows, forest.places.cols  # the same arrays for all wired alike
+            self.eliminated = forest.eliminated
             if self._serves(forest):
                 self.forest = forest
         except (np.linalg.LinAlgError, TooManyLoops):
@@ -41,9 +51,20 @@ class Factors:
             _Dense(assembled) if assembled.size <= DENSE_LIMIT else _Sparse(assembled)
         )
 
+    def are_of(self, assembled: Assembled) -> bool:
+        """Whether these are the factors of a matrix."""
+        pairs = ((self.values, assembled.values), (self.rows, assembled.rows), (self.cols, assembled.cols))
+        return self.size == assembled.size and all(one is other or np.array_equal(one, other) for one, other in pairs)
+
     def times(self, x: Complex) -> Complex:
         """The matrix times one or many vectors."""
-        return _times(self._assembled, self._assembled.values, x)
+        found = np.empty(x.shape, dtype=np.complex128)
+        flat, into = (x[:, None], found[:, None]) if x.ndim == 1 else (x, found)
+        for column in range(flat.shape[1]):
+            terms = self.values * flat[self.cols, column]
+            into.real[:, column] = np.bincount(self.rows, terms.real, self.size)
+            into.imag[:, column] = np.bincount(self.rows, terms.imag, self.size)
+        return found
 
     def solve(self, rhs: Complex) -> Complex:
         """Solve for one or many right-hand sides, refined once."""
@@ -60,14 +81,41 @@ class Factors:
 
     def _serves(self, forest: Forest) -> bool:
         """Whether a solution satisfies every equation to the rounding of its terms."""
-        assembled = self._assembled
-        rhs = np.cos(np.arange(assembled.size, dtype=np.float64)).astype(np.complex128)
+        rhs = np.cos(np.arange(self.size, dtype=np.float64)).astype(np.complex128)
         x = forest.solve(rhs)
         if not np.all(np.isfinite(x)):
             return False
         left = np.abs(rhs - self.times(x))
-        size = np.bincount(assembled.rows, np.abs(assembled.values) * np.abs(x)[assembled.cols], assembled.size)
+        size = np.bincount(self.rows, np.abs(self.values) * np.abs(x)[self.cols], self.size)
         return bool(np.all(left <= ROUNDING * (size + np.abs(rhs))))
+
+
+class KeptFactors:
+    """The factors of the matrices of one circuit, by what each is for, taken over by those of the circuit after an
+    edit: whole where a matrix is the same, else all but the ways from what changed to the source.
+
+    ``reused`` says whether the last matrix was the same, ``eliminated`` how many blocks were worked out so far.
+    """
+
+    def __init__(self) -> None:
+        self._last: dict[str, Factors] = {}
+        self.reused = False
+        self.eliminated = 0
+
+    def of(self, what: str, assembled: Assembled) -> Factors:
+        """The factors of a matrix.  Raises SingularNetwork."""
+        before = self._last.get(what)
+        self.reused = before is not None and before.are_of(assembled)
+        if before is not None and self.reused:
+            return before
+        known = [factors for other, factors in self._last.items() if other != what]
+        made = Factors(assembled, known if before is None else [before, *known])
+        self.eliminated += made.eliminated
+        if made.forest is not None or what == FLOW:  # general factors are too large to keep more than one
+            self._last[what] = made
+        else:
+            self._last.pop(what, None)
+        return made
 
 
 class _Dense:
@@ -97,14 +145,3 @@ class _Sparse:
     def solve(self, rhs: Complex, *, transposed: bool = False) -> Complex:
         solved: Complex = self._lu.solve(rhs, trans="T" if transposed else "N")
         return solved
-
-
-def _times(assembled: Assembled, values: Complex, x: Complex) -> Complex:
-    rows, cols, size = assembled.rows, assembled.cols, assembled.size
-    found = np.empty(x.shape, dtype=np.complex128)
-    flat, into = (x[:, None], found[:, None]) if x.ndim == 1 else (x, found)
-    for column in range(flat.shape[1]):
-        terms = values * flat[cols, column]
-        into.real[:, column] = np.bincount(rows, terms.real, size)
-        into.imag[:, column] = np.bincount(rows, terms.imag, size)
-    return found

@@ -15,7 +15,7 @@ import numpy as np
 
 from .assemble import Assembled, Complex, Frame, Ints, SingularNetwork, assemble, motor_admittance
 from .elements import Bus
-from .factors import Factors
+from .factors import Factors, KeptFactors
 from .fault_parts import Drives, SourcesAlone, fed_by_motors
 from .flowresult import Solved, line_currents
 from .links import leaving_nodes, link_currents
@@ -255,18 +255,29 @@ def study_faults(
     with_motors: bool = True,
     prefault: Solved | None = None,
     buses: Sequence[Bus] | None = None,
+    kept: KeptFactors | None = None,
+    what: str = "fault",
 ) -> FaultStudy:
     """Prepare the faults of a network: factorise, find prefault voltages and the impedances of the buses.
 
     By default loads are removed and the prefault voltage is the no-load voltage times `c_factor` (IEC 60909 c, or a
     stated prefault level); with `prefault` it is that of a solved load flow of the same network.  `buses` limits the
-    places looked at.  Raises SingularNetwork when the network has no single solution.
+    places looked at; `kept` holds factors to take over by `what` they are for, and keeps those of this study.  Raises
+    SingularNetwork when the network has no single solution.
     """
+
+    def factorised(assembled: Assembled, which: str = what) -> Factors:
+        return Factors(assembled) if kept is None else kept.of(which, assembled)
+
     motors = with_motors and bool(network.motors)
-    # Without motors first: factors are many times the size of a solution, and never stand side by side so.
-    before = prefault.v.copy() if prefault is not None else _no_load(network, c_factor) if motors else None
+    # Without motors first: factors are many times the size of a solution, and stand side by side only to be kept.
+    before = prefault.v.copy() if prefault is not None else None
+    if before is None and motors:
+        alone = assemble(network, "fault", with_motors=False)
+        before = alone.node_voltages(factorised(alone, f"{what}, sources alone").solve(c_factor * alone.excitation()))
+        del alone
     assembled = assemble(network, "fault", with_motors=motors)
-    factors = Factors(assembled)
+    factors = factorised(assembled)
     if before is None:
         before = assembled.node_voltages(factors.solve(c_factor * assembled.excitation()))
     if network.fault_current_sources:
@@ -277,13 +288,10 @@ def study_faults(
     if not np.all(np.isfinite(before)):
         raise SingularNetwork("the equations have no single solution")
     places = np.array([bus.index for bus in (network.buses if buses is None else buses)], dtype=np.int64)
-    return FaultStudy(assembled.frame(), before, bus_impedances(assembled, factors, places))
-
-
-def _no_load(network: Network, c_factor: float) -> Complex:
-    """Voltages by node with sources alone, motors and loads left aside."""
-    assembled = assemble(network, "fault", with_motors=False)
-    return assembled.node_voltages(Factors(assembled).solve(c_factor * assembled.excitation()))
+    impedances = bus_impedances(assembled, factors, places)
+    if factors.forest is not None:
+        factors.forest.forget_diagonal()
+    return FaultStudy(assembled.frame(), before, impedances)
 
 
 def _converter_currents(network: Network, before: Complex) -> list[tuple[str, Sequence[int], Sequence[complex]]]:

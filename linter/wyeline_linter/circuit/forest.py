@@ -3,153 +3,224 @@
 The same factors give solutions, and the diagonal blocks of the inverse that faults ask for (the selected inverse of
 K. Takahashi, J. Fagan and M.-S. Chin, 1973, here on blocks of a bus).  Entries that close larger loops are put back as
 a low-rank change (Woodbury).
+
+Where entries have changed, only the blocks on the ways from them to the root are eliminated anew.  Every block is
+worked out from the same numbers by the same operations as in a whole elimination, so that the factors are the same to
+the last bit and do not tell how they were reached.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Iterable
+from typing import NamedTuple
 
 import numpy as np
 
 from .assemble import Assembled
 from .blocks import blocks_of
-from .layout import Bools, Complex, Ints, distinct
+from .elimination import Places, Turn, order_of, places_of, sums
+from .layout import Complex, Ints
 
 LOOP_LIMIT = 240
 """Unknowns on loop-closing connections above which general sparse factors are the better way."""
+WHOLE_SHARE = 8
+"""Where more than one block in so many is to be eliminated anew, all are: side by side each costs a tenth."""
+SINGLY = 4
+"""Right-hand sides up to which one after the other is faster than all at once."""
 
 
 class TooManyLoops(Exception):  # noqa: N818 - a property of the network, not a mistake
     """The network is too meshed for elimination along a forest."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Step:
-    """The elimination of m blocks of one size into parents of one size."""
+class _Factor(NamedTuple):
+    """Factors of the blocks of one turn, column by column: (j, m, i) holds row i, column j of block m."""
 
-    own: Ints
-    """Unknowns of the blocks, (m, own)."""
-    parents: Ints
-    """Unknowns of their parents, each parent once, (p, above); none for roots."""
-    first: Ints
-    """Where the blocks of each parent begin among the m."""
-    parent_of: Ints
-    """Parent of each block by its row in `parents`."""
-    here: Ints
-    """Places of the blocks in the flat diagonal, (m, own * own),"""
-    there: Ints
-    """and of the parents, (p, above * above)."""
     inverse: Complex
     right: Complex
     left: Complex
 
+    def changed(self, rows: list[int], inverse: Complex, right: Complex, left: Complex) -> _Factor:
+        """The same but for some blocks."""
+        copies = []
+        for kept, new in zip(self, (inverse, right, left), strict=True):
+            copy = kept.copy()
+            copy[:, rows, :] = new.transpose(2, 0, 1)
+            copies.append(copy)
+        return _Factor(*copies)
+
 
 class Forest:
-    """Factors of an assembled network.  Raises LinAlgError where a block has no inverse, and TooManyLoops."""
+    """Factors of an assembled network.  Raises LinAlgError where a block has no inverse, and TooManyLoops.
 
-    def __init__(self, assembled: Assembled) -> None:
-        blocks = self._blocks = blocks_of(assembled.network, assembled.layout)
-        size, parent = blocks.size, blocks.parent
-        rows, cols, values = assembled.rows, assembled.cols, assembled.values
-        row_block, col_block = blocks.block[rows], blocks.block[cols]
-        same = row_block == col_block
-        up = (parent[row_block] == col_block) & ~same
-        down = (parent[col_block] == row_block) & ~same
-        loops = ~(same | up | down)
-        touched = distinct(np.concatenate((rows[loops], cols[loops])))
-        if len(touched) > LOOP_LIMIT:
+    ``known`` are forests of networks wired alike, the one of the same equations before an edit first: what holds of it
+    is taken over. ``eliminated`` counts the blocks that were worked out.
+    """
+
+    def __init__(self, assembled: Assembled, known: Iterable[Forest] = ()) -> None:
+        self.order = order_of(blocks_of(assembled.network, assembled.layout))
+        self._size = assembled.size
+        self.values = assembled.values
+        known = [other for other in known if other.order is self.order]
+        rows, cols = assembled.rows, assembled.cols
+        shared = (other.places for other in known if other.places.are_of(rows, cols))
+        self.places: Places = next(shared, None) or places_of(self.order, rows, cols)
+        if len(self.places.touched) > LOOP_LIMIT:
             raise TooManyLoops
-        row_place, col_place = blocks.place[rows], blocks.place[cols]
-        parent_size = np.where(parent >= 0, size[parent], 0)
-        self._offset = np.concatenate((np.zeros(1, dtype=np.int64), np.cumsum(size * size)))
-        side = np.concatenate((np.zeros(1, dtype=np.int64), np.cumsum(size * parent_size)))
-        width = size[col_block]
-        diagonal = _sums(
-            (self._offset[row_block] + row_place * width + col_place)[same], values[same], self._offset[-1]
-        )
-        to_parent = _sums((side[row_block] + row_place * width + col_place)[up], values[up], side[-1])
-        from_parent = _sums((side[col_block] + row_place * width + col_place)[down], values[down], side[-1])
-        self._steps: list[_Step] = []
-        for members in filter(len, reversed(blocks.levels)):  # a circuit without a bus has one empty level
-            self._steps.append(self._eliminate(members, diagonal, to_parent, from_parent, side, parent_size))
-        self._diagonal: Complex | None = None
         self._columns: Complex | None = None
-        if len(touched):
-            self._close(assembled, loops, touched)
+        self._diagonal: Complex | None = None
+        anew = None
+        if known and known[0].places is self.places and not len(self.places.touched):
+            anew = self._differing(known[0])
+        if anew is None:
+            self.eliminated = len(self.order.blocks.size)
+            self._factors = self._eliminated()
+        else:
+            self.eliminated = len(anew)
+            self._factors = self._taken_over(known[0], anew)
+        if len(self.places.touched):
+            self._close(assembled)
 
-    def _eliminate(
-        self, members: Ints, diagonal: Complex, to_parent: Complex, from_parent: Complex, side: Ints, parent_size: Ints
-    ) -> _Step:
-        blocks = self._blocks
-        own, above = int(blocks.size[members[0]]), int(parent_size[members[0]])
-        here = self._offset[members][:, None] + np.arange(own * own)
-        inverse: Complex = np.linalg.inv(diagonal[here].reshape(-1, own, own)).astype(np.complex128)
-        unknowns = blocks.unknowns[blocks.start[members][:, None] + np.arange(own)]
-        if above == 0:
-            none = np.zeros(0, dtype=np.int64)
-            return _Step(unknowns, none, none, none, here, none, inverse, inverse, inverse)
-        parent = blocks.parent[members]
-        first = np.flatnonzero(np.concatenate((np.ones(1, dtype=np.bool_), np.diff(parent) != 0)))
-        each = parent[first]
-        there = self._offset[each][:, None] + np.arange(above * above)
-        between = side[members][:, None] + np.arange(own * above)
-        right = inverse @ to_parent[between].reshape(-1, own, above)
-        lower = from_parent[between].reshape(-1, above, own)
-        diagonal[there] -= np.add.reduceat((lower @ right).reshape(len(members), -1), first)
-        return _Step(
-            own=unknowns,
-            parents=blocks.unknowns[blocks.start[each][:, None] + np.arange(above)],
-            first=first,
-            parent_of=np.repeat(np.arange(len(each)), np.diff(np.append(first, len(members)))),
-            here=here,
-            there=there,
-            inverse=inverse,
-            right=right,
-            left=lower @ inverse,
-        )
+    # eliminating
 
-    def _close(self, assembled: Assembled, loops: Bools, touched: Ints) -> None:
+    def _eliminated(self) -> list[_Factor]:
+        """All blocks."""
+        order, places = self.order, self.places
+        total = places.sums(self.values)
+        diagonal, to_parent, from_parent = np.split(total[:-1], (places.up, places.down))
+        made = []
+        for turn in order.turns:
+            here = order.diagonal[turn.members][:, None] + np.arange(turn.own**2)
+            between = order.side[turn.members][:, None] + np.arange(turn.own * turn.above)
+            factor, given = _eliminate(turn, diagonal[here], to_parent[between], from_parent[between])
+            if len(turn.first):
+                there = order.diagonal[turn.parents][:, None] + np.arange(turn.above**2)
+                diagonal[there] -= np.add.reduceat(given, turn.first)
+            made.append(_Factor(*(np.ascontiguousarray(part.transpose(2, 0, 1)) for part in factor)))
+        return made
+
+    def _differing(self, other: Forest) -> list[int] | None:
+        """The blocks on the ways from changed entries to the roots; None where these are too many to go one by one."""
+        blocks, places = self.order.blocks, self.places
+        changed = np.flatnonzero(self.values != other.values)
+        if len(changed) > self._size:
+            return None
+        rows, cols = blocks.block[places.rows[changed]], blocks.block[places.cols[changed]]
+        lower = np.where(blocks.parent[cols] == rows, cols, rows)  # the lower of the two that an entry joins
+        found: set[int] = set()
+        for block in set(lower.tolist()):
+            while block >= 0 and block not in found:
+                found.add(block)
+                block = int(blocks.parent[block])
+            if len(found) > len(blocks.size) // WHOLE_SHARE:
+                return None
+        return sorted(found)
+
+    def _taken_over(self, other: Forest, anew: list[int]) -> list[_Factor]:
+        """The factors of another forest, with some blocks eliminated anew."""
+        order = self.order
+        turn_of, row_of = order.at
+        made = list(other._factors)
+        below = np.flatnonzero(np.isin(order.blocks.parent, anew))  # what is eliminated into them
+        needed = self.places.of_blocks(order, {*anew, *below.tolist()})
+        total = self.places.sums(self.values, needed)
+        by_turn: dict[int, list[int]] = {}
+        for block in anew:
+            by_turn.setdefault(turn_of[block], []).append(block)
+        for number in sorted(by_turn):
+            turn, blocks = order.turns[number], sorted(by_turn[number], key=row_of.__getitem__)
+            diagonal = np.array([self._diagonal_of(block, made, total) for block in blocks])
+            begin, many = order.side[blocks][:, None], np.arange(turn.own * turn.above)
+            to_parent = total[self.places.up + begin + many]
+            from_parent = total[self.places.down + begin + many]
+            factor, _ = _eliminate(turn, diagonal, to_parent, from_parent)
+            made[number] = made[number].changed([row_of[block] for block in blocks], *factor)
+        return made
+
+    def _diagonal_of(self, block: int, made: list[_Factor], total: Complex) -> Complex:
+        """The entries of a block when all below it are eliminated, flat."""
+        order = self.order
+        entries: Complex = total[order.diagonal[block] : order.diagonal[block + 1]].copy()
+        for number, row in order.fed_by.get(block, ()):
+            turn = order.turns[number]
+            rows = turn.children(row)
+            children = turn.members[rows]
+            right = np.ascontiguousarray(made[number].right[:, rows].transpose(1, 2, 0))
+            between = self.places.down + order.side[children][:, None] + np.arange(turn.own * turn.above)
+            given = total[between].reshape(len(children), turn.above, turn.own) @ right
+            entries -= np.add.reduceat(given.reshape(len(children), -1), [0])[0]
+        return entries
+
+    def _close(self, assembled: Assembled) -> None:
         """Take the loop-closing entries B on unknowns S in: Z = Zt - Zt[:,S] B (1 + Zt[S,S] B)^-1 Zt[S,:]."""
-        rows, cols, values = assembled.rows[loops], assembled.cols[loops], assembled.values[loops]
+        on, touched = self.places.on_loops, self.places.touched
+        rows, cols, values = assembled.rows[on], assembled.cols[on], assembled.values[on]
         count = len(touched)
         where = np.searchsorted(touched, rows) * count + np.searchsorted(touched, cols)
-        extra = _sums(where, values, count * count).reshape(count, count)
+        extra = sums(where, values, count * count).reshape(count, count)
         unit = np.zeros((assembled.size, count), dtype=np.complex128)
         unit[touched, np.arange(count)] = 1
         columns, lines = self.solve(unit), self.solve(unit, transposed=True)
         self._middle = extra @ np.linalg.inv(np.eye(count) + columns[touched] @ extra)
-        self._touched, self._columns, self._lines = touched, columns, lines
+        self._columns, self._lines = columns, lines
+
+    # solving
 
     def solve(self, rhs: Complex, *, transposed: bool = False) -> Complex:
         """Solve for one right-hand side (n,) or many (n, k)."""
-        work = (rhs[:, None] if rhs.ndim == 1 else rhs).astype(np.complex128)
-        for step in self._steps:
-            if len(step.first):
-                lift = step.right.transpose(0, 2, 1) if transposed else step.left
-                work[step.parents] -= np.add.reduceat(lift @ work[step.own], step.first)
-        for step in reversed(self._steps):
-            inverse = step.inverse.transpose(0, 2, 1) if transposed else step.inverse
-            found = inverse @ work[step.own]
-            if len(step.first):
-                lower = step.left.transpose(0, 2, 1) if transposed else step.right
-                found -= lower @ work[step.parents][step.parent_of]
-            work[step.own] = found
-        if self._columns is not None:
-            middle = self._middle.T if transposed else self._middle
-            work -= (self._lines if transposed else self._columns) @ (middle @ work[self._touched])
-        return work.reshape(rhs.shape)
+        if transposed or (rhs.ndim == 2 and rhs.shape[1] > SINGLY):
+            many = (rhs[:, None] if rhs.ndim == 1 else rhs).astype(np.complex128)
+            return self._closed(self._many(many, transposed=transposed), transposed=transposed).reshape(rhs.shape)
+        if rhs.ndim == 1:
+            return self._closed(self._one(rhs.astype(np.complex128)))
+        each = [self._one(rhs[:, k].astype(np.complex128)) for k in range(rhs.shape[1])]
+        return self._closed(np.stack(each, axis=1)) if each else rhs.astype(np.complex128)
+
+    def _closed(self, work: Complex, *, transposed: bool = False) -> Complex:
+        """What the entries that close loops change."""
+        if self._columns is None:
+            return work
+        middle = self._middle.T if transposed else self._middle
+        return work - (self._lines if transposed else self._columns) @ (middle @ work[self.places.touched])
+
+    def _one(self, work: Complex) -> Complex:
+        turns = list(zip(self.order.turns, self._factors, strict=True))
+        for turn, factor in turns:
+            if len(turn.first):
+                work[turn.parent_unknowns] -= np.add.reduceat(_times(factor.left, work[turn.unknowns]), turn.first)
+        for turn, factor in reversed(turns):
+            found = _times(factor.inverse, work[turn.unknowns])
+            if len(turn.first):
+                found -= _times(factor.right, work[turn.parent_unknowns][turn.parent_of])
+            work[turn.unknowns] = found
+        return work
+
+    def _many(self, work: Complex, *, transposed: bool) -> Complex:
+        way = (1, 0, 2) if transposed else (1, 2, 0)
+        turns = list(zip(self.order.turns, self._factors, strict=True))
+        for turn, factor in turns:
+            if len(turn.first):
+                lift = (factor.right if transposed else factor.left).transpose(way)
+                work[turn.parent_unknowns] -= np.add.reduceat(lift @ work[turn.unknowns], turn.first)
+        for turn, factor in reversed(turns):
+            found = factor.inverse.transpose(way) @ work[turn.unknowns]
+            if len(turn.first):
+                lower = (factor.left if transposed else factor.right).transpose(way)
+                found -= lower @ work[turn.parent_unknowns][turn.parent_of]
+            work[turn.unknowns] = found
+        return work
 
     def diagonal_blocks(self, unknowns: Ints) -> Complex:
         """The part (m, k, k) of the inverse on m sets of k unknowns, each set within one bus; -1 stands for earth."""
         if self._diagonal is None:
             self._diagonal = self._selected()
-        blocks, there = self._blocks, unknowns >= 0
+        blocks, there = self.order.blocks, unknowns >= 0
         if not there.any():
             return np.zeros((*unknowns.shape, unknowns.shape[1]), dtype=np.complex128)
         # In the place of earth stands another of the set, so that all lie in one block.
         at = np.where(there, unknowns, np.maximum(unknowns.max(axis=1, keepdims=True), 0))
         block = blocks.block[at]
-        line = self._offset[block] + blocks.place[at] * blocks.size[block]
+        line = self.order.diagonal[block] + blocks.place[at] * blocks.size[block]
         found: Complex = self._diagonal[line[:, :, None] + blocks.place[at][:, None, :]]
         if self._columns is not None:
             found = found - self._columns[at] @ self._middle @ self._lines[at].transpose(0, 2, 1)
@@ -157,21 +228,38 @@ class Forest:
         return found
 
     def _selected(self) -> Complex:
-        diagonal = np.zeros(int(self._offset[-1]), dtype=np.complex128)
-        for step in reversed(self._steps):
-            found = step.inverse
-            if len(step.first):
-                above = step.right.shape[2]
-                outer = diagonal[step.there].reshape(-1, above, above)
-                found = found + step.right @ outer[step.parent_of] @ step.left
-            diagonal[step.here] = found.reshape(len(found), -1)
+        order = self.order
+        diagonal = np.zeros(int(order.diagonal[-1]), dtype=np.complex128)
+        for turn, factor in zip(reversed(order.turns), reversed(self._factors), strict=True):
+            found: Complex = factor.inverse.transpose(1, 2, 0)
+            if len(turn.first):
+                there = order.diagonal[turn.parents][:, None] + np.arange(turn.above**2)
+                outer = diagonal[there].reshape(-1, turn.above, turn.above)[turn.parent_of]
+                found = found + factor.right.transpose(1, 2, 0) @ outer @ factor.left.transpose(1, 2, 0)
+            here = order.diagonal[turn.members][:, None] + np.arange(turn.own**2)
+            diagonal[here] = found.reshape(len(here), -1)
         return diagonal
 
+    def forget_diagonal(self) -> None:
+        """Nobody asks soon for the diagonal of the inverse."""
+        self._diagonal = None
 
-def _sums(places: Ints, values: Complex, size: int) -> Complex:
-    """Values added up by their places."""
-    total = np.zeros(int(size), dtype=np.complex128)
-    if len(places):
-        total.real = np.bincount(places, values.real, int(size))
-        total.imag = np.bincount(places, values.imag, int(size))
-    return total
+
+def _eliminate(
+    turn: Turn, diagonal: Complex, to_parent: Complex, from_parent: Complex
+) -> tuple[tuple[Complex, Complex, Complex], Complex]:
+    """Blocks of a turn, their entries flat: inverse, right and left factors (m, rows, columns), and what each takes off
+    the diagonal of its parent, flat."""
+    count, own, above = len(diagonal), turn.own, turn.above
+    inverse: Complex = np.linalg.inv(diagonal.reshape(count, own, own)).astype(np.complex128, copy=False)
+    right = inverse @ to_parent.reshape(count, own, above)
+    lower = from_parent.reshape(count, above, own)
+    return (inverse, right, lower @ inverse), (lower @ right).reshape(count, -1)
+
+
+def _times(columns: Complex, x: Complex) -> Complex:
+    """Blocks, column by column, times a vector each: (j, m, i) and (m, j) to (m, i)."""
+    found: Complex = columns[0] * x[:, :1]
+    for j in range(1, len(columns)):
+        found += columns[j] * x[:, j : j + 1]
+    return found

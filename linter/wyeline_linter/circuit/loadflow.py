@@ -12,7 +12,7 @@ from typing import Any
 import numpy as np
 
 from .assemble import Assembled, Complex, Floats, Ints, SingularNetwork, assemble, impedance_loads, load_columns
-from .factors import Factors
+from .factors import FLOW, Factors, KeptFactors
 from .flowresult import Solved
 from .network import Network
 
@@ -115,10 +115,15 @@ class FlowFactors:
     """
 
     def __init__(self) -> None:
+        self.kept = KeptFactors()
+        """Where the factors stand, with those of other matrices of the circuit."""
         self._assembled: Assembled | None = None
         self._factors: Factors | None = None
         self._no_load: Complex | None = None
-        self.reused = False
+
+    @property
+    def reused(self) -> bool:
+        return self.kept.reused
 
     def assembled(self, network: Network) -> Assembled:
         """The equations of a network.  Raises SingularNetwork."""
@@ -131,19 +136,10 @@ class FlowFactors:
 
     def of(self, assembled: Assembled) -> Factors:
         """The factors of a matrix.  Raises SingularNetwork."""
-        old, factors = self._assembled, self._factors
-        self.reused = (
-            old is not None
-            and factors is not None
-            and old.size == assembled.size
-            and _same(old.values, assembled.values)
-            and _same(old.rows, assembled.rows)
-            and _same(old.cols, assembled.cols)
-        )
-        if not self.reused or factors is None:
-            factors = Factors(assembled)
+        factors = self.kept.of(FLOW, assembled)
+        if factors is not self._factors:
             self._factors, self._no_load = factors, None
-        self._assembled = assembled
+        self._assembled = replace(assembled, rows=factors.rows, cols=factors.cols, values=factors.values)
         return factors
 
     def no_load(self, source: Complex) -> Complex:
@@ -152,10 +148,6 @@ class FlowFactors:
         if self._no_load is None:
             self._no_load = self._factors.solve(source)
         return self._no_load
-
-
-def _same(one: Any, other: Any) -> bool:
-    return one is other or bool(np.array_equal(one, other))
 
 
 def solve_flow(

@@ -27,6 +27,7 @@ from wyeline_linter.studies.vary import Circuits, Facts
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
     from wyeline_linter.circuit import FaultStudy, NotSolved, Solved
+    from wyeline_linter.circuit.loadflow import FlowFactors
     from wyeline_linter.derive import Derivation
     from wyeline_linter.loads.rollup import LoadBook
     from wyeline_linter.network import Network as Connectivity
@@ -278,20 +279,30 @@ class StateStudy:
     @cached_property
     def flow(self) -> FlowView:
         """The load flow."""
-        from wyeline_linter.circuit.loadflow import FlowFactors, solve_flow
+        from wyeline_linter.circuit.loadflow import solve_flow
 
         built = self.built(Case.FLOW)
         kept = self.cache.solutions.get((self.key, Case.FLOW))
         if kept is not None and kept.network.same_wiring(built.network) and kept.network.loads == built.network.loads:
             return FlowView(built, kept.answer)
-        factors = FlowFactors()
-        # Of the many states that nobody writes down, factors would take most of all memory.
-        if self.zone is None and self.cache.lasting:
-            factors = self.cache.factors.setdefault(self.key, factors)
+        factors = self._factors
+        eliminated = factors.kept.eliminated if factors is not None else 0
         answer: Solved | NotSolved = solve_flow(built.network, kept=factors)
-        self.cache.count("load flow, factors kept" if factors.reused else "load flow")
+        self.cache.count("load flow, factors kept" if factors is not None and factors.reused else "load flow")
+        if factors is not None:
+            self.cache.count("blocks eliminated", factors.kept.eliminated - eliminated)
         self.cache.solutions[self.key, Case.FLOW] = Kept(built.network, answer)
         return FlowView(built, answer)
+
+    @property
+    def _factors(self) -> FlowFactors | None:
+        """What the solves of this state take over from those before. Of the many states that nobody writes down,
+        factors would take most of all memory."""
+        from wyeline_linter.circuit.loadflow import FlowFactors
+
+        if self.zone is not None or not self.cache.lasting:
+            return None
+        return self.cache.factors.setdefault(self.key, FlowFactors())
 
     def _faults(self, case: Case) -> tuple[Built, FaultStudy | None, str | None]:
         from wyeline_linter.circuit import SingularNetwork
@@ -305,10 +316,14 @@ class StateStudy:
             answer = kept.answer
         else:
             self.cache.count(case.value)
+            factors = self._factors.kept if self._factors is not None else None
+            eliminated = factors.eliminated if factors is not None else 0
             try:
-                answer = study_faults(built.network)
+                answer = study_faults(built.network, kept=factors, what=case.value)
             except SingularNetwork as trouble:
                 answer = str(trouble)
+            if factors is not None:
+                self.cache.count("blocks eliminated", factors.eliminated - eliminated)
             self.cache.solutions[self.key, case] = Kept(built.network, answer)
         return (built, None, answer) if isinstance(answer, str) else (built, answer, None)
 

@@ -11,6 +11,7 @@ from wyeline_linter.studies.case import Case
 if TYPE_CHECKING:
     from wyeline_grammar.linking import Equipment
     from wyeline_linter.circuit import Network
+    from wyeline_linter.circuit.loadflow import FlowFactors
     from wyeline_linter.loads.leaf_loads import Piece
     from wyeline_linter.studies.beyond_columns import BeyondColumns
     from wyeline_linter.studies.branch import BranchDrop
@@ -58,8 +59,8 @@ class StudyCache:
     """By switch state, its loads."""
     circuits: dict[str, Circuits] = field(default_factory=dict)
     """By switch state, the circuits of the version before."""
-    factors: dict[str, Any] = field(default_factory=dict)
-    """By switch state, what a load flow can take over from the one before."""
+    factors: dict[str, FlowFactors] = field(default_factory=dict)
+    """By switch state, what its solves can take over from those before."""
     branches: dict[str, dict[str, KeptBranches]] = field(default_factory=dict)
     """By switch state and board, the drops of its circuits."""
     beyond: dict[str, BeyondColumns] = field(default_factory=dict)
@@ -71,7 +72,8 @@ class StudyCache:
     facts: dict[str, tuple[list[Any], list[tuple[Any, Any]]]] = field(default_factory=dict)
     """By what was asked, all equipment or feeders, and each with what its statement tells by itself."""
     solved: dict[str, int] = field(default_factory=dict)
-    """Step -> how often it ran: tests prove with it what an edit did not solve anew."""
+    """Step -> how often it ran: tests prove with it what an edit did not solve anew. ``blocks eliminated`` counts the
+    buses whose equations were factorised, in states whose factors are kept."""
     lasting: bool = True
     """Whether there may be an edit to outlast: factors are large, and a model that is judged once does without."""
 

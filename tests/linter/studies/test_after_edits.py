@@ -14,6 +14,9 @@ from hypothesis import strategies as st
 
 from wyeline_grammar.sources import Files, read_text
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.circuit import forest
+from wyeline_linter.circuit.blocks import blocks_of
+from wyeline_linter.circuit.layout import layout_of
 from wyeline_linter.findings import Finding
 from wyeline_linter.rules import short_circuit
 from wyeline_linter.solved_figures import solved_figures
@@ -163,12 +166,18 @@ def assert_as_fresh(analysis: Analysis, again: Analysis) -> None:
         assert study.built(Case.FLOW).network.loads == anew.built(Case.FLOW).network.loads
 
 
-@settings(max_examples=25, deadline=None, suppress_health_check=list(HealthCheck))
+@pytest.mark.parametrize("share", [forest.WHOLE_SHARE, 1])
+@settings(max_examples=15, deadline=None, suppress_health_check=list(HealthCheck))
 @given(
-    st.lists(st.tuples(st.sampled_from(EDITS), st.sampled_from(["", "pieces", "flow", "faults", "all"])), max_size=7)
+    edits=st.lists(
+        st.tuples(st.sampled_from(EDITS), st.sampled_from(["", "pieces", "flow", "faults", "all"])), max_size=7
+    )
 )
-def test_any_run_of_edits_gives_the_figures_of_a_fresh_check(edits: list[tuple[tuple[str, str], str]]) -> None:
+def test_any_run_of_edits_gives_the_figures_of_a_fresh_check(
+    share: int, edits: list[tuple[tuple[str, str], str]], monkeypatch: pytest.MonkeyPatch
+) -> None:
     """Back and forth; between edits nothing is asked, or a part of the studies only, or all."""
+    monkeypatch.setattr(forest, "WHOLE_SHARE", share)
     desk = Desk()
     desk.solve()
     for (old, new), asked in edits:
@@ -190,7 +199,12 @@ def test_any_run_of_edits_gives_the_figures_of_a_fresh_check(edits: list[tuple[t
 
 @pytest.mark.parametrize("site", ["field-station/station.wye", "dairy-works/works.wye"])
 @pytest.mark.parametrize("seed", range(3))
-def test_any_number_of_a_site_changed_gives_the_figures_of_a_fresh_check(site: str, seed: int) -> None:
+@pytest.mark.parametrize("share", [forest.WHOLE_SHARE, 1])
+def test_any_number_of_a_site_changed_gives_the_figures_of_a_fresh_check(
+    site: str, seed: int, share: int, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Small sites are factorised whole; with a share of 1 only along the ways from what changed, as large ones are."""
+    monkeypatch.setattr(forest, "WHOLE_SHARE", share)
     rng = random.Random(seed)
     files = Files()
     analysis = Analysis(str(EXAMPLES / site), files)
@@ -254,6 +268,30 @@ def test_what_an_edit_of_a_length_works_out_anew() -> None:
     ran = desk.ran("20 m  in 2 inch EMT", "21 m  in 2 inch EMT")
     assert {"load flow", "largest fault", "smallest fault", "starts"} <= set(ran)
     assert not {"circuit built", "pieces of loads", "board's circuits", "plates", "motors at standstill"} & set(ran)
+
+
+def test_a_length_in_one_of_many_wings_factorises_the_way_to_the_source_alone() -> None:
+    """Thirty transformers at one switchboard, each with a panel. Invented."""
+    wings = "".join(
+        f"""transformer TX-{k} 480 3ph -> 208Y/120  75 kVA, z 4 %, x/r 2
+feeder MSB -> TX-{k}  125 A 3p  3#1 + G #6 Cu THWN-2  {20 + k} m  in 2 inch EMT
+panel PP-{k} 208Y/120  bus 225 A, main 225 A, rated 14 kA, spaces 42, lug-temp 75 degC
+  1  20 A 1p  1800 VA  receptacle  "Wing {k}"  2#12 + G #12 Cu THWN-2  30 m  in 3/4 inch EMT
+feeder TX-{k} -> PP-{k}  225 A 3p  3#4/0 + N #4/0 + G #4 Cu THWN-2  {5 + k} m  in 2-1/2 inch EMT
+"""
+        for k in range(30)
+    )
+    desk = Desk(HALL.split("raceway R-1")[0] + wings)
+    desk.solve()
+    built = desk.analysis.view.studies.normal.built(Case.FLOW)
+    whole = len(blocks_of(built.network, layout_of(built.network)).size)
+    assert whole > 90
+    ran = desk.ran("26 m  in 2 inch EMT", "46 m  in 2 inch EMT")
+    matrices = sum(ran.get(step, 0) for step in ("load flow", "largest fault", "smallest fault", "motor start"))
+    assert matrices >= 3
+    assert 0 < ran["blocks eliminated"] <= matrices * 5, "grid, switchboard, and what the feeder ends at"
+    assert_as_fresh(desk.analysis, Desk(desk.text).analysis)
+    assert "blocks eliminated" not in desk.ran("1800 VA  receptacle", "1900 VA  receptacle"), "factors at hand"
 
 
 def test_an_edit_of_a_motor_changes_faults_everywhere_and_builds_no_circuit() -> None:
