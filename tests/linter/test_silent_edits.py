@@ -48,7 +48,7 @@ FACTS = ["400", "panel", "//", ", future", '"', "/", "wye 1"]
 def edited(rng: random.Random, lines: list[str]) -> list[str]:
     """One edit, of the sort that says nothing more often than not."""
     lines, row = lines.copy(), rng.randrange(len(lines))
-    sort = rng.choice(["note"] * 6 + ["end"] * 4 + ["gone"] * 2 + ["fact"])
+    sort = rng.choice(["note"] * 6 + ["end"] * 3 + ["gone"] * 3 + ["fact"])
     if sort == "note":
         lines.insert(row, rng.choice(NOTES))
     elif sort == "end":
@@ -114,7 +114,7 @@ def test_any_edit_tells_what_a_whole_check_tells(root: Path, tmp_path: Path, ane
             now = asked(place, cache, with_edits=with_edits)
             taken_over[with_edits] += not anew
             assert now == asked(place, "", with_edits=with_edits)
-    assert taken_over[False] >= 5, "else nothing was tested"
+    assert taken_over[False] >= 3, "else nothing was tested"
 
 
 @pytest.mark.parametrize("seed", range(40))
