@@ -65,49 +65,37 @@ class Asking:
 
     def equipment(self, view: View, equipment: Equipment) -> list[Finding]:
         """What the rules find about a piece of equipment and its circuits; without those that look afar."""
-        found: list[Finding] = []
         sifted = self._by_kind.get(equipment.kind)
         if sifted is None:
             sifted = self._by_kind[equipment.kind] = Sifted(self._of_kind(equipment.kind), self._said)
         checks = sifted.of(equipment.body, equipment.circuits)
-        self.ran["rule"] += len(checks)
-        for check in checks:
-            found.extend(check(view, equipment))
+        found = self._asked(checks, view, equipment)
         if equipment.circuits:
             if equipment.kind not in BOARDS:  # it is like a board
-                for check in self._like_boards.of(equipment.body, equipment.circuits):
-                    found.extend(check(view, equipment))
+                found += self._asked(self._like_boards.of(equipment.body, equipment.circuits), view, equipment)
             found.extend(self._circuits(view, equipment))
         return found
 
     def feeder(self, view: View, feeder: Feeder) -> list[Finding]:
         """What the rules find about a feeder and its wires; without those that look afar."""
-        found: list[Finding] = []
-        checks = self._of_feeders.of(feeder.body)
-        self.ran["rule"] += len(checks)
-        for check in checks:
-            found.extend(check(view, feeder))
+        found = self._asked(self._of_feeders.of(feeder.body), view, feeder)
         line = feeder_line(view, feeder)
         if line is not None:
-            checks = self.checks["feeder line"]
-            self.ran["rule"] += len(checks)
-            for check in checks:
-                found.extend(check(view, line))
+            found += self._asked(self.checks["feeder line"], view, line)
         return found
 
     def element(self, view: View, sort: str, element: Equipment | Feeder) -> list[Finding]:
         """What the checks under a key of ``checks`` find about an element."""
-        found: list[Finding] = []
-        checks = self.checks[sort]
-        self.ran["rule"] += len(checks)
-        for check in checks:
-            found.extend(check(view, element))
-        return found
+        return self._asked(self.checks[sort], view, element)
 
     def model(self, view: View) -> list[Finding]:
         """What the rules of the model as a whole find."""
         self.ran["rule"] += len(self.checks["model"])
         return [finding for check in self.checks["model"] for finding in check(view)]
+
+    def _asked(self, checks: list[Check], view: View, about: object) -> list[Finding]:
+        self.ran["rule"] += len(checks)
+        return [finding for check in checks for finding in check(view, about)]
 
     def _of_kind(self, kind: str) -> list[Check]:
         further = "board" if kind in BOARDS else "source" if kind in SOURCES else kind
