@@ -121,11 +121,10 @@ class Session:
         end = time.monotonic() + self.client.limit_s
         while time.monotonic() < end:
             time.sleep(REST_S + 0.2)
-            now = self.client.cpu_s()
-            if not now - last > 0.02:
+            before, last = last, self.client.cpu_s()
+            if not last - before > 0.02:
                 break
-            last = now
-        return last
+        return last  # with what the last wait still took: it is none of what comes next
 
     def _type(self) -> float:
         """Make the load wrong, or right again; returns when."""
