@@ -94,11 +94,16 @@ class KeptFactors:
     """The factors of the matrices of one circuit, by what each is for, taken over by those of the circuit after an
     edit: whole where a matrix is the same, else all but the ways from what changed to the source.
 
+    Those of the load flow, which every edit of a load asks for, are kept from the first time on. The others are kept
+    from the second: most sessions change loads only, and never need them again. General factors, which are large, are
+    kept of the load flow only.
+
     ``reused`` says whether the last matrix was the same, ``eliminated`` how many blocks were worked out so far.
     """
 
     def __init__(self) -> None:
         self._last: dict[str, Factors] = {}
+        self._asked: set[str] = {FLOW}
         self.reused = False
         self.eliminated = 0
 
@@ -111,10 +116,11 @@ class KeptFactors:
         known = [factors for other, factors in self._last.items() if other != what]
         made = Factors(assembled, known if before is None else [before, *known])
         self.eliminated += made.eliminated
-        if made.forest is not None or what == FLOW:  # general factors are too large to keep more than one
+        if what == FLOW or (what in self._asked and made.forest is not None):
             self._last[what] = made
         else:
             self._last.pop(what, None)
+        self._asked.add(what)
         return made
 
 

@@ -33,6 +33,15 @@ def assert_the_same(one: Factors, other: Factors) -> None:
     assert np.array_equal(one.forest.diagonal_blocks(at), other.forest.diagonal_blocks(at))
 
 
+def kept_from(net: Network) -> KeptFactors:
+    """Kept factors of a network: those of faults are kept from the second time on."""
+    kept = KeptFactors()
+    for _ in range(2):
+        kept.of("fault", assemble(net, "fault"))
+    kept.eliminated = 0
+    return kept
+
+
 def way_of(assembled: Assembled, name: str) -> set[int]:
     """The blocks from a line to the root."""
     blocks = blocks_of(assembled.network, assembled.layout)
@@ -79,9 +88,8 @@ def test_any_run_of_edits_gives_the_factors_of_a_fresh_network(
 
 def test_only_the_way_to_the_source_is_eliminated_anew() -> None:
     net, _ = campus([k // 3 for k in range(120)], [], switched=False)
-    kept = KeptFactors()
-    kept.of("fault", assemble(net, "fault"))
-    assert kept.eliminated == len(blocks_of(net, assemble(net, "fault").layout).size) > 100
+    kept = kept_from(net)
+    assert len(blocks_of(net, assemble(net, "fault").layout).size) > 100
     for name in ("run 118", "run 1", "run 50"):
         before, net = kept.eliminated, with_run(net, name, 0.4 + 0.3j)
         assembled = assemble(net, "fault")
@@ -94,26 +102,35 @@ def test_only_the_way_to_the_source_is_eliminated_anew() -> None:
     assert kept.eliminated == before, "the same matrix: nothing at all"
 
 
+def test_factors_of_faults_are_kept_from_the_second_time_on() -> None:
+    """A session that changes loads only solves its faults once, and holds factors of its load flow alone."""
+    net, _ = campus([0, 0, 1, 2, 3], [], switched=False)
+    kept = KeptFactors()
+    flow, first = kept.of("flow", assemble(net, "flow")), kept.of("fault", assemble(net, "fault"))
+    second = kept.of("fault", assemble(net, "fault"))
+    assert kept.of("flow", assemble(net, "flow")) is flow
+    assert second is not first
+    assert kept.of("fault", assemble(net, "fault")) is second
+
+
 def test_a_meshed_network_is_factorised_whole(monkeypatch: pytest.MonkeyPatch) -> None:
     """What closes larger loops hangs on every block."""
     from wyeline_linter.circuit import blocks
 
     monkeypatch.setattr(blocks, "BLOCK_LIMIT", 0)
     net, _ = campus([k // 2 for k in range(60)], [(20, 50)], switched=False)
-    kept = KeptFactors()
-    kept.of("fault", assemble(net, "fault"))
-    count = kept.eliminated
+    kept = kept_from(net)
     net = with_run(net, "run 33", 0.4 + 0.3j)
     found = kept.of("fault", assemble(net, "fault"))
-    assert kept.eliminated == 2 * count
+    assert kept.eliminated == len(blocks_of(net, assemble(net, "fault").layout).size)
     assert_the_same(found, Factors(assemble(net, "fault")))
 
 
 def test_general_factors_of_faults_are_not_kept(monkeypatch: pytest.MonkeyPatch) -> None:
-    """They are large: a network that is too meshed is solved by them anew."""
+    """They are large: a network that is too meshed for elimination is solved by new ones."""
     monkeypatch.setattr(forest, "LOOP_LIMIT", -1)
     net, _ = campus([0, 0, 1, 2, 3], [], switched=False)
-    kept = KeptFactors()
+    kept = kept_from(net)
     first = kept.of("fault", assemble(net, "fault"))
     assert first.forest is None
     assert kept.of("fault", assemble(net, "fault")) is not first

@@ -283,6 +283,8 @@ feeder TX-{k} -> PP-{k}  225 A 3p  3#4/0 + N #4/0 + G #4 Cu THWN-2  {5 + k} m  i
     )
     desk = Desk(HALL.split("raceway R-1")[0] + wings)
     desk.solve()
+    desk.edit("27 m  in 2 inch EMT", "28 m  in 2 inch EMT")
+    desk.solve()
     built = desk.analysis.view.studies.normal.built(Case.FLOW)
     whole = len(blocks_of(built.network, layout_of(built.network)).size)
     assert whole > 90
