@@ -48,6 +48,8 @@ def left_out(held: Mapping[str, float], relations: Relations, running: frozenset
     ``held`` gives the VA of those that have relations; ``running`` are all names of the model that are in service, so
     that a unit whose partner is out of service counts.
     """
+    if not held:
+        return frozenset()
     out: set[str] = set()
     for name, replaces in sorted(relations.stands_by.items()):
         if name not in held:

@@ -96,8 +96,8 @@ class Sum:
         made = Sum()
         made.rows = dict(self.rows)
         made.held = dict(self.held)
-        for name in ("largest", "unknown", "unknown_code", "apart_va", "factored"):
-            setattr(made, name, getattr(self, name))
+        made.largest, made.apart_va, made.factored = self.largest, self.apart_va, self.factored
+        made.unknown, made.unknown_code = self.unknown, self.unknown_code
         return made
 
     def with_factor(self, factor: float, name: str) -> Sum:

@@ -6,7 +6,7 @@ from operator import is_
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment
-from wyeline_linter.loads.buckets import AMPS, CODE_AMPS, UNITS, Rows
+from wyeline_linter.loads.buckets import AMPS, CODE_AMPS, UNITS, VA, Rows
 from wyeline_linter.loads.conductors_of_loads import NEUTRAL_AT
 from wyeline_linter.loads.demand import MOTORS, Amount, Counted, sizing_factors
 from wyeline_linter.loads.leaves import Leaf
@@ -164,7 +164,8 @@ def _leaf_current(line: Line, leaf: Leaf) -> Current:
 
 
 def _most(amount: Amount) -> float:
-    return max(abs(i) for i in amount.amps[:3])
+    a, b, c, _ = amount.amps
+    return max(abs(a), abs(b), abs(c))
 
 
 def _count(rows: Rows) -> tuple[int, int]:
@@ -179,10 +180,13 @@ def _count(rows: Rows) -> tuple[int, int]:
 
 
 def _nonlinear(rows: Rows) -> bool | None:
-    total = sum(abs(row[1]) for row in rows.values())
-    if not total:
-        return None
-    return sum(abs(row[1]) for key, row in rows.items() if key.category in NONLINEAR) > total / 2
+    total = electronic = 0.0
+    for key, row in rows.items():
+        size = abs(row[VA])
+        total += size
+        if key.category in NONLINEAR:
+            electronic += size
+    return electronic > total / 2 if total else None
 
 
 def line_voltage(system: System) -> float:

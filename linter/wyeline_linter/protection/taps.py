@@ -42,6 +42,8 @@ class Proof:
 
 def claimed_tap(line: Line) -> str | None:
     """The tap that a line claims to be, the strictest first."""
+    if line.claims.isdisjoint(TAPS):
+        return None
     return next((name for name in ("tap-10ft", "tap-25ft", "tap-outside") if name in line.claims & TAPS), None)
 
 

@@ -32,8 +32,9 @@ _SLACK = 1.0005
 
 def worst_leg(amount: Amount) -> tuple[str, float]:
     """The leg that carries most, with its amperes."""
-    leg = max("ABC", key=lambda name: abs(amount.amps[INDEX[name]]))
-    return leg, abs(amount.amps[INDEX[leg]])
+    amps = [abs(i) for i in amount.amps[:3]]
+    most = max(amps)
+    return "ABC"[amps.index(most)], most
 
 
 OVERLOADED = rule(

@@ -318,6 +318,8 @@ def feeder_status_clash(view: View, feeder: Feeder) -> Iterator[Finding]:
     target, source = view.equipment(feeder.target.name), view.equipment(feeder.source.name)
     if target is None or source is None or not _LATER.isdisjoint(target.body.flags):
         return
+    if _LATER.isdisjoint(feeder.body.flags) and _LATER.isdisjoint(source.body.flags):
+        return
     if view.network.supply.get(target.name) is not feeder:
         return
     flag = next((f for f in feeder.body.flags if f in _LATER), None)
@@ -325,8 +327,7 @@ def feeder_status_clash(view: View, feeder: Feeder) -> Iterator[Finding]:
     if flag is None:
         flag = next((f for f in source.body.flags if f in _LATER), None)
         what = f"`{source.name}`"
-    if flag is None:
-        return
+    assert flag is not None
     goes = "is removed" if flag == "demolish" else "comes later"
     others = any(f in STATUS for f in target.statement.body.flags)
     mark = append_phrase(target.block, target.statement.head.line, flag)
