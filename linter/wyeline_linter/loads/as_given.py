@@ -33,8 +33,8 @@ ASSUMED_PF_MOTOR = 0.85
 """Where no power factor is written for what is mostly motors (common practice, no source)."""
 ASSUMED_PF = 1.0
 """Elsewhere W are counted as VA, as NEC 220.54 and 220.55 do for household equipment."""
-ALWAYS_CONTINUOUS = frozenset({"lighting", "ev"})
-"""Classes that run for hours without saying so (NEC 625.42 for vehicles; lighting by practice)."""
+ALWAYS_CONTINUOUS = frozenset({"lighting", "ev", "charger"})
+"""Classes that run for hours without saying so (NEC 625.42 for vehicles; lighting and battery plants by practice)."""
 KIND_CLASSES = frozenset({"motor", "drive", "charger", "capacitor", "ups"})
 """Kinds that say what class a load is of."""
 _NO_LOAD_FLAGS = ("spare", "space")

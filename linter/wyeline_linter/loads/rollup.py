@@ -399,7 +399,7 @@ class LoadBook:
             return made
         category = category_of(equipment.body, equipment.kind)
         row = row_of(parts, inverse_conjugates(arriving), 1.0, 1)
-        key = Key(category, equipment.kind == "ups" or "continuous" in equipment.body.flags or category == "ev")
+        key = Key(category, equipment.kind in ("ups", "charger") or "continuous" in equipment.body.flags)
         add_row(made.rows, key, row)
         return made
 

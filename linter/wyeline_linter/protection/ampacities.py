@@ -57,8 +57,9 @@ class Laid(NamedTuple):
 class Carries(NamedTuple):
     """Amperes that all sets together carry.
 
-    ``plain_a`` by the insulation alone, ``warm_a`` after the ambient, ``bundled_a`` after grouping too, ``lugs_a`` what
-    the terminals allow and ``best_lugs_a`` what terminals marked 75 degC would (infinite under IEC practice, whose
+    ``plain_a`` by the insulation alone (IEC: in cool air or damp soil what the table's factor makes of it; the NEC asks
+    for some currents before any factor), ``warm_a`` after the ambient, ``bundled_a`` after grouping too, ``lugs_a``
+    what the terminals allow and ``best_lugs_a`` what terminals marked 75 degC would (infinite under IEC practice, whose
     tables know no such column).
     """
 
@@ -76,7 +77,23 @@ class Carries(NamedTuple):
     @property
     def wire_row(self) -> Looked[float]:
         """The row of what the wires carry by themselves: of their insulation, or of the best terminals there are."""
-        return self.looked[0] if self.best_row is None or self.plain_a <= self.best_lugs_a else self.best_row
+        return self.looked[0] if self.best_row is None or self.free_a <= self.best_lugs_a else self.best_row
+
+    @property
+    def free_a(self) -> float:
+        """What the wires carry by themselves: surroundings cooler than the table's let them carry more."""
+        return max(self.plain_a, self.warm_a)
+
+    @property
+    def table_words(self) -> str:
+        """The row of their insulation, with the factors of surroundings cooler than the table's."""
+        more = self.looked[1:] if self.best_row is None else self.looked[1:2]
+        return " ".join([str(self.looked[0]), *(f"x {factor}" for factor in more if factor.value > 1)])
+
+    @property
+    def wire_words(self) -> str:
+        """`wire_row`, with those factors where they count."""
+        return self.table_words if self.wire_row is self.looked[0] else str(self.wire_row)
 
     @property
     def amps(self) -> float:
@@ -140,10 +157,11 @@ def _iec(tables: Basis, size: str, metal: Material, insulation_c: float, sets: i
     )  # fmt: skip
     if isinstance(found, NotListed):
         return found
-    plain = found.table_value.value * sets
+    table = found.table_value.value * sets
     grouped = found.factors[-1].value if circuits > 1 else 1.0
     bundled = found.amps * sets
-    return Carries(plain, bundled / grouped, bundled, math.inf, math.inf, 0.0, insulation_c, found.looked)
+    warm = bundled / grouped
+    return Carries(max(table, warm), warm, bundled, math.inf, math.inf, 0.0, insulation_c, found.looked)
 
 
 def bounds(tables: Basis, wiring: Wiring, laid: Laid) -> tuple[Carries, Carries] | NotListed:
@@ -188,8 +206,8 @@ def failing_stage(
 ) -> str | None:
     """What first makes wires too weak for their device: the wire itself, its terminals, warm air, or bundling."""
     limits = (
-        min(found.plain_a, found.best_lugs_a),
-        min(found.plain_a, found.lugs_a),
+        min(found.free_a, found.best_lugs_a),
+        min(found.free_a, found.lugs_a),
         min(found.warm_a, found.lugs_a),
         found.amps,
     )

@@ -115,8 +115,8 @@ def _own_fill(view: View, line: Line) -> Iterator[Finding]:
         fixes = (Fix(f"Write `in {better} inch {raceway.stuff}`", (edit,), Safety.LOOK),)
     yield about(
         view, FULL, line,
-        f"{line.where} fills its {raceway.trade_size} {raceway.stuff} to {percent:.0f} %, limit {limit:g} %",
-        found=f"{percent:.0f} % of its inside",
+        f"{line.where} fills its {raceway.trade_size} {raceway.stuff} to {percent:.3g} %, limit {limit:g} %",
+        found=f"{percent:.3g} % of its inside",
         needed=f"{limit:g} % at the most",
         change=f"Take {better} inch {raceway.stuff}." if better else "Take a larger raceway, or two.",
         fixes=fixes,
@@ -166,8 +166,8 @@ def shared_fill(view: View) -> Iterator[Finding]:
                 fixes = (Fix(f"Make `{name}` {better} inch", (edit,), Safety.LOOK),)
         yield FULL.finding(
             place,
-            f"{len(lines)} lines fill `{name}` to {percent:.0f} %, limit {limit:g} %",
-            found=f"{percent:.0f} % of its inside",
+            f"{len(lines)} lines fill `{name}` to {percent:.3g} %, limit {limit:g} %",
+            found=f"{percent:.3g} % of its inside",
             needed=f"{limit:g} % at the most",
             change=f"Take {better} inch {statement.stuff}." if better else "Take a larger raceway, or two.",
             subject=name,

@@ -20,6 +20,7 @@ from wyeline_linter.rules.overcurrent import UNDERPROTECTED, US, small_limit_a
 from wyeline_linter.rules.raceway import BUNDLED, NEUTRAL_COUNTS
 from wyeline_linter.rules.registry import Rule, rule
 from wyeline_linter.sizing.lines import resized
+from wyeline_linter.standard_ratings import conventional_current_ratio
 from wyeline_linter.systems import Known
 from wyeline_linter.tables import NotListed
 
@@ -318,15 +319,16 @@ def _weak(view: View, line: Line, stage: str, device_a: float, found: Carries, l
     """Wires too weak for ``device_a``: their device, or the part of it that ``relief`` names in words."""
     wires, fixes = line_text(line), resized(view, line, laid)
     of = f": {relief}" if relief else ""
+    asked = f"{device_a:g} A" if line.us else _asked(line, device_a)
     device = device_words(line) if line.guard is not None else f"{first_device_a(line):g} A device it ends in"
     if stage == "wire":
-        amps = min(found.plain_a, found.best_lugs_a)
+        amps = min(found.free_a, found.best_lugs_a)
         return about(
             view, UNDERPROTECTED, line,
             f"{line.where}: {wires} carries {amps_text(amps)}, and a {device} protects it",
-            found=f"{amps_text(amps)} ({found.wire_row})" if of
-            else f"{device_a:g} A on wires for {amps_text(amps)} ({found.wire_row})",
-            needed=f"wires for {device_a:g} A{of}, or a smaller device",
+            found=f"{amps_text(amps)} ({found.wire_words})" if of
+            else f"{device_a:g} A on wires for {amps_text(amps)} ({found.wire_words})",
+            needed=f"wires for {asked}{of}, or a smaller device",
             change="Pull larger wires, or choose a smaller device.",
             fixes=fixes,
         )  # fmt: skip
@@ -343,15 +345,29 @@ def _weak(view: View, line: Line, stage: str, device_a: float, found: Carries, l
             fixes=(*marked, *fixes),
         )  # fmt: skip
     if stage == "ambient":
+        buried = laid.method in ("D1", "D2") and laid.soil_km_w is not None
+        around = f"at {laid.ambient_c:g} degC" + (f" in soil of {laid.soil_km_w:g} K.m/W" if buried else "")
         return about(
             view, SHORT, line,
-            f"{line.where}: at {laid.ambient_c:g} degC {wires} carries {amps_text(found.warm_a)}, on a {device}",
-            found=f"{amps_text(found.plain_a)} x {found.looked[1].value:g} ({found.looked[1]})",
-            needed=f"wires that carry {device_a:g} A there{of}",
+            f"{line.where}: {around} {wires} carries {amps_text(found.warm_a)}, on a {device}",
+            found=" ".join([amps_text(found.plain_a), *(f"x {row}" for row in found.looked[1 : 3 if buried else 2])]),
+            needed=f"wires that carry {asked} there{of}",
             change="Pull larger wires, choose a smaller device, or take a cooler way.",
             fixes=fixes,
         )  # fmt: skip
-    return _bundled(view, line, device_a, device, found, laid, fixes, of)
+    return _bundled(view, line, device_a, device, found, laid, fixes, f"{asked} there{of}")
+
+
+def _asked(line: Line, device_a: float) -> str:
+    """What wires must carry for a device, in words: more than its rating where it opens late (IEC 60364-4-43 433.1)."""
+    kind = line.guard.kind if line.guard is not None else "breaker"
+    ratio, most = conventional_current_ratio(line.tables, kind, device_a), line.tables.constant("overload-ratio")
+    if isinstance(ratio, NotListed) or isinstance(most, NotListed) or ratio.value <= most.value:
+        return f"{device_a:g} A"
+    opens = (
+        f"a {'fuse' if kind == 'fuse' else 'breaker'} of {device_a:g} A opens for sure at {ratio.value:g} times that"
+    )
+    return f"{device_a * ratio.value / most.value:.4g} A ({opens}; {most.value:g} times what they carry is the most)"
 
 
 def _mark_lugs(line: Line) -> tuple[Fix, ...]:
@@ -361,7 +377,7 @@ def _mark_lugs(line: Line) -> tuple[Fix, ...]:
 
 
 def _bundled(
-    view: View, line: Line, device_a: float, device: str, found: Carries, laid: Laid, fixes: tuple[Fix, ...], of: str
+    view: View, line: Line, device_a: float, device: str, found: Carries, laid: Laid, fixes: tuple[Fix, ...], asked: str
 ) -> Finding:
     row = found.looked[2] if line.us else found.looked[-1]
     text = f"{line.where}: {line_text(line)} carries {amps_text(found.bundled_a)}"
@@ -379,7 +395,7 @@ def _bundled(
         view, rule_found, line,
         f"{text} {beside}, and a {device} protects it",
         found=f"{amps_text(found.bundled_a)} ({row})",
-        needed=f"wires that carry {device_a:g} A there{of}",
+        needed=f"wires that carry {asked}",
         change="Pull larger wires, or spread them over more raceways." if rule_found is BUNDLED
         else "Pull larger wires: this neutral heats the raceway like a leg.",
         why=why,

@@ -109,18 +109,18 @@ class _Search:
             (
                 "load",
                 lambda _, c: c.plain_a >= want.sizing_a - _SLACK,
-                lambda c: f"carries {c.plain_a:.4g} A for the {want.sizing_a:.4g} A to size by ({c.looked[0]})",
+                lambda c: f"carries {c.plain_a:.4g} A for the {want.sizing_a:.4g} A to size by ({c.table_words})",
             ),
             (
                 "device",
                 lambda s, c: (
-                    self.device_fits(min(c.plain_a, c.best_lugs_a))
+                    self.device_fits(min(c.free_a, c.best_lugs_a))
                     and (want.exempt or want.device_a <= small_wire_limit_a(tables, s, self.metal, sets) + _SLACK)
                 ),
                 lambda c: (
-                    f"carries {want.relief_a:.4g} A, {want.relief_why} ({c.looked[0]})"
+                    f"carries {want.relief_a:.4g} A, {want.relief_why} ({c.table_words})"
                     if want.relief_a
-                    else f"is protected by the {want.device_a:g} A device ({c.looked[0]})"
+                    else f"is protected by the {want.device_a:g} A device ({c.table_words})"
                 ),
             ),
         ]
@@ -128,7 +128,7 @@ class _Search:
             found.append(
                 (
                     "terminals",
-                    lambda _, c: self.device_fits(min(c.plain_a, c.lugs_a)) and c.lugs_a >= want.sizing_a - _SLACK,
+                    lambda _, c: self.device_fits(min(c.free_a, c.lugs_a)) and c.lugs_a >= want.sizing_a - _SLACK,
                     lambda c: f"carries {c.lugs_a:.4g} A at terminals for {c.lug_c:g} degC ({c.looked[-1]})",
                 )
             )

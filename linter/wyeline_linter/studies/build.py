@@ -412,16 +412,20 @@ class _Builder:
         elif data.protective is not None:
             carried.append(PROTECTIVE)
             values.append(data.protective)
-        else:
+        elif not self._returns_on_neutral(far, carried):
             net.link(f"{key} {PROTECTIVE}", from_bus[PROTECTIVE], to_bus[PROTECTIVE])
-            owner = self.model.equipment.get(self._owner(far))
-            if owner is None or "service-equipment" not in owner.body.flags or "N" not in carried:
-                what = "its metal raceway, whose impedance is not known" if metal else "no wire that is written"
-                text = f"an earth fault behind `{key}` returns through {what} (no `+ G`, `+ PE`)"
-                self._add_earth(far, (text,))
+            what = "its metal raceway, whose impedance is not known" if metal else "no wire that is written"
+            text = f"an earth fault behind `{key}` returns through {what} (no `+ G`, `+ PE`)"
+            self._add_earth(far, (text,))
         if carried:
             net.line(key, from_bus.pick(carried), to_bus.pick(carried), values)
             at.carried = tuple(carried)
+
+    def _returns_on_neutral(self, far: Bus, carried: list[str]) -> bool:
+        """Whether the neutral alone brings faults to earth back: no ground comes along to service equipment, whose bond
+        ties its ground to the neutral there (NEC 250.142(A)). An ideal ground beside it would short the neutral."""
+        owner = self.model.equipment.get(self._owner(far))
+        return owner is not None and "service-equipment" in owner.body.flags and "N" in carried
 
     def _tap(self, busway: Equipment, distance: float | None) -> Bus | None:
         length = busway.body.number("length")
