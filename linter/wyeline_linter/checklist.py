@@ -19,6 +19,7 @@ from wyeline_linter.repair_sizes import has_lugs_only
 from wyeline_linter.sizing.plain import main_of
 from wyeline_linter.sizing.writing import size_text
 from wyeline_linter.studies.fault import WORDS
+from wyeline_linter.system_words import conductor_text
 from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import NotListed
 from wyeline_linter.verdicts import Feeds
@@ -48,6 +49,10 @@ def _clause(view: View, us: str, iec: str) -> str:
     if view.basis is None:
         return f" (NEC {us}; IEC {iec})"
     return f" (IEC {iec})" if view.basis == "iec" else f" (NEC {us})"
+
+
+def _practice(view: View) -> str | None:
+    return "iec" if view.basis == "iec" else None
 
 
 def for_connection(
@@ -81,7 +86,7 @@ def _of_transformer(view: View, unit: Equipment, *, solved: bool) -> list[Item]:
     winding = state.winding if state is not None else None
     made = winding if isinstance(winding, Transformed) else None
     supply = _supply(view, unit.name)
-    takes = "–".join(made.takes) if made is not None else ""
+    takes = "–".join(conductor_text(c, _practice(view)) for c in made.takes) if made is not None else ""
     primary = f"primary across {takes} of `{supply.source.name}`" if supply is not None else ""
     poles = supply.body.poles if supply is not None else None
     power = body.facts.get("power")
@@ -311,7 +316,7 @@ def _of_far_end(view: View, far: Equipment) -> list[Item]:
         return items
     judged = view.feeder_state(supply.key)
     if judged is not None and isinstance(judged.verdict, Feeds):
-        legs = " ".join(judged.verdict.best.legs)
+        legs = " ".join(conductor_text(c, _practice(view)) for c in judged.verdict.best.legs)
         at = supply.statement.at
         where = f", positions {at.key}" if at is not None else ""
         items.append(Item(True, f"on legs {legs} of `{supply.source.name}`{where}"))

@@ -52,14 +52,8 @@ def load_figures(view: View, name: str) -> dict[str, Any] | None:
         "neutral": _neutral(view, name, system, counted, unknown),
         "unbalance": _unbalance(system, counted.demand, unknown),
     }
-    equipment = view.model.equipment[name]
-    if two_sided(equipment):
-        above = book.nodes[name].up
-        state = view.state(name)
-        arriving = getattr(state.arriving, "system", None) if state is not None else None
-        figures["arriving"] = _amounts(
-            book.counted_above(name), arriving, list(above.unknown), list(above.unknown_code)
-        )
+    if two_sided(view.model.equipment[name]):
+        figures["arriving"] = arriving_load(view, name)
     windings = winding_loads(book, name)
     if windings:
         figures["windings"] = [
@@ -97,6 +91,13 @@ def _amount(amount: Amount, system: System | None) -> dict[str, Any]:
         "leg_va": {leg: abs(amount.split[INDEX[leg]]) for leg in legs if INDEX[leg] < len(amount.split)},
         "amps": {name: abs(amount.amps[INDEX[name]]) for name in conductors},
     }
+
+
+def arriving_load(view: View, name: str) -> dict[str, Any]:
+    """What a piece of equipment with two sides draws at its input, as plain data."""
+    above, state = view.loads.nodes[name].up, view.state(name)
+    arriving = getattr(state.arriving, "system", None) if state is not None else None
+    return _amounts(view.loads.counted_above(name), arriving, list(above.unknown), list(above.unknown_code))
 
 
 def _neutral(

@@ -22,4 +22,6 @@ def share_of(share: float, of: str, digits: int = 3) -> str:
 def above_mean(part: float) -> str:
     """How far a leg lies above the mean of all: ``19 % above the mean``, ``2.6 times the mean``."""
     whole = 1.0 + part
+    if part < 0.1:
+        return f"{100 * part:.1f} % above the mean"
     return f"{100 * part:.0f} % above the mean" if whole < MULTIPLE_FROM else f"{whole:.2g} times the mean"

@@ -14,6 +14,14 @@ from wyeline_linter.systems import (
     volts_text,
 )
 
+_IEC_CONDUCTORS = {"A": "L1", "B": "L2", "C": "L3", "G": "PE"}
+
+
+def conductor_text(conductor: str, practice: str | None) -> str:
+    """A conductor as practice calls it: ``A`` and ``G``, or ``L1`` and ``PE``."""
+    return _IEC_CONDUCTORS.get(conductor, conductor) if practice == "iec" else conductor
+
+
 _COUNT = {1: "one", 2: "two", 3: "three"}
 
 

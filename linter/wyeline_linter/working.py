@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import enum
 import re
-from collections.abc import Iterable, Mapping
+import textwrap
+from collections.abc import Iterable, Mapping, Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_linter.reasons import merge_reasons as merge_reasons
@@ -176,9 +177,7 @@ def render(figure: Figure) -> str:
     values: dict[str, float | str | None] = {figure.symbol: figure.value} if not figure.formula else {}
     values.update({i.symbol: i.value for i in figure.inputs if i.symbol})
     if figure.steps:
-        lines.append("  Steps")
-        lines += _table([_step_row(step, values) for step in figure.steps])
-        lines.append("")
+        lines += ["  Steps", *_step_lines(figure.steps, values), ""]
     if figure.formula:
         lines.append(f"  Formula   {figure.symbol} = {figure.formula}")
         numbers = put_in(figure.formula, numbers_of(figure))
@@ -199,12 +198,32 @@ def _input_row(item: Input) -> tuple[str, ...]:
     return item.symbol, item.name, value_text(item.value, item.unit), item.state.value, where, remark
 
 
-def _step_row(step: Step, values: dict[str, float | str | None]) -> tuple[str, ...]:
+_WIDTH = 118
+"""Characters of a line of a sheet: what fits on paper and in a terminal."""
+_LEAST_ROOM = 48
+
+
+def _step_lines(steps: Sequence[Step], values: dict[str, float | str | None]) -> list[str]:
+    """A line each, in columns; a formula that is too long goes on below itself."""
+    symbols, names = max(len(step.symbol) for step in steps), max(len(step.name) for step in steps)
+    before = 4 + (symbols + 2 if symbols else 0) + names + 2
+    lines = []
+    for step in steps:
+        head = (f"{step.symbol:<{symbols}}  " if symbols else "") + f"{step.name:<{names}}  "
+        told = textwrap.wrap(
+            _step_text(step, values), max(_LEAST_ROOM, _WIDTH - before), break_long_words=False, break_on_hyphens=False
+        )
+        lines += [f"    {head}{told[0]}", *(" " * before + more for more in told[1:])]
+        if step.symbol:
+            values[step.symbol] = step.value
+    return lines
+
+
+def _step_text(step: Step, values: Mapping[str, float | str | None]) -> str:
     numbers = put_in(step.formula, values)
-    if step.symbol:
-        values[step.symbol] = step.value
     shown = f"{step.formula} = {numbers}" if numbers != step.formula else step.formula
-    return step.symbol, step.name, f"{shown} = {value_text(step.value, step.unit)}", step.source
+    source = f"  [{step.source}]" if step.source else ""
+    return f"{shown} = {value_text(step.value, step.unit)}".strip() + source
 
 
 def _assumptions(figure: Figure) -> list[str]:

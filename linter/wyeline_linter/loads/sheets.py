@@ -17,6 +17,7 @@ from wyeline_linter.loads.demand import MOTORS, NO_BASIS, sizing_factors
 from wyeline_linter.loads.leaves import Leaf
 from wyeline_linter.loads.of_equipment import ASSUMED_CONVERTER_PF, is_converter, plate_ratio
 from wyeline_linter.loads.rollup import LoadBook
+from wyeline_linter.system_words import conductor_text
 from wyeline_linter.working import Figure, Input, State, Step, assumed, derived, given, looked_up, merge_reasons
 
 if TYPE_CHECKING:
@@ -199,11 +200,12 @@ def _neutral(book: LoadBook, name: str) -> Figure:
         return Figure("neutral current", name, "IN", None, "A", unknown=(f"no neutral is at `{name}`",))
     amps = book.counted(name).demand.amps
     inputs: list[Input] = []
-    for leg in system.legs:
+    called = {leg: conductor_text(leg, book.practice) for leg in system.legs}
+    for leg, word in called.items():
         i = amps[INDEX[leg]]
-        inputs.append(derived(f"x{leg}", f"leg {leg}, in phase with 0 degrees", i.real, "A"))
-        inputs.append(derived(f"y{leg}", f"leg {leg}, 90 degrees ahead", i.imag, "A"))
-    x, y = (" + ".join(f"{c}{leg}" for leg in system.legs) for c in "xy")
+        inputs.append(derived(f"x{word}", f"leg {word}, in phase with 0 degrees", i.real, "A"))
+        inputs.append(derived(f"y{word}", f"leg {word}, 90 degrees ahead", i.imag, "A"))
+    x, y = (" + ".join(f"{c}{word}" for word in called.values()) for c in "xy")
     total = sum(amps[INDEX[leg]] for leg in system.legs)
     steps = [Step("X", "sum in phase", x, total.real, "A"), Step("Y", "sum ahead", y, total.imag, "A")]
     return _figure(book, name, "neutral current", "IN", abs(total), "A", "sqrt(X*X + Y*Y)", inputs, steps, "Kirchhoff")
@@ -215,7 +217,8 @@ def _balance(book: LoadBook, name: str) -> Figure:
         return Figure("unbalance of the legs", name, "u", None, "", unknown=(f"`{name}` has no two legs to balance",))
     amps = book.counted(name).demand.amps
     values = tuple(abs(amps[INDEX[leg]]) for leg in system.legs)
-    inputs = [derived(f"I{leg}", f"leg {leg}", value, "A") for leg, value in zip(system.legs, values, strict=True)]
+    called = [conductor_text(leg, book.practice) for leg in system.legs]
+    inputs = [derived(f"I{leg}", f"leg {leg}", value, "A") for leg, value in zip(called, values, strict=True)]
     names = [i.symbol for i in inputs]
     mean = Step("m", "mean", f"({' + '.join(names)}) / {len(names)}", sum(values) / len(values), "A")
     formula = f"(max({', '.join(names)}) - m) / m" if mean.value else "0"

@@ -239,3 +239,13 @@ def footnote(cell: Cell) -> str:
 def of_kind(tables: Iterable[Table], name: str) -> list[Table]:
     """The tables of one kind."""
     return [t for t in tables if t.kind.name == name]
+
+
+def note_rises(table: Table, key: str) -> None:
+    """Say what a drop below zero means, where the column ``key`` prints one."""
+    at = next(i for i, column in enumerate(table.columns) if column.key == key)
+    column = table.columns[at]
+    if any(column.text(row.cells[at]).startswith(("-", "\N{MINUS SIGN}")) for row in table.rows):
+        table.notes.append(
+            "A drop below zero is a rise: an inverter feeds back towards the source, or a capacitor lifts the voltage."
+        )

@@ -7,7 +7,18 @@ from typing import Any
 
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.network import NORMAL
-from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, figure_cell, number, read, resolve, words
+from wyeline_linter.reports.columns import (
+    Cell,
+    Column,
+    Table,
+    TableKind,
+    figure_cell,
+    note_rises,
+    number,
+    read,
+    resolve,
+    words,
+)
 from wyeline_linter.reports.subject import Subject, about_equipment, sheet_anchor
 from wyeline_linter.reports.wording import system_short
 from wyeline_linter.studies.scenarios import when
@@ -115,6 +126,7 @@ def fault_and_drop(subject: Subject) -> Table:
             subject.place(equipment.place),
         )
     table.notes.append("Fault currents are symmetrical rms values. A question mark is a figure that cannot be told.")
+    note_rises(table, "path_drop_percent")
     ceilings = [(e.name, c) for e in subject.equipment if (c := resolve(subject.of(e.name), "fault.ceiling")[0])]
     for source in dict.fromkeys(c for _, c in ceilings):
         names = ", ".join(name for name, c in ceilings if c == source)

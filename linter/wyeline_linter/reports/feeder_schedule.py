@@ -3,9 +3,22 @@
 from __future__ import annotations
 
 from wyeline_grammar.linking import Feeder
+from wyeline_linter.load_figures import arriving_load
+from wyeline_linter.network import two_sided
 from wyeline_linter.protection.taps import FOOT_M
 from wyeline_linter.reports.ampacity_sheet import ampacity_figure, governing
-from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, Value, largest_leg, read, whole, words
+from wyeline_linter.reports.columns import (
+    Cell,
+    Column,
+    Table,
+    TableKind,
+    Value,
+    largest_leg,
+    note_rises,
+    read,
+    whole,
+    words,
+)
 from wyeline_linter.reports.subject import Subject, about_feeder, sheet_anchor
 from wyeline_linter.reports.wording import (
     STATUS_LEGEND,
@@ -102,6 +115,7 @@ def feeder_schedule(subject: Subject) -> Table:
     table = Table(FEEDERS, units=subject.view.units)
     for feeder in subject.feeders:
         table.add(_row(subject, feeder), about_feeder(feeder.key), subject.place(feeder.place))
+    note_rises(table, "drop_percent")
     return table
 
 
@@ -113,6 +127,9 @@ def _row(subject: Subject, feeder: Feeder) -> dict[str, Cell | Value]:
     own = supplies is not None and supplies.key == feeder.key
     load = subject.of(target).get("load") if own else None
     entry = {**figures, "load": load.get("arriving", load) if load is not None else None}
+    unit, node = subject.view.equipment(target), subject.view.loads.nodes.get(target)
+    if load is None and own and unit is not None and two_sided(unit) and node is not None and not node.up.empty:
+        entry["load"] = arriving_load(subject.view, target)  # a charger of a battery has no load at its own output
     unknown = tuple(figures.get("unknown", {}).get("carried", ()))
     refused = figures.get("refused")
     open_now = not subject.view.network.state.closed(feeder)

@@ -56,6 +56,10 @@ def table_html(table: Table, anchors: Collection[str]) -> str:
     return "\n".join(p for p in parts if p)
 
 
+_SHORT = 14
+"""Characters of a text that paper does not break either: a tag, ``12.47Y/7.2 kV``."""
+
+
 class _Cells:
     """Writes the cells of one table: its reasons are numbered, its links checked."""
 
@@ -104,6 +108,8 @@ def _row(table: Table, row: Row, shown: list[int], cells: _Cells) -> str:
     for i in shown:
         column, cell = table.columns[i], row.cells[i]
         kind = "n" if column.numeric else "w" if column.wide else ""
+        if not kind and isinstance(cell.value, str) and 0 < len(cell.value) <= _SHORT:
+            kind = "k"
         attribute = f' class="{kind}"' if kind else ""
         filled.append(f"<td{attribute}>{cells.inside(column, cell, row.digits)}</td>")
     return f"<tr{_attributes(table, row)}>{''.join(filled)}</tr>"

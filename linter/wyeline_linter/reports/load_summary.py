@@ -166,4 +166,9 @@ def load_classes(subject: Subject) -> Table:
                 "demand_kva": Cell(row["demand_va"] / 1e3, (), sheet_anchor(equipment.name, "demand")),
             }
             table.add(values, "", subject.place(equipment.place))
+    if table.rows:
+        table.notes.append(
+            "The volt-amperes of classes of different power factor do not add up as numbers: the load summary adds "
+            "active and reactive power apart, and comes to less."
+        )
     return table

@@ -28,6 +28,8 @@ from wyeline_linter.reports.wording import (
 from wyeline_linter.shares import above_mean
 
 LEGS = ("A", "B", "C")
+_ALIKE = 0.0005
+"""A leg that is less above the mean of all is not told from the others."""
 
 
 def _leg_column(leg: str) -> Column:
@@ -305,7 +307,11 @@ def _notes(spare: str, load: Mapping[str, Any]) -> list[str]:
         worst = f", at worst {number(neutral['worst_a'], 1)} A" if neutral["worst_a"] is not None else ""
         notes.append(f"Neutral: {number(neutral['demand_a'], 1)} A under demand{worst}.")
     if load.get("unbalance") is not None:
-        notes.append(f"Balance: the most loaded leg is {above_mean(load['unbalance'])}.")
+        notes.append(
+            "Balance: the legs carry alike."
+            if load["unbalance"] < _ALIKE
+            else f"Balance: the most loaded leg is {above_mean(load['unbalance'])}."
+        )
     if spare:
         notes.append(spare)
     if load.get("left_out"):

@@ -14,6 +14,7 @@ from wyeline_linter.figures import model_figures, ordered_feeders, ordered_names
 from wyeline_linter.network import NORMAL
 from wyeline_linter.outputs.text import CAUTION
 from wyeline_linter.reports.diagram.svg import svg_id
+from wyeline_linter.system_words import conductor_text
 
 BASIS_WORDS = {
     "us-2023": "NFPA 70 (NEC), 2023 edition",
@@ -25,8 +26,6 @@ NO_CONCLUSION = (
     "health care, fire pumps, pools or lightning protection. Bonding of neutrals, transfer poles, ground-fault "
     "protection and the smallest fault of generators: confirm with an engineer."
 )
-
-_IEC_LEGS = {"A": "L1", "B": "L2", "C": "L3"}
 
 
 class Subject:
@@ -98,8 +97,7 @@ class Subject:
 
     def legs(self, conductors: Iterable[str]) -> str:
         """Conductors as practice calls them: ``A B N`` or ``L1 L2 N``."""
-        names = _IEC_LEGS if self.practice == "iec" else {}
-        return " ".join(names.get(c, c) for c in conductors)
+        return " ".join(conductor_text(c, self.practice) for c in conductors)
 
     # anchors and places
 

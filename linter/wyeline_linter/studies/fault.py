@@ -14,6 +14,7 @@ from wyeline_linter.circuit import Bus, ansi, iec60909
 from wyeline_linter.studies.build import Built, Reasons
 from wyeline_linter.studies.case import Case
 from wyeline_linter.studies.place_sources import PROTECTIVE
+from wyeline_linter.system_words import conductor_text
 from wyeline_linter.systems import NEUTRAL, System
 
 if TYPE_CHECKING:
@@ -86,13 +87,13 @@ class WorstColumns:
         ratios = np.array([columns.x_over_r for _, columns in ties])
         self._x_over_r = array("d", ratios[worst, np.arange(len(c))].tobytes())
 
-    def at(self, row: int) -> FaultCurrent:
-        """The fault at one bus."""
+    def at(self, row: int, practice: str | None = None) -> FaultCurrent:
+        """The fault at one bus; ``practice`` says how conductors are called."""
         tied, columns = self._ties[self._worst[row]]
         amperes, ratio = self.amperes[row], self._x_over_r[row]
         note = ""
         if amperes != amperes or amperes == 0.0:
-            note = columns.why_nothing(row, tied)
+            note = columns.why_nothing(row, [conductor_text(name, practice) for name in tied])
         return FaultCurrent(
             self.kind, None if amperes != amperes else amperes, tied, None if ratio != ratio else ratio, note
         )
@@ -188,9 +189,8 @@ class FaultView:
         if found is None:
             group, row = self.alike.at.get(bus.name, (-1, 0))
             worst = self._worst[group] if group >= 0 else ()
-            found = self._found[bus.name] = {
-                columns.kind: columns.at(row) for columns in worst if not self.bus_reasons(bus, columns.kind)
-            }
+            known = (columns for columns in worst if not self.bus_reasons(bus, columns.kind))
+            found = self._found[bus.name] = {columns.kind: columns.at(row, self.practice) for columns in known}
         return found
 
     def worst(self, name: str, *, entering: bool = False) -> FaultCurrent | None:

@@ -10,6 +10,7 @@ from wyeline_linter.circuit import ansi, iec60909
 from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.studies.build import assumption_texts
 from wyeline_linter.studies.case import Assumption, Case
+from wyeline_linter.system_words import conductor_text
 from wyeline_linter.working import Figure, Input, State, Step, derived, number_text
 
 if TYPE_CHECKING:
@@ -26,6 +27,7 @@ _METHOD = {
 }
 
 
+_SHARES = "; of each share what is in step with the whole current"
 MOST_MACHINES = 6
 """Machines that a sheet lists by name, the largest first; the others stand there as one sum."""
 LEGS_DIFFER = 5e-5
@@ -59,9 +61,9 @@ def _worked(
     c = fault.amperes / raw.current_a if view.practice == "iec" and raw.current_a else 1.0
     inputs: list[Input] = []
     steps: list[Step] = []
-    formula = ""
+    names, formula = [conductor_text(name, view.practice) for name in fault.tied], ""
     if loop is not None:
-        tied = "leg to star" if len(fault.tied) == 3 else "-".join(fault.tied)
+        tied = "leg to star" if len(fault.tied) == 3 else "-".join(names)
         inputs.append(derived("V", f"volts that drive it ({tied})", abs(loop.volts), "V"))
         if view.practice == "iec":
             inputs.append(Input("c", "voltage factor, IEC 60909-0 Table 1", c, "", State.DERIVED))
@@ -73,7 +75,7 @@ def _worked(
         if shares is not None:
             machines = _machine_shares(view, shares, c)
             if len(machines) > 1:
-                what = "current of the supply alone, without what machines and converters add"
+                what = "current of the supply alone"
                 steps.append(Step("Ia", what, formula, c * loop.amperes, "A"))
                 inputs += machines
                 formula = " + ".join(i.symbol for i in machines)
@@ -93,14 +95,14 @@ def _worked(
         notes = (f"`{ceiling}` unlimited: this is a ceiling", *notes)
     return Figure(
         title,
-        f"{name} ({system.nominal.text}), {fault.kind}: {' '.join(fault.tied)} tied together; {conductors}",
+        f"{name} ({system.nominal.text}), {fault.kind}: {' '.join(names)} tied together; {conductors}",
         "I",
         fault.amperes,
         "A",
         formula,
         tuple(inputs),
         tuple(steps),
-        _METHOD.get(view.practice or "us", ""),
+        _METHOD.get(view.practice or "us", "") + (_SHARES if formula.startswith("I1 ") else ""),
         merge_reasons(notes, most=12),
     )
 
@@ -113,10 +115,10 @@ def _loop_steps(loop: Loop, parts: list[complex], digits: int) -> list[Step]:
         sums = [" + ".join(f"{getattr(part, of):.{digits}f}" for part in parts) for of in ("real", "imag")]
         sums = [text.replace("+ -", "- ") for text in sums]
     z = loop.mean_ohm if alike else loop.ohm
-    where = "sum of the parts" if alike else "solved for the leg that carries most; the parts are the mean of the legs"
+    where = "sum of the parts" if alike else "on the fullest leg; the parts are the mean of the legs"
     return [
-        Step("R", f"resistance of the loop, {where}", sums[0], z.real, "ohm"),
-        Step("X", "reactance of the loop, likewise", sums[1], z.imag, "ohm"),
+        Step("R", f"resistance, {where}", sums[0], z.real, "ohm"),
+        Step("X", "reactance, likewise", sums[1], z.imag, "ohm"),
         Step("Z", "impedance of the loop", "sqrt(R^2 + X^2)", abs(z), "ohm"),
     ]
 
@@ -126,9 +128,7 @@ def _whole_loop_steps(raw: Fault) -> list[Step]:
     if raw.loop_ohm is None:
         return []
     return [
-        Step(
-            "Rw", "with machines and converters: resistance, solved for the whole network", "", raw.loop_ohm.real, "ohm"
-        ),
+        Step("Rw", "resistance with all that feeds, solved", "", raw.loop_ohm.real, "ohm"),
         Step("Xw", "reactance, likewise", "", raw.loop_ohm.imag, "ohm"),
     ]
 
@@ -142,11 +142,7 @@ def _machine_shares(view: FaultView, shares: Shares, c: float) -> list[Input]:
     for name, amperes in shares.sources.items():
         owner = name.split(" ")[0]
         of_sources[owner] = of_sources.get(owner, 0.0) + amperes
-    note = "each as far as in step with the sum"
-    rows = []
-    for name, amperes in of_sources.items():
-        rows.append((f"from `{name}`", amperes, note))
-        note = ""
+    rows = [(f"from `{name}`", amperes, "") for name, amperes in of_sources.items()]
     for name, amperes in shares.largest:
         if name in motors:
             rows.append((f"from the running machine `{name}`", amperes, _of_machine(motors[name])))
@@ -179,13 +175,12 @@ def _peak_steps(view: FaultView, fault: FaultCurrent) -> list[Step]:
 
 class _Part(NamedTuple):
     """What a row of the way says beside its ohms in the loop: ``own`` are those of one leg, in the words ``note``,
-    which say nothing new where they are the same; ``more`` is always said."""
+    which say nothing new where they are the same."""
 
     text: str
     place: Place | None = None
     own: complex = 0j
     note: str = ""
-    more: str = ""
 
 
 def _by_owner(study: StateStudy, view: FaultView, loop: Loop) -> dict[str, complex]:
@@ -209,8 +204,7 @@ def _way_row(study: StateStudy, view: FaultView, owner: str, z: complex, digits:
     part = _described(study, view, owner)
     sign = "-" if z.imag < 0 else "+"
     text = f"{z.real:.{digits}f} {sign} j {abs(z.imag):.{digits}f} ohm"
-    own = "" if _complex_text(part.own) == _complex_text(z) else part.note
-    note = "; ".join(filter(None, (own, part.more)))
+    note = "" if _complex_text(part.own) == _complex_text(z) else part.note
     return Input("", part.text, text, "", State.DERIVED, part.place, note=note)
 
 
@@ -264,8 +258,8 @@ def _described(study: StateStudy, view: FaultView, owner: str) -> _Part:
     if source is not None and made is not None:
         three = len(source.plus) == 3
         own = source.z_ohm[0] - source.z_ohm[1] if three else source.z_ohm[0]
-        note = f"{'Z1 of one leg' if three else 'Z'} {_complex_text(own)} at {made.nominal.line_v:g} V"
-        return _Part(f"`{owner}`", place, own, note, f"X/R {_ratio(own)}")
+        note = f"{'one leg ' if three else ''}{_complex_text(own)} at {made.nominal.line_v:g} V"
+        return _Part(f"`{owner}`, X/R {_ratio(own)}", place, own, note)
     return _Part(f"`{owner}`", place)
 
 

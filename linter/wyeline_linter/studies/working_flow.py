@@ -9,6 +9,7 @@ from wyeline_grammar.quantities import convert
 from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.studies.build import assumption_texts
 from wyeline_linter.studies.flow import lowest_of
+from wyeline_linter.system_words import conductor_text
 from wyeline_linter.systems import NEUTRAL
 from wyeline_linter.working import Figure, Input, State, Step, derived, given, looked_up
 
@@ -47,7 +48,7 @@ def feeder_drop_figure(study: StateStudy, feeder: Feeder) -> Figure:
     reference = across if second == NEUTRAL or len(system.legs) < 3 else _to_star(study, near, first, system.legs)
     angle = math.atan2((reference / current).imag, (reference / current).real) if abs(current) else 0.0
     inputs = [*_line_inputs(study.view, data, feeder), *_load_inputs(study, feeder)]
-    inputs.append(derived("I", f"current on leg {first}, solved", abs(current), "A"))
+    inputs.append(derived("I", f"current on leg {conductor_text(first, study.practice)}, solved", abs(current), "A"))
     inputs.append(derived("cosphi", "its power factor", math.cos(angle)))
     inputs.append(derived("sinphi", "its reactive factor", math.sin(angle)))
     assert data.leg is not None
@@ -71,7 +72,7 @@ def feeder_drop_figure(study: StateStudy, feeder: Feeder) -> Figure:
     steps.append(Step("u", "solved drop as a part of nominal", f"dU / {nominal:.6g}", drop.part))
     return Figure(
         "voltage drop",
-        f"{feeder.key}, between {first} and {second}",
+        f"{feeder.key}, between {' and '.join(conductor_text(c, study.practice) for c in drop.between)}",
         "dU",
         drop.volts,
         "V",
@@ -129,20 +130,27 @@ def path_drop_figure(study: StateStudy, name: str) -> Figure:
     if whole is None:
         return Figure("voltage drop from the source", name, "u", None, "", source=source, unknown=reasons)
     inputs = tuple(
-        Input(f"u{k}", f"`{f.key}`, {d.volts:.2f} V between {'-'.join(d.between)}", d.part, "", State.DERIVED, f.place)
+        Input(
+            f"u{k}",
+            f"`{f.key}`, {d.volts:.2f} V between {_between(study, d.between)}",
+            d.part,
+            "",
+            State.DERIVED,
+            f.place,
+        )
         for k, (f, d) in enumerate(parts, 1)
     )
     formula = " + ".join(f"u{k}" for k in range(1, len(parts) + 1)) or "0"
     steps = []
     lowest = study.judged.lowest(name)
     if lowest is not None:
-        text = f"beside it: the voltage under load between {lowest.name}, as a part of nominal"
+        text = f"beside it: the voltage under load between {_between(study, lowest.between)}, as a part of nominal"
         steps.append(Step("", text, "", lowest.per_unit))
-    note = (
-        "only wires count here; what the transformers in the way lose shows in the voltage under load",
-        "each feeder at its own demand, the feeder of a single load at what is connected",
+    source += (
+        "; each feeder at its own demand, that of a single load at what is connected; only wires count: what "
+        "transformers in the way lose shows in the voltage under load"
     )
-    return Figure("voltage drop from the source", name, "u", whole, "", formula, inputs, tuple(steps), source, note)
+    return Figure("voltage drop from the source", name, "u", whole, "", formula, inputs, tuple(steps), source)
 
 
 def voltage_figure(study: StateStudy, name: str) -> Figure:
@@ -153,8 +161,11 @@ def voltage_figure(study: StateStudy, name: str) -> Figure:
         return Figure("voltage under load", name, "U", None, "V", source=source, unknown=study.flow.reasons(name))
     lowest = lowest_of(pairs)
     assert lowest is not None
-    inputs = [derived("", f"{p.name}: {100 * p.per_unit:.2f} % of {p.nominal_v:.6g} V", p.volts, "V") for p in pairs]
-    inputs.append(derived("Un", f"nominal, {lowest.name}", lowest.nominal_v, "V"))
+    inputs = [
+        derived("", f"{_between(study, p.between)}: {100 * p.per_unit:.2f} % of {p.nominal_v:.6g} V", p.volts, "V")
+        for p in pairs
+    ]
+    inputs.append(derived("Un", f"nominal, {_between(study, lowest.between)}", lowest.nominal_v, "V"))
     steps = [Step("p", "the lowest as a part of nominal", "U / Un", lowest.per_unit)]
     beyond = study.judged.lost_beyond(name)
     if beyond:
@@ -182,6 +193,10 @@ def _load_inputs(study: StateStudy, feeder: Feeder) -> list[Input]:
         text = "of it beyond the part that counts at the source, put on the wires at nominal voltage"
         inputs.append(derived("", text, abs(beyond.va), "VA"))
     return inputs
+
+
+def _between(study: StateStudy, pair: tuple[str, str]) -> str:
+    return "–".join(conductor_text(c, study.practice) for c in pair)
 
 
 def _effective(z: complex, angle: float) -> float:
