@@ -102,6 +102,26 @@ def test_the_drop_to_the_charger() -> None:
     assert lowest(made, "CAR") == pytest.approx(volts / 240, abs=0.001)
 
 
+def test_a_meter_ahead_of_the_service_is_bonded_to_the_neutral() -> None:
+    """NEC 250.142(A)(1), from memory: ahead of the service the neutral is the way back, and the wires on both sides of
+    the meter are one run of 20 m. The smallest fault is that of hot wires and the weakest supply."""
+    metered = HOUSE.replace(
+        "feeder UTIL -> HOUSE  2#4/0 + N #4/0 Al THWN-2  20 m",
+        "meter KWH\nfeeder UTIL -> KWH  2#4/0 + N #4/0 Al THWN-2  14 m  in 2-1/2 inch PVC-40\n"
+        "feeder KWH -> HOUSE  2#4/0 + N #4/0 Al THWN-2  6 m",
+    )
+    one, two = (analysis(text).view.studies.normal for text in (HOUSE, metered))
+    for kind in ("line-line", "line-neutral", "line-ground"):
+        for smallest in (False, True):
+            assert fault(two, "HOUSE", kind, smallest=smallest) == pytest.approx(
+                fault(one, "HOUSE", kind, smallest=smallest), rel=1e-6
+            )
+    weak = at_angle(240 / 6e3, 2)
+    half = complex(1.5 * weak.real, 1.2 * weak.imag) / 4
+    least = 120 / abs(half + 2 * wire(0.10, 0.041, 20))
+    assert fault(two, "HOUSE", "line-ground", smallest=True) == pytest.approx(least, rel=0.005)
+
+
 BANK = """project "Clinic store"
   basis us-2023
   frequency 60 Hz, ambient 30 degC, revision "A"

@@ -258,7 +258,7 @@ class _Builder:
         self._line(feeder, near, bus, system)
         if follows_grid(equipment) and not equipment.arrow:
             self._following(equipment, system, bus)
-        if "service-equipment" in equipment.body.flags and system.has_neutral:
+        if system.has_neutral and self._bonded(equipment):
             self.net.link(f"{name} service bond", bus["N"], bus[PROTECTIVE])
         if double:
             self._second_side(equipment, state, bus)
@@ -425,7 +425,14 @@ class _Builder:
         """Whether the neutral alone brings faults to earth back: no ground comes along to service equipment, whose bond
         ties its ground to the neutral there (NEC 250.142(A)). An ideal ground beside it would short the neutral."""
         owner = self.model.equipment.get(self._owner(far))
-        return owner is not None and "service-equipment" in owner.body.flags and "N" in carried
+        return owner is not None and "N" in carried and self._bonded(owner)
+
+    def _bonded(self, equipment: Equipment, passed: tuple[str, ...] = ()) -> bool:
+        """Whether ground and neutral are tied together there: at service equipment, and at the meters ahead of it."""
+        if "service-equipment" in equipment.body.flags or equipment.kind != "meter" or equipment.name in passed:
+            return "service-equipment" in equipment.body.flags
+        onward = (self.model.equipment.get(f.target.name) for f in self.model.feeders_from.get(equipment.name, ()))
+        return any(e is not None and self._bonded(e, (*passed, equipment.name)) for e in onward)
 
     def _tap(self, busway: Equipment, distance: float | None) -> Bus | None:
         length = busway.body.number("length")
