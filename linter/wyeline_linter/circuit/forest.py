@@ -25,8 +25,6 @@ LOOP_LIMIT = 240
 """Unknowns on loop-closing connections above which general sparse factors are the better way."""
 WHOLE_SHARE = 8
 """Where more than one block in so many is to be eliminated anew, all are: side by side each costs a tenth."""
-SINGLY = 4
-"""Right-hand sides up to which one after the other is faster than all at once."""
 
 
 class TooManyLoops(Exception):  # noqa: N818 - a property of the network, not a mistake
@@ -34,19 +32,17 @@ class TooManyLoops(Exception):  # noqa: N818 - a property of the network, not a 
 
 
 class _Factor(NamedTuple):
-    """Factors of the blocks of one turn, column by column: (j, m, i) holds row i, column j of block m."""
+    """Factors of the blocks of one turn, (m, rows, columns)."""
 
     inverse: Complex
     right: Complex
     left: Complex
 
-    def changed(self, rows: list[int], inverse: Complex, right: Complex, left: Complex) -> _Factor:
+    def changed(self, rows: list[int], others: _Factor) -> _Factor:
         """The same but for some blocks."""
-        copies = []
-        for kept, new in zip(self, (inverse, right, left), strict=True):
-            copy = kept.copy()
-            copy[:, rows, :] = new.transpose(2, 0, 1)
-            copies.append(copy)
+        copies = tuple(kept.copy() for kept in self)
+        for copy, new in zip(copies, others, strict=True):
+            copy[rows] = new
         return _Factor(*copies)
 
 
@@ -96,7 +92,7 @@ class Forest:
             if len(turn.first):
                 there = order.diagonal[turn.parents][:, None] + np.arange(turn.above**2)
                 diagonal[there] -= np.add.reduceat(given, turn.first)
-            made.append(_Factor(*(np.ascontiguousarray(part.transpose(2, 0, 1)) for part in factor)))
+            made.append(factor)
         return made
 
     def _differing(self, other: Forest) -> list[int] | None:
@@ -134,7 +130,7 @@ class Forest:
             to_parent = total[self.places.up + begin + many]
             from_parent = total[self.places.down + begin + many]
             factor, _ = _eliminate(turn, diagonal, to_parent, from_parent)
-            made[number] = made[number].changed([row_of[block] for block in blocks], *factor)
+            made[number] = made[number].changed([row_of[block] for block in blocks], factor)
         return made
 
     def _diagonal_of(self, block: int, made: list[_Factor], total: Complex) -> Complex:
@@ -145,9 +141,9 @@ class Forest:
             turn = order.turns[number]
             rows = turn.children(row)
             children = turn.members[rows]
-            right = np.ascontiguousarray(made[number].right[:, rows].transpose(1, 2, 0))
             between = self.places.down + order.side[children][:, None] + np.arange(turn.own * turn.above)
-            given = total[between].reshape(len(children), turn.above, turn.own) @ right
+            lower = total[between].reshape(len(children), turn.above, turn.own)
+            given = lower @ made[number].right[rows]
             entries -= np.add.reduceat(given.reshape(len(children), -1), [0])[0]
         return entries
 
@@ -168,47 +164,23 @@ class Forest:
 
     def solve(self, rhs: Complex, *, transposed: bool = False) -> Complex:
         """Solve for one right-hand side (n,) or many (n, k)."""
-        if transposed or (rhs.ndim == 2 and rhs.shape[1] > SINGLY):
-            many = (rhs[:, None] if rhs.ndim == 1 else rhs).astype(np.complex128)
-            return self._closed(self._many(many, transposed=transposed), transposed=transposed).reshape(rhs.shape)
-        if rhs.ndim == 1:
-            return self._closed(self._one(rhs.astype(np.complex128)))
-        each = [self._one(rhs[:, k].astype(np.complex128)) for k in range(rhs.shape[1])]
-        return self._closed(np.stack(each, axis=1)) if each else rhs.astype(np.complex128)
-
-    def _closed(self, work: Complex, *, transposed: bool = False) -> Complex:
-        """What the entries that close loops change."""
-        if self._columns is None:
-            return work
-        middle = self._middle.T if transposed else self._middle
-        return work - (self._lines if transposed else self._columns) @ (middle @ work[self.places.touched])
-
-    def _one(self, work: Complex) -> Complex:
+        work = (rhs[:, None] if rhs.ndim == 1 else rhs).astype(np.complex128)
         turns = list(zip(self.order.turns, self._factors, strict=True))
         for turn, factor in turns:
             if len(turn.first):
-                work[turn.parent_unknowns] -= np.add.reduceat(_times(factor.left, work[turn.unknowns]), turn.first)
-        for turn, factor in reversed(turns):
-            found = _times(factor.inverse, work[turn.unknowns])
-            if len(turn.first):
-                found -= _times(factor.right, work[turn.parent_unknowns][turn.parent_of])
-            work[turn.unknowns] = found
-        return work
-
-    def _many(self, work: Complex, *, transposed: bool) -> Complex:
-        way = (1, 0, 2) if transposed else (1, 2, 0)
-        turns = list(zip(self.order.turns, self._factors, strict=True))
-        for turn, factor in turns:
-            if len(turn.first):
-                lift = (factor.right if transposed else factor.left).transpose(way)
+                lift = factor.right.transpose(0, 2, 1) if transposed else factor.left
                 work[turn.parent_unknowns] -= np.add.reduceat(lift @ work[turn.unknowns], turn.first)
         for turn, factor in reversed(turns):
-            found = factor.inverse.transpose(way) @ work[turn.unknowns]
+            inverse = factor.inverse.transpose(0, 2, 1) if transposed else factor.inverse
+            found = inverse @ work[turn.unknowns]
             if len(turn.first):
-                lower = (factor.left if transposed else factor.right).transpose(way)
+                lower = factor.left.transpose(0, 2, 1) if transposed else factor.right
                 found -= lower @ work[turn.parent_unknowns][turn.parent_of]
             work[turn.unknowns] = found
-        return work
+        if self._columns is not None:
+            middle = self._middle.T if transposed else self._middle
+            work -= (self._lines if transposed else self._columns) @ (middle @ work[self.places.touched])
+        return work.reshape(rhs.shape)
 
     def diagonal_blocks(self, unknowns: Ints) -> Complex:
         """The part (m, k, k) of the inverse on m sets of k unknowns, each set within one bus; -1 stands for earth."""
@@ -231,11 +203,11 @@ class Forest:
         order = self.order
         diagonal = np.zeros(int(order.diagonal[-1]), dtype=np.complex128)
         for turn, factor in zip(reversed(order.turns), reversed(self._factors), strict=True):
-            found: Complex = factor.inverse.transpose(1, 2, 0)
+            found = factor.inverse
             if len(turn.first):
                 there = order.diagonal[turn.parents][:, None] + np.arange(turn.above**2)
                 outer = diagonal[there].reshape(-1, turn.above, turn.above)[turn.parent_of]
-                found = found + factor.right.transpose(1, 2, 0) @ outer @ factor.left.transpose(1, 2, 0)
+                found = found + factor.right @ outer @ factor.left
             here = order.diagonal[turn.members][:, None] + np.arange(turn.own**2)
             diagonal[here] = found.reshape(len(here), -1)
         return diagonal
@@ -245,21 +217,11 @@ class Forest:
         self._diagonal = None
 
 
-def _eliminate(
-    turn: Turn, diagonal: Complex, to_parent: Complex, from_parent: Complex
-) -> tuple[tuple[Complex, Complex, Complex], Complex]:
-    """Blocks of a turn, their entries flat: inverse, right and left factors (m, rows, columns), and what each takes off
-    the diagonal of its parent, flat."""
+def _eliminate(turn: Turn, diagonal: Complex, to_parent: Complex, from_parent: Complex) -> tuple[_Factor, Complex]:
+    """The factors of blocks of a turn, of their entries flat, and what each takes off the diagonal of its parent,
+    flat."""
     count, own, above = len(diagonal), turn.own, turn.above
     inverse: Complex = np.linalg.inv(diagonal.reshape(count, own, own)).astype(np.complex128, copy=False)
     right = inverse @ to_parent.reshape(count, own, above)
     lower = from_parent.reshape(count, above, own)
-    return (inverse, right, lower @ inverse), (lower @ right).reshape(count, -1)
-
-
-def _times(columns: Complex, x: Complex) -> Complex:
-    """Blocks, column by column, times a vector each: (j, m, i) and (m, j) to (m, i)."""
-    found: Complex = columns[0] * x[:, :1]
-    for j in range(1, len(columns)):
-        found += columns[j] * x[:, j : j + 1]
-    return found
+    return _Factor(inverse, right, lower @ inverse), (lower @ right).reshape(count, -1)
