@@ -37,7 +37,7 @@ ALWAYS_CONTINUOUS = frozenset({"lighting", "ev", "charger"})
 """Classes that run for hours without saying so (NEC 625.42 for vehicles; lighting and battery plants by practice)."""
 KIND_CLASSES = frozenset({"motor", "drive", "charger", "capacitor", "ups"})
 """Kinds that say what class a load is of."""
-_NO_LOAD_FLAGS = ("spare", "space")
+_NO_LOAD_FLAGS = frozenset({"spare", "space"})
 
 
 class Given(NamedTuple):
@@ -82,7 +82,7 @@ def is_continuous(body: Body, category: str) -> bool:
 
 def has_no_load(body: Body) -> bool:
     """Whether it says itself that nothing is there yet."""
-    return any(flag in body.flags for flag in _NO_LOAD_FLAGS)
+    return not _NO_LOAD_FLAGS.isdisjoint(body.flags)
 
 
 def is_machine(body: Body, category: str) -> bool:

@@ -248,9 +248,9 @@ class LoadBook:
     @staticmethod
     def is_gone(equipment: Equipment, feeder: Feeder | None) -> bool:
         """Whether it counts for nothing because it, or what feeds it, is future or to be removed."""
-        if any(flag in _NOT_COUNTED for flag in equipment.body.flags):
+        if not _NOT_COUNTED.isdisjoint(equipment.body.flags):
             return True
-        return feeder is not None and any(flag in _NOT_COUNTED for flag in feeder.body.flags)
+        return feeder is not None and not _NOT_COUNTED.isdisjoint(feeder.body.flags)
 
     # one piece of equipment
 

@@ -57,7 +57,7 @@ OVERLOADED = rule(
 
 @OVERLOADED.check
 def board_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
-    limits = list(limits_of(equipment))
+    limits = limits_of(equipment)
     if not limits:
         return
     counted = view.loads.counted(equipment.name)
@@ -74,18 +74,17 @@ def board_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
         yield _over(equipment, key, limit, counts, amps)
 
 
-def limits_of(equipment: Equipment) -> Iterator[tuple[str, float]]:
+def limits_of(equipment: Equipment) -> list[tuple[str, float]]:
     """What a board, busway or switch is made for: the key it is written under, and A."""
     if equipment.kind in BOARDS:
         names = ["bus", "main", "incomer"]
     elif equipment.kind in ("busway", "transfer", "disconnect", "junction"):
         names = ["rating"]
     else:
-        return
-    for key in names:
-        value = equipment.body.number(key)
-        if value is not None:
-            yield key, value
+        return []
+    facts = equipment.body.facts
+    values = [(key, equipment.body.number(key)) for key in names if key in facts]
+    return [(key, value) for key, value in values if value is not None]
 
 
 def _over(equipment: Equipment, key: str, limit: float, load: str, amps: float) -> Finding:
@@ -170,7 +169,7 @@ def legs_unbalanced(view: View, equipment: Equipment) -> Iterator[Finding]:
         return
     book = view.loads
     system = book.system(equipment.name)
-    limit = min((value for _, value in limits_of(equipment)), default=None)
+    limit = min([value for _, value in limits_of(equipment)], default=None)
     if limit is None or system is None or len(system.legs) < 2:
         return
     if not set(system.legs) <= {"A", "B", "C"}:
@@ -232,7 +231,7 @@ def high_neutral_current(view: View, equipment: Equipment) -> Iterator[Finding]:
         return
     book = view.loads
     system = book.system(equipment.name)
-    limit = min((value for _, value in limits_of(equipment)), default=None)
+    limit = min([value for _, value in limits_of(equipment)], default=None)
     if limit is None or system is None:
         return
     if system.shape not in (Shape.WYE4, Shape.SPLIT3, Shape.HIGH_LEG4):

@@ -166,8 +166,10 @@ _FACTORS = ("factor", "diversity")
 def demand_applied_twice(view: View, equipment: Equipment) -> Iterator[Finding]:
     twice = list(view.loads.nodes[equipment.name].twice)
     feeder = view.network.supply.get(equipment.name)
-    own = next((equipment.body.facts[key] for key in _FACTORS if key in equipment.body.facts), None)
     on_feeder = feeder.body.facts.get("factor") if feeder is not None else None
+    if not twice and on_feeder is None:
+        return
+    own = next((equipment.body.facts[key] for key in _FACTORS if key in equipment.body.facts), None)
     if own is not None:
         place = equipment.place_of(own.name)
         if on_feeder is not None and feeder is not None and not twice:
@@ -263,8 +265,10 @@ EV = rule(
 @EV.check
 def ev_load_discounted(view: View, equipment: Equipment) -> Iterator[Finding]:
     book = view.loads
-    fact = next((equipment.body.facts[key] for key in _FACTORS if key in equipment.body.facts), None)
     feeder = view.network.supply.get(equipment.name)
+    if equipment.body.facts.keys().isdisjoint(_FACTORS) and (feeder is None or "factor" not in feeder.body.facts):
+        return
+    fact = next((equipment.body.facts[key] for key in _FACTORS if key in equipment.body.facts), None)
     place = equipment.place_of(fact.name) if fact is not None else equipment.place
     if fact is None and feeder is not None:
         fact = feeder.body.facts.get("factor")

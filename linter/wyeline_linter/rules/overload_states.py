@@ -137,7 +137,7 @@ def _of_equipment(book: LoadBook, equipment: Equipment, state: SwitchState) -> _
         share, load, limit = max(shares)
         place = equipment.place_of("service" if equipment.kind == "utility" else "power")
         return _Load(share, load, limit, place, state)
-    limits = list(limits_of(equipment))
+    limits = limits_of(equipment)
     if not limits:
         return None
     key, limit_a = min(limits, key=lambda item: item[1])

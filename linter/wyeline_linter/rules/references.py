@@ -332,6 +332,8 @@ _OUTGOING = frozenset({"through", "subfeed"})
 
 @PORT.check
 def port_unknown(view: View, feeder: Feeder) -> Iterator[Finding]:
+    if feeder.source.port is None and feeder.target.port is None:
+        return
     for end, leaving in ((feeder.source, True), (feeder.target, False)):
         equipment = view.equipment(end.name)
         if end.port is None or equipment is None:
