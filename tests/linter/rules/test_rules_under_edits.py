@@ -109,12 +109,47 @@ feeder HV -> PV-1 40 A 3p+N, rcd 300 mA, rcd-type A
 // a comment""".split("\n")
 
 
+FLATS = """wye 1
+project "Flats"
+  basis us-2023
+utility     UTIL    120/240             fault 10 kA, fault-min 6 kA, x/r 2
+meter       KWH
+panel       HOUSE   120/240             bus 225 A, main 200 A, rated 22 kA, lug-temp 75 degC, service-equipment
+feeder UTIL -> KWH  2#2/0 + N #2/0 Cu THWN-2  10 m  in 2 inch PVC-40, lug-temp 75 degC
+feeder KWH -> HOUSE  2#2/0 + N #2/0 Cu THWN-2  3 m  in 2 inch PVC-40, lug-temp 75 degC
+  claim dwelling-unit
+raceway     R-1     4 inch EMT          15 m
+panel       GARAGE  120/240             bus 125 A, main 100 A, rated 22 kA, lug-temp 75 degC
+panel       SHED    120/240             bus 125 A, main 100 A, rated 22 kA, lug-temp 75 degC
+feeder HOUSE -> GARAGE  100 A 2p  15 m  in R-1
+feeder HOUSE -> SHED  100 A 2p  2#4 + N #4 + G #8 Cu THWN-2  15 m  in R-1
+  claim dwelling-unit
+"""
+FLATS_LINES = """  claim dwelling-unit
+  allow dwelling-unproven "as agreed"
+  allow leg-voltage-mismatch "as agreed"
+  allow dangling-reference "later"
+panel       GARAGE  208Y/120            bus 125 A, main 100 A
+panel       SHED    120/240             bus 125 A, main 90 A, lug-temp 75 degC
+panel       HOUSE   120/240             bus 225 A, main 90 A, lug-temp 75 degC
+utility     UTIL    208Y/120            fault 10 kA, fault-min 6 kA, x/r 2
+feeder HOUSE -> GARAGE  100 A 2p  2 sets 2#4 + N #4 + G #8 Cu THWN-2  15 m  in R-1
+feeder HOUSE -> SHED  100 A 2p  15 m  in R-1
+feeder KWH -> HOUSE  2#1/0 + N #1/0 Cu THWN-2  3 m  in 2 inch PVC-40
+feeder UTIL -> HOUSE  2#1/0 + N #1/0 Cu THWN-2  3 m  in 2 inch PVC-40
+raceway     R-1     2 inch EMT          15 m, ambient 45 degC
+meter       KWH     future
+// a comment""".split("\n")
+
+
 def told(analysis: Analysis) -> list[object]:
     return [
         (
             f.rule,
             f.severity,
             f.message,
+            f.needed,
+            f.change,
             f.place.row,
             f.allowed,
             [r.place.row for r in f.related],
@@ -125,7 +160,9 @@ def told(analysis: Analysis) -> list[object]:
 
 
 @pytest.mark.parametrize("seed", range(40))
-@pytest.mark.parametrize(("site", "lines"), [(SITE, LINES), (WORKS, WORKS_LINES)], ids=["us", "iec"])
+@pytest.mark.parametrize(
+    ("site", "lines"), [(SITE, LINES), (WORKS, WORKS_LINES), (FLATS, FLATS_LINES)], ids=["us", "iec", "dwellings"]
+)
 def test_edited_and_read_afresh_agree(site: str, lines: list[str], seed: int) -> None:
     rng = random.Random(seed)
     files = Files(lambda _: site)
