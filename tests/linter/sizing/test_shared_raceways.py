@@ -160,3 +160,16 @@ def test_what_is_offered_follows_an_edit_of_a_neighbour() -> None:
     other = next(f for f in crowded.findings() if f.rule == "wires-not-sized")
     assert replace(other, fixes=()) == replace(gap, fixes=(), place=other.place)
     assert other.fixes[0].title.startswith("Size `MAIN -> P0`: 3#4/0")
+
+
+def test_neutrals_of_mostly_electronic_loads_count_in_a_shared_raceway() -> None:
+    """Two lines of three legs: six wires, 80 %. Their neutrals counted eight, 70 % (NEC 310.15(C)(1), (E)(3)): #3/0 carries
+    225 A at 90 degC, 180 A and 157.5 A. 200 A is the next standard size of the one, 175 A of the other."""
+    wires = "3#3/0 + N #3/0 + G #6 Cu THWN-2"
+    text = site((200, 200), wires)
+    assert bundled(text) == []
+    loads = "".join(f'  F1  150 A 3p  100 kVA it  "Racks, row {at}"\n' for at in (0, 1))
+    for at, load in enumerate(loads.splitlines(keepends=True)):
+        text = text.replace(f"feeder MAIN -> P{at}", f"{load}feeder MAIN -> P{at}")
+    found = bundled(text)
+    assert len(found) == 2 and all("158 A among 8 wires" in message for message in found)
