@@ -13,6 +13,7 @@ from wyeline_linter.reports.columns import Table, TableKind, Value, whole, words
 from wyeline_linter.reports.subject import Subject, about_equipment, about_feeder
 from wyeline_linter.reports.working_sheets import Sheet
 from wyeline_linter.studies.measures import MEASURES, measure
+from wyeline_linter.studies.working_fault import NOT_NAMED
 from wyeline_linter.working import State, value_text
 
 FINDINGS = TableKind(
@@ -167,6 +168,7 @@ def assumptions_and_gaps(subject: Subject, tables: list[Table], sheets: list[She
     """What the report rests on, and what it could not tell: from working sheets, statements and the other tables."""
     table = Table(ASSUMPTIONS)
     _marked(subject, table)
+    machines = _machines(subject, table) if sheets else frozenset()
     assumed: dict[tuple[str, str], list[tuple[str, str]]] = {}
     for sheet in sheets:
         figure = sheet.figure
@@ -176,7 +178,8 @@ def assumptions_and_gaps(subject: Subject, tables: list[Table], sheets: list[She
                 text = f"{item.name} {value_text(item.value, item.unit)}" + (f" ({item.note})" if item.note else "")
                 assumed.setdefault((text, where), []).append((sheet.about[2:], figure.name))
         for text in figure.assumptions:
-            assumed.setdefault((text, ""), []).append((sheet.about[2:], figure.name))
+            if text not in machines:
+                assumed.setdefault((text, ""), []).append((sheet.about[2:], figure.name))
     for (text, where), users in assumed.items():
         about, figures = (_some(part) for part in zip(*users, strict=True))
         values: dict[str, Value] = {"sort": "assumed", "subject": about, "figure": figures, "text": text}
@@ -208,7 +211,27 @@ def _marked(subject: Subject, table: Table) -> None:
     for name, about, fact, place in marked:
         where = subject.place(place)
         values: dict[str, Value] = {"sort": "marked as assumed", "subject": name, "figure": fact.name}
-        table.add({**values, "text": fact.value.text, "times": 1, "place": where}, about, where)
+        length = fact.value.dimension == "length" and isinstance(fact.value.data, float | int)
+        text = subject.view.length_text(fact.number) if length else fact.value.text
+        table.add({**values, "text": text, "times": 1, "place": where}, about, where)
+
+
+def _machines(subject: Subject, table: Table) -> frozenset[str]:
+    """A row of the motors, and one of what is counted as such, whose reactance follows from their size. Returns what
+    working sheets say of each."""
+    built = subject.view.studies.normal.largest.built
+    names = {motor.name for motor in built.network.motors}
+    told = [assumption for assumption in built.assumed if assumption.subject in names]
+    for counted in (False, True):
+        these = [a.subject for a in told if (_COUNTED in a.text) is counted]
+        if these:
+            what = f"{_COUNTED}, with a reactance by its size" if counted else "the reactance of a motor by its size"
+            values: dict[str, Value] = {"sort": "assumed", "subject": _some(these), "figure": "largest fault current"}
+            table.add({**values, "text": f"{what} (no subtransient, no lra)", "times": len(these)})
+    return frozenset((NOT_NAMED, *(a.text for a in told)))
+
+
+_COUNTED = "counted as a running motor"
 
 
 def _gaps(table: Table, tables: list[Table]) -> None:

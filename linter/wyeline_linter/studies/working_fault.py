@@ -28,6 +28,7 @@ _METHOD = {
 
 
 _SHARES = "; of each share what is in step with the whole current"
+NOT_NAMED = "the reactance of the machines not named here, by their size"
 MOST_MACHINES = 6
 """Machines that a sheet lists by name, the largest first; the others stand there as one sum."""
 LEGS_DIFFER = 5e-5
@@ -281,7 +282,7 @@ def _concerned(view: FaultView, loop: Loop | None, shares: Shares | None) -> lis
 
     found = [a for a in built.assumed if concerns(a.subject)]
     if rest and any(a.subject in rest for a in built.assumed):
-        found.append(Assumption("", "the reactance of the machines not named here, by their size"))
+        found.append(Assumption("", NOT_NAMED))
     return found
 
 

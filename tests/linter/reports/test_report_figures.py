@@ -355,3 +355,20 @@ def test_what_is_worse_in_another_switch_state_is_what_show_says(station_worst: 
 @pytest.fixture(scope="module")
 def station_worst() -> dict[str, Any]:
     return shown(STATION)
+
+
+def test_machines_whose_reactance_is_assumed_are_one_row() -> None:
+    (table,) = (t for t in package_of(STATION).tables if t.kind.name == "assumptions-and-gaps")
+    rows = [row for row in csv_rows(table) if "reactance" in row["text"]]
+    assert [("counted as a running motor" in row["text"], int(row["times"]) > 5) for row in rows] == [
+        (False, True),
+        (True, True),
+    ]
+    assert not [row for row in csv_rows(table) if re.search(r"and \d+ more", row["text"])]
+
+
+def test_a_guessed_length_stands_in_the_unit_of_the_schedules(tmp_path: Path) -> None:
+    guessed = written(tmp_path, LIGHTS.replace("  15 m", "  assume 15 m"))
+    (table,) = (t for t in package_of(guessed).tables if t.kind.name == "assumptions-and-gaps")
+    (row,) = (row for row in csv_rows(table) if row["sort"] == "marked as assumed")
+    assert (row["figure"], row["text"]) == ("length", "49.2 ft")
