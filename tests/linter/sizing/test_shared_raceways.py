@@ -163,7 +163,7 @@ def test_what_is_offered_follows_an_edit_of_a_neighbour() -> None:
 
 
 def test_neutrals_of_mostly_electronic_loads_count_in_a_shared_raceway() -> None:
-    """Two lines of three legs: six wires, 80 %. Their neutrals counted eight, 70 % (NEC 310.15(C)(1), (E)(3)): #3/0 carries
+    """Two lines of three legs: six wires, 80 %. Their neutrals counted eight, 70 % (NEC 310.15(C)(1), (E)(3)): #3/0 has
     225 A at 90 degC, 180 A and 157.5 A. 200 A is the next standard size of the one, 175 A of the other."""
     wires = "3#3/0 + N #3/0 + G #6 Cu THWN-2"
     text = site((200, 200), wires)
