@@ -16,6 +16,7 @@ from wyeline_grammar.linking import Equipment
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
     from wyeline_linter.studies.judged_columns import JudgedColumns
+    from wyeline_linter.studies.scenarios import LargestFaults
 
 T = TypeVar("T")
 RATINGS = ("series", "rated", "withstand")
@@ -63,9 +64,13 @@ class Figures(Mapping[str, T]):
     """Figures of one kind by name, side by side in columns: one is put together when it is asked for."""
 
     def __init__(
-        self, names: Sequence[str] = (), columns: tuple[list[Any], ...] = (), make: Callable[..., T] | None = None
+        self,
+        names: Sequence[str] = (),
+        columns: tuple[list[Any], ...] = (),
+        make: Callable[..., T] | None = None,
+        row: dict[str, int] | None = None,
     ) -> None:
-        self._row = {name: k for k, name in enumerate(names)}
+        self._row = {name: k for k, name in enumerate(names)} if row is None else row
         self._columns = columns
         self._make = make
 
@@ -84,8 +89,8 @@ class Figures(Mapping[str, T]):
         return len(self._row)
 
     def __eq__(self, other: object) -> bool:
-        if isinstance(other, Figures) and list(self._row) == list(other._row):
-            return bool(self._columns == other._columns)
+        if isinstance(other, Figures) and (self._row is other._row or list(self._row) == list(other._row)):
+            return self._columns is other._columns or self._columns == other._columns
         return isinstance(other, Mapping) and dict(self.items()) == dict(other.items())
 
     __hash__ = None  # type: ignore[assignment]
@@ -109,25 +114,33 @@ def solved_figures(view: View) -> SolvedFigures:
 
 
 def _faults(view: View) -> Figures[FaultFigure]:
-    from wyeline_linter.studies.fault import KINDS
-    from wyeline_linter.studies.scenarios import largest_faults, when
+    from wyeline_linter.studies.scenarios import largest_faults
 
+    normal = view.studies.normal
+    limits = [limit for _, limit in view.studies.of_each("fault limits", view.model.equipment, _limit)]
     found = largest_faults(view)
+    of = found.names, limits, [(study.state, study.largest.mark) for study in found.studies], normal.smallest.mark
+    return normal.kept("fault figures", of, lambda: _made(found, view, limits))
+
+
+def _made(found: LargestFaults, view: View, limits: list[tuple[float | None, str]]) -> Figures[FaultFigure]:
+    from wyeline_linter.studies.fault import KINDS
+    from wyeline_linter.studies.scenarios import when
+
     rows = [k for k, kind in enumerate(found.kind.tolist()) if kind >= 0]
     names = [found.names[k] for k in rows]
     which, amperes, kinds = found.which.tolist(), found.amperes.tolist(), found.kind.tolist()
     words = [when(study.state).strip() for study in found.studies]
     ceilings = [study.largest.ceilings for study in found.studies]
     smallest, least_kind = view.studies.normal.smallest.deciding_at(names)
-    limits = {e.name: limit for e, limit in view.studies.of_each("fault limits", view.model.equipment, _limit)}
     columns = (
         [amperes[k] for k in rows],
         [KINDS[kinds[k]] for k in rows],
         [words[which[k]] for k in rows],
         [ceilings[which[k]].get(found.names[k], "") for k in rows],
         [least if kind >= 0 else None for least, kind in zip(smallest.tolist(), least_kind.tolist(), strict=True)],
-        [limits[name][0] for name in names],
-        [limits[name][1] for name in names],
+        [limits[k][0] for k in rows],
+        [limits[k][1] for k in rows],
     )
     return Figures(names, columns, FaultFigure)
 
@@ -142,33 +155,36 @@ def _limit(equipment: Equipment) -> tuple[float | None, str]:
 
 def _volts(columns: JudgedColumns) -> Figures[VoltsFigure]:
     rows, volts = columns.volts()
-    lowest = rows.pairs.lowest(volts).tolist()
-    known = [k for k, column in enumerate(lowest) if column >= 0]
-    at = [lowest[k] for k in known]
+    lowest = rows.pairs.lowest(volts)
+    known = (lowest >= 0).nonzero()[0]
+    at = lowest[known]
     least = volts[known, at]
+    named = known.tolist()
     return Figures(
-        [rows.names[k] for k in known],
+        [rows.names[k] for k in named],
         (
             least.tolist(),
-            [rows.pairs.names[k][column] for k, column in zip(known, at, strict=True)],
+            [rows.pairs.names[k][column] for k, column in zip(named, at.tolist(), strict=True)],
             (least / rows.pairs.nominal_v[known, at]).tolist(),
         ),
         VoltsFigure,
+        rows.row if len(named) == len(rows.names) else None,
     )
 
 
 def _drops(columns: JudgedColumns) -> Figures[DropFigure]:
     rows, drops = columns.rows, columns.drops
-    worst = drops.column.tolist()
-    known = [k for k, column in enumerate(worst) if column >= 0]
+    known = (drops.column >= 0).nonzero()[0]
+    named = known.tolist()
     whole = columns.path_of_rows[known].tolist()
     return Figures(
-        [rows.keys[k] for k in known],
+        [rows.keys[k] for k in named],
         (
             drops.volts[known].tolist(),
-            [rows.far.names[k][worst[k]] for k in known],
+            [rows.far.names[k][column] for k, column in zip(named, drops.column[known].tolist(), strict=True)],
             drops.part[known].tolist(),
             [part if part == part else None for part in whole],
         ),
         DropFigure,
+        rows.row if len(named) == len(rows.keys) else None,
     )

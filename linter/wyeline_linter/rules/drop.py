@@ -108,8 +108,9 @@ def branch_drop_high(view: View) -> Iterator[Finding]:
         beyond = study.sieve.feeders_beyond(limit)
         # A circuit's own wires lose the same in every state.
         boards = study.sieve.boards_beyond(limit) if study.zone is None else frozenset()
+        fed = {view.model.feeders[key].target.name for key in beyond}
         for name in study.connectivity.order if beyond or boards else ():
-            equipment = view.equipment(name)
+            equipment = view.equipment(name) if name in fed or name in boards else None
             if equipment is None:
                 continue
             feeder = study.connectivity.supply.get(name)

@@ -226,8 +226,8 @@ CEILING = rule(
 def upper_bound_used(view: View) -> Iterator[Finding]:
     from wyeline_linter.studies.source_impedance import is_unlimited
 
-    for equipment in sorted(view.model.equipment.values(), key=lambda e: e.name):
-        if equipment.kind == "utility" and is_unlimited(equipment):
+    for equipment in view.of_kind("utility"):
+        if is_unlimited(equipment):
             yield CEILING.finding(
                 equipment.place_of("infinite"),
                 f"`{equipment.name}` is taken as unlimited: every largest fault below it is a ceiling",

@@ -141,6 +141,8 @@ class FaultView:
         self.study = study
         self.trouble = trouble
         self.practice = practice
+        self.mark = object()
+        """Tells these faults from all others; what was worked out of them is kept with it, so that they can go."""
         self._found: dict[str, dict[str, FaultCurrent]] = {}
         self._asked: tuple[list[str], Ints] | None = None
         """The names of equipment that were asked for together last, and their places."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_linter.circuit import Bus
@@ -93,10 +94,13 @@ class FlowView:
             if not solved.selftest.passed:
                 self.trouble = "the solution fails its own check of power balance and currents"
                 self.solved = None
-        self.v: list[complex] = [] if self.solved is None else self.solved.v.tolist()
-        """Voltage to earth by node number, where the flow is solved."""
         self._nominal: dict[int, list[tuple[str, str, float]]] = {}
         self._drops: Drops | None = None
+
+    @cached_property
+    def v(self) -> list[complex]:
+        """Voltage to earth by node number, where the flow is solved."""
+        return [] if self.solved is None else self.solved.v.tolist()
 
     # why not
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from functools import cached_property
+from itertools import compress, count
 from operator import is_not
 from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 
@@ -20,7 +21,7 @@ from wyeline_linter.studies.judged import Judged
 from wyeline_linter.studies.load_pieces import LoadPieces, LoadsAt
 from wyeline_linter.studies.sieve import Sieve
 from wyeline_linter.studies.states import Found, found_states
-from wyeline_linter.studies.study_cache import Kept, KeptBranches
+from wyeline_linter.studies.study_cache import Kept, KeptBoards, KeptBranches
 from wyeline_linter.studies.study_cache import StudyCache as StudyCache
 from wyeline_linter.studies.vary import Circuits, Facts
 
@@ -90,8 +91,11 @@ class Studies:
         other ones than in the version before."""
         now = list(things.values())
         before, told = self.cache.facts.get(what, ([], []))
-        if len(before) == len(now) and sum(map(is_not, before, now)) <= MOST_IN_PLACE:
-            found = [known if known[0] is one else (one, read(one)) for known, one in zip(told, now, strict=True)]
+        others = list(compress(count(), map(is_not, before, now)))
+        if len(before) == len(now) and len(others) <= MOST_IN_PLACE:
+            found = list(told)
+            for k in others:
+                found[k] = now[k], read(now[k])
         else:  # those of the version before are alive in ``told``, so that no other has the id of one of them
             by_id = dict(zip(map(id, before), told, strict=True))
             found = [by_id.get(id(one)) or (one, read(one)) for one in now]
@@ -388,31 +392,36 @@ class StateStudy:
                     found[piece.name] = kept.most
         return self._worst_branches
 
-    def _branches(self, board: Equipment) -> KeptBranches | None:
-        from wyeline_linter.studies.branch import branch_drops
+    @cached_property
+    def _boards(self) -> dict[str, KeptBranches]:
+        """The drops of boards' circuits that may still hold."""
+        tables, stuff_of = self.view.tables, self.stuff_of
+        kept = self.cache.branches.get(self.key)
+        if kept is None or kept.tables is not tables or kept.stuff_of != stuff_of:
+            kept = self.cache.branches[self.key] = KeptBoards(tables, stuff_of, {})
+        if len(kept.by_board) > 2 * len(self._listed):  # boards that are gone
+            kept.by_board.clear()
+        return kept.by_board
 
-        name, built, tables = board.name, self.built(Case.FLOW), self.view.tables
+    def _branches(self, board: Equipment) -> KeptBranches | None:
+        name, built, kept_boards = board.name, self._flow_circuit, self._boards
         bus = built.bus.get(name)
         if bus is None:
             return None
         system, piece = built.system_at[bus.name], self.loads_at.piece(name)
-        by_board = self.cache.branches.setdefault(self.key, {})
-        kept = by_board.get(name)
-        if (
-            kept is None
-            or kept.board is not board
-            or kept.piece is not piece
-            or kept.system is not system
-            or kept.tables is not tables
-            or kept.stuff_of != self.stuff_of
-        ):
+        kept = kept_boards.get(name)
+        if kept is None or kept.board is not board or kept.piece is not piece or kept.system is not system:
+            from wyeline_linter.studies.branch import branch_drops
+
             self.cache.count("board's circuits")
-            if len(by_board) > 2 * len(self._listed):  # boards that are gone
-                by_board.clear()
             drops = branch_drops(self, board)
             most = max((drop.part for drop in drops), default=0.0)
-            kept = by_board[name] = KeptBranches(board, system, piece, tables, self.stuff_of, drops, most)
+            kept = kept_boards[name] = KeptBranches(board, system, piece, drops, most)
         return kept
+
+    @cached_property
+    def _flow_circuit(self) -> Built:
+        return self.built(Case.FLOW)
 
     def path_drop(self, name: str) -> PathDrop:
         """The sum of the drops along the way from the source, as a part of nominal, its parts, and why not.

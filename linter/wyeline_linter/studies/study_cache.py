@@ -36,11 +36,17 @@ class KeptBranches(NamedTuple):
     board: Equipment
     system: System
     piece: Piece | None
-    tables: Basis | None
-    stuff_of: dict[str, str | None]
     drops: list[BranchDrop]
     most: float
     """The largest, as a part of nominal."""
+
+
+class KeptBoards(NamedTuple):
+    """Those of all boards of a switch state, with what all of them followed from."""
+
+    tables: Basis | None
+    stuff_of: dict[str, str | None]
+    by_board: dict[str, KeptBranches]
 
 
 @dataclass(slots=True)
@@ -61,8 +67,8 @@ class StudyCache:
     """By switch state, the circuits of the version before."""
     factors: dict[str, FlowFactors] = field(default_factory=dict)
     """By switch state, what its solves can take over from those before."""
-    branches: dict[str, dict[str, KeptBranches]] = field(default_factory=dict)
-    """By switch state and board, the drops of its circuits."""
+    branches: dict[str, KeptBoards] = field(default_factory=dict)
+    """By switch state, the drops of its boards' circuits."""
     beyond: dict[str, BeyondColumns] = field(default_factory=dict)
     """By switch state, what its feeders are judged with beyond the solved state."""
     views: dict[tuple[str, Case], FaultView] = field(default_factory=dict)

@@ -233,18 +233,17 @@ def changed_lines(base: Built, facts: Facts) -> frozenset[str] | None:
         if found is None or found[1].body is not body:
             return None
     joined = {feeder.key for feeders in facts.connectivity.others.values() for feeder in feeders}
+    equipment, states, feeders = facts.model.equipment.get, derivation.states.get, facts.model.feeders.get
     for at, state in recipe.pieces:
-        now = facts.model.equipment.get(at.name)
-        if now is None or (now is not at and not _plain_alike(at, now)):
+        now, standing = equipment(at.name), states(at.name)
+        if now is not at and (now is None or not _plain_alike(at, now)):
             return None
-        if not _state_alike(state, derivation.states.get(at.name)):
+        if standing is not state and not _state_alike(state, standing):
             return None
     changed = set()
     for key, line in recipe.lines.items():
-        if isinstance(line.piece, Feeder):
-            feeder = facts.model.feeders.get(key)
-            if feeder is line.piece:
-                continue
+        feeder = feeders(key)
+        if feeder is not line.piece and isinstance(line.piece, Feeder):
             if feeder is None or key in joined or not _ends_alike(line.piece, feeder):
                 return None
             changed.add(key)
