@@ -16,6 +16,7 @@ import pytest
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.rules.registry import all_rules
 from wyeline_linter.studies.sheets import study_sheet
 from wyeline_linter.studies.working_fault import MOST_MACHINES
 from wyeline_linter.working import Figure, render
@@ -192,3 +193,21 @@ def test_every_sheet_of_the_shipped_examples_adds_up(site: str) -> None:
     known = [sheet for sheet in sheets if sheet.known]
     assert len(known) > 100
     assert {s.subject: wrong for s in known if (wrong := disagreements(render(s)))} == {}
+
+
+def test_every_fault_sheet_of_the_rules_own_examples_adds_up() -> None:
+    """Parallel sources, autotransformers, grounding banks, unlimited supplies, TT and IT among them."""
+    known, wrong = 0, {}
+    for rule in all_rules().values():
+        text = rule.wrong if rule.wrong.startswith("wye") else f"wye 1\n{rule.wrong}"
+        if "project " not in text:
+            text = text.replace("wye 1\n", 'wye 1\nproject "Works"\n  basis us-2023\n', 1)
+        view = view_of(text).view
+        for name in view.model.equipment:
+            for kind in KINDS if view.studies.normal.connectivity.fed(name) else ():
+                figure = study_sheet(view, name, kind)
+                known += figure.known
+                found = disagreements(render(figure)) if figure.known else []
+                if found:
+                    wrong[rule.name, name, kind] = found
+    assert wrong == {} and known > 500
