@@ -16,6 +16,7 @@ from wyeline_grammar.model import EquipmentStatement, FeederStatement
 from wyeline_grammar.sources import Files, SourceError, read_text
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import DEFAULT, Configuration
+from wyeline_linter.edits_in_columns import in_columns
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 
 MAX_PASSES = 10
@@ -26,7 +27,8 @@ class OverlapError(Exception):
 
 
 def apply_edits(text: str, edits: Sequence[Edit]) -> str:
-    """The text of one file after edits of its blocks. The file's own line ends are kept.
+    """The text of one file after edits of its blocks. The file's own line ends are kept, and lines that were set in
+    the fixed columns stay set.
 
     Raises OverlapError where two edits touch the same stretch.
     """
@@ -39,7 +41,7 @@ def apply_edits(text: str, edits: Sequence[Edit]) -> str:
             i,
             e.text.replace("\n", newline),
         )
-        for i, e in enumerate(edits)
+        for i, e in enumerate(in_columns(edits))
     )
     parts: list[str] = []
     at = 0

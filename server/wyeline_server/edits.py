@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from wyeline_grammar.blocks import TextFile
 from wyeline_grammar.formatter import format_lines
+from wyeline_linter.edits_in_columns import in_columns
 from wyeline_linter.file_splitting import Split
 from wyeline_linter.findings import Edit
 from wyeline_server.documents import uri_of_path
@@ -22,10 +23,11 @@ def text_edit(server: WyelineServer, edit: Edit) -> Json:
 def workspace_edit(server: WyelineServer, edits: Iterable[Edit]) -> Json:
     """Edits of any files as one workspace edit, bound to the versions of open documents where the client can.
 
-    Edits that touch are joined: clients differ in what they make of two edits at one place.
+    Lines that were set in the fixed columns stay set. Edits that touch are joined: clients differ in what they make of
+    two edits at one place.
     """
     by_path: dict[str, list[Json]] = {}
-    for edit in edits:
+    for edit in in_columns(edits):
         by_path.setdefault(edit.block.file, []).append(text_edit(server, edit))
     return of_text_edits(server, {path: _joined(made) for path, made in by_path.items()})
 

@@ -9,6 +9,7 @@ from editing import DIFFICULT, Editor
 from lsprotocol import types
 from pygls.exceptions import JsonRpcException
 
+from wyeline_grammar.formatter import format_text
 from wyeline_server.edits import workspace_edit
 from wyeline_server.rename import renamed
 from wyeline_server.server import WyelineServer
@@ -168,3 +169,17 @@ async def test_models_that_share_a_file_are_renamed_together(editor: Editor) -> 
     editor.apply(edit)
     assert "panel SWB 480Y/277" in editor.text("other.wye")
     assert "MSB" not in editor.text("common.wye")
+
+
+async def test_a_rename_leaves_formatted_lines_formatted_and_others_alone(editor: Editor) -> None:
+    formatted = format_text(
+        "switchboard MSB 480Y/277 bus 400 A\npanel LP-1 480Y/277 bus 225 A\nfeeder MSB -> LP-1 100 A 3p 12 m\n"
+    )
+    editor.open(formatted.replace("LP-1", "L$0P-1", 1) + "panel  LP-2 480Y/277   bus 225 A\n")
+    edit = await _rename(editor, "LIGHTS-EAST-1")
+    assert edit is not None
+    editor.apply(edit)
+    made = editor.text().split("\n")
+    assert "LIGHTS-EAST-1" in made[1] and "LIGHTS-EAST-1" in made[2]
+    assert made[:3] == format_text("\n".join(made[:3]) + "\n").split("\n")[:3]
+    assert made[0] == formatted.split("\n")[0] and made[3] == "panel  LP-2 480Y/277   bus 225 A"

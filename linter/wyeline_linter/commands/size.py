@@ -34,12 +34,22 @@ def run(arguments: argparse.Namespace) -> int:
             print(sizing.text)
     changing = [s for s in found if s.edits and not s.machine]
     if not changing and not verbose:
-        print("Every feeder that can be sized is large enough as it is written; name one for its reasons.\n")
+        print(_nothing_to_change(found))
     elif changing:
         words = " ".join(w for w in (arguments.path, _quoted(arguments.name)) if w)
         print(f"To write {'it' if len(changing) == 1 else 'them'} into the model: wyeline size {words} --apply\n")
     print(caution())
     return 0
+
+
+def _nothing_to_change(found: list[Sizing]) -> str:
+    """What is said of a whole model none of whose lines changes. What cannot be sized is not called large enough."""
+    feeders = [sizing for sizing in found if not sizing.machine]
+    if feeders and not any(sizing.sized for sizing in feeders):
+        return "No feeder can be sized yet: `wyeline check` says what is missing; begin with what nothing feeds.\n"
+    if not feeders:
+        return "There is no feeder to size yet.\n"
+    return "Every feeder that can be sized is large enough as it is written; name one for its reasons.\n"
 
 
 def _quoted(name: str | None) -> str:

@@ -7,6 +7,7 @@ from typing import Any
 
 from wyeline_grammar.lines import to_units
 from wyeline_grammar.places import Place
+from wyeline_linter.edits_in_columns import in_columns
 from wyeline_linter.findings import Edit, Finding
 from wyeline_linter.fingerprints import fingerprint_of
 from wyeline_linter.outputs import Results
@@ -70,7 +71,7 @@ def finding_object(finding: Finding) -> dict[str, Any]:
             for r in finding.related
         ],
         "fixes": [
-            {"title": fix.title, "safety": fix.safety.value, "edits": [edit_object(e) for e in fix.edits]}
+            {"title": fix.title, "safety": fix.safety.value, "edits": [edit_object(e) for e in in_columns(fix.edits)]}
             for fix in finding.fixes
         ],
     }

@@ -10,6 +10,7 @@ from urllib.parse import quote
 from wyeline_grammar import __version__
 from wyeline_linter.baseline import ACCEPTED
 from wyeline_linter.commands.explain import page
+from wyeline_linter.edits_in_columns import in_columns
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.fingerprints import fingerprint_of
 from wyeline_linter.outputs import Results
@@ -153,7 +154,7 @@ def _location(finding: Finding) -> dict[str, Any]:
 
 def _fix(fix: Fix) -> dict[str, Any]:
     changes: dict[str, list[dict[str, Any]]] = {}
-    for edit in fix.edits:
+    for edit in in_columns(fix.edits):
         changes.setdefault(edit.block.file, []).append(_replacement(edit))
     return {
         "description": {"text": fix.title},

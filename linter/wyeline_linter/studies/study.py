@@ -433,17 +433,20 @@ class StateStudy:
         while name not in found and name in network.supply and len(passed) <= len(network.supply):
             passed.append(name)
             name = network.supplier[name]
-        above = found.get(name) or PathDrop(0.0, (), ())
-        for fed in reversed(passed):
+        above = found.get(name)
+        if above is None:
+            fed = network.fed(name)  # the way ends at a source, where nothing is lost yet, or at what nothing feeds
+            above = PathDrop(0.0, (), ()) if fed else PathDrop(None, (), (f"nothing feeds `{name}`",))
+        for below in reversed(passed):
             lost = above.part
             if lost is not None:
-                feeder = network.supply[fed]
+                feeder = network.supply[below]
                 drop = self.judged.drop(feeder)
                 if drop is None:
                     above = PathDrop(None, (), self.flow.feeder_reasons(feeder.key))
                 else:
                     above = PathDrop(lost + drop.part, (*above.parts, (feeder, drop)), ())
-            found[fed] = above
+            found[below] = above
         return above
 
     def missing(self) -> list[Missing]:
