@@ -262,8 +262,25 @@ def _unreadable(place: Place, stop: Failure) -> Problem:
             edits = [TextEdit(0, wrong.end, wrong.end, f" {unit}") for unit in ("m", "ft")]
             as_length = [e for e in edits if _parses(place.text[: e.start] + e.text + place.text[e.start :])]
             remedies = (*(Remedy(f"Write `{typed}{e.text}`", (e,), sure=False) for e in as_length), *remedies)
+        if wrong.kind == "NUMBER" and len(place.text) <= _LONGEST_MENDED:
+            remedies = (*_number_meant(place, wrong, place.tokens[stop.at - 1]), *remedies)
     found = f"`{typed}`" if wrong else "the end of the line"
     return Problem(UNREADABLE, says, 0, shown.start, shown.end, found, needed, why, change, remedies)
+
+
+def _number_meant(place: Place, wrong: Token, before: Token) -> Iterator[Remedy]:
+    """What a bare number is where a line has one gap for it: the end of a name, or the rating of a feeder's device."""
+    text, tokens = place.text, place.tokens
+    typed = _typed(text, wrong)
+    if tokens[0].kind == "KIND" and before is tokens[1] and before.kind == "NAME":
+        edit = TextEdit(0, before.end, wrong.start, "-")
+        if _parses(text[: edit.start] + edit.text + text[edit.end :]):
+            yield Remedy(f"Write `{_typed(text, before)}-{typed}`", (edit,), sure=False)
+    rated = any(t.kind == "RUN" or (t.kind == "QUANTITY" and t.text.endswith("A")) for t in tokens)
+    if tokens[0].kind == "FEEDER" and not rated:
+        edit = TextEdit(0, wrong.end, wrong.end, " A")
+        if _parses(text[: edit.start] + edit.text + text[edit.end :]):
+            yield Remedy(f"Write `{typed} A`", (edit,), sure=False)
 
 
 def _runs_somewhere(place: Place) -> bool:

@@ -14,6 +14,7 @@ from wyeline_grammar.lines import LineIndex
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.model import EquipmentStatement, FeederStatement
 from wyeline_grammar.sources import Files, SourceError, read_text
+from wyeline_grammar.vocabulary import SOURCES
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.configuration import DEFAULT, Configuration
 from wyeline_linter.edits_in_columns import in_columns
@@ -104,8 +105,8 @@ def choose(findings: Iterable[Finding], allowed: frozenset[Safety]) -> Chosen:
 
 def needs_a_choice(fix: Fix, alone: bool) -> bool:
     """Whether only a person can say that a fix is meant: it takes something off what feeds it, or takes equipment
-    or the device of a feeder away, or it feeds something anew and is not the only fix (``alone``). A transformer put
-    between two keeps both."""
+    or the device of a feeder away, or writes a source, or it feeds something anew and is not the only fix (``alone``).
+    A transformer put between two keeps both."""
     by_block: dict[Block, list[Edit]] = {}
     for edit in fix.edits:
         by_block.setdefault(edit.block, []).append(edit)
@@ -118,6 +119,8 @@ def needs_a_choice(fix: Fix, alone: bool) -> bool:
             return True
         before.read(text)
         after.read(changed)
+    if after.sources - before.sources:
+        return True
     if before.equipment - after.equipment or before.devices - after.devices:
         return True
     gone, new = before.feeders - after.feeders, after.feeders - before.feeders
@@ -132,6 +135,7 @@ class _Stretch:
     def __init__(self) -> None:
         self.equipment: Counter[str] = Counter()
         self.feeders: Counter[tuple[str, str]] = Counter()
+        self.sources: Counter[str] = Counter()
         self.devices: Counter[str] = Counter()
         """Devices of feeders, by what they stand in."""
 
@@ -145,6 +149,7 @@ class _Stretch:
                 self.devices[source] += "rating" in statement.body.facts
             elif isinstance(statement, EquipmentStatement) and statement.name is not None:
                 self.equipment[statement.name.text] += 1
+                self.sources[statement.name.text] += statement.kind in SOURCES
 
     def reaches(self, source: str, target: str) -> bool:
         """Whether a way leads from one to the other."""

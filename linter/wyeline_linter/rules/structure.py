@@ -149,8 +149,15 @@ def _unfed(view: View, equipment: Equipment, boards: _Boards) -> Finding:
     fixes: Sequence[Fix] = ()
     if not incoming:
         message, found = f"nothing feeds `{equipment.name}`", "no feeder that ends here"
-        change = f"Write the feeder that feeds it, as in `feeder BOARD -> {spelled(equipment.name)}`."
-        fixes = Offered(lambda: tuple(_parents(view, equipment.name, boards.names())), lambda: view.edits)
+        if view.network.root:
+            change = f"Write the feeder that feeds it, as in `feeder BOARD -> {spelled(equipment.name)}`."
+            fixes = Offered(lambda: tuple(_parents(view, equipment.name, boards.names())), lambda: view.edits)
+        else:
+            change = (
+                "This model has no source yet. Write one, such as `utility GRID 480Y/277`, and its feeder, as in "
+                f"`feeder GRID -> {spelled(equipment.name)}`."
+            )
+            fixes = _first_source(view, equipment)
     elif any(view.network.fed(f.source.name) for f in incoming):
         ways = listed([f"`{f.key}`" for f in incoming], "and")
         stand = "stands" if len(incoming) == 1 else "stand"
@@ -169,6 +176,17 @@ def _unfed(view: View, equipment: Equipment, boards: _Boards) -> Finding:
         subject=equipment.name,
         fixes=fixes,
     )
+
+
+def _first_source(view: View, equipment: Equipment) -> tuple[Fix, ...]:
+    """A utility of the voltage that a board states, for a model without any source; its fault current is a gap."""
+    wanted, source = equipment.primary, "GRID"
+    if wanted is None or view.derivation.stated(wanted) is None or view.model.lookup(source) is not None:
+        return ()
+    text = equipment.block.lines[wanted.span.line][wanted.span.start : wanted.span.end]
+    lines = f"utility {source} {text}\nfeeder {source} -> {spelled(equipment.name)}"
+    edit = insert_below(equipment.block, equipment.statement.last_line, lines)
+    return (Fix(f"Feed it from a new utility `{source}` that gives {text}", (edit,), Safety.LOOK),)
 
 
 _MOST_PARENTS, _MOST_LOOKED_AT = 3, 200

@@ -1,0 +1,69 @@
+"""What somebody who never saw the language types first: the first fix offered is the one to take. Invented lines."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from wyeline_grammar.sources import Files
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.cli import main
+from wyeline_linter.findings import Finding
+from wyeline_linter.fixing import apply_edits
+
+BOARDS = "utility GRID 480Y/277 fault 20 kA\nswitchboard MSB 480Y/277 bus 400 A\nfeeder GRID -> MSB\n"
+
+
+def findings(tmp_path: Path, text: str) -> list[Finding]:
+    path = tmp_path / "site.wye"
+    path.write_text(text, "utf-8")
+    return Analysis(str(path), Files()).findings()
+
+
+@pytest.mark.parametrize(
+    ("line", "mended"),
+    [
+        ("panel LP 1 480Y/277 bus 100 A", "panel LP-1 480Y/277 bus 100 A"),
+        ("feeder MSB -> LP-1 100", "feeder MSB -> LP-1 100 A"),
+    ],
+)
+def test_a_bare_number_is_first_read_where_the_line_has_a_gap_for_it(tmp_path: Path, line: str, mended: str) -> None:
+    text = "wye 1\n" + BOARDS + line + "\n"
+    (found,) = [f for f in findings(tmp_path, text) if f.rule == "unreadable-line"]
+    assert found.fixes[0].title == f"Write `{'LP-1' if line.startswith('panel') else '100 A'}`"
+    made = apply_edits(text, found.fixes[0].edits)
+    assert made.splitlines()[-1].split() == mended.split()
+    assert "unreadable-line" not in [f.rule for f in findings(tmp_path, made)]
+
+
+def test_the_first_board_of_a_model_is_fed_in_one_step(tmp_path: Path) -> None:
+    text = "wye 1\nswitchboard MSB 480Y/277 bus 400 A\n"
+    (found,) = [f for f in findings(tmp_path, text) if f.rule == "unfed-equipment"]
+    assert "no source yet" in found.change
+    left = findings(tmp_path, apply_edits(text, found.fixes[0].edits))
+    assert "unfed-equipment" not in [f.rule for f in left]
+    assert not [f.message for f in left if f.severity.word in ("error", "warning")]
+
+
+def test_a_source_is_never_written_without_somebody_choosing_it(tmp_path: Path) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text("wye 1\nswitchboard MSB 480Y/277 bus 400 A\n", "utf-8")
+    main(["check", "--fix", "--unsafe", str(path)])
+    assert "utility" not in path.read_text("utf-8")
+
+
+def test_a_model_without_a_supply_is_not_large_enough(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text("wye 1\nswitchboard MSB 480Y/277\npanel LP-1 480Y/277\nfeeder MSB -> LP-1 100 A 3p 9 m\n", "utf-8")
+    main(["size", str(path)])
+    printed = capsys.readouterr().out
+    assert "large enough" not in printed and "begin with what nothing feeds" in printed
+
+
+def test_the_drop_at_what_nothing_feeds_is_unknown(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text("wye 1\npanel LP-1 480Y/277\n", "utf-8")
+    main(["explain", str(path), "LP-1", "drop"])
+    printed = capsys.readouterr().out
+    assert "nothing feeds `LP-1`" in printed and "u = 0" not in printed
