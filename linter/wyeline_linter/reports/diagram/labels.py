@@ -174,6 +174,7 @@ def _filled(words: list[str], width_mm: float, size_mm: float, bold: bool) -> li
     return lines
 
 
+@lru_cache(maxsize=1 << 16)  # a sketch too large for one sheet is drawn many times, with the words of all its parts
 def text_block(lines: tuple[str, ...], width_mm: float, tag: str = "") -> Block:
     """A block of plain lines, each broken to the width, below a bold tag if there is one."""
     made = [Line(part, TAG_MM, True) for part in broken(tag, width_mm, TAG_MM, True)]

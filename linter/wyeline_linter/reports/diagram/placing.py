@@ -93,14 +93,16 @@ class Placing:
     def _join(self, straight: bool) -> bool:
         """Make columns and their differences. False where they go round in a circle."""
         column = list(range(self._variables))
+        members = [[variable] for variable in column]
         if straight:
             for segment in self._straight_segments():
                 low, high = self._down[segment], self._up[segment]
                 old, new = column[high], column[low]
                 if old != new:
-                    for variable, value in enumerate(column):
-                        if value == old:
-                            column[variable] = new
+                    for variable in members[old]:
+                        column[variable] = new
+                    members[new] += members[old]
+                    members[old] = []
         self._column = column
         differences: dict[tuple[int, int], float] = {}
         for first, second, apart in self._differences():
