@@ -130,6 +130,8 @@ class Inbox:
         self.cancelled: set[str | int] = set()
         self.stopped_work: set[str | int] = set()
         self.closed = False
+        self.change_came_s = 0.0
+        """When the last news of documents, files or settings arrived, on the clock of the event loop."""
         self._loop: asyncio.AbstractEventLoop | None = None
         self._wake = asyncio.Event()
 
@@ -150,6 +152,8 @@ class Inbox:
 
     def _put(self, message: dict[str, Any] | Unreadable) -> None:
         if isinstance(message, dict):
+            if self._loop is not None and (_changes_text(message) or _changes_workspace(message)):
+                self.change_came_s = self._loop.time()
             params = message.get("params")
             if isinstance(params, dict):
                 if message.get("method") == "$/cancelRequest" and isinstance(params.get("id"), str | int):
@@ -174,8 +178,16 @@ class Inbox:
 
     def text_waits(self) -> bool:
         """Whether a change of a document has arrived and is not handled yet."""
-        methods = [m.get("method") for m in tuple(self.waiting) if isinstance(m, dict)]
-        return any(isinstance(method, str) and method in TEXT_CHANGES for method in methods)
+        return any(isinstance(message, dict) and _changes_text(message) for message in tuple(self.waiting))
+
+
+def _changes_text(message: dict[str, Any]) -> bool:
+    method = message.get("method")
+    return isinstance(method, str) and method in TEXT_CHANGES
+
+
+def _changes_workspace(message: dict[str, Any]) -> bool:
+    return str(message.get("method")).startswith("workspace/did")
 
 
 def parse(body: bytes) -> dict[str, Any] | Unreadable:

@@ -31,7 +31,9 @@ SETTINGS = {
     "studies.atRest": "Solve faults, voltage drops and load flow when typing rests, and show what they find.",
 }
 REST_S = 0.4
-"""How long typing rests before studies begin, where no setting says otherwise."""
+"""How long nothing is typed before studies begin, where no setting says otherwise."""
+KEPT_S = 5.0
+"""How long memory that studies needed stays at hand for the next one."""
 SHOWN_AFTER_S = 1.0
 """A study that takes longer shows its progress."""
 _SWITCH_S, _USUAL_SWITCH_S = 0.001, sys.getswitchinterval()
@@ -103,12 +105,16 @@ class _Run:
                 self.model.view.studies.shed()
             except BaseException as error:
                 self.outcome = error
-            give_back()
             tell(done)
 
         self.model.between = between
         self.thread = threading.Thread(target=work, name="study", daemon=True)
         self.thread.start()
+
+
+def _give_back_apart() -> None:
+    """In a thread of its own: it takes milliseconds, which a keystroke need not wait for."""
+    threading.Thread(target=give_back, name="memory", daemon=True).start()
 
 
 class Studying:
@@ -122,6 +128,7 @@ class Studying:
         self._run: _Run | None = None
         self._solved: list[tuple[_Run, _Solved]] = []
         self._progress_timer: asyncio.TimerHandle | None = None
+        self._memory_timer: asyncio.TimerHandle | None = None
         self._count = 0
 
     # waiting for rest
@@ -145,7 +152,8 @@ class Studying:
             self._timer.cancel()
         rest_s = self.server.setting("studies.restSeconds", None)
         sound = isinstance(rest_s, int | float) and 0 <= rest_s <= 60
-        self._timer = asyncio.get_running_loop().call_later(rest_s if sound else REST_S, self._guarded, self._rested)
+        rested_s = self.server.inbox.change_came_s + (rest_s if sound else REST_S)
+        self._timer = asyncio.get_running_loop().call_at(rested_s, self._guarded, self._rested)
 
     def _guarded(self, work: Callable[[], None]) -> None:
         """Work that the event loop calls: a failure is told, and the session goes on."""
@@ -196,6 +204,9 @@ class Studying:
 
     def _start(self, run: _Run) -> None:
         loop = asyncio.get_running_loop()
+        if self._memory_timer is not None:
+            self._memory_timer.cancel()
+            self._memory_timer = None
         self._run = run
         run.study.at_work = True
         gc.disable()  # walking all that a study makes would stall a keystroke, and next to nothing of it is a circle
@@ -211,6 +222,7 @@ class Studying:
         sys.setswitchinterval(_USUAL_SWITCH_S)
         gc.enable()
         gc.freeze()
+        self._memory_timer = asyncio.get_running_loop().call_later(KEPT_S, _give_back_apart)
         if self._progress_timer is not None:
             self._progress_timer.cancel()
             self._progress_timer = None

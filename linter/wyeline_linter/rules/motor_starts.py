@@ -13,7 +13,6 @@ from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
-    from wyeline_linter.loads.leaf_loads import Piece
     from wyeline_linter.studies.starting import Standing, Start
     from wyeline_linter.studies.study import StateStudy
 
@@ -76,11 +75,8 @@ def start_dip_high(view: View) -> Iterator[Finding]:
 def _starts(view: View, study: StateStudy) -> list[tuple[Start, Equipment]]:
     from wyeline_linter.studies.starting import at_standstill, starts_direct, starts_from
 
-    motors: dict[str, tuple[Equipment, Piece]] = {}
-    for piece in study.pieces.running:
-        equipment = view.model.equipment[piece.name]
-        if equipment.kind == "motor" and starts_direct(equipment.body):
-            motors[piece.name] = equipment, piece
+    direct = {equipment.name: equipment for equipment in view.of_kind("motor") if starts_direct(equipment.body)}
+    motors = {piece.name: (direct[piece.name], piece) for piece in study.pieces.running if piece.name in direct}
 
     # Pieces are other ones where their equipment is; neither has an equality but its identity.
     pieces = tuple(piece for _, piece in motors.values())
@@ -130,8 +126,9 @@ def _dips(study: StateStudy, equipment: Equipment, start: Start, at: str, dip: f
 @STRICT.check
 def strict_drop_limit(view: View) -> Iterator[Finding]:
     found: dict[tuple[str, str], Lost] = {}
-    for study in view.studies.every():
-        pumps = [n for n in study.loads_at if (e := view.equipment(n)) is not None and "fire-pump" in e.body.flags]
+    marked = {name for name, equipment in view.model.equipment.items() if "fire-pump" in equipment.body.flags}
+    for study in view.studies.every() if marked else ():
+        pumps = [name for name in study.loads_at if name in marked]
         if not pumps:
             continue
         starts = {start.name: start for start, _ in _starts(view, study)}

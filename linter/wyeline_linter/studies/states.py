@@ -139,7 +139,8 @@ class _Finder:
         self.model = view.model
         self.normal = view.network if view.network.state == NORMAL_STATE else view.network_in(NORMAL_STATE)
         self._networks: dict[SwitchState, Network] = {}
-        self.open = sorted((f for f in self.model.feeders.values() if f.normally_open), key=lambda f: f.key)
+        open_ones = [f for f in self.model.feeders.values() if "normally-open" in f.statement.body.flags]
+        self.open = sorted(open_ones, key=lambda f: f.key)
         self.transfers = {
             e.name: ports for e in view.of_kind("transfer", "ups") if len(ports := self._ports(e.name)) > 1
         }
@@ -149,11 +150,8 @@ class _Finder:
             for name, others in sorted(self.normal.others.items())
             if (feeders := self._parallel(name, others))
         }
-        self.followers = [
-            name
-            for name in sorted(name for name in self.normal.root if follows_grid(self.model.equipment[name]))
-            if name in self.normal.supply
-        ]
+        fed = self.normal.root.keys() & self.normal.supply.keys()
+        self.followers = [e.name for e in view.of_kind("inverter") if e.name in fed and follows_grid(e)]
         self.interlocks = self._interlocks()
         self.scenarios = [s for s in view.states_of_switches() if s != NORMAL_STATE]
 
