@@ -245,3 +245,37 @@ async def test_a_session_that_ends_does_not_wait_for_its_study(gate: Gate) -> No
     assert await ending == 0
     await asyncio.sleep(0.2)
     assert gate.count == 1 and not any(said for _, said in talk.published()), "nothing is begun or said any more"
+
+
+async def test_rest_counts_from_when_a_key_came_not_from_when_it_was_handled(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(studying, "REST_S", 30.0)
+    talk = Conversation({})
+    inbox = talk.server.inbox
+    talk.write_text(SITE)
+    await talk.until(lambda _: talk.published())
+    came_s = inbox.change_came_s
+    (at_rest,) = [work.__self__ for work in talk.server.resting if getattr(work, "__name__", "") == "look"]
+    assert isinstance(at_rest, studying.Studying) and at_rest._timer is not None
+    assert at_rest._timer.when() == came_s + 30.0 and came_s < asyncio.get_running_loop().time()
+    await talk.ask("textDocument/codeLens", {"textDocument": {"uri": URI}})
+    assert inbox.change_came_s == came_s, "a request is no change"
+    talk.tell("workspace/didChangeConfiguration", {"settings": {}})
+    await talk.ask("textDocument/codeLens", {"textDocument": {"uri": URI}})
+    assert inbox.change_came_s > came_s
+    assert await talk.end() == 0
+
+
+async def test_memory_of_studies_is_given_back_once_none_has_run_for_a_while(monkeypatch: pytest.MonkeyPatch) -> None:
+    given = asyncio.Event()
+    loop = asyncio.get_running_loop()
+    monkeypatch.setattr(studying, "give_back", lambda: loop.call_soon_threadsafe(given.set))
+    monkeypatch.setattr(studying, "REST_S", 0.05)
+    talk = Conversation({})
+    talk.write_text(SITE)
+    await talk.weak("rated 14 kA")
+    assert not given.is_set(), "the next study needs it again"
+    monkeypatch.setattr(studying, "KEPT_S", 0.05)
+    talk.write_text(SITE.replace("6 m", "5 m"))
+    await talk.weak("rated 14 kA")
+    await asyncio.wait_for(given.wait(), 20)
+    assert await talk.end() == 0
