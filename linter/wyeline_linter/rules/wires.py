@@ -28,7 +28,6 @@ if TYPE_CHECKING:
     from wyeline_linter.analysis import View
 
 _LP = "panel LP-1 480Y/277  bus 125 A, main lugs, lug-temp 75 degC\n"
-_KILN = "load KILN 480 3ph  40 kVA, heating continuous, lug-temp 75 degC\n"
 
 TOO_HOT = rule(
     name="termination-too-hot",
