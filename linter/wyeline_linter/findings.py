@@ -84,6 +84,11 @@ def delete_line(block: Block, line: int) -> Edit:
     return Edit(block, 0, 0, 0, len(block.lines[0]), "")
 
 
+def delete_statement(block: Block, last_line: int) -> Edit:
+    """Delete a statement from the first line of its block to its last one, with the line break behind it."""
+    return Edit(block, 0, 0, last_line + 1, 0, "")
+
+
 def code_end(line: str) -> int:
     """The column where a line's words end: before a comment, blanks dropped."""
     quoted = False

@@ -103,4 +103,4 @@ def test_a_feeder_written_twice_can_be_deleted(tmp_path: Path) -> None:
     (found,) = (f for f in Analysis(str(path), Files(), str(tmp_path)).findings() if f.rule == "feeder-label-missing")
     assert [f.title for f in found.fixes] == ["Delete it: it says what the first one says", "Label it `F-2`"]
     left = apply_edits(path.read_text("utf-8"), found.fixes[0].edits)
-    assert left.rstrip() == (SITE + OTHER).rstrip()
+    assert left == SITE + OTHER, "nor does an empty line stay"

@@ -11,7 +11,7 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Declared, Equipment, Feeder, Place, PlacedCircuit, feeder_name
 from wyeline_grammar.model import Span
 from wyeline_grammar.tokens import spelled
-from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, code_end, replace
+from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, code_end, delete_statement, replace
 from wyeline_linter.near_names import free_name
 from wyeline_linter.rules.registry import rule
 
@@ -145,8 +145,7 @@ def feeder_label_missing(view: View, feeder: Feeder) -> Iterator[Finding]:
     fixes: tuple[Fix, ...] = (Fix(f"Label it `{label}`", (edit,), Safety.LOOK),)
     again = first is not None and _words(first.block) == _words(feeder.block)
     if again:
-        last = len(feeder.block.lines) - 1
-        gone = Edit(feeder.block, 0, 0, last, len(feeder.block.lines[last]), "")
+        gone = delete_statement(feeder.block, statement.last_line)
         fixes = (Fix("Delete it: it says what the first one says", (gone,), Safety.LOOK), *fixes)
     yield LABEL.finding(
         Place(feeder.block, span),

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.attributes import place_phrase
 from wyeline_grammar.linking import Declared, Equipment, Place, like_of
 from wyeline_grammar.model import EquipmentStatement
-from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity
+from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity, delete_statement
 from wyeline_linter.rules.naming import FED
 from wyeline_linter.rules.registry import rule
 
@@ -36,10 +36,7 @@ def unused_type(view: View) -> Iterator[Finding]:
         if any(_is_like(user, declared.name) for user in users):
             continue
         block = declared.block
-        last = declared.statement.last_line
-        end = Edit(block, 0, 0, last, len(block.lines[last]), "")
-        if last + 1 < len(block.lines):
-            end = Edit(block, 0, 0, last + 1, 0, "")
+        end = delete_statement(block, declared.statement.last_line)
         yield UNUSED.finding(
             Place(block, declared.span),
             f"nothing is like the type `{declared.name}`",
