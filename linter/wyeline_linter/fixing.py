@@ -124,7 +124,7 @@ def needs_a_choice(fix: Fix, alone: bool) -> bool:
     if before.equipment - after.equipment or before.devices - after.devices:
         return True
     gone, new = before.feeders - after.feeders, after.feeders - before.feeders
-    if not all(after.reaches(source, target) for source, target in gone):
+    if not all(source != target and after.reaches(source, target) for source, target in gone):
         return True
     return bool(new) and not gone and not alone
 

@@ -104,3 +104,39 @@ def test_a_feeder_written_twice_can_be_deleted(tmp_path: Path) -> None:
     assert [f.title for f in found.fixes] == ["Delete it: it says what the first one says", "Label it `F-2`"]
     left = apply_edits(path.read_text("utf-8"), found.fixes[0].edits)
     assert left == SITE + OTHER, "nor does an empty line stay"
+
+
+PANELS = """panel       HP-1    480Y/277            bus 225 A, main 100 A
+panel       HP-2    480Y/277            bus 225 A, main 100 A
+"""
+FED = "feeder MSB         -> HP-1    100 A 3p  // level 1\n"
+ROUND = "feeder HP-1        -> HP-1    100 A 3p  // level 1\n"
+NEXT = "feeder MSB         -> HP-2    100 A 3p\n"
+
+
+@pytest.mark.parametrize(
+    ("text", "titles", "left"),
+    [
+        (PANELS + ROUND + NEXT, ["Feed `HP-1` from `MSB` instead", "Feed `HP-1` from `HP-2` instead"], FED + NEXT),
+        (PANELS + FED + ROUND + NEXT, [], FED + NEXT),
+        (PANELS + FED + NEXT + ROUND, [], FED + NEXT),
+        (PANELS + FED + NEXT + ROUND.rstrip(), [], FED + NEXT),
+    ],
+    ids=["nothing else feeds it", "another one feeds it", "at the end", "without a line break"],
+)
+def test_a_feeder_to_itself_goes_to_another_board_or_out(
+    tmp_path: Path, text: str, titles: list[str], left: str
+) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text(SITE + text, "utf-8")
+    (found,) = (f for f in Analysis(str(path), Files(), str(tmp_path)).findings() if f.rule == "feeder-to-itself")
+    assert [f.title for f in found.fixes] == [*titles, "Delete this feeder"]
+    assert apply_edits(SITE + text, found.fixes[0].edits) == SITE + PANELS + left
+    assert apply_edits(SITE + text, found.fixes[-1].edits).count("feeder HP-1") == 0
+
+
+@pytest.mark.parametrize("device", ["  100 A 3p", ""])
+@pytest.mark.parametrize("fed", [FED, ""])
+def test_where_a_feeder_to_itself_goes_is_left_to_somebody(tmp_path: Path, fed: str, device: str) -> None:
+    text = SITE + PANELS + fed + NEXT + f"feeder HP-1 -> HP-1{device}\n"
+    assert mended(tmp_path, text) == text

@@ -12,7 +12,17 @@ from wyeline_grammar.model import Unreadable
 from wyeline_grammar.places import Span
 from wyeline_grammar.tokens import spelled
 from wyeline_linter.feeding import feed
-from wyeline_linter.findings import Finding, Fix, Offered, Safety, Severity, append_phrase, insert_below, replace
+from wyeline_linter.findings import (
+    Finding,
+    Fix,
+    Offered,
+    Safety,
+    Severity,
+    append_phrase,
+    delete_statement,
+    insert_below,
+    replace,
+)
 from wyeline_linter.network import (
     can_feed,
     follows_grid,
@@ -198,6 +208,14 @@ def _parents(view: View, tag: str, boards: list[str]) -> Iterator[Fix]:
     equipment = view.equipment(tag)
     if equipment is None:
         return
+    for name, end in _able_to_feed(view, equipment, boards):
+        line = f"feeder {end} -> {spelled(equipment.name)}"
+        edit = insert_below(equipment.block, equipment.statement.last_line, line)
+        yield Fix(f"Feed it from `{name}` (device, wires and length are yours to write)", (edit,), Safety.SHOW)
+
+
+def _able_to_feed(view: View, equipment: Equipment, boards: list[str]) -> Iterator[tuple[str, str]]:
+    """The first few of the boards that can feed it by wire, and how a feeder's end there is written."""
     wanted = view.derivation.stated(equipment.primary)
     if wanted is None:
         return
@@ -213,9 +231,7 @@ def _parents(view: View, tag: str, boards: list[str]) -> Iterator[Fix]:
         if not isinstance(verdict, Feeds) or verdict.notes:
             continue
         legs = "" if verdict.only_choice else f"[{' '.join(verdict.best.conductors)}]"
-        line = f"feeder {spelled(name)}{legs} -> {spelled(equipment.name)}"
-        edit = insert_below(equipment.block, equipment.statement.last_line, line)
-        yield Fix(f"Feed it from `{name}` (device, wires and length are yours to write)", (edit,), Safety.SHOW)
+        yield name, f"{spelled(name)}{legs}"
         shown += 1
         if shown == _MOST_PARENTS:
             return
@@ -230,13 +246,16 @@ SELF = rule(
     why="A wire from a board to itself feeds nothing.",
     wrong=_FED + "feeder LP-1 -> LP-1  100 A 3p\n",
     right=_FED,
+    mends=True,
 )
 
 
 @SELF.check
 def feeder_to_itself(view: View, feeder: Feeder) -> Iterator[Finding]:
-    if feeder.source.name != feeder.target.name or view.equipment(feeder.source.name) is None:
+    equipment = view.equipment(feeder.source.name)
+    if feeder.source.name != feeder.target.name or equipment is None:
         return
+    boards = _Boards(view)
     yield SELF.finding(
         Place(feeder.block, feeder.target.span),
         f"this feeder runs from `{feeder.source.name}` to `{feeder.target.name}` itself",
@@ -244,7 +263,17 @@ def feeder_to_itself(view: View, feeder: Feeder) -> Iterator[Finding]:
         needed="two pieces of equipment",
         change="Write where it really goes, or delete it.",
         subject=feeder.key,
+        fixes=Offered(lambda: tuple(_elsewhere(view, feeder, equipment, boards.names())), lambda: view.edits),
     )
+
+
+def _elsewhere(view: View, feeder: Feeder, equipment: Equipment, boards: list[str]) -> Iterator[Fix]:
+    """Another board to feed it, where nothing else does; and the line left out."""
+    if all(into.key == feeder.key for into in view.feeders_into(equipment.name)):
+        place = Place(feeder.block, feeder.source.span)
+        for name, end in _able_to_feed(view, equipment, boards):
+            yield Fix(f"Feed `{equipment.name}` from `{name}` instead", (replace(place, end),), Safety.LOOK)
+    yield Fix("Delete this feeder", (delete_statement(feeder.block, feeder.statement.last_line),), Safety.LOOK)
 
 
 SOURCE_FED = rule(
