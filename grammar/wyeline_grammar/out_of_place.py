@@ -102,7 +102,7 @@ def key_out_of_place(place: str, key: str, fits: Callable[[str], bool]) -> Probl
         needed=f"`{key}` on {belongs}",
         why=f"{KEYS[key].doc} Here it would be read by nothing.",
         change=_change(instead, belongs),
-        remedies=tuple(swap(f"write `{k}`", 0, k) for k in instead),
+        remedies=tuple(swap(f"Write `{k}`", 0, k) for k in instead),
     )
 
 
@@ -120,7 +120,7 @@ def flag_out_of_place(place: str, flag: str) -> Problem:
         change=f"Write {listed([f'`{f}`' for f in instead])} here, or move it."
         if instead
         else f"Move it to {belongs}.",
-        remedies=tuple(swap(f"write `{f}`", 0, f) for f in instead),
+        remedies=tuple(swap(f"Write `{f}`", 0, f) for f in instead),
     )
 
 
@@ -184,8 +184,8 @@ def unkeyed_out_of_place(place: str, text: str, dimension: str, unkeyed: tuple[U
         needed=_unkeyed_phrase(place, unkeyed),
         why=hint or "The same figure may be several facts, and each is checked against another limit.",
         change=change,
-        remedies=tuple(swap(f"write `{key} {text}`", 0, f"{key} {text}") for key in keys)
-        or ((swap(f"leave out `{text}`", 0, ""),) if derived else ()),
+        remedies=tuple(swap(f"Write `{key} {text}`", 0, f"{key} {text}") for key in keys)
+        or ((swap(f"Leave out `{text}`", 0, ""),) if derived else ()),
     )
 
 
@@ -205,7 +205,7 @@ def _volts_without_wires(place: str, text: str) -> Problem:
         needed=f"a voltage with its wires: {shown}, or with its neutral, such as `208Y/120`",
         why="The same volts arrive on two wires, on three, or on three and a neutral; which, must not be guessed.",
         change=f"Write {shown} right behind the name, or the wye with its neutral.",
-        remedies=tuple(swap(f"write `{s}`", 0, s) for s in spelled),
+        remedies=tuple(swap(f"Write `{s}`", 0, s) for s in spelled),
     )
 
 
@@ -222,7 +222,7 @@ def _other_power(place: str, text: str, dimension: str, powers: list[Unkeyed]) -
     unit = (given.unit[0] if given.unit[0] in "kM" else "") + DIMENSIONS[wanted].si
     figure = format_number(given.number)
     remedies = (
-        (swap(f"write `{figure} {unit}`", 0, f"{figure} {unit}"),) if unit in UNITS and given.unit != "hp" else ()
+        (swap(f"Write `{figure} {unit}`", 0, f"{figure} {unit}"),) if unit in UNITS and given.unit != "hp" else ()
     )
     name = powers[0].doc
     return Problem(

@@ -79,7 +79,7 @@ def voltage_unclear(index: int, text: str, error: NotationError) -> Problem:
         needed=listed([f"`{s}`" for s in error.suggestions]) or "a voltage, such as 480Y/277",
         why="The notation says which wires there are and what lies between them; it must not say it two ways.",
         change=f"Write {listed([f'`{s}`' for s in error.suggestions])}." if error.suggestions else "Write the voltage.",
-        remedies=tuple(swap(f"write `{s}`", index, s, sure=only) for s in error.suggestions),
+        remedies=tuple(swap(f"Write `{s}`", index, s, sure=only) for s in error.suggestions),
     )
 
 
@@ -105,7 +105,7 @@ def implausible(place: str, index: int, written: str, accept: Accept, value: Val
     if value.kind == "quantity" and value.dimension == accept.dimension and not _near(accept, value):
         number = parse_quantity(value.text).number
         remedies = tuple(
-            swap(f"write `{spelled}`", index, spelled) for spelled in _spelled(format_number(number, 9), number, accept)
+            swap(f"Write `{spelled}`", index, spelled) for spelled in _spelled(format_number(number, 9), number, accept)
         )
     return Problem(
         "implausible-value",
@@ -180,7 +180,7 @@ def _without_unit(key: str, use: Use, text: str, quantities: list[Accept]) -> Pr
         needed=needed(use),
         why="The same digits mean very different things in different units.",
         change=f"Write {shown}.",
-        remedies=tuple(swap(f"write `{key} {s}`", 1, s, sure=len(spelled) == 1) for s in spelled),
+        remedies=tuple(swap(f"Write `{key} {s}`", 1, s, sure=len(spelled) == 1) for s in spelled),
     )
 
 
@@ -190,13 +190,13 @@ def _other_dimension(key: str, use: Use, text: str, value: Value) -> Problem:
     remedies: tuple[Remedy, ...] = ()
     if bare and value.dimension == "ratio":
         figure = format_number(given.value_si, 9)
-        remedies = (swap(f"write `{key} {figure}`", 1, figure, sure=True),)
+        remedies = (swap(f"Write `{key} {figure}`", 1, figure, sure=True),)
     elif any(accept.form == "count" for accept in use.accepts) and given.number.is_integer():
         figure = format_number(given.number, 9)
-        remedies = (swap(f"write `{key} {figure}`", 1, figure),)
+        remedies = (swap(f"Write `{key} {figure}`", 1, figure),)
     elif any(accept.form == "voltage" for accept in use.accepts) and value.dimension == "voltage":
         figure = format_number(given.number, 9) + (" kV" if given.unit == "kV" else "")
-        remedies = tuple(swap(f"write `{figure} {p}`", 1, f"{figure} {p}") for p in ("3ph", "1ph"))
+        remedies = tuple(swap(f"Write `{figure} {p}`", 1, f"{figure} {p}") for p in ("3ph", "1ph"))
     return Problem(
         "dimension-mismatch",
         f"`{key} {text}`: {text} is {short_phrase(value.dimension)}; needed is {needed(use)}",
@@ -221,13 +221,13 @@ def _other_spelling(use: Use, kind: str, text: str) -> tuple[Remedy, ...]:
         bare = "lugs"
     same = [word for word in choices if word.casefold() == bare.casefold()]
     if same:
-        return tuple(swap(f"write `{word}`", 1, word, sure=len(same) == 1) for word in same)
+        return tuple(swap(f"Write `{word}`", 1, word, sure=len(same) == 1) for word in same)
     if kind in ("NAME", "PLAIN", "FLAG", "KIND", "ACTION") and any(a.form == "text" for a in use.accepts):
-        return (swap(f'write `"{text}"`', 1, f'"{text}"', sure=True),)
+        return (swap(f'Write `"{text}"`', 1, f'"{text}"', sure=True),)
     # `iec-2023` and `ies-2023` mean `iec`: an equal year must not turn one country's tables into another's
     folded = {word.casefold(): word for word in choices}
     heads = {word: word.partition("-")[0] for word in folded}
     meant = get_close_matches(bare.casefold().partition("-")[0], set(heads.values()), n=3, cutoff=0.6)
     family = [word for word in folded if heads[word] in meant]
     near = [folded[word] for word in get_close_matches(bare.casefold(), family, n=3, cutoff=0.3)]
-    return tuple(swap(f"write `{word}`", 1, word) for word in near)
+    return tuple(swap(f"Write `{word}`", 1, word) for word in near)

@@ -55,6 +55,7 @@ def test_the_wrong_example_draws_this_finding_and_no_other(found: Rule) -> None:
         assert finding.needed, found.name
         assert finding.change, found.name
         assert finding.why
+        assert [fix.title for fix in finding.fixes if fix.title[0].islower()] == []
 
 
 @pytest.mark.parametrize("found", DRAWN, ids=lambda r: r.name)

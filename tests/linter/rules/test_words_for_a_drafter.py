@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pytest
 from rule_models import analysis_of, check
 
 from wyeline_linter.findings import Finding
@@ -192,3 +193,19 @@ def test_an_idle_transformer_is_told_with_a_share_that_can_be_checked() -> None:
     assert found.message == f"5.7 kVA of demand on `TX-1` of 25 kVA: {100 * (1.2 + 4.5) / 25:.0f} %"
     # Position 1 and half of 2,4 hang on one half of the winding, which has half of the rating.
     assert f"{100 * (1.2 + 4.5 / 2) / 12.5:.0f} % in its fullest winding" in found.found
+
+
+@pytest.mark.parametrize(
+    ("line", "titles"),
+    [
+        ("panel LP-1 480Y/277  225 A", ["Write `bus 225 A`", "Write `main 225 A`"]),
+        ("panel LP-1 480Y/277  bus 225", ["Write `bus 225 A`"]),
+        ("panel LP-1 480/277Y  bus 225 A", ["Leave out `480/277Y`"]),
+        ("motor M-1 460  5 hp", ["Write `460 3ph`", "Write `460 1ph`"]),
+        ("system SEA 480Y/277, frequency 60", ["Write `frequency 60 Hz`"]),
+    ],
+)
+def test_what_is_offered_for_a_slip_of_the_pen_starts_as_a_sentence_does(line: str, titles: list[str]) -> None:
+    offered = [fix.title for found in check(f"wye 1\n{line}\n") for fix in found.fixes]
+    assert [title for title in titles if title not in offered] == [], offered
+    assert [title for title in offered if title[0].islower()] == []
