@@ -122,7 +122,8 @@ class Studying:
 
     def __init__(self, server: WyelineServer) -> None:
         self.server = server
-        self._due: dict[str, int] = {}
+        self._due: dict[str, tuple[Study, int]] = {}
+        """By root file, what is to be studied and how often it was edited; a model built anew has another study."""
         self._timer: asyncio.TimerHandle | None = None
         self._batch: list[str] = []
         self._run: _Run | None = None
@@ -139,10 +140,14 @@ class Studying:
         if self.server.state != "ready" or not self.server.setting("studies.atRest", True):
             self._stop()
             return
-        due = {root: study.edits for root in session.kept() if (study := session.study(root)) is not None and study.due}
-        if self._run is not None and not (self._run.current and session.study(self._run.root) is self._run.study):
+        due = {
+            root: (study, study.edits)
+            for root in session.kept()
+            if (study := session.study(root)) is not None and study.due
+        }
+        if self._run is not None and not self._holds(self._run):
             self._run.unwanted = True
-        changed = any(self._due.get(root) != edits for root, edits in due.items())
+        changed = any(self._due.get(root) != known for root, known in due.items())
         self._due = due
         if changed:
             self._wait()
@@ -176,31 +181,44 @@ class Studying:
         """The models to study, without those whose study waits to be shown."""
         if not self.server.setting("studies.atRest", True):
             return []
-        waiting = {run.root for run, _ in self._solved if run.current}
+        waiting = {run.root for run, _ in self._solved if self._holds(run)}
         return [root for root in self.server.session.studies_due() if root not in waiting]
+
+    def _holds(self, run: _Run) -> bool:
+        """Whether the model still is the one that is studied, neither edited nor built anew."""
+        return run.current and self.server.session.study(run.root) is run.study
 
     # one model after the other
 
     def _next(self) -> None:
         session = self.server.session
-        while self._batch and self._timer is None:
+        while self._timer is None:
+            self._batch = self._batch or self._roots_due()
+            if not self._batch:
+                break
             root = self._batch.pop(0)
-            study = session.study(root)
-            if study is None or not study.due:
+            if (study := session.study(root)) is None or not study.due:
                 continue
             try:
                 model = session.to_solve(root)
             except SourceError as error:
                 logger.info("no study: %s", error)
-                study.declined = True
+                self._decline(root)
             except Exception as error:
-                study.declined = True
-                session.release(study)
+                session.release(self._decline(root) or study)
                 self.server.failed("studying", error)
             else:
-                self._start(_Run(root, study, model))
+                # What was asked for may have built the model anew: it has another study then.
+                self._start(_Run(root, session.study(root) or study, model))
                 return
         self._show()
+
+    def _decline(self, root: str) -> Study | None:
+        """Let a model rest until it changes: it cannot be solved as it stands."""
+        study = self.server.session.study(root)
+        if study is not None:
+            study.declined = True
+        return study
 
     def _start(self, run: _Run) -> None:
         loop = asyncio.get_running_loop()
@@ -239,8 +257,6 @@ class Studying:
             run.study.declined |= run.current
             if outcome is not None:
                 self.server.failed("studying", outcome)
-        if self._timer is None and not self._batch:
-            self._batch = self._roots_due()  # rest began while a study ran that is not wanted any more
         self._next()
 
     def _show(self) -> None:
@@ -250,7 +266,7 @@ class Studying:
         shown: set[str] = set()
         moved = False
         for run, (findings, figures) in solved:
-            if not run.current or session.study(run.root) is not run.study:
+            if not self._holds(run):
                 continue
             moved |= run.study.marked or figures != run.study.figures
             run.study.found(findings, figures)

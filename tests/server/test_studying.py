@@ -279,3 +279,27 @@ async def test_memory_of_studies_is_given_back_once_none_has_run_for_a_while(mon
     await talk.weak("rated 14 kA")
     await asyncio.wait_for(given.wait(), 20)
     assert await talk.end() == 0
+
+
+async def test_a_model_built_anew_as_its_study_ends_is_studied_again(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(studying, "REST_S", 0.05)
+    begun, let_go = threading.Semaphore(0), threading.Semaphore(0)
+    figures = studying.solved_figures
+
+    def waiting(view: Any) -> Any:
+        begun.release()
+        let_go.acquire()
+        return figures(view)
+
+    monkeypatch.setattr(studying, "solved_figures", waiting)
+    talk = Conversation({})
+    talk.write_text(SITE)
+    assert await asyncio.to_thread(begun.acquire, timeout=20)
+    settings = {"uri": URI.replace("site.wye", "wyeline.toml"), "type": 1}
+    talk.tell("workspace/didChangeWatchedFiles", {"changes": [settings]})
+    await talk.ask("textDocument/codeLens", {"textDocument": {"uri": URI}})
+    await asyncio.sleep(0.2)  # rest begins and ends while the study of the model that is gone still runs
+    for _ in range(2):
+        let_go.release()
+    await talk.weak("rated 14 kA")
+    assert await talk.end() == 0
