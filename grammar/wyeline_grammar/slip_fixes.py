@@ -165,6 +165,12 @@ def volts_alone(match: Match, place: Place) -> tuple[str, str] | None:
     return (f"{figure} 3ph", f"{figure} 1ph") if third and figure in VOLTS else None
 
 
+def wye_mark(match: Match, _: Place) -> str | None:
+    """A wye whose mark stands elsewhere than behind the volts between its legs; those are 1.73 times the others."""
+    low, high = sorted((float(match["one"]), float(match["other"])))
+    return f"{high:g}Y/{low:g}" if low and abs(high / low - 3**0.5) < 0.02 * 3**0.5 else None
+
+
 def frame(match: Match, _: Place) -> str | None:
     frame, trip = float(match[1]), float(match[2])
     frame, trip = max(frame, trip), min(frame, trip)

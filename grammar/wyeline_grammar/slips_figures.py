@@ -17,6 +17,7 @@ from wyeline_grammar.slip_fixes import (
     unit_word,
     volts_alone,
     whole,
+    wye_mark,
 )
 
 NUMBERS: tuple[Slip, ...] = (
@@ -133,6 +134,30 @@ UNITS: tuple[Slip, ...] = (
         "motor P-5  460V-3PH  15 hp",
         "motor P-5  460 3ph  15 hp",
         sound=True,
+    ),
+    Slip(
+        "wye-mark",
+        whole(rf"[Yy](?P<one>{N})[Vv]?/(?P<other>{N})[Vv]?"),
+        wye_mark,
+        "A wye is the volts between two legs, `Y/`, and the volts from a leg to neutral.",
+        "panel LP-5 Y480/277  bus 100 A",
+        "panel LP-5 480Y/277  bus 100 A",
+    ),
+    Slip(
+        "wye-mark-behind",
+        whole(rf"(?P<one>{N})[Vv]?/(?P<other>{N})[Vv]?[Yy]"),
+        wye_mark,
+        "A wye is the volts between two legs, `Y/`, and the volts from a leg to neutral.",
+        "panel LP-5 120/208Y  bus 100 A",
+        "panel LP-5 208Y/120  bus 100 A",
+    ),
+    Slip(
+        "volts-twice",
+        whole(rf"(?P<one>{N})[Vv]/(?P<other>{N})[Vv]?"),
+        wye_mark,
+        "A wye is the volts between two legs, `Y/`, and the volts from a leg to neutral.",
+        "panel LP-5 480V/277V  bus 100 A",
+        "panel LP-5 480Y/277  bus 100 A",
     ),
     Slip(
         "voltage-alone",
