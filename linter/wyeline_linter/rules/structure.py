@@ -191,9 +191,10 @@ def _unfed(view: View, equipment: Equipment, boards: _Boards) -> Finding:
 def _first_source(view: View, equipment: Equipment) -> tuple[Fix, ...]:
     """A utility of the voltage that a board states, for a model without any source; its fault current is a gap."""
     wanted, source = equipment.primary, "GRID"
-    if wanted is None or view.derivation.stated(wanted) is None or view.model.lookup(source) is not None:
+    stated = view.derivation.stated(wanted) if wanted is not None else None
+    if stated is None or view.model.lookup(source) is not None:
         return ()
-    text = equipment.block.lines[wanted.span.line][wanted.span.start : wanted.span.end]
+    text = stated.text
     lines = f"utility {source} {text}\nfeeder {source} -> {spelled(equipment.name)}"
     edit = insert_below(equipment.block, equipment.statement.last_line, lines)
     return (Fix(f"Feed it from a new utility `{source}` that gives {text}", (edit,), Safety.LOOK),)

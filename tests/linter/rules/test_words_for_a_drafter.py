@@ -200,7 +200,7 @@ def test_an_idle_transformer_is_told_with_a_share_that_can_be_checked() -> None:
     [
         ("panel LP-1 480Y/277  225 A", ["Write `bus 225 A`", "Write `main 225 A`"]),
         ("panel LP-1 480Y/277  bus 225", ["Write `bus 225 A`"]),
-        ("panel LP-1 480/277Y  bus 225 A", ["Leave out `480/277Y`"]),
+        ("panel LP-1 480/277y277  bus 225 A", ["Leave out `480/277y277`"]),
         ("motor M-1 460  5 hp", ["Write `460 3ph`", "Write `460 1ph`"]),
         ("system SEA 480Y/277, frequency 60", ["Write `frequency 60 Hz`"]),
     ],
