@@ -85,8 +85,11 @@ def delete_line(block: Block, line: int) -> Edit:
 
 
 def delete_statement(block: Block, last_line: int) -> Edit:
-    """Delete a statement from the first line of its block to its last one, with the line break behind it."""
-    return Edit(block, 0, 0, last_line + 1, 0, "")
+    """Delete a statement from the first line of its block to its last one, with the line break behind it where the
+    block goes on; an edit stays within its block, so a block of this statement alone leaves an empty line."""
+    if last_line + 1 < len(block.lines):
+        return Edit(block, 0, 0, last_line + 1, 0, "")
+    return Edit(block, 0, 0, last_line, len(block.lines[last_line]), "")
 
 
 def code_end(line: str) -> int:
