@@ -19,7 +19,8 @@ from wyeline_linter.protection.purposes import Purpose, purpose_of
 from wyeline_linter.rules.line_findings import about, line_text
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.sizing.lines import choose, is_generous
+from wyeline_linter.sizing.as_written import needed_size
+from wyeline_linter.sizing.choosing import choose
 from wyeline_linter.sizing.writing import size_text, wires_text
 from wyeline_linter.systems import Arrangement
 from wyeline_linter.tables import Looked, NotListed
@@ -216,22 +217,17 @@ def _us_size(view: View, line: Line, purpose: Purpose) -> Iterator[Finding]:
     if area_mm2(wiring.ground) >= area_mm2(wiring.size) * _SLACK:
         return
     current = current_of(view, line)
-    if not is_generous(view, line, current, purpose):
-        return
-    found = choose(view, line, current, purpose, strict=True)
-    if isinstance(found, NotListed):
-        return
-    chosen = found[1]
-    if chosen.sets != wiring.sets or area_mm2(chosen.needed) >= area_mm2(wiring.size) * _SLACK:
+    needed = needed_size(view, line, current, purpose)
+    if needed is None:
         return
     more = equipment_ground_enlarged(
-        line.tables, line.guard.amps, wiring.metal, phase_needed=chosen.needed, phase_installed=wiring.size
+        line.tables, line.guard.amps, wiring.metal, phase_needed=needed, phase_installed=wiring.size
     )
     if isinstance(more, NotListed) or area_mm2(wiring.ground) >= area_mm2(more.size.value) * _SLACK:
         return
     yield about(
         view, NOT_ENLARGED, line,
-        f"{line.where}: {size_text(wiring.size)} where {size_text(chosen.needed)} would do, and the ground is still "
+        f"{line.where}: {size_text(wiring.size)} where {size_text(needed)} would do, and the ground is still "
         f"{size_text(wiring.ground)}",
         found=f"ground {size_text(wiring.ground)}",
         needed=f"{size_text(more.size.value)}: {size_text(more.table_size.value)} by the device, "

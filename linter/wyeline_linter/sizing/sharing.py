@@ -9,6 +9,8 @@ from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.currents import Current, laid_with
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.protection.shared_raceways import lines_in, loaded_in
+from wyeline_linter.sizing.as_written import as_written_serves
+from wyeline_linter.sizing.choosing import choose
 from wyeline_linter.sizing.prepared import Prepared, prepared
 from wyeline_linter.tables import NotListed
 
@@ -42,8 +44,6 @@ def _lines(view: View, raceway: str) -> tuple[dict[str, Prepared], list[Line]]:
 def _settled(view: View, members: dict[str, Prepared], others: list[Line]) -> dict[str, int]:
     """How many sets each takes when no further one is asked for by the sets of the rest. More sets of one never let
     another do with fewer, so this ends: at the latest where a line takes the most that is looked at."""
-    from wyeline_linter.sizing.lines import as_written_serves, choose
-
     sets = {key: found.line.wiring.sets for key, found in members.items()}
     while True:
         lines = {key: _with(found.line, sets[key]) for key, found in members.items()}
@@ -56,7 +56,7 @@ def _settled(view: View, members: dict[str, Prepared], others: list[Line]) -> di
             if isinstance(chosen, NotListed):
                 continue
             written = line.body.conductors is not None
-            if not written or not as_written_serves(view, line, found.current, found.purpose, chosen[0], laid=laid):
+            if not written or not as_written_serves(view, line, found.current, found.purpose, chosen, laid=laid):
                 grown[key] = max(sets[key], chosen[0].sets)
         if grown == sets:
             return sets
