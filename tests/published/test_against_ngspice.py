@@ -14,13 +14,8 @@ import pytest
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 from ngspice_netlist import NEEDS_NGSPICE, run, solve_loaded, write
-
-from wyeline_linter.circuit import (
-    EARTH,
-    Bus,
-    Network,
+from transformer_connections import (
     Rating,
-    Solved,
     autotransformer,
     buck_boost,
     centre_tapped,
@@ -29,10 +24,10 @@ from wyeline_linter.circuit import (
     open_delta,
     scott,
     single_phase,
-    solve_flow,
-    study_faults,
     three_phase,
 )
+
+from wyeline_linter.circuit import EARTH, Bus, Network, Solved, solve_flow, study_faults
 
 AGREEMENT = 1e-3
 pytestmark = NEEDS_NGSPICE

@@ -10,8 +10,9 @@ import cmath
 from math import acos, degrees, sin
 
 import pytest
+from transformer_connections import Rating, centre_tapped
 
-from wyeline_linter.circuit import EARTH, Bus, Network, Rating, Solved, centre_tapped, solve_flow, study_faults
+from wyeline_linter.circuit import EARTH, Bus, Network, Solved, solve_flow, study_faults
 
 V_PRIMARY, V_HALF = 7200.0, 120.0
 

@@ -11,8 +11,9 @@ from math import degrees, sqrt
 from pathlib import Path
 
 import pytest
+from transformer_connections import Rating, three_phase
 
-from wyeline_linter.circuit import EARTH, Bus, Network, Rating, Solved, solve_flow, three_phase
+from wyeline_linter.circuit import EARTH, Bus, Network, Solved, solve_flow
 
 V_LN = 4160 / sqrt(3)
 TAPS = (1.0625, 1.05, 1.06875)

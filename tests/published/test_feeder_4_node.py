@@ -13,8 +13,9 @@ from math import degrees, sqrt
 from pathlib import Path
 
 import pytest
+from transformer_connections import Rating, open_delta, three_phase
 
-from wyeline_linter.circuit import EARTH, Bus, Network, Rating, Solved, open_delta, solve_flow, three_phase
+from wyeline_linter.circuit import EARTH, Bus, Network, Solved, solve_flow
 
 FOUR_WIRE = (  # ohm per mile, phases with the neutral folded in
     *(0.4576 + 1.0780j, 0.1560 + 0.5017j, 0.1535 + 0.3849j),

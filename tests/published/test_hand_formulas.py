@@ -18,8 +18,9 @@ from hand_formulas import (
     supply_z,
     voltage_drop,
 )
+from transformer_connections import Rating, high_leg_delta
 
-from wyeline_linter.circuit import EARTH, Bus, Network, Rating, Solved, high_leg_delta, solve_flow
+from wyeline_linter.circuit import EARTH, Bus, Network, Solved, solve_flow
 from wyeline_linter.circuit.ansi import (
     duty,
     motor_first_cycle_pu,

@@ -10,8 +10,9 @@ from math import sqrt
 
 import pytest
 from hand_formulas import supply_z
+from transformer_connections import Rating, three_phase
 
-from wyeline_linter.circuit import EARTH, Bus, Network, Rating, study_faults, three_phase
+from wyeline_linter.circuit import EARTH, Bus, Network, study_faults
 from wyeline_linter.circuit.iec60909 import (
     c_max,
     c_min,

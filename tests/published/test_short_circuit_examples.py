@@ -9,18 +9,9 @@ from math import sqrt
 
 import pytest
 from hand_formulas import along_conductor, supply_z, terminal_current, through_transformer
+from transformer_connections import Rating, centre_tapped, single_phase, three_phase
 
-from wyeline_linter.circuit import (
-    EARTH,
-    Bus,
-    Network,
-    Rating,
-    SingularNetwork,
-    centre_tapped,
-    single_phase,
-    study_faults,
-    three_phase,
-)
+from wyeline_linter.circuit import EARTH, Bus, Network, SingularNetwork, study_faults
 from wyeline_linter.circuit.sequences import A1
 
 

@@ -10,10 +10,11 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from transformer_connections import Rating, three_phase
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
-from wyeline_linter.circuit import EARTH, Network, NotSolved, Rating, solve_flow, study_faults, three_phase
+from wyeline_linter.circuit import EARTH, Network, NotSolved, solve_flow, study_faults
 from wyeline_linter.figures import model_figures
 
 _LEAN = settings(max_examples=12, deadline=None, suppress_health_check=list(HealthCheck))

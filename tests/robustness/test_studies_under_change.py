@@ -6,21 +6,19 @@ from __future__ import annotations
 
 import random
 import shutil
-import sys
 from collections.abc import Mapping
-from pathlib import Path
 from typing import Any
 
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from ngspice_netlist import run, solve_loaded, write
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.circuit import Solved, solve_flow, study_faults
 from wyeline_linter.studies.case import Case
 
-sys.path.append(str(Path(__file__).parents[1] / "published"))
 _LEAN = settings(max_examples=8, deadline=None, suppress_health_check=list(HealthCheck))
 SEEDS = st.integers(0, 2**32)
 NGSPICE_AGREEMENT = 1e-3
@@ -173,8 +171,6 @@ def test_units_and_order_of_statements_and_files_change_nothing(seed: int, order
 @pytest.mark.parametrize("seed", [1, 8, 21])
 def test_ngspice_agrees_on_a_drawn_text(seed: int) -> None:
     """The whole path: text, model, circuit; the engine's volts and fault currents beside those of ngspice."""
-    from ngspice_netlist import run, solve_loaded, write
-
     study = analysed(site(seed)).view.studies.normal
     net = study.built(Case.FLOW).network
     solved = solve_flow(net)

@@ -4,13 +4,14 @@ It knows nothing of the language.  A network is built bus by bus and element by 
 and protective conductor is a node, earth is :data:`EARTH`.  numpy and scipy are imported only when a solver, or what
 it solved, is asked for.
 
-    from wyeline_linter.circuit import EARTH, Network, Rating, Solved, solve_flow, study_faults, three_phase
+    from wyeline_linter.circuit import EARTH, Network, Solved, solve_flow, study_faults
 
     net = Network()
     service, board = net.bus("SERVICE", "ABC"), net.bus("BOARD", "ABCN")
     net.three_phase_source("utility", service.pick("ABC"), EARTH, e_ln_volt=480 / 3**0.5, z1_ohm=0.0009 + 0.009j)
-    three_phase(net, "T1", service.pick("ABC"), None, board.pick("ABC"), board["N"], 480, 208, "Dyn1",
-                Rating(s_va=75e3, z_pu=0.02 + 0.04j))
+    for k, (leg, before) in enumerate(("AC", "BA", "CB"), start=1):  # Dyn1, 75 kVA, z 2 + j4 %
+        net.core(f"T1.{k}", service.pair(leg + before), (board.pair(leg + "N"),), (480 / (208 / 3**0.5),),
+                 z_secondary_ohm=((0.02 + 0.04j) * 208**2 / 75e3,))
     net.link("T1 bond", board["N"], EARTH)
     net.load("kiln", (board["A"], board["B"]), 6e3 + 0j, v_nominal=208, shares=(0, 0, 1))
 
@@ -22,9 +23,7 @@ it solved, is asked for.
 
 Elements of :class:`Network`: `line` (1..n conductors, full Z matrix or independent), `link` (closed switch, bond),
 `impedance`, `admittance`, `core` (ideal core, series impedance a winding), `source`, `three_phase_source`, `load`,
-`three_phase_load`, `motor` and `fault_current_source` (fault study only).  Connections built from cores:
-`single_phase`, `centre_tapped`, `three_phase` (any vector group), `open_delta`, `high_leg_delta`, `autotransformer`,
-`buck_boost`, `grounding_zigzag`, `scott`.
+`motor` and `fault_current_source` (fault study only).  Every connection of a transformer is a set of cores.
 
 Results: :func:`solve_flow` returns :class:`Solved` or :class:`NotSolved` (a reason, no numbers);
 :func:`study_faults` returns a :class:`FaultStudy` holding one factorised matrix for all places and kinds of fault.
@@ -42,12 +41,10 @@ from .network import Network
 
 if TYPE_CHECKING:
     from .assemble import SingularNetwork
-    from .banks import autotransformer, buck_boost, grounding_zigzag, high_leg_delta, open_delta, scott
     from .faults import DuringFault, Fault, FaultStudy, Sequences, study_faults
     from .flowresult import Solved
     from .loadflow import NotSolved, solve_flow
     from .selftest import SelfTest
-    from .transformers import Rating, centre_tapped, single_phase, three_phase
 
 _LATER = {
     "SingularNetwork": "assemble",
@@ -60,10 +57,6 @@ _LATER = {
     "NotSolved": "loadflow",
     "solve_flow": "loadflow",
     "SelfTest": "selftest",
-    **dict.fromkeys(
-        ("autotransformer", "buck_boost", "grounding_zigzag", "high_leg_delta", "open_delta", "scott"), "banks"
-    ),
-    **dict.fromkeys(("Rating", "centre_tapped", "single_phase", "three_phase"), "transformers"),
 }
 
 
@@ -82,20 +75,10 @@ __all__ = [
     "FaultStudy",
     "Network",
     "NotSolved",
-    "Rating",
     "SelfTest",
     "Sequences",
     "SingularNetwork",
     "Solved",
-    "autotransformer",
-    "buck_boost",
-    "centre_tapped",
-    "grounding_zigzag",
-    "high_leg_delta",
-    "open_delta",
-    "scott",
-    "single_phase",
     "solve_flow",
     "study_faults",
-    "three_phase",
 ]

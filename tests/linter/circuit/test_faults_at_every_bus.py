@@ -8,20 +8,9 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from transformer_connections import Rating, three_phase
 
-from wyeline_linter.circuit import (
-    EARTH,
-    Bus,
-    Network,
-    Rating,
-    Solved,
-    blocks,
-    forest,
-    solve_flow,
-    study_faults,
-    thevenin,
-    three_phase,
-)
+from wyeline_linter.circuit import EARTH, Bus, Network, Solved, blocks, forest, solve_flow, study_faults, thevenin
 
 
 def campus(parents: list[int], loops: list[tuple[int, int]], *, switched: bool) -> tuple[Network, list[Bus]]:

@@ -7,7 +7,7 @@ import sys
 
 PROGRAM = """
 import sys
-from wyeline_linter.circuit import Network, Rating, three_phase
+from wyeline_linter.circuit import Network
 from wyeline_linter.circuit import ansi, iec60909, nameplate
 assert "numpy" not in sys.modules and "scipy" not in sys.modules
 from wyeline_linter.circuit import solve_flow

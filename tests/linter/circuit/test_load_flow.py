@@ -8,8 +8,9 @@ from math import sqrt
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from transformer_connections import Rating, three_phase
 
-from wyeline_linter.circuit import EARTH, Bus, Network, NotSolved, Rating, Solved, solve_flow, three_phase
+from wyeline_linter.circuit import EARTH, Bus, Network, NotSolved, Solved, solve_flow
 from wyeline_linter.circuit.sequences import sequence_parts
 
 

@@ -6,22 +6,17 @@ import cmath
 from math import pi, sqrt
 
 import pytest
-
-from wyeline_linter.circuit import (
-    EARTH,
-    Bus,
-    Network,
+from transformer_connections import (
     Rating,
-    Solved,
     autotransformer,
     buck_boost,
     grounding_zigzag,
     scott,
-    solve_flow,
-    study_faults,
     three_phase,
+    winding_plan,
 )
-from wyeline_linter.circuit.transformers import winding_plan
+
+from wyeline_linter.circuit import EARTH, Bus, Network, Solved, solve_flow, study_faults
 
 GROUPS = (
     *("Dyn1", "Dyn5", "Dyn7", "Dyn11", "YNyn0", "YNyn2", "Yy6", "Yd1", "Yd5", "Yd7", "Yd11"),
