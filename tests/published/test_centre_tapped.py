@@ -10,6 +10,7 @@ import cmath
 from math import acos, degrees, sin
 
 import pytest
+from network_readings import Branches
 from transformer_connections import Rating, centre_tapped
 
 from wyeline_linter.circuit import EARTH, Bus, Network, Solved, solve_flow, study_faults
@@ -66,7 +67,7 @@ def test_loaded_three_wire(
     assert isinstance(flow, Solved)
     found = [flow.voltage(low, a, b) for a, b in ("1N", "N2", "12")]
     assert [abs(v) for v in found if v] == pytest.approx(volts, abs=0.006)
-    primary, (half_1, half_2) = flow.core("T")
+    primary, (half_1, half_2) = Branches.of(flow).core("T")
     assert [abs(half_1), abs(half_2), abs(half_1 - half_2)] == pytest.approx(amperes, abs=0.06)
     if kva == 50:
         assert degrees(cmath.phase(found[0] or 0)) == pytest.approx(-0.64, abs=0.005)

@@ -11,6 +11,7 @@ from math import degrees, sqrt
 from pathlib import Path
 
 import pytest
+from network_readings import Branches
 from transformer_connections import Rating, three_phase
 
 from wyeline_linter.circuit import EARTH, Bus, Network, Solved, solve_flow
@@ -118,6 +119,6 @@ def test_published_voltages(solved: tuple[Solved, dict[str, Bus]]) -> None:
 
 
 def test_published_input(solved: tuple[Solved, dict[str, Bus]]) -> None:
-    power = solved[0].source_power("650")
+    power = Branches.of(solved[0]).source_va("650")
     assert power.real == pytest.approx(3577.191e3, rel=2e-4)
     assert power.imag == pytest.approx(1724.720e3, rel=5e-4)

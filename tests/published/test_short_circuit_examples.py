@@ -9,6 +9,7 @@ from math import sqrt
 
 import pytest
 from hand_formulas import along_conductor, supply_z, terminal_current, through_transformer
+from network_readings import Branches, sequences
 from transformer_connections import Rating, centre_tapped, single_phase, three_phase
 
 from wyeline_linter.circuit import EARTH, Bus, Network, SingularNetwork, study_faults
@@ -172,9 +173,9 @@ def test_per_unit_textbook_transformer() -> None:
     faults = study_faults(net)
     fault = faults.bus(low, "ABC")
     assert fault.current_a == pytest.approx(30_070, rel=1e-4)
-    during = faults.during(low, fault)
-    assert abs(during.core("T.1")[0]) == pytest.approx(2_003, rel=2e-3)  # printed 2.0 kA in the delta winding
-    assert abs(faults.source_currents(low, fault)["bus"][0]) == pytest.approx(3_470, rel=1e-3)
+    added = Branches.during(faults, low, fault)
+    assert abs(added.core("T.1")[0]) == pytest.approx(2_003, rel=2e-3)  # printed 2.0 kA in the delta winding
+    assert abs(added.source("bus")[0]) == pytest.approx(3_470, rel=1e-3)
 
 
 def generator(v_ll: float, s_va: float, x1: float, x2: float, x0: float) -> tuple[Network, Bus]:
@@ -197,7 +198,7 @@ def test_generator_voltages_during_ground_fault() -> None:
     faults = study_faults(net)
     fault = faults.bus(bus, "AE")
     assert fault.current_a == pytest.approx(3_586, rel=2e-4)
-    a, b, c = (faults.during(bus, fault).v[node] for node in bus.nodes)
+    a, b, c = (faults.volts_during(bus, fault)[node] for node in bus.nodes)
     assert [abs(a - b), abs(b - c), abs(c - a)] == pytest.approx([8_070, 15_770, 8_070], rel=1e-3)
 
 
@@ -209,7 +210,7 @@ def test_ground_fault_beyond_three_phase() -> None:
     faults = study_faults(net)
     for tied, expected in (("ABC", 29_822), ("BC", 25_826), ("AN", 30_323)):
         assert faults.bus(low, tied).current_a == pytest.approx(expected, rel=1e-4)
-    parts = faults.sequences(low, back="N")
+    parts = sequences(faults, low, back="N")
     assert [parts.z1_ohm, parts.z2_ohm, parts.z0_ohm] == pytest.approx(
         [0.0605j * base, 0.0605j * base, 0.0575j * base], rel=1e-6
     )
@@ -239,7 +240,7 @@ def test_delta_wye_reflection_of_a_ground_fault() -> None:
     faults = study_faults(net)
     fault = faults.bus(low, "AN")
     assert fault.current_a is not None
-    lines = faults.source_currents(low, fault)["utility"]
+    lines = Branches.during(faults, low, fault).source("utility")
     assert sorted(abs(lines)) == pytest.approx([0, fault.current_a / sqrt(3), fault.current_a / sqrt(3)], abs=0.01)
     assert high.name == "high"
 

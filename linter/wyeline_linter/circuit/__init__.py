@@ -17,7 +17,7 @@ it solved, is asked for.
 
     flow = solve_flow(net)
     if isinstance(flow, Solved):
-        flow.voltage(board, "A", "N"), flow.core("T1.1"), flow.source_power("utility"), flow.selftest.passed
+        flow.voltage(board, "A", "N"), flow.load_current[0], flow.selftest.passed
     faults = study_faults(net)
     faults.bus(board, "ABC").current_a, faults.bus(board, "AN").x_over_r
 
@@ -41,17 +41,15 @@ from .network import Network
 
 if TYPE_CHECKING:
     from .assemble import SingularNetwork
-    from .faults import DuringFault, Fault, FaultStudy, Sequences, study_faults
+    from .faults import Fault, FaultStudy, study_faults
     from .flowresult import Solved
     from .loadflow import NotSolved, solve_flow
     from .selftest import SelfTest
 
 _LATER = {
     "SingularNetwork": "assemble",
-    "DuringFault": "faults",
     "Fault": "faults",
     "FaultStudy": "faults",
-    "Sequences": "faults",
     "study_faults": "faults",
     "Solved": "flowresult",
     "NotSolved": "loadflow",
@@ -70,13 +68,11 @@ def __getattr__(name: str) -> Any:
 __all__ = [
     "EARTH",
     "Bus",
-    "DuringFault",
     "Fault",
     "FaultStudy",
     "Network",
     "NotSolved",
     "SelfTest",
-    "Sequences",
     "SingularNetwork",
     "Solved",
     "solve_flow",

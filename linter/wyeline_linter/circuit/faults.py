@@ -8,17 +8,16 @@ conductors are tied.  One method serves three-phase, line-line, line-ground, leg
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
 
-from .assemble import Assembled, Complex, Frame, Ints, SingularNetwork, assemble, motor_admittance
+from .assemble import Assembled, Complex, Frame, SingularNetwork, assemble
 from .elements import Bus
 from .factors import Factors, KeptFactors
 from .fault_parts import Drives, SourcesAlone, fed_by_motors
-from .flowresult import Solved, line_currents
-from .links import leaving_nodes, link_currents
+from .flowresult import Solved
 from .network import Network
 from .sequences import A1, A2
 from .thevenin import Impedances, bus_impedances
@@ -49,22 +48,12 @@ class Fault:
         return x / r if r > R_ROUNDING * abs(x) else float("inf")
 
 
-@dataclass(frozen=True, slots=True)
-class Sequences:
-    """Positive, negative and zero sequence impedance of a bus in ohm, and how far they are coupled (0 = not at all)."""
-
-    z1_ohm: complex
-    z2_ohm: complex
-    z0_ohm: complex
-    coupling: float
-
-
 @dataclass(frozen=True)
 class FaultStudy:
     """Prefault voltages and bus impedances of one scenario; ask it for faults.
 
-    What the whole network does during a fault needs the equations; they are put together again when first asked for,
-    because many states are kept and few are asked.
+    Voltages everywhere during a fault need the equations; they are put together again when first asked for, because
+    many states are kept and few are asked.
     """
 
     frame: Frame
@@ -72,7 +61,6 @@ class FaultStudy:
     """Voltage before the fault by node number (what fixed fault currents of converters add is included)."""
     impedance: Impedances
     """Open-circuit impedance matrices of the conductors of the buses, in ohm."""
-    source_rows: dict[str, Complex] = field(default_factory=dict, repr=False)
 
     @property
     def network(self) -> Network:
@@ -107,7 +95,7 @@ class FaultStudy:
         return found
 
     def let_go(self) -> None:
-        """Nobody asks soon what the whole network does during a fault."""
+        """Nobody asks soon for voltages during a fault."""
         for kept in ("factors", "assembled", "sources_alone", "drives"):
             vars(self).pop(kept, None)
 
@@ -126,40 +114,14 @@ class FaultStudy:
                 found[bus.index] = fault
         return [found[bus.index] for bus in buses]
 
-    def sequences(self, bus: Bus, legs: str = "ABC", back: str = "E") -> Sequences:
-        """Sequence impedances of three legs, the zero sequence returning through `back` (earth, neutral, conductor)."""
-        z = self.impedance[bus.index]
-        at = [bus.conductors.index(leg) for leg in legs]
-        block = z[np.ix_(at, at)]
-        if back != "E" or "E" in bus.conductors:
-            to = bus.conductors.index(back)
-            block = block - z[at][:, [to]] - z[[to]][:, at] + z[to, to]
-        fortescue = np.array([[1, 1, 1], [1, A2, A1], [1, A1, A2]])
-        z012 = np.linalg.inv(fortescue) @ block @ fortescue
-        diagonal = np.diag(z012)
-        off = z012 - np.diag(diagonal)
-        return Sequences(
-            complex(diagonal[1]),
-            complex(diagonal[2]),
-            complex(diagonal[0]),
-            float(np.abs(off[1:]).max() / np.abs(diagonal[1])) if diagonal[1] else 0.0,
-        )
-
-    def source_currents(self, bus: Bus, fault: Fault) -> dict[str, Complex]:
-        """What each source adds to a fault: change of its currents, one a driven conductor, in A."""
-        if not self.source_rows:
-            self._find_source_rows()
-        at = self.frame.layout.unknown[list(bus.pick(fault.tied))]
-        drawn = np.array(fault.conductor_a)
-        inside = at >= 0
-        return {name: -(rows[at[inside]].T @ drawn[inside]) for name, rows in self.source_rows.items()}
-
-    def during(self, bus: Bus, fault: Fault) -> DuringFault:
-        """Voltages and currents of the whole network during one fault (one solve of the existing factors)."""
+    def volts_during(self, bus: Bus, fault: Fault) -> Complex:
+        """Voltage to earth by node number during one fault (one solve of the existing factors)."""
         nodes = np.array(bus.pick(fault.tied), dtype=np.int64)
         drawn = np.array(fault.conductor_a, dtype=np.complex128)
-        change = self.factors.solve(-self.frame.injected(nodes, drawn))
-        return DuringFault(self, change, self.prefault_v + self.frame.node_voltages(change), nodes, drawn)
+        during: Complex = self.prefault_v + self.frame.node_voltages(
+            self.factors.solve(-self.frame.injected(nodes, drawn))
+        )
+        return during
 
     def places(self, buses: Sequence[Bus]) -> Places:
         """Buses that all have the same conductors, to be asked for faults in columns."""
@@ -183,69 +145,6 @@ class FaultStudy:
             else Fault(bus.name, tied, None if fed else 0.0, nothing, None, columns.why_nothing(row, tied))
             for row, (bus, fed, flows, most, drawn, loop, no_loop) in enumerate(found)
         ]
-
-    def _find_source_rows(self) -> None:
-        first = self.frame.layout.first_branch
-        for name, source in self.network.sources.items():
-            k = len(source.plus)
-            rhs = np.zeros((self.frame.size, k), dtype=np.complex128)
-            rhs[first + source.first_branch + np.arange(k), np.arange(k)] = 1
-            self.source_rows[name] = self.factors.solve_transposed(rhs)
-
-
-@dataclass(frozen=True)
-class DuringFault:
-    """The whole network while a fault is on."""
-
-    study: FaultStudy
-    change: Complex
-    """Change of every unknown against the state before."""
-    v: Complex
-    """Voltage to earth by node number."""
-    nodes: Ints
-    """Where the fault is,"""
-    drawn: Complex
-    """and what it takes there."""
-
-    def line(self, name: str) -> tuple[Complex, Complex]:
-        """Fault current through a line (change against the prefault state): into its from end, out of its to end."""
-        if name not in self.study.network.line_at:
-            raise KeyError(name)
-        k, position = self.study.network.line_at[name]
-        entering, leaving = self._lines[k]
-        return entering[position], leaving[position]
-
-    def link(self, name: str) -> complex:
-        """Fault current through a closed switch or bond."""
-        return self._link_currents[name]
-
-    def core(self, name: str) -> tuple[complex, tuple[complex, ...]]:
-        """Fault currents of a core: into its primary, out of each secondary."""
-        core = self.study.network.cores[name]
-        referred = [self._branch(core.first_branch + k) for k in range(len(core.ratios))]
-        return sum(referred), tuple(ratio * i for ratio, i in zip(core.ratios, referred, strict=True))
-
-    def motor(self, position: int) -> Complex:
-        """Current a motor (by position in the network) feeds out of its nodes."""
-        motor = self.study.network.motors[position]
-        y = motor_admittance(motor.z1_ohm, motor.z2_ohm, len(motor.nodes))
-        fed: Complex = -(y @ self.study.frame.node_voltages(self.change)[list(motor.nodes)])
-        return fed
-
-    def _branch(self, branch: int) -> complex:
-        return complex(self.change[self.study.frame.layout.first_branch + branch])
-
-    @cached_property
-    def _lines(self) -> dict[int, tuple[Complex, Complex]]:
-        return line_currents(self.study.assembled, self.study.frame.node_voltages(self.change))
-
-    @cached_property
-    def _link_currents(self) -> dict[str, complex]:
-        frame = self.study.frame
-        volts, branch = frame.node_voltages(self.change), frame.branch_currents(self.change)
-        leaving = leaving_nodes(frame, volts, branch, self._lines)
-        np.add.at(leaving, self.nodes, self.drawn)
-        return link_currents(frame, leaving)
 
 
 def study_faults(

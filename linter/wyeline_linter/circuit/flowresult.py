@@ -4,14 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from functools import cached_property
 
 import numpy as np
 
 from .assemble import Assembled, Complex, Frame, load_columns
 from .elements import EARTH, Bus
-from .layout import columns
-from .links import leaving_nodes, link_currents
 from .network import Network
 from .selftest import SelfTest, check_solution
 from .sequences import sequence_parts
@@ -96,10 +93,6 @@ class Solved:
             return None
         return complex(self.v[a] - self.v[b])
 
-    def is_live(self, node: int) -> bool:
-        """Whether a source reaches the node (earth counts as not live)."""
-        return bool(self.frame.topology.live[node])
-
     def line(self, name: str) -> tuple[Complex, Complex]:
         """Currents of a line: into its from end and out of its to end, one a conductor."""
         k, position = self.network.line_at[name]
@@ -120,49 +113,6 @@ class Solved:
         sent, received = self.line_power(name)
         return sent - received
 
-    def link(self, name: str) -> complex:
-        """Current of a closed switch or bond, from its first node to its second."""
-        return self._link_currents[name]
-
-    @cached_property
-    def _link_currents(self) -> dict[str, complex]:
-        branch = self.frame.branch_currents(self.x)
-        leaving = leaving_nodes(self.frame, self.v, branch, self.line_current)
-        loads = columns(self.network.loads.pairs, 2)
-        np.add.at(leaving, loads[:, 0], self.load_current)
-        np.subtract.at(leaving, loads[:, 1], self.load_current)
-        return link_currents(self.frame, leaving)
-
-    def core(self, name: str) -> tuple[complex, tuple[complex, ...]]:
-        """Currents of a core: into the first node of its primary, and out of the first node of each secondary."""
-        core = self.network.cores[name]
-        referred = [self._branch(core.first_branch + k) for k in range(len(core.ratios))]
-        return sum(referred), tuple(ratio * i for ratio, i in zip(core.ratios, referred, strict=True))
-
-    def core_power(self, name: str) -> tuple[complex, tuple[complex, ...]]:
-        """Power into a core's primary and out of each secondary, in VA."""
-        core = self.network.cores[name]
-        primary, secondary = self.core(name)
-        into = (self.v[core.primary[0]] - self.v[core.primary[1]]) * primary.conjugate()
-        out = tuple(
-            complex((self.v[a] - self.v[b]) * i.conjugate())
-            for (a, b), i in zip(core.secondaries, secondary, strict=True)
-        )
-        return complex(into), out
-
-    def source(self, name: str) -> Complex:
-        """Currents a source delivers into its plus nodes."""
-        source = self.network.sources[name]
-        first = self.frame.layout.first_branch + source.first_branch
-        currents: Complex = self.x[first : first + len(source.plus)]
-        return currents
-
-    def source_power(self, name: str) -> complex:
-        """Power a source delivers at its terminals, in VA."""
-        source = self.network.sources[name]
-        volts = self.v[list(source.plus)] - self.v[list(source.minus)]
-        return complex(np.sum(volts * np.conj(self.source(name))))
-
     def unbalance(self, bus: Bus, legs: str = "ABC") -> tuple[float, float]:
         """Voltage unbalance of three legs as fractions: largest deviation over mean (NEMA MG 1), and |V2/V1| (IEC)."""
         a, b, c = (complex(self.v[node]) for node in bus.pick(legs))
@@ -170,9 +120,6 @@ class Solved:
         mean = sum(between) / 3
         _, positive, negative = sequence_parts(a - b, b - c, c - a)
         return max(abs(value - mean) for value in between) / mean, abs(negative) / abs(positive)
-
-    def _branch(self, branch: int) -> complex:
-        return complex(self.x[self.frame.layout.first_branch + branch])
 
 
 def line_currents(assembled: Assembled, v: Complex) -> dict[int, tuple[Complex, Complex]]:

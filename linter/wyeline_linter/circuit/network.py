@@ -33,7 +33,7 @@ class Network:
         self.branches = Branches()
         self.element_names: list[str] = []
         self.links: dict[str, Pair] = {}
-        """Nodes that are one for the equations; what flows between them follows from Kirchhoff (:mod:`.links`)."""
+        """Nodes that are one for the equations."""
         self.cores: dict[str, Core] = {}
         self.sources: dict[str, Source] = {}
         self.loads = Loads()
@@ -158,7 +158,7 @@ class Network:
         self.admittances.append((pair[0], pair[1], y_s))
 
     def link(self, name: str, a: int, b: int) -> None:
-        """Add a closed switch, a bond or a zero-length connection; its current counts from a to b."""
+        """Add a closed switch, a bond or a zero-length connection."""
         if name in self.links:
             raise ValueError(f"link {name} exists already")
         self.links[name] = (a, b)
@@ -271,18 +271,6 @@ class Network:
         `limit_a` caps the current of the constant-power share (inverters).  Not part of the fault study.
         """
         self.loads.add(name, pair, s_va, v_nominal, shares, limit_a)
-
-    def three_phase_load(
-        self,
-        name: str,
-        legs: Sequence[int],
-        s_va: complex,
-        v_ll_nominal: float,
-        shares: tuple[float, float, float] = (1.0, 0.0, 0.0),
-    ) -> None:
-        """Add a balanced three-phase load without neutral: a third of S on each pair of legs."""
-        for k, suffix in enumerate(("-1", "-2", "-3")):
-            self.load(name + suffix, (legs[k], legs[(k + 1) % 3]), s_va / 3, v_ll_nominal, shares)
 
     def motor(self, name: str, nodes: Sequence[int], z1_ohm: complex, z2_ohm: complex | None = None) -> None:
         """Add a motor's contribution to faults: three legs, or the two nodes of a single-phase motor."""

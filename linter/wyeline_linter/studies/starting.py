@@ -118,7 +118,7 @@ def kept_elsewhere(study: StateStudy, start: Start, names: list[str]) -> dict[st
     if faults.study is None:
         return {}
     fault = faults.study.buses([start.bus], start.tied, start.z_ohm)[0]
-    during = faults.study.during(start.bus, fault)
+    during_v = faults.study.volts_during(start.bus, fault)
     found: dict[str, float] = {}
     for name in names:
         bus = faults.built.bus.get(name)
@@ -127,7 +127,7 @@ def kept_elsewhere(study: StateStudy, start: Start, names: list[str]) -> dict[st
         system = faults.built.system_at[bus.name]
         pairs = [(a, b) for k, a in enumerate(system.conductors) for b in system.conductors[k + 1 :]]
         kept = [
-            abs(during.v[bus[a]] - during.v[bus[b]]) / nominal
+            abs(during_v[bus[a]] - during_v[bus[b]]) / nominal
             for a, b in pairs
             if (nominal := system.distance(a, b)) > 1e-6
         ]

@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from network_readings import Branches, sequences
 from transformer_connections import Rating, three_phase
 
 from wyeline_linter.circuit import EARTH, Bus, Network, Solved, blocks, forest, solve_flow, study_faults, thevenin
@@ -77,17 +78,18 @@ def test_network_during_a_fault_is_consistent() -> None:
     study = study_faults(net)
     for tied in ("ABC", "AN", "BC", "CE", "ABE"):
         fault = study.bus(buses[-1], tied)
-        during = study.during(buses[-1], fault)
-        volts = [during.v[node] for node in buses[-1].pick(tied)]
+        during_v = study.volts_during(buses[-1], fault)
+        volts = [during_v[node] for node in buses[-1].pick(tied)]
         assert np.ptp(np.abs(volts)) < 1e-6
         assert sum(fault.conductor_a) == pytest.approx(0, abs=1e-6)
         # What the sources add, carried to the low side, and the motors together make the fault current of each leg.
-        core = [during.core(f"T.{k}")[1][0] for k in (1, 2, 3)]
-        motors = sum(during.motor(k)[0] for k in range(len(net.motors)))
+        added = Branches.during(study, buses[-1], fault)
+        core = [added.core(f"T.{k}")[1][0] for k in (1, 2, 3)]
+        motors = sum(added.motor(k)[0] for k in range(len(net.motors)))
         drawn = fault.conductor_a[0] if tied[0] == "A" else 0
         assert core[0] + motors == pytest.approx(drawn, abs=2e-2)
-        by_source = study.source_currents(buses[-1], fault)["grid"]
-        primary = [during.core(f"T.{k}")[0] for k in (1, 2, 3)]
+        by_source = added.source("grid")
+        primary = [added.core(f"T.{k}")[0] for k in (1, 2, 3)]
         assert abs(sum(by_source)) < 1e-3
         assert max(abs(by_source)) <= 2 * max(abs(i) for i in primary) + 1e-3
 
@@ -161,7 +163,7 @@ def test_zero_sequence_of_the_core_and_of_a_return_conductor() -> None:
     net.link("electrode", root["G"], EARTH)
     phase, ground = 0.05 + 0.01j, 0.12 + 0.015j
     net.line("run", root.pick("ABCG"), end.nodes, [phase, phase, phase, ground])
-    parts = study_faults(net).sequences(end, back="G")
+    parts = sequences(study_faults(net), end, back="G")
     base = 208**2 / 75e3
     assert parts.z1_ohm == pytest.approx((0.02 + 0.03j) * base + phase, rel=1e-5)
     assert parts.z0_ohm == pytest.approx((0.018 + 0.025j) * base + phase + 3 * ground, rel=1e-5)
@@ -189,5 +191,5 @@ def test_a_grid(monkeypatch: pytest.MonkeyPatch, general: bool) -> None:
     block = study.impedance[end.index]
     fault = study.bus(end, "AB")
     assert fault.loop_ohm == pytest.approx(block[0, 0] + block[1, 1] - block[0, 1] - block[1, 0])
-    during = study.during(end, fault)
-    assert abs(during.v[end["A"]] - during.v[end["B"]]) < 1e-6
+    during_v = study.volts_during(end, fault)
+    assert abs(during_v[end["A"]] - during_v[end["B"]]) < 1e-6
