@@ -22,21 +22,12 @@ EXIT_OK, EXIT_FINDINGS, EXIT_USAGE, EXIT_FAULT, EXIT_INTERRUPTED = 0, 1, 2, 3, 1
 _MODULES = {"format": "format_files"}
 
 
-def _columns() -> int:
-    """How wide the terminal is; argparse's own way to ask loads a library that costs a check a tenth."""
-    stated = os.environ.get("COLUMNS", "")
-    if stated.isdigit() and int(stated) > 0:
-        return int(stated)
-    try:
-        return os.get_terminal_size(sys.__stdout__.fileno()).columns or 80  # type: ignore[union-attr]
-    except (AttributeError, ValueError, OSError):
-        return 80
-
-
 def _parser(chosen: str, *, alone: bool) -> tuple[argparse.ArgumentParser, argparse.ArgumentParser]:
     """The parser with the arguments of the chosen command, and that command's own; ``alone``: without the other
     commands' names. No option may be shortened: a `--fi` that means `--fix` would write files."""
     import argparse  # not before it is needed: `--version` and a check that is answered from what was kept do without
+
+    from wyeline_linter.printed_answers import terminal_columns
 
     class Parser(argparse.ArgumentParser):
         def error(self, message: str) -> NoReturn:
@@ -44,7 +35,7 @@ def _parser(chosen: str, *, alone: bool) -> tuple[argparse.ArgumentParser, argpa
             raise SystemExit(EXIT_USAGE)
 
     def helped(prog: str) -> argparse.HelpFormatter:
-        return argparse.HelpFormatter(prog, width=_columns() - 2)
+        return argparse.HelpFormatter(prog, width=terminal_columns(80) - 2)
 
     parser = own = Parser(
         prog="wyeline",

@@ -15,6 +15,8 @@ def in_columns(edits: Iterable[Edit]) -> tuple[Edit, ...]:
 
     A line that somebody laid out otherwise keeps its blanks; a line that could not be read has no layout, so it is set.
     Lines without an edit are never touched. Edits of a line that overlap, or run over line ends, come back as they are.
+    Lines of which an edit leaves nothing go with the line break behind them: in a block's last line such an edit ends
+    where the next block begins.
     """
     by_block: dict[Block, list[Edit]] = {}
     for edit in edits:
@@ -40,13 +42,24 @@ def _set(block: Block, made: list[Edit]) -> list[Edit]:
             pieces[row] = len(flat), len(flat) + len(lines)
         flat += lines
     after = format_lines(flat)
+    result = [_with_its_break(edit, made) for edit in result]
     for row, of_row in rows.items():
         first, last = pieces.get(row, (0, 0))
         if flat[first:last] == after[first:last]:
-            result += of_row
+            result += [_with_its_break(edit, made) for edit in of_row]
         else:
-            result.append(_smallest(block, row, "\n".join(after[first:last])))
+            result.append(smallest_edit(block, row, "\n".join(after[first:last])))
     return result
+
+
+def _with_its_break(edit: Edit, made: list[Edit]) -> Edit:
+    """An edit that leaves nothing of whole lines, up to the line below; others as they are."""
+    lines = edit.block.lines
+    last = lines[edit.end_line]
+    whole = not edit.text and edit.start == 0 and edit.end == len(last) and (edit.line, 0) != (edit.end_line, edit.end)
+    if not whole or any(other is not edit and other.line <= edit.end_line <= other.end_line for other in made):
+        return edit
+    return edit._replace(end_line=edit.end_line + 1, end=0)
 
 
 def _spliced(old: str, edits: list[Edit]) -> str | None:
@@ -61,8 +74,8 @@ def _spliced(old: str, edits: list[Edit]) -> str | None:
     return "".join([*parts, old[at:]])
 
 
-def _smallest(block: Block, row: int, new: str) -> Edit:
-    """The smallest edit of a line, so that cursors on the words that stay are not moved."""
+def smallest_edit(block: Block, row: int, new: str) -> Edit:
+    """The smallest edit that makes a line of a block another, so that cursors on the words that stay are not moved."""
     old = block.lines[row]
     most = min(len(old), len(new))
     head = next((i for i in range(most) if old[i] != new[i]), most)

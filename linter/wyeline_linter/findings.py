@@ -53,7 +53,12 @@ def replace(place: Place, text: str) -> Edit:
 def append_phrase(block: Block, line: int, text: str) -> Edit:
     """Add a phrase at the end of a line, before its comment if it has one."""
     column = code_end(block.lines[line])
-    return Edit(block, line, column, line, column, f"  {text}")
+    return Edit(block, line, column, line, column, parting(block.lines[line]) + text)
+
+
+def parting(line: str) -> str:
+    """What parts a new phrase from the words of a line: one blank where the line never has two."""
+    return "  " if "  " in line[: code_end(line)].lstrip() or "\t" in line else " "
 
 
 def delete_phrase(place: Place) -> Edit:
@@ -76,19 +81,12 @@ def insert_above(block: Block, text: str) -> Edit:
 
 
 def delete_line(block: Block, line: int) -> Edit:
-    """Delete a whole line of a block (its line break with it)."""
-    if line > 0:
-        return Edit(block, line - 1, len(block.lines[line - 1]), line, len(block.lines[line]), "")
-    if len(block.lines) > 1:
-        return Edit(block, 0, 0, 1, 0, "")
-    return Edit(block, 0, 0, 0, len(block.lines[0]), "")
+    """Delete a line of a block; its line break goes where the edit is applied (``in_columns``)."""
+    return Edit(block, line, 0, line, len(block.lines[line]), "")
 
 
 def delete_statement(block: Block, last_line: int) -> Edit:
-    """Delete a statement from the first line of its block to its last one, with the line break behind it where the
-    block goes on; an edit stays within its block, so a block of this statement alone leaves an empty line."""
-    if last_line + 1 < len(block.lines):
-        return Edit(block, 0, 0, last_line + 1, 0, "")
+    """Delete a statement from the first line of its block to its last one, with the line break behind it."""
     return Edit(block, 0, 0, last_line, len(block.lines[last_line]), "")
 
 

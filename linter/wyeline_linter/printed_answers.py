@@ -1,8 +1,9 @@
 """What a check printed, kept: the very same check of an unchanged model is answered before anything is read or parsed.
 
-An entry belongs to the words of the command, the folder it ran in, and how it would colour. It names Wyeline itself,
-every file that the answer rests on with its digest (or that it was not there), the folder that each model's includes
-may not leave, and what the folders that were named held. One difference, and the check runs as if nothing were kept.
+An entry belongs to the words of the command, the folder it ran in, and how it would colour and wrap. It names Wyeline
+itself, every file that the answer rests on with its digest (or that it was not there), the folder that each model's
+includes may not leave, and what the folders that were named held. One difference, and the check runs as if nothing were
+kept.
 """
 
 from __future__ import annotations
@@ -34,7 +35,7 @@ def question_of(words: Sequence[str]) -> Question | None:
     if where is None:
         return None
     try:
-        asked = (*words, os.getcwd(), str(may_colour()))
+        asked = (*words, os.getcwd(), str(may_colour()), str(sentence_columns()))
     except (OSError, ValueError, AttributeError):  # the folder is gone; the output is closed, or there is none
         return None
     return where, name_of(asked, ".told")
@@ -132,6 +133,28 @@ def may_colour() -> bool:
     """Whether colour is wanted where nothing else is said: by a terminal that shows it to somebody who did not ask for
     none (https://no-color.org)."""
     return sys.stdout.isatty() and not os.environ.get("NO_COLOR") and os.environ.get("TERM") != "dumb"
+
+
+USUAL_COLUMNS, _FEWEST_COLUMNS, _MOST_COLUMNS = 100, 80, 120
+
+
+def sentence_columns() -> int:
+    """The columns that sentences keep to: the terminal's, within what reads well. Where nobody looks on (a file, a log)
+    they are the same on every machine."""
+    if not sys.stdout.isatty():
+        return USUAL_COLUMNS
+    return min(max(terminal_columns(USUAL_COLUMNS), _FEWEST_COLUMNS), _MOST_COLUMNS)
+
+
+def terminal_columns(otherwise: int) -> int:
+    """How wide the terminal is; the library's own way to ask loads what costs a check a tenth."""
+    stated = os.environ.get("COLUMNS", "")
+    if stated.isdigit() and int(stated) > 0:
+        return int(stated)
+    try:
+        return os.get_terminal_size(sys.__stdout__.fileno()).columns or otherwise  # type: ignore[union-attr]
+    except (AttributeError, ValueError, OSError):
+        return otherwise
 
 
 def read_stdin() -> bytes:

@@ -15,7 +15,7 @@ from wyeline_grammar.parser import parse_block
 from wyeline_grammar.syntax import Phrase
 from wyeline_grammar.tokens import spelled
 from wyeline_linter.analysis import View
-from wyeline_linter.findings import Edit, Fix, Safety, insert_above
+from wyeline_linter.findings import Fix, Safety, insert_above
 from wyeline_linter.repair_edits import Draft, new_tag
 from wyeline_linter.systems import Known, System
 
@@ -43,9 +43,7 @@ def extract_type(view: View, equipment: Equipment) -> Fix | None:
                 raw = block.lines[row]
                 start = raw.rindex("assume", 0, phrase.start) if phrase.assumed else phrase.start
                 words.append(raw[start : phrase.end])
-                behind = raw[phrase.end :]
-                comma = len(behind) - len(behind.lstrip(" \t,"))
-                draft.replace(block, Span(row, start, phrase.end + (comma if "," in behind[:comma] else 0)), "")
+                draft.replace(block, Span(row, start, phrase.end), "")
         if words:
             moved.append(", ".join(words))
     if not moved:
@@ -53,8 +51,7 @@ def extract_type(view: View, equipment: Equipment) -> Fix | None:
     draft.append(block, head, f"like {spelled(name)}")
     lines = format_lines([f"type {equipment.kind} {spelled(name)}  {moved[0]}", *(f"  {more}" for more in moved[1:])])
     new = insert_above(block, "\n".join([*lines, ""]))
-    edits = [e for e in draft.edits() if not _is_blank_line(e)] + [_gone(e) for e in draft.edits() if _is_blank_line(e)]
-    return Fix(f"Make a type of `{equipment.name}`", (new, *edits), Safety.LOOK)
+    return Fix(f"Make a type of `{equipment.name}`", (new, *draft.edits()), Safety.LOOK)
 
 
 def _is_of_make(phrase: Phrase) -> bool:
@@ -63,16 +60,6 @@ def _is_of_make(phrase: Phrase) -> bool:
     if phrase.form == "flag":
         return phrase.tokens[0].text not in STATUS
     return phrase.form == "quantity"
-
-
-def _is_blank_line(edit: Edit) -> bool:
-    return edit.line > 0 and not edit.text.strip()
-
-
-def _gone(edit: Edit) -> Edit:
-    """A line that became empty goes with its line break."""
-    above = edit.block.lines[edit.line - 1]
-    return edit._replace(line=edit.line - 1, start=len(above), text="")
 
 
 def insert_panel(view: View, feeder: Feeder) -> Fix | None:

@@ -13,7 +13,8 @@ from wyeline_grammar.formatter import format_lines
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import End, Fact, Span
 from wyeline_grammar.tokens import spelled
-from wyeline_linter.findings import Edit, code_end
+from wyeline_linter.edits_in_columns import smallest_edit
+from wyeline_linter.findings import Edit, code_end, parting
 from wyeline_linter.systems import LEGS
 
 DEVICE_FACTS = (
@@ -72,7 +73,8 @@ def new_tag(model: Model, kind: str, target: str, taken: Iterable[str] = ()) -> 
 
 
 class Draft:
-    """Changes to lines of blocks, collected and then set in the fixed columns."""
+    """Changes to lines of blocks, collected. Words are changed where they stand, so that a line which somebody laid out
+    keeps its blanks; new lines are set in the fixed columns."""
 
     def __init__(self) -> None:
         self._parts: dict[Block, dict[int, list[tuple[int, int, str]]]] = {}
@@ -86,7 +88,8 @@ class Draft:
     def append(self, block: Block, line: int, text: str, comma: str = "") -> None:
         """Add a phrase at the end of a line, before its comment."""
         column = code_end(block.lines[line])
-        self._parts.setdefault(block, {}).setdefault(line, []).append((column, column, f"{comma}  {text}"))
+        blanks = parting(block.lines[line])
+        self._parts.setdefault(block, {}).setdefault(line, []).append((column, column, f"{comma}{blanks}{text}"))
 
     def below(self, block: Block, line: int, lines: Iterable[str]) -> None:
         """New lines below a line: details of its statement, or statements of their own."""
@@ -103,30 +106,34 @@ class Draft:
             if above and 0 not in self._parts.get(block, {}):
                 found.append(Edit(block, 0, 0, 0, 0, above))
                 above = ""
-            changed = list(block.lines)
             parts = self._parts.get(block, {})
-            for line, pieces in parts.items():
-                changed[line] = _spliced(block.lines[line], pieces)
-            set_lines = format_lines(changed)
             added = self._below.get(block, {})
             for line in sorted({*parts, *added}):
                 old = block.lines[line]
                 below = "".join(f"\n{text}" for text in format_lines(added.get(line, [])))
-                if line in parts:
-                    before = above if line == 0 else ""
-                    found.append(Edit(block, line, 0, line, len(old), before + set_lines[line] + below))
-                else:
-                    found.append(Edit(block, line, len(old), line, len(old), below))
+                new = _spliced(old, parts.get(line, []))
+                if line == 0 and line in parts:
+                    new = above + new
+                found.append(smallest_edit(block, line, new + below))
         return tuple(found)
 
 
+_GAP = " \t\u00a0,"
+
+
 def _spliced(text: str, pieces: list[tuple[int, int, str]]) -> str:
-    for start, end, new in sorted(pieces, key=lambda piece: piece[:2], reverse=True):
-        if not new:  # the comma or the blanks that held the words go with them
-            while start > 0 and text[start - 1] in " \t,":
-                start -= 1
-            new = "  " if end < len(text) else ""
-        text = text[:start] + new + text[end:]
+    joined: list[tuple[int, int, str]] = []
+    for start, end, new in sorted(pieces, key=lambda piece: piece[:2]):
+        if joined and not (new or joined[-1][2] or text[joined[-1][1] : start].strip(_GAP)):
+            start = joined.pop()[0]  # words that go side by side go as one
+        joined.append((start, end, new))
+    for start, end, new in reversed(joined):
+        head, tail = text[:start], text[end:]
+        if not new:  # one of the two gaps around the words goes with them, of two the one that has a comma
+            head, tail = head.rstrip(_GAP), tail.lstrip(_GAP)
+            before, after = text[len(head) : start], text[end : len(text) - len(tail)]
+            new = "" if not tail else before if not head or ("," in after and "," not in before) else after
+        text = head + new + tail
     return text
 
 

@@ -8,6 +8,7 @@ import os
 import re
 import subprocess
 import sys
+import textwrap
 from pathlib import Path
 from xml.etree import ElementTree as ET
 
@@ -15,6 +16,7 @@ import pytest
 
 from wyeline_linter.cli import main
 from wyeline_linter.outputs import FORMATS
+from wyeline_linter.outputs.text import CAUTION
 
 CLEAN = """utility     QUAY    480Y/277            fault 28 kA, x/r 7
 feeder QUAY -> MSB  800 A 3p            2 sets 3x500kcmil + N 500kcmil + G #1/0 Cu  12 m
@@ -41,6 +43,43 @@ def test_exit_codes_are_those_of_the_readme(folder: Path, capsys: pytest.Capture
     assert main(["check", "clean.wye"]) == 2
     error = capsys.readouterr().err
     assert "wyeline.toml:2:1: `leg-voltage-mismach` is no rule here; the nearest: `leg-voltage-mismatch`" in error
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="pseudo-terminals are of POSIX")
+@pytest.mark.parametrize(("wide", "most"), [(40, 80), (93, 93), (110, 110), (300, 120)])
+def test_sentences_keep_to_the_terminal(folder: Path, wide: int, most: int) -> None:
+    """Kept answers are of the width they were asked in; what goes elsewhere has 100 columns whatever the terminal."""
+    import fcntl
+    import pty
+    import struct
+    import termios
+
+    command = [sys.executable, "-c", "from wyeline_linter.cli import main; main(['check', 'site.wye'])"]
+    env = {k: v for k, v in os.environ.items() if k != "COLUMNS"}
+    file = subprocess.run(command, capture_output=True, text=True, cwd=folder, env={**env, "COLUMNS": str(wide)})
+    assert sentences(file.stdout) == 100
+    for _ in range(2):
+        ours, theirs = pty.openpty()
+        fcntl.ioctl(theirs, termios.TIOCSWINSZ, struct.pack("HHHH", 24, wide, 0, 0))
+        ran = subprocess.Popen(command, stdout=theirs, cwd=folder, env={**env, "NO_COLOR": "1"})
+        os.close(theirs)
+        shown = b""
+        try:
+            while piece := os.read(ours, 65536):
+                shown += piece
+        except OSError:  # Linux says so where the other end was closed
+            pass
+        ran.wait()
+        os.close(ours)
+        assert sentences(shown.decode().replace("\r\n", "\n")) == most
+
+
+def sentences(text: str) -> int:
+    """The columns that the caution, and every line of a finding but its first and the source, were wrapped to."""
+    (columns,) = (n for n in (80, 93, 100, 110, 120) if textwrap.fill(CAUTION, n) in text)
+    free = [line for line in text.split("\n") if " | " not in line and not line.startswith("site.wye:")]
+    assert columns - 12 < max(map(len, free)) <= columns
+    return columns
 
 
 @pytest.mark.parametrize("name", FORMATS)

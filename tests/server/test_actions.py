@@ -95,7 +95,7 @@ async def test_a_type_is_taken_out_and_nothing_else_changes(editor: Editor) -> N
     text = editor.text()
     assert "type panel" in text, text
     assert "LP-1-TYPE" in text and "like LP-1-TYPE" in text
-    head = next(line for line in text.split("\n") if line.startswith("panel       LP-1"))
+    head = next(line for line in text.split("\n") if line.startswith("panel") and line.split()[1] == "LP-1")
     assert "existing" in head and DIFFICULT in head and "bus" not in head
     assert text.count("rated 22 kA") == 1 and "\n\n\n" not in text
     assert await editor.rules() == before

@@ -16,7 +16,16 @@ from wyeline_linter.configuration import BASELINE_NAME, FILE_NAME, Configuration
 from wyeline_linter.findings import Finding, Safety, Severity
 from wyeline_linter.judging import ConfigurationOf, Judged, judge
 from wyeline_linter.outputs import FORMATS, WITH_EDITS, Results, summary, text
-from wyeline_linter.printed_answers import Grounds, drop_output, keep, may_colour, read_stdin, show
+from wyeline_linter.printed_answers import (
+    USUAL_COLUMNS,
+    Grounds,
+    drop_output,
+    keep,
+    may_colour,
+    read_stdin,
+    sentence_columns,
+    show,
+)
 from wyeline_linter.result_cache import ResultCache
 
 if TYPE_CHECKING:
@@ -320,12 +329,14 @@ def _write(results: Results, arguments: argparse.Namespace) -> str | None:
 
 def _text(results: Results, arguments: argparse.Namespace) -> str:
     colour = arguments.colour == "always" or (arguments.colour == "auto" and arguments.output is None and may_colour())
+    columns = sentence_columns() if arguments.output is None else USUAL_COLUMNS
     shown = [f for f in results.findings if arguments.show_allowed or f.allowed is None]
-    parts = [
-        summary.statistics(shown) if arguments.statistics else text.render(shown, colour=colour, quiet=arguments.quiet)
-    ]
+    if arguments.statistics:
+        parts = [summary.statistics(shown)]
+    else:
+        parts = [text.render(shown, colour=colour, quiet=arguments.quiet, columns=columns)]
     if not arguments.quiet:
-        parts += [summary.line(results), text.caution()]
+        parts += [summary.line(results), text.caution(columns)]
     return "".join(f"{part}\n" for part in parts if part)
 
 

@@ -8,6 +8,7 @@ from functools import lru_cache
 
 from wyeline_grammar.places import Place
 from wyeline_linter.findings import Finding, Safety, Severity
+from wyeline_linter.printed_answers import USUAL_COLUMNS, sentence_columns
 
 CAUTION = (
     "Design aid. Results depend on the stated inputs and assumptions; check against the code adopted where the work is "
@@ -17,19 +18,19 @@ CAUTION = (
 _COLOURS = {Severity.ERROR: "31", Severity.WARNING: "33", Severity.ADVICE: "36", Severity.GAP: "35"}
 MAX_LINE = 200
 """A longer source line is shown around the marked words only."""
-WIDTH = 100
-"""Columns that sentences keep to; a source line, and the line a program may read (place, rule, message), stay whole."""
 
 
-def wrapped(text: str, lead: str = "") -> str:
-    """Sentences behind ``lead``, in lines of `WIDTH` columns that hang under its end."""
-    if len(lead) + len(text) <= WIDTH:
+def wrapped(text: str, lead: str = "", columns: int = 0) -> str:
+    """Sentences behind ``lead``, in lines of so many columns (0: the terminal's) that hang under its end; a source
+    line, and the line that a program may read (place, rule, message), stay whole."""
+    columns = columns or sentence_columns()
+    if len(lead) + len(text) <= columns:
         return lead + text
     import textwrap
 
     return textwrap.fill(
         text,
-        WIDTH,
+        columns,
         initial_indent=lead,
         subsequent_indent=" " * len(lead),
         break_long_words=False,
@@ -37,9 +38,9 @@ def wrapped(text: str, lead: str = "") -> str:
     )
 
 
-def caution() -> str:
+def caution(columns: int = 0) -> str:
     """The caution as it stands below what is printed at a terminal."""
-    return wrapped(CAUTION)
+    return wrapped(CAUTION, columns=columns)
 
 
 def shown_path(path: str) -> str:
@@ -57,14 +58,15 @@ def _shown_from(path: str, folder: str) -> str:
     return shown if shown.isascii() else shown.encode("utf-8", "replace").decode()  # names of any bytes print
 
 
-def render(findings: Iterable[Finding], *, colour: bool, quiet: bool = False) -> str:
+def render(findings: Iterable[Finding], *, colour: bool, quiet: bool = False, columns: int = 0) -> str:
     """All findings, one after the other; ``quiet`` leaves one line each."""
-    return "\n".join(_one(f, colour) if not quiet else _head(f, colour) for f in findings)
+    columns = columns or sentence_columns()
+    return "\n".join(_one(f, colour, columns) if not quiet else _head(f, colour) for f in findings)
 
 
 def render_one(finding: Finding) -> str:
-    """One finding in full, without colour."""
-    return _one(finding, False)
+    """One finding in full, for a file: without colour."""
+    return _one(finding, False, USUAL_COLUMNS)
 
 
 def _paint(text: str, code: str, colour: bool) -> str:
@@ -77,7 +79,7 @@ def _head(finding: Finding, colour: bool) -> str:
     return f"{_paint(place, '1', colour)}: {word} {finding.rule}: {finding.message}"
 
 
-def _one(finding: Finding, colour: bool) -> str:
+def _one(finding: Finding, colour: bool, columns: int) -> str:
     places = [(finding.place, "^", ""), *((r.place, "-", r.message) for r in finding.related)]
     width = max(len(str(p.row + 1)) for p, _, _ in places)
     lines = [_head(finding, colour)]
@@ -86,11 +88,11 @@ def _one(finding: Finding, colour: bool) -> str:
             lines.append(f"  {' ' * width} in {shown_path(place.file)}")
         lines += _source(place, mark, message, width)
     for label, text in _particulars(finding):
-        lines.append(wrapped(text, f"  {label + ':':<8} "))
+        lines.append(wrapped(text, f"  {label + ':':<8} ", columns))
     for i, fix in enumerate(finding.fixes):
         label = "fix:" if len(finding.fixes) == 1 else f"fix {i + 1}:"
         note = " (an example; its numbers are yours to give)" if fix.safety is Safety.SHOW else ""
-        lines.append(wrapped(f"{fix.title}{note}", f"  {label:<8} "))
+        lines.append(wrapped(f"{fix.title}{note}", f"  {label:<8} ", columns))
     return "\n".join(lines) + "\n"
 
 
