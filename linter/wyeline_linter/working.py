@@ -62,7 +62,8 @@ class Figure(NamedTuple):
 
     ``value`` is in the SI unit ``unit`` (``VA``, ``A``, ``V``, ``ohm``, ``m``; empty for a ratio), None exactly where
     ``unknown`` has reasons. ``formula`` uses the symbols of ``inputs`` and ``steps``, pi, the signs + - * / ^, sqrt(),
-    exp(), max() and min(). ``source`` is the standard and clause, or "common practice".
+    exp(), max() and min(). ``source`` is the standard and clause, or "common practice". ``by_leg`` goes on from the
+    value to what each leg has of it.
     """
 
     name: str
@@ -76,6 +77,7 @@ class Figure(NamedTuple):
     source: str = "common practice"
     assumptions: tuple[str, ...] = ()
     unknown: tuple[str, ...] = ()
+    by_leg: tuple[Step, ...] = ()
 
     @property
     def known(self) -> bool:
@@ -168,6 +170,9 @@ def short(figure: Figure) -> str:
     return f"{text} = {put_in(figure.formula, numbers_of(figure))}" if figure.formula else text
 
 
+BY_LEG = "By leg: the parts in phase with 0 degrees, then those 90 degrees ahead, in the order above"
+
+
 def render(figure: Figure) -> str:
     """A calculation sheet: formula, numbers put in, values between, result, table rows, clause, assumptions."""
     lines = [f"{figure.name}: {figure.subject}", ""]
@@ -184,6 +189,8 @@ def render(figure: Figure) -> str:
         if numbers != figure.formula:
             lines.append(f"            {figure.symbol} = {numbers}")
     lines.append(f"  Result    {figure.symbol} = {value_text(figure.value, figure.unit)}".rstrip())
+    if figure.by_leg:
+        lines += ["", f"  {BY_LEG}", *_step_lines(figure.by_leg, {**values, figure.symbol: figure.value}), ""]
     lines += [f"  Unknown   {reason}" for reason in figure.unknown]
     lines += [f"  Assumed   {text}" for text in _assumptions(figure)]
     lines.append(f"  Source    {figure.source}")

@@ -122,7 +122,7 @@ def count(rows: Rows, largest: Largest | None, basis: Basis | None) -> Counted:
     if largest is not None and quarter:
         amps = tuple([i + quarter * m for i, m in zip(sizing.amps, largest.amps, strict=True)])
         extra = quarter * largest.va
-        share = _leg_shares(largest.amps)
+        share = leg_shares(largest.amps)
         split = tuple([s + extra * part for s, part in zip(sizing.split, share, strict=True)])
         sizing = Amount(sizing.va + extra, split, amps)  # type: ignore[arg-type]
     # Code figures are added without the angles of their power factors, so those of a leg or of the neutral may fall
@@ -141,7 +141,8 @@ def _order(key: Key) -> tuple[str, bool, bool, float, bool]:
     return key.category, key.continuous, key.factor is None, key.factor or 0.0, key.nameplate
 
 
-def _leg_shares(amps: Currents) -> tuple[float, ...]:
+def leg_shares(amps: Currents) -> tuple[float, ...]:
+    """How the largest motor is booked on legs A, B, C: by its amperes."""
     sizes = [abs(i) for i in amps[:3]]
     total = sum(sizes) or 1.0
     return tuple([size / total for size in sizes])

@@ -11,20 +11,35 @@ from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.claims import DWELLING
 from wyeline_linter.loads.as_given import table_current_a, usual_pf
 from wyeline_linter.loads.balance import unbalance
-from wyeline_linter.loads.buckets import CODE, VA, Key, Row
+from wyeline_linter.loads.buckets import CODE, VA, Key, Largest, Row, Rows
 from wyeline_linter.loads.conductors_of_loads import INDEX
-from wyeline_linter.loads.demand import MOTORS, NO_BASIS, sizing_factors
+from wyeline_linter.loads.demand import MOTORS, NO_BASIS, Counted, sizing_factors
 from wyeline_linter.loads.leaves import Leaf
+from wyeline_linter.loads.leg_sheets import by_leg, of_one_load, worst_alone
 from wyeline_linter.loads.of_equipment import ASSUMED_CONVERTER_PF, is_converter, plate_ratio
 from wyeline_linter.loads.rollup import LoadBook
+from wyeline_linter.network import two_sided
 from wyeline_linter.system_words import conductor_text
-from wyeline_linter.working import Figure, Input, State, Step, assumed, derived, given, looked_up, merge_reasons
+from wyeline_linter.working import (
+    Figure,
+    Input,
+    State,
+    Step,
+    assumed,
+    derived,
+    given,
+    looked_up,
+    merge_reasons,
+    value_text,
+)
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
 
 FIGURES = ("connected", "demand", "sizing", "neutral", "balance")
 """What can be asked of a piece of equipment."""
+AMOUNTS = FIGURES[:3]
+"""The loads among these, which lie on legs."""
 
 
 def load_figure(view: View, name: str, figure: str) -> Figure:
@@ -39,7 +54,10 @@ def load_figure(view: View, name: str, figure: str) -> Figure:
     }.get(figure)
     if made is None:
         raise ValueError(f"no load figure is called {figure}; there are {', '.join(FIGURES)}")
-    return made(book, name)
+    sheet = made(book, name)
+    if figure in AMOUNTS and sheet.known:
+        return sheet._replace(by_leg=by_leg(view, name, figure))
+    return sheet
 
 
 def in_words(key: Key) -> str:
@@ -50,15 +68,32 @@ def in_words(key: Key) -> str:
     return ", ".join([key.category, *more])
 
 
+def _at_input(book: LoadBook, name: str) -> bool:
+    """Whether all that is known of its load is what it draws: a charger, whose battery is no load."""
+    node = book.nodes[name]
+    return node.below.empty and not node.up.empty and two_sided(book.model.equipment[name])
+
+
+def _counting(book: LoadBook, name: str) -> tuple[Rows, Largest | None]:
+    return book.rows_above(name) if _at_input(book, name) else book.rows(name)
+
+
+def _counted(book: LoadBook, name: str) -> Counted:
+    return book.counted_above(name) if _at_input(book, name) else book.counted(name)
+
+
 def _rows(book: LoadBook, name: str) -> list[tuple[Key, Row]]:
-    return sorted(book.rows(name)[0].items(), key=lambda item: str(item[0]))
+    return sorted(_counting(book, name)[0].items(), key=lambda item: str(item[0]))
 
 
 def _power_sum(book: LoadBook, name: str, *, factors: dict[Key, float] | None) -> tuple[list[Input], list[Step]]:
     inputs: list[Input] = []
     terms_p, terms_q = [], []
     for k, (key, row) in enumerate(_rows(book, name), 1):
-        inputs.append(derived(f"P{k}", f"{in_words(key)}: active power", row[VA].real, "W"))
+        together = value_text(abs(row[VA]), "VA")
+        if factors is not None and factors[key] != 1.0:
+            together += f", with its factor {value_text(factors[key] * abs(row[VA]), 'VA')}"
+        inputs.append(derived(f"P{k}", f"{in_words(key)}: active power", row[VA].real, "W", f"of {together}"))
         inputs.append(derived(f"Q{k}", f"{in_words(key)}: reactive power", row[VA].imag, "var"))
         factor = ""
         if factors is not None and factors[key] != 1.0:
@@ -66,7 +101,7 @@ def _power_sum(book: LoadBook, name: str, *, factors: dict[Key, float] | None) -
             factor = f" * f{k}"
         terms_p.append(f"P{k}{factor}")
         terms_q.append(f"Q{k}{factor}")
-    weights = factors or dict.fromkeys(book.rows(name)[0], 1.0)
+    weights = factors or dict.fromkeys(_counting(book, name)[0], 1.0)
     p = sum(weights[key] * row[VA].real for key, row in _rows(book, name))
     q = sum(weights[key] * row[VA].imag for key, row in _rows(book, name))
     steps = [
@@ -99,7 +134,7 @@ def _figure(
     *,
     code: bool = False,
 ) -> Figure:
-    below = book.nodes[name].below
+    below = book.nodes[name].up if _at_input(book, name) else book.nodes[name].below
     unknown = merge_reasons(below.unknown, below.unknown_code if code else ())
     left = book.left_out(name)
     notes = [f"left out, because another runs in its place: {', '.join(sorted(left))}"] if left else []
@@ -146,12 +181,12 @@ def _converters(book: LoadBook, name: str) -> list[str]:
 
 def _connected(book: LoadBook, name: str) -> Figure:
     inputs, steps = _power_sum(book, name, factors=None)
-    value = abs(book.counted(name).connected.va)
+    value = abs(_counted(book, name).connected.va)
     return _figure(book, name, "connected load", "S", value, "VA", "sqrt(P*P + Q*Q)", inputs, steps, "common practice")
 
 
 def _demand(book: LoadBook, name: str) -> Figure:
-    counted = book.counted(name)
+    counted = _counted(book, name)
     inputs, steps = _power_sum(book, name, factors=counted.factors)
     us = book.practice == "us"
     source = "NEC 2023 Article 220, each factor once over all loads of its class" if us else "stated factors"
@@ -161,7 +196,7 @@ def _demand(book: LoadBook, name: str) -> Figure:
 
 
 def _sizing(book: LoadBook, name: str) -> Figure:
-    counted = book.counted(name)
+    counted = _counted(book, name)
     if counted.sizing is None or book.basis is None:
         return Figure("load to size by", name, "S", None, "VA", unknown=(NO_BASIS,))
     if book.practice != "us":
@@ -183,7 +218,7 @@ def _sizing(book: LoadBook, name: str) -> Figure:
         if key.continuous and key.category not in MOTORS and not key.nameplate:
             term += f" * {continuous:g}"
         terms.append(term)
-    largest = book.rows(name)[1]
+    largest = _counting(book, name)[1]
     if largest is not None:
         inputs.append(derived("M", f"largest motor, {largest.name}", largest.va, "VA"))
         terms.append(f"{quarter:g} * M")
@@ -208,7 +243,10 @@ def _neutral(book: LoadBook, name: str) -> Figure:
     x, y = (" + ".join(f"{c}{word}" for word in called.values()) for c in "xy")
     total = sum(amps[INDEX[leg]] for leg in system.legs)
     steps = [Step("X", "sum in phase", x, total.real, "A"), Step("Y", "sum ahead", y, total.imag, "A")]
-    return _figure(book, name, "neutral current", "IN", abs(total), "A", "sqrt(X*X + Y*Y)", inputs, steps, "Kirchhoff")
+    figure = _figure(
+        book, name, "neutral current", "IN", abs(total), "A", "sqrt(X*X + Y*Y)", inputs, steps, "Kirchhoff"
+    )
+    return figure._replace(by_leg=worst_alone(book, name, system)) if figure.known else figure
 
 
 def _balance(book: LoadBook, name: str) -> Figure:
@@ -315,7 +353,8 @@ def _drawn(view: View, leaf: Leaf, body: Body, place_of: Callable[[str], Place])
         inputs.append(derived("r", "share at this voltage, constant resistance: (V/Vn) squared", ratio))
         formula += " * r"
     source = "NEC 2023 430.6(A)(1)" if read.how == "table" else "common practice"
-    return Figure(title, subject, "S", value, "VA", formula, tuple(inputs), (), source, _notes(read.how))
+    legs = of_one_load(leaf, view.loads.share(leaf.owner))
+    return Figure(title, subject, "S", value, "VA", formula, tuple(inputs), (), source, _notes(read.how), by_leg=legs)
 
 
 def _motor_eff(view: View, leaf: Leaf) -> float | None:

@@ -107,7 +107,7 @@ LABELS = TableKind(
             "kA",
             "fault.largest.amps",
             scale=1e-3,
-            digits=1,
+            digits=2,
             sheet="fault",
         ),
     ),
@@ -319,7 +319,7 @@ def _fault_on_label(subject: Subject, table: Table, name: str) -> dict[str, Cell
         return cells
     usual = f"{column.text(here)} {column.unit} as normal"
     table.notes.append(f"{name}: {column.text(Cell(largest_ka))} {column.unit}{when(found.state)}, {usual}.")
-    return cells | {"fault_ka": Cell(largest_ka, (), here.sheet)}
+    return cells | {"fault_ka": Cell(largest_ka)}  # the sheet behind it is that of the other state
 
 
 def _directory(subject: Subject, table: Table, equipment: Equipment) -> None:
@@ -335,7 +335,7 @@ def _directory(subject: Subject, table: Table, equipment: Equipment) -> None:
             {
                 "tag": f"{equipment.name} {occupant.key}",
                 "line_1": words_of,
-                "line_2": f"legs {subject.legs(legs)}" if legs else "",
+                "line_2": f"leg{'s' if len(legs) > 1 else ''} {subject.legs(legs)}" if legs else "",
                 "line_3": "",
             },
             about_circuit(equipment.name, occupant.key) if occupant.circuit is not None else "",

@@ -118,11 +118,13 @@ NOT_FED = "not fed"
 
 
 def fault_text(figures: Mapping[str, Any]) -> str | None:
-    """``fault 19.4 kA``; None where it is unknown, nothing where nothing feeds it."""
+    """``fault 19.4 kA``, below 10 kA with two decimals; None where it is unknown, nothing where nothing feeds it."""
     if figures.get("source") is None:
         return ""
     value, _ = resolve(figures, FAULT)
-    return f"fault {number(value / 1e3, 1)} kA" if isinstance(value, float | int) else None
+    if not isinstance(value, float | int):
+        return None
+    return f"fault {number(value / 1e3, 2 if value < 1e4 else 1)} kA"
 
 
 def _windings(subject: Subject, unit: Equipment) -> tuple[Winding, Winding]:

@@ -6,8 +6,9 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from wyeline_grammar.linking import Equipment
+from wyeline_linter.loads.sheets import AMOUNTS, circuit_figure, equipment_figure, load_figure
 from wyeline_linter.loads.sheets import FIGURES as LOAD_FIGURES
-from wyeline_linter.loads.sheets import circuit_figure, equipment_figure, load_figure
+from wyeline_linter.network import two_sided
 from wyeline_linter.reports.ampacity_sheet import ampacity_figure
 from wyeline_linter.reports.subject import Subject, about_circuit, about_equipment, about_feeder, sheet_anchor
 from wyeline_linter.studies.sheets import study_sheet
@@ -52,6 +53,9 @@ def _of_equipment(subject: Subject, equipment: Equipment) -> Iterator[Sheet]:
         yield Sheet(sheet_anchor(name, "drawn"), about, equipment_figure(subject.view, name))
     if subject.of(name).get("load") is not None:
         for figure in LOAD_FIGURES:
+            yield Sheet(sheet_anchor(name, figure), about, load_figure(subject.view, name, figure))
+    elif two_sided(equipment) and not node.up.empty:  # a charger of a battery has no load at its own output
+        for figure in AMOUNTS:
             yield Sheet(sheet_anchor(name, figure), about, load_figure(subject.view, name, figure))
     for figure in _STUDIED:
         if subject.of(name).get(_STUDIED[figure]) is not None:

@@ -86,6 +86,9 @@ def _worked(
             whole = steps[-1].symbol == "Xw"
             steps.append(Step("q", "X over R", "Xw / Rw" if whole else "X / R", q))
             steps += _peak_steps(view, fault)
+        elif q is not None:
+            crest = f"2 * sqrt(2) * {number_text(fault.amperes or 0.0)}"
+            steps.append(Step("", "first peak, with nothing to damp it", crest, view.peak_a(fault), "A"))
     for kind, other in found.items():
         if kind != fault.kind and other.amperes is not None:
             inputs.append(derived("", f"for comparison: {kind}", other.amperes, "A"))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from pathlib import Path
 
 import pytest
@@ -15,6 +16,8 @@ from wyeline_linter.working import Figure, numbers_of, put_in, render
 EXAMPLES = Path(__file__).parents[3] / "grammar" / "examples"
 SITES = ("field-station/station.wye", "dairy-works/works.wye")
 CALCULATOR = {"sqrt": math.sqrt, "max": max, "min": min, "__builtins__": {}}
+SAME = 2e-5
+"""Six digits are printed of each number."""
 
 
 def typed(figure: Figure) -> None:
@@ -28,6 +31,10 @@ def typed(figure: Figure) -> None:
     assert figure.formula, render(figure)
     result = eval(put_in(figure.formula, numbers_of(figure)), dict(CALCULATOR))
     assert figure.value == pytest.approx(result, rel=1e-3, abs=2e-3), render(figure)
+    for step in figure.by_leg:
+        legs = eval(put_in(step.formula.replace("^", "**"), {figure.symbol: figure.value}), dict(CALCULATOR))
+        largest = max((float(n) for n in re.findall(r"\d+\.?\d*", step.formula)), default=0.0)
+        assert step.value == pytest.approx(legs, rel=SAME, abs=SAME * largest), (render(figure), step)
 
 
 @pytest.mark.parametrize("site", SITES)
