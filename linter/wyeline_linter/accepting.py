@@ -18,36 +18,14 @@ from wyeline_grammar.model import (
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.rules.registry import all_rules, applies
 
-OF_ACCEPTING = frozenset({"allowance-unused", "allowance-stale", "baseline-excess"})
-"""Rules that speak of what is accepted."""
-REFUSED = frozenset({
-    "leg-voltage-mismatch", "missing-leg", "neutral-absent-upstream", "two-phase-legs-not-split", "high-leg-to-neutral",
-    "nameplate-voltage-off", "phase-count-mismatch", "frequency-or-dc-mismatch", "pole-count-wrong",
-    "one-pole-on-two-live-wires", "winding-voltage-misfit", "winding-count-misfit", "transfer-inputs-differ",
-    "system-differs-between-states", "unequal-sources-joined", "neutral-load-on-delta", "neutral-not-pulled",
-})  # fmt: skip
-"""Rules of what cannot be connected: every verdict of `verdicts.Cause`, and what comes to the same elsewhere."""
-UNCLEAR = frozenset({
-    "unreadable-line", "known-slip", "detail-without-statement", "detail-out-of-place", "attribute-repeated",
-    "attribute-out-of-place", "value-not-understood", "quantity-without-unit", "dimension-mismatch",
-    "voltage-notation-unclear", "language-version-unknown", "include-cycle", "include-unreadable", "include-outside",
-    "duplicate-tag", "feeder-label-missing", "project-repeated", "dangling-reference", "name-of-another-sort",
-    "claim-unknown", "port-unknown", "position-occupied", "type-of-another-kind", "type-refers-to-itself",
-    "winding-connection-unknown", "feeder-to-itself", "source-fed-by-wire", "feeder-from-load",
-})  # fmt: skip
-"""Rules of a text that does not say what is meant: its errors, and names, positions and types at odds with others."""
-
 Used = set[tuple[Block, int]]
 """Allowances that accepted something: the block, and the how-manieth of its allowances."""
 
 
 def beyond(rule: str) -> str:
     """Why nobody can accept a rule's findings, neither by an `allow` nor in a baseline; empty where one can."""
-    if rule in REFUSED:
-        return "what cannot be connected stays so when it is accepted, and nothing behind it is calculated"
-    if rule in UNCLEAR:
-        return "while the model does not say what is meant, nothing that hangs on it is judged"
-    return "it speaks of what is accepted" if rule in OF_ACCEPTING else ""
+    found = all_rules().get(rule)
+    return found.not_accepted.value if found is not None and found.not_accepted is not None else ""
 
 
 def to_offer(finding: Finding) -> bool:

@@ -9,12 +9,12 @@ import pytest
 
 from wyeline_grammar.sources import Files
 from wyeline_linter import baseline as baselines
-from wyeline_linter.accepting import OF_ACCEPTING, REFUSED, UNCLEAR, beyond
+from wyeline_linter.accepting import beyond
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.cli import main
 from wyeline_linter.configuration import BASELINE_NAME
 from wyeline_linter.findings import Finding, Severity
-from wyeline_linter.rules.registry import all_rules
+from wyeline_linter.rules.registry import NotAccepted, all_rules
 from wyeline_linter.verdicts import Cause
 
 BY_HAND = {
@@ -40,12 +40,15 @@ def found(text: str) -> list[Finding]:
 
 
 def test_every_error_of_physics_is_of_one_sort_or_the_other() -> None:
-    errors = {r.name for r in all_rules().values() if r.basis == "physics" and r.severity is Severity.ERROR}
-    assert errors == REFUSED | UNCLEAR | BY_HAND
-    assert not REFUSED & UNCLEAR and not (REFUSED | UNCLEAR) & BY_HAND
-    assert {cause.value for cause in Cause} & errors - {"second-supply", "supply-loop"} <= REFUSED | UNCLEAR
-    assert all_rules().keys() >= OF_ACCEPTING
-    assert {r.name for r in all_rules().values() if r.scope == "text"} - UNCLEAR == {"implausible-value"}
+    rules = all_rules()
+    errors = {r.name for r in rules.values() if r.basis == "physics" and r.severity is Severity.ERROR}
+    sorts = {sort: {r.name for r in rules.values() if r.not_accepted is sort} for sort in NotAccepted}
+    refused, unclear = sorts[NotAccepted.UNCONNECTED], sorts[NotAccepted.UNCLEAR]
+    assert errors == refused | unclear | BY_HAND
+    assert not (refused | unclear) & BY_HAND
+    assert {cause.value for cause in Cause} & errors - {"second-supply", "supply-loop"} <= refused | unclear
+    assert sorts[NotAccepted.OF_ACCEPTING] == {"allowance-unused", "allowance-stale", "baseline-excess"}
+    assert {r.name for r in rules.values() if r.scope == "text"} - unclear == {"implausible-value"}
 
 
 @pytest.mark.parametrize("at", ["feeder", "project"])

@@ -93,7 +93,10 @@ def test_of_the_gaps_around_words_that_go_one_stays_as_it_was(out: str) -> None:
 
 
 def test_a_phrase_is_added_with_the_blanks_that_its_line_has() -> None:
-    for text, added in (("panel A 480Y/277 bus 9 A  // x", " rated 1 kA"), ("panel A  480Y/277 bus 9 A", "  rated 1 kA")):
+    for text, added in (
+        ("panel A 480Y/277 bus 9 A  // x", " rated 1 kA"),
+        ("panel A  480Y/277 bus 9 A", "  rated 1 kA"),
+    ):
         (block,) = TextFile("", text).blocks
         assert apply_edits(text, [append_phrase(block, 0, "rated 1 kA")]) == text.replace("9 A", f"9 A{added}")
 

@@ -125,7 +125,16 @@ def _once(arguments: argparse.Namespace, standing: StandingModels | None = None)
     for root in roots:
         try:
             judged.append(
-                judge(root, arguments.scenario, cache, configurations[root], buffers, standing, with_edits=with_edits)
+                judge(
+                    root,
+                    arguments.scenario,
+                    cache,
+                    configurations[root],
+                    buffers,
+                    standing,
+                    with_edits=with_edits,
+                    may_copy=getattr(arguments, "own_process", False),
+                )
             )
         except ConfigurationError:
             raise  # it is the same for all, and said once
@@ -198,8 +207,9 @@ def _under_baseline(model: Judged, configuration: ConfigurationOf, arguments: ar
 
 def _write_baselines(judged: list[Judged], arguments: argparse.Namespace) -> None:
     from wyeline_linter import baseline as baselines
-    from wyeline_linter.accepting import OF_ACCEPTING, beyond
+    from wyeline_linter.accepting import beyond
     from wyeline_linter.fixing import write_atomically
+    from wyeline_linter.rules.registry import NotAccepted
 
     by_path: dict[str, dict[str, list[Finding]]] = {}
     for model in judged:
@@ -225,7 +235,7 @@ def _write_baselines(judged: list[Judged], arguments: argparse.Namespace) -> Non
         count = len(entries) - records
         unaccepted = [f for found in checked.values() for f in found if f.allowed is None]
         counts = summary.severities(f for f in unaccepted if not beyond(f.rule))
-        never = sum(1 for f in unaccepted if beyond(f.rule) and f.rule not in OF_ACCEPTING)
+        never = sum(1 for f in unaccepted if beyond(f.rule) not in ("", NotAccepted.OF_ACCEPTING.value))
         listed = ""
         if arguments.update_baseline and summary.listed(counts):
             elsewhere = any(e.model not in checked for e in entries)

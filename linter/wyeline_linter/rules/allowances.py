@@ -6,13 +6,14 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Place
 from wyeline_grammar.model import Allow
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, delete_line
-from wyeline_linter.rules.registry import Rule, rule
+from wyeline_linter.rules.registry import NotAccepted, Rule, rule
 
 UNUSED = rule(
     name="allowance-unused",
     since="0.1",
     severity=Severity.WARNING,
     scope="model",
+    not_accepted=NotAccepted.OF_ACCEPTING,
     summary="An `allow` accepts a finding that is not there, or that nobody can accept.",
     why="An allowance that nothing needs would silence the next finding of that kind unseen.",
     wrong="utility UTIL 208Y/120  fault 10 kA, x/r 4\n"
@@ -32,6 +33,7 @@ STALE = rule(
     since="0.1",
     severity=Severity.WARNING,
     scope="model",
+    not_accepted=NotAccepted.OF_ACCEPTING,
     summary="The figures under which a finding was accepted have changed since.",
     why="Who accepted it accepted those figures: 5 % over a limit is one judgement, half as much again is another.",
     wrong=_FED + f"// recorded in the baseline with spaces 4\npanel LP-1 208Y/120  bus 225 A, {_SPARE}"
@@ -46,6 +48,7 @@ EXCESS = rule(
     since="0.1",
     severity=Severity.WARNING,
     scope="model",
+    not_accepted=NotAccepted.OF_ACCEPTING,
     summary="The baseline accepts a finding that is not there any more, or that nobody can accept.",
     why="An entry that nothing needs would silence the next finding of that kind unseen.",
     wrong=_FED + "// the baseline still accepts `unfed-equipment` of `LP-1`\npanel LP-1 208Y/120  bus 225 A\n",

@@ -12,7 +12,7 @@ from wyeline_grammar.model import Span
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.findings import Edit, Finding, Fix, Offered, Related, Safety, Severity, replace
 from wyeline_linter.network import makes_system, two_sided
-from wyeline_linter.rules.registry import Rule, rule
+from wyeline_linter.rules.registry import NotAccepted, Rule, rule
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import Cause, LegMap, Refusal
 
@@ -47,6 +47,7 @@ def refusal(
         since="0.1",
         severity=Severity.ERROR,
         scope="feeder",
+        not_accepted=NotAccepted.UNCONNECTED,
         summary=summary,
         why=why,
         wrong=wrong,

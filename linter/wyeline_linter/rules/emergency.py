@@ -10,7 +10,7 @@ from wyeline_grammar.linking import Equipment, Place
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.network import NORMAL, NORMAL_STATE, build
-from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.registry import NotAccepted, rule
 from wyeline_linter.rules.transfers import unlike_inputs
 from wyeline_linter.systems import Known, System
 
@@ -266,6 +266,7 @@ DIFFERS = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="study",
+    not_accepted=NotAccepted.UNCONNECTED,
     summary="A piece of equipment sees another voltage system in one switch state than in another.",
     why="Its devices, its loads and its rotation are right for one of them only.",
     clause={"us": "110.4", "iec": "60364-5-55 551.4"},

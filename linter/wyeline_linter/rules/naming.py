@@ -13,7 +13,7 @@ from wyeline_grammar.model import Span
 from wyeline_grammar.tokens import spelled
 from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, code_end, delete_statement, replace
 from wyeline_linter.near_names import free_name
-from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.registry import NotAccepted, rule
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -38,6 +38,7 @@ DUPLICATE = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="model",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="Two things share one name.",
     why="Schedules, labels and every reference to the name cannot tell the two apart.",
     clause={"us": "408.4", "iec": "81346-1"},
@@ -119,6 +120,7 @@ LABEL = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="feeder",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="Two feeders run between the same ends, and one has no label.",
     why="A scenario, an interlock or a schedule that names them by their ends cannot tell which one is meant.",
     wrong=FED + "panel LP-1 208Y/120  bus 225 A\nfeeder UTIL -> LP-1  225 A 3p, normally-open\n",
@@ -170,6 +172,7 @@ REPEATED = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="model",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="A second `project` statement stands in the model.",
     why="Only the first one's basis, frequency and limits hold; what the second says would be read by nothing.",
     wrong='project "Annex"\n  frequency 60 Hz\nproject "Annex, west"\n  ambient 35 degC\n',

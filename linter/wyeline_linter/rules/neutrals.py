@@ -11,7 +11,7 @@ from wyeline_grammar.notation import ConductorSize
 from wyeline_linter.board_positions import BoardPositions, Occupant, positions_of
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, replace
 from wyeline_linter.rules.connection import HIGH_LEG, ONE_POLE, clause_of, poles_edit
-from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.registry import NotAccepted, rule
 from wyeline_linter.systems import SQRT3, Known, System, volts_text
 from wyeline_linter.verdicts import Feeds, Refusal
 
@@ -26,6 +26,7 @@ NOT_PULLED = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="feeder",
+    not_accepted=NotAccepted.UNCONNECTED,
     summary="What is fed needs a neutral, the supply has one, and the wires between them leave it out.",
     why="The neutral stops upstream: loads to neutral would find their way back over each other.",
     clause={"us": "200.3"},
@@ -111,6 +112,7 @@ ON_DELTA = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="board",
+    not_accepted=NotAccepted.UNCONNECTED,
     summary="A circuit to neutral stands on a board that no neutral reaches.",
     why="A system of live wires has no neutral point to return to; it takes a transformer to make one.",
     clause={"us": "200.3"},

@@ -11,7 +11,7 @@ from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.board_positions import BoardPositions, Occupant, positions_of
 from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, delete_line, replace
 from wyeline_linter.rules.connection import POLES, clause_of, legs_text, poles_edit
-from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.registry import NotAccepted, rule
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -52,6 +52,7 @@ OCCUPIED = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="board",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="Two devices want one position, or a device sits beyond the last one.",
     why="Only one device fits a position; the second would not be there when the panel is built.",
     wrong=_PANEL + '  1  20 A 1p  1 kVA lighting  "Stairs"\n  1  20 A 1p  1 kVA lighting  "Yard"\n',

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from wyeline_linter.findings import Severity
-from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.registry import NotAccepted, rule
 
 _ONE = "panel LP-1 208Y/120  bus 225 A\n"
 
@@ -17,12 +17,14 @@ def _text(
     severity: Severity = Severity.ERROR,
     mends: bool = False,
     files: dict[str, str] | None = None,
+    not_accepted: NotAccepted | None = NotAccepted.UNCLEAR,
 ) -> None:
     rule(
         name=name,
         since="0.1",
         severity=severity,
         scope="text",
+        not_accepted=not_accepted,
         summary=summary,
         why=why,
         wrong=wrong,
@@ -106,6 +108,7 @@ _text(
     _SOURCE + "panel LP-1 208Y/120  bus 22500 A\n",
     _SOURCE + _ONE,
     severity=Severity.WARNING,
+    not_accepted=None,
 )
 _text(
     "voltage-notation-unclear",

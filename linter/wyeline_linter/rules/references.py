@@ -17,7 +17,7 @@ from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.near_names import PARTNER_KEYS, names_in, near
 from wyeline_linter.network import BYPASS, feeders_named, has_bypass, is_source
 from wyeline_linter.rules.naming import sort_phrase
-from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.registry import NotAccepted, rule
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -29,6 +29,7 @@ DANGLING = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="feeder",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="A name is used, and nothing is called that.",
     why="What refers to nothing is left out of every figure.",
     roams=True,
@@ -40,6 +41,7 @@ OTHER_SORT = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="feeder",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="A name stands where another sort of thing is wanted, such as a type at the end of a feeder.",
     why="A type is a definition and a raceway is a pipe: neither can be fed, and a panel is no type.",
     wrong=_FED + "raceway R-1 2 inch EMT  20 m\nfeeder LP-1 -> R-1  100 A 3p\n",
@@ -290,6 +292,7 @@ CLAIM = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="feeder",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="A `claim` asks for an exception that no rule knows.",
     why="An exception that nothing checks would be a silent waiver.",
     wrong=_FED + "motor P-1 208 3ph  5 hp\nfeeder LP-1 -> P-1  40 A 3p\n  claim tap-10feet\n",
@@ -322,6 +325,7 @@ PORT = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="feeder",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="A feeder ends at a port that this kind of equipment does not have, or on the wrong side of it.",
     why="A port says which input or which lugs are meant; one that is not there leaves the connection open.",
     wrong=_FED + "transfer ATS-1  100 A 3p\nfeeder LP-1 -> ATS-1.mains  100 A 3p\n",

@@ -6,6 +6,7 @@ and its fix. The rule reference, ``wyeline explain``, the editor's texts and two
 
 from __future__ import annotations
 
+import enum
 import importlib
 import pkgutil
 from collections.abc import Callable, Iterable, Sequence
@@ -37,6 +38,16 @@ feeder's check at its far end's: they change all the way up. What it says about 
 refreshed when the rule ``roams``; fixes that depend on figures farther away are given as `findings.Offered`."""
 SOURCES = frozenset({"utility", "generator", "ups", "inverter"})
 """Kinds that the checks of the scope ``source`` are asked about."""
+
+
+class NotAccepted(enum.Enum):
+    """Why nobody can accept a rule's findings, neither by an `allow` nor in a baseline."""
+
+    UNCONNECTED = "what cannot be connected stays so when it is accepted, and nothing behind it is calculated"
+    UNCLEAR = "while the model does not say what is meant, nothing that hangs on it is judged"
+    OF_ACCEPTING = "it speaks of what is accepted"
+
+
 _ROAMING = ("model", "equipment", "feeder")
 """Scopes of the checks of rules that roam."""
 
@@ -51,6 +62,7 @@ class Rule:
     ``wrong`` gives a clean model (asserted by a test). ``files`` are further files that the examples include, by path.
     ``scope`` is that of the rule's first check; ``also`` adds checks of others. ``roams``: its findings offer names, or
     show places, from the whole model, so they are judged anew when any name comes or goes or the connections change.
+    ``not_accepted``: an `allow` of it takes nothing away, for that reason.
     ``beside``: found by `wyeline check` in the baseline beside the model; its examples are such models without it.
     """
 
@@ -63,6 +75,7 @@ class Rule:
     wrong: str
     right: str
     basis: str = "physics"
+    not_accepted: NotAccepted | None = None
     clause: dict[str, str] = field(default_factory=dict)
     mends: bool = False
     roams: bool = False

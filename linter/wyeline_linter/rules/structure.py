@@ -28,7 +28,7 @@ from wyeline_linter.network import (
     follows_grid,
     makes_system,
 )
-from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.registry import NotAccepted, rule
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import Feeds
 
@@ -243,6 +243,7 @@ SELF = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="feeder",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="A feeder ends where it begins.",
     why="A wire from a board to itself feeds nothing.",
     wrong=_FED + "feeder LP-1 -> LP-1  100 A 3p\n",
@@ -282,6 +283,7 @@ SOURCE_FED = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="feeder",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="A feeder ends at a source.",
     why="A source makes its own voltage; a wire into it ties it to another one.",
     wrong=_FED + "generator GEN-1 208Y/120  60 kVA, pf 0.8\nfeeder LP-1 -> GEN-1  100 A 3p\n",
@@ -316,6 +318,7 @@ FROM_LOAD = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="feeder",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="A feeder leaves something that only takes power.",
     why="A motor or a load has no terminals to feed anything else from.",
     wrong=_FED

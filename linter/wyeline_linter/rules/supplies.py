@@ -23,7 +23,7 @@ from wyeline_linter.network import (
     makes_system,
     scenario_state,
 )
-from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.registry import NotAccepted, rule
 from wyeline_linter.systems import Known, System, volts_text
 from wyeline_linter.verdicts import Refusal
 
@@ -192,6 +192,7 @@ UNEQUAL = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="equipment",
+    not_accepted=NotAccepted.UNCONNECTED,
     summary="Supplies that run in parallel differ in voltage, angle, frequency or order of legs.",
     why="Closing a tie between unequal supplies is the same as a short circuit.",
     clause={"us": "705.14 (numbered so from memory; 705.143 before 2020)", "iec": "60364-5-55 551.7"},

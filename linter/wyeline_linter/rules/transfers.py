@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_linter.findings import Finding, Related, Severity
-from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.registry import NotAccepted, rule
 from wyeline_linter.systems import Known, System, volts_text
 
 if TYPE_CHECKING:
@@ -25,6 +25,7 @@ UNLIKE = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="equipment",
+    not_accepted=NotAccepted.UNCONNECTED,
     summary="The inputs of a transfer switch bring different voltages, legs or frequencies.",
     why="What hangs on it is made for one system; after the transfer it would get the other.",
     clause={"us": "110.4", "iec": "60364-5-55 551.4"},

@@ -10,7 +10,7 @@ from wyeline_grammar.linking import Declared, Equipment, Place, like_of
 from wyeline_grammar.model import EquipmentStatement
 from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity, delete_statement
 from wyeline_linter.rules.naming import FED
-from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.registry import NotAccepted, rule
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -57,6 +57,7 @@ OTHER_KIND = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="equipment",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="A statement is like a type of another kind of equipment.",
     why="The facts of a transformer mean nothing on a panel: they would be read by nothing, or by the wrong rule.",
     wrong="type transformer DRY  z 4 %\n" + FED + "panel LP-1 208Y/120  bus 225 A, like DRY\n",
@@ -100,6 +101,7 @@ CIRCLE = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="model",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="A type is like itself, directly or through other types.",
     why="A definition that goes round in a circle defines nothing.",
     wrong="type panel LAB  bus 225 A, like WET\ntype panel WET  main 200 A, like LAB\n"

@@ -9,7 +9,7 @@ from wyeline_grammar.attributes import listed
 from wyeline_grammar.linking import Equipment, Place
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, replace
 from wyeline_linter.rules.connection import LEG_VOLTAGE, clause_of, rule_of_cause
-from wyeline_linter.rules.registry import Rule, rule
+from wyeline_linter.rules.registry import NotAccepted, Rule, rule
 from wyeline_linter.verdicts import Cause, NoteKind, Refusal
 from wyeline_linter.windings import Transformed
 
@@ -24,6 +24,7 @@ CONNECTION = rule(
     since="0.1",
     severity=Severity.ERROR,
     scope="transformer",
+    not_accepted=NotAccepted.UNCLEAR,
     summary="A transformer's connection cannot be wound, or does not give what its secondary says.",
     why="What stands behind it cannot be told from a connection that does not exist.",
     clause={"iec": "60076-1 7"},
