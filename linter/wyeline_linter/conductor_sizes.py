@@ -52,11 +52,6 @@ def area_mm2(size: str) -> float:
     return circular_mils(size) * MM2_PER_CIRCULAR_MIL
 
 
-def is_size(text: str) -> bool:
-    """Whether the text is a conductor size in canonical form."""
-    return _SIZE.fullmatch(text) is not None
-
-
 def is_metric(size: str) -> bool:
     """Whether the size is given in mm2."""
     return size.endswith("mm2")

@@ -57,20 +57,6 @@ class Core(NamedTuple):
         """Rated volts of the first secondary winding over those of the primary, nominal tap."""
         return self.secondaries[0].volts / self.primary.volts
 
-    @property
-    def turns_ratio(self) -> float:
-        """The same with the tap: secondary turns over the primary turns in use."""
-        return self.ratio / (1.0 + self.tap_pct / 100.0)
-
-    @property
-    def primary_pair(self) -> tuple[str, str]:
-        return self.primary.start.conductor, self.primary.end.conductor
-
-    @property
-    def secondary_pair(self) -> tuple[str, str]:
-        """The outer ends of the secondary windings of this core, dotted end first."""
-        return self.secondaries[0].start.conductor, self.secondaries[-1].end.conductor
-
 
 PRIMARY_STAR = Terminal(Side.INSIDE, "primary star")
 SECONDARY_STAR = Terminal(Side.INSIDE, "secondary star")

@@ -19,7 +19,6 @@ from wyeline_linter.board_positions import circuit_legs
 from wyeline_linter.feeding import feed_from
 from wyeline_linter.network import Network, entered_side, makes_system, on_bypass, two_sided
 from wyeline_linter.systems import (
-    Conflict,
     Earthing,
     Known,
     System,
@@ -519,9 +518,7 @@ def _source(voltage: Voltage, hz: float, earthing: Earthing | None, high_leg: st
 
 def reasons_of(state: SystemState) -> tuple[str, ...]:
     """Why a system is not known; empty where it is."""
-    if isinstance(state, UnknownYet):
-        return state.reasons
-    return (f"what is written contradicts what arrives: {state.why}",) if isinstance(state, Conflict) else ()
+    return state.reasons if isinstance(state, UnknownYet) else ()
 
 
 def _carried(verdict: FeedVerdict) -> SystemState:

@@ -13,7 +13,7 @@ from wyeline_grammar.notation import Voltage
 from wyeline_linter import refusing
 from wyeline_linter.matching import EXACT, all_maps, follows, needs_of, poles_suit
 from wyeline_linter.nameplate import Fit, NameplateVerdict, judge
-from wyeline_linter.systems import Conflict, EarthingKind, Known, System, SystemState
+from wyeline_linter.systems import EarthingKind, Known, System, SystemState
 from wyeline_linter.verdicts import Feeds, FeedVerdict, LegMap, Note, NoteKind, Undecided
 
 
@@ -49,13 +49,11 @@ def feed_from(
     needs_neutral: bool = False,
     frequency_hz: float | None = None,
 ) -> FeedVerdict:
-    """`feed` from a place whose system may be unknown yet or in conflict: then undecided, never refused."""
+    """`feed` from a place whose system may be unknown yet: then undecided, never refused."""
     if isinstance(upstream, Known):
         return _feed(
             upstream.system, wanted, stated_legs, poles, switched_neutral, is_load, needs_neutral, frequency_hz
         )
-    if isinstance(upstream, Conflict):
-        return Undecided((f"the supply contradicts itself: {upstream.why}",))
     return Undecided(upstream.reasons)
 
 

@@ -161,7 +161,6 @@ def _leg_map(up: System, need: Need, choice: tuple[str, ...], checks: tuple[Pair
         system=arriving,
         reversed_rotation=turn != 0 and turn != need.system.rotation,
         uses_high_leg=up.high_leg in arriving.legs,
-        two_pole_break=len(choice) == 2 and live == 2,
         earthed_leg=arriving.earthed_leg,
         live_poles=live,
         worst_deviation_pct=max(deviations, key=abs, default=0.0),

@@ -137,14 +137,6 @@ def transformer_at_least(basis: Basis, kva: float, phases: Literal[1, 3]) -> Loo
     return NotListed(f"no usual {'single' if phases == 1 else 'three'}-phase transformer of {kva:g} kVA or more")
 
 
-def rated_current_a(kva: float, volts: float, phases: Literal[1, 3]) -> float:
-    """Rated current of a transformer side, amperes: kVA 1000 / V, or / (sqrt(3) V) line to line.
-
-    75 kVA at 480 V three-phase is 90.2 A.
-    """
-    return kva * 1000 / (volts * (math.sqrt(3) if phases == 3 else 1))
-
-
 def transformer_device_limit(
     basis: Basis,
     rated_a: float,

@@ -139,20 +139,6 @@ class System:
         """
         return _restrict(self, conductors)
 
-    def rotated(self, degrees: float) -> System:
-        """The same system with every angle moved ahead by ``degrees``."""
-        turn = cmath.rect(1.0, math.radians(degrees))
-        earth = None if self.earth is None else self.earth * turn
-        return system(
-            self.conductors,
-            tuple(phasor * turn for phasor in self.phasors),
-            self.frequency_hz,
-            self.earthing,
-            earth,
-            self.nominal,
-            self.widest_v,
-        )
-
     def figures(self) -> str:
         """The system in numbers: "480 V between any two live wires, 277 V from each to neutral, legs 120° apart"."""
         from wyeline_linter.system_words import figures
@@ -178,15 +164,7 @@ class UnknownYet(NamedTuple):
     reasons: tuple[str, ...]
 
 
-class Conflict(NamedTuple):
-    """What arrives (``inherited``) and what is written (``stated``) contradict each other."""
-
-    inherited: System
-    stated: Voltage
-    why: str
-
-
-SystemState = Known | UnknownYet | Conflict
+SystemState = Known | UnknownYet
 
 
 def _rounded(value: complex, digits: int) -> complex:

@@ -71,15 +71,14 @@ class LegMap(NamedTuple):
     """One way to connect: each needed conductor and the supply's conductor it goes to.
 
     ``system`` is what arrives: the supply restricted to these conductors, in the order of the need, under the supply's
-    names. ``live_poles`` is the number of poles that open every live wire, ``two_pole_break`` says that a two-wire load
-    sits on two live wires, ``earthed_leg`` is the solidly earthed leg among them.
+    names. ``live_poles`` is the number of poles that open every live wire, ``earthed_leg`` is the solidly earthed leg
+    among them.
     """
 
     pairs: tuple[tuple[str, str], ...]
     system: System
     reversed_rotation: bool
     uses_high_leg: bool
-    two_pole_break: bool
     earthed_leg: str | None
     live_poles: int
     worst_deviation_pct: float

@@ -9,6 +9,7 @@ from __future__ import annotations
 import pytest
 from studied_models import PURE_X, studied
 
+from wyeline_linter.studies.case import Case
 from wyeline_linter.studies.study import StateStudy
 
 
@@ -114,7 +115,7 @@ switchboard HV 400Y/230  bus 100 A, rated 16 kA
 feeder QUAY -> HV  63 A 4p  4x16mm2 + PE 16mm2 Cu XLPE  100 m
 """
     )
-    wire = study.built_lines("QUAY -> HV").leg
+    wire = study.built(Case.MAX).lines["QUAY -> HV"].leg
     assert wire is not None
     supply = 1.05 * 400 / 3**0.5 / 10e3 * complex(1, 4) / 17**0.5
     by_hand = 1.05 * 400 / 3**0.5 / abs(supply + 2 * wire + 20)

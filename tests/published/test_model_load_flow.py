@@ -6,7 +6,7 @@ import pytest
 from studied_models import PURE_X, studied
 
 from wyeline_linter.studies.branch import branch_drops
-from wyeline_linter.studies.starting import starts_of
+from wyeline_linter.studies.starting import at_standstill, starts_from
 
 US = 'project "P"\n  basis us-2023\n  frequency 60 Hz\n'
 
@@ -87,8 +87,9 @@ def test_motor_start_on_a_transformer() -> None:
     )
     motor = study.equipment("M1")
     assert motor is not None
-    start = next(iter(starts_of(study, [(motor, study.loads_at["M1"][""])])), None)
-    assert start is not None
+    standing = at_standstill(study, motor, study.loads_at["M1"][""])
+    assert standing is not None
+    (start,) = starts_from(study, [standing])
     locked = 480 / 3**0.5 / 2118 * complex(0.3, (1 - 0.3**2) ** 0.5)
     behind = 1j * (0.0575 * 480**2 / 1e6 + 480**2 / 5e9)
     assert start.dip == pytest.approx(1 - abs(locked) / abs(locked + behind), rel=1e-3)

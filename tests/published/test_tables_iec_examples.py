@@ -10,6 +10,7 @@ from typing import TypeVar
 
 import pytest
 
+from wyeline_grammar.notation import parse_voltage
 from wyeline_linter.conductor_sizes import area_mm2, next_size_up, size_at_least
 from wyeline_linter.conductors import (
     Material,
@@ -22,16 +23,17 @@ from wyeline_linter.conductors import (
     voltage_drop_v,
 )
 from wyeline_linter.grounding_conductors import protective_conductor
+from wyeline_linter.protection.currents import rated_a
 from wyeline_linter.protection.withstand import final_temperature_c
 from wyeline_linter.standard_ratings import (
     conventional_current_ratio,
     device_for_ampacity,
     device_ratings,
     is_standard_rating,
-    rated_current_a,
     rating_at_least,
     transformer_at_least,
 )
+from wyeline_linter.systems import source_system
 from wyeline_linter.tables import NotListed, Override, basis
 
 IEC = basis("iec")
@@ -41,6 +43,12 @@ T = TypeVar("T")
 def known(value: T | NotListed) -> T:
     assert not isinstance(value, NotListed), value.reason
     return value
+
+
+def rated_current_a(kva: float, volts: float, phases: int) -> float:
+    found = rated_a(kva * 1000, source_system(parse_voltage(f"{volts:g} {phases}ph"), frequency_hz=50.0))
+    assert found is not None
+    return found
 
 
 def test_voltage_drop_of_the_installation_guide() -> None:

@@ -10,6 +10,7 @@ from typing import Literal, TypeVar
 
 import pytest
 
+from wyeline_grammar.notation import parse_voltage
 from wyeline_linter import demand_factors as demand
 from wyeline_linter.conductors import (
     ampacity,
@@ -27,6 +28,7 @@ from wyeline_linter.grounding_conductors import (
     equipment_ground,
     equipment_ground_enlarged,
 )
+from wyeline_linter.protection.currents import rated_a
 from wyeline_linter.raceways import Wires, fill, smallest_raceway
 from wyeline_linter.standard_ratings import (
     device_for_ampacity,
@@ -36,13 +38,13 @@ from wyeline_linter.standard_ratings import (
     motor_device_limit,
     motor_feeder_device,
     motor_overload_limit_a,
-    rated_current_a,
     rating_at_least,
     rating_at_most,
     transformer_at_least,
     transformer_device_limit,
     transformer_device_limit_mv,
 )
+from wyeline_linter.systems import source_system
 from wyeline_linter.tables import Looked, NotListed, basis
 
 US = basis("us-2023")
@@ -53,6 +55,12 @@ T = TypeVar("T")
 def known(value: T | NotListed) -> T:
     assert not isinstance(value, NotListed), value.reason
     return value
+
+
+def rated_current_a(kva: float, volts: float, phases: int) -> float:
+    found = rated_a(kva * 1000, source_system(parse_voltage(f"{volts:g} {phases}ph"), frequency_hz=60.0))
+    assert found is not None
+    return found
 
 
 # --- voltage drop

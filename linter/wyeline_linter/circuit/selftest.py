@@ -27,8 +27,6 @@ class SelfTest:
     """Largest sum of currents at a node over the largest current in the network."""
     branch_law: float
     """Largest misfit of a winding or source law over the largest voltage."""
-    sources_va: complex
-    loads_va: complex
     losses_va: complex
 
     @property
@@ -86,8 +84,6 @@ def check_solution(
         power_balance=abs(sources - loads - losses) / scale,
         kirchhoff=float(np.abs(at_unknown).max()) / max(largest, 1e-3),
         branch_law=misfit / max(volts, 1e-3),
-        sources_va=sources,
-        loads_va=loads,
         losses_va=losses,
     )
 

@@ -30,9 +30,6 @@ class Cell(NamedTuple):
         return not self.unknown
 
 
-EMPTY = Cell()
-
-
 @dataclass(frozen=True, slots=True)
 class Column:
     """One column.

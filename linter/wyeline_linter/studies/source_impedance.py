@@ -314,5 +314,3 @@ def drives_neutral(system: System) -> bool:
     """Whether a source brings out or earths a star point, so that zero-sequence current can flow."""
     return system.has_neutral or system.earthing.conductor == "N"
 
-
-SPLIT = VoltageForm.SPLIT3

@@ -48,14 +48,9 @@ def starts_direct(body: Body) -> bool:
     return body.text("starter") not in SOFT
 
 
-def starts_of(study: StateStudy, motors: Iterable[tuple[Equipment, list[LeafLoad]]]) -> list[Start]:
-    """The start of each motor (the largest unit of it), those left out of which it cannot be told."""
-    found = [motor for equipment, parts in motors if (motor := at_standstill(study, equipment, parts)) is not None]
-    return starts_from(study, found)
-
-
 def starts_from(study: StateStudy, motors: Iterable[Standing]) -> list[Start]:
-    """The same of motors at standstill. Those that are joined alike are worked out together."""
+    """The start of each motor at standstill (the largest unit of it), those left out of which it cannot be told. Motors
+    that are joined alike are worked out together."""
     from numpy import array
 
     faults = study.starting

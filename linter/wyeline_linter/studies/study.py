@@ -355,10 +355,6 @@ class StateStudy:
         """The circuit that motor starts are judged on."""
         return self._view(Case.START)
 
-    def built_lines(self, key: str) -> LineData:
-        """The impedances of a feeder as the largest faults see them. KeyError where they are not known."""
-        return self.built(Case.MAX).lines[key]
-
     # figures of several parts
 
     def kept(self, what: str, of: tuple[object, ...], work: Callable[[], T]) -> T:

@@ -17,6 +17,7 @@ from wyeline_linter.fixing import apply_edits
 from wyeline_linter.network import NORMAL_STATE
 from wyeline_linter.protection.currents import current_of
 from wyeline_linter.protection.lines import feeder_line
+from wyeline_linter.studies.case import Case
 from wyeline_linter.studies.scenarios import losses
 from wyeline_linter.studies.sheets import study_sheet
 from wyeline_linter.working import render
@@ -107,7 +108,7 @@ def test_without_a_basis_one_gap_stands_for_all_feeders() -> None:
 
 def test_faults_at_a_bus_follow_from_the_impedances_by_hand() -> None:
     study = fresh(SITE).view.studies.normal
-    data = study.built_lines("UTIL -> DP")
+    data = study.built(Case.MAX).lines["UTIL -> DP"]
     assert data.leg is not None
     source = 480 / 3**0.5 / 22e3
     z = source / 17**0.5 * complex(1, 4) + data.leg

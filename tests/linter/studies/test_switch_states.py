@@ -16,6 +16,7 @@ from wyeline_linter.commands.show import worst_text
 from wyeline_linter.figures import figures_in_states
 from wyeline_linter.network import NORMAL_STATE
 from wyeline_linter.studies import states as states_module
+from wyeline_linter.studies.case import Case
 from wyeline_linter.studies.study import StateStudy
 from wyeline_linter.studies.worst import SMALLEST, equipment_states, feeder_states, worst
 
@@ -109,7 +110,7 @@ def test_a_tie_feeds_backwards_with_the_impedances_of_the_way_by_hand() -> None:
     assert study.connectivity.supplier["MSB-1"] == "MSB-2"
     # V / |Zsource + Zmain + Ztie|: series impedances of one phase (IEEE Std 141, hand method).
     source = 480 / 3**0.5 / 12e3 / 17**0.5 * complex(1, 4)
-    main, tie = study.built_lines("M-2").leg, study.built_lines("TIE").leg
+    main, tie = study.built(Case.MAX).lines["M-2"].leg, study.built(Case.MAX).lines["TIE"].leg
     assert main is not None and tie is not None
     assert study.largest.at("MSB-1")["three-phase"].amperes == pytest.approx(
         480 / 3**0.5 / abs(source + main + tie), rel=1e-6

@@ -11,9 +11,9 @@ from itertools import pairwise
 
 import pytest
 
-from wyeline_linter.conductor_sizes import MM2_PER_CIRCULAR_MIL, area_mm2, circular_mils, is_size
+from wyeline_linter.conductor_sizes import MM2_PER_CIRCULAR_MIL, area_mm2, circular_mils
 from wyeline_linter.conductors import thermal_k
-from wyeline_linter.standard_ratings import horsepower, rated_current_a
+from wyeline_linter.standard_ratings import horsepower
 from wyeline_linter.tables import ANY, Looked, Table, basis
 
 US = basis("us-2023")
@@ -224,7 +224,6 @@ def _(t: Table) -> None:
 def _by_area(t: Table) -> None:
     for place in (0, 1):
         limits = [key[place] for key in t.rows if key[place] != ANY]
-        assert all(is_size(limit) for limit in limits)
         rising([area_mm2(limit) for limit in limits])
         rising([area_mm2(str(cells[place])) for cells in t.rows.values()])
     assert all(area_mm2(str(al)) > area_mm2(str(cu)) for cu, al in t.rows.values())
@@ -312,7 +311,7 @@ def _falling_shares_rising_loads(t: Table, *, whole_until: int) -> None:
 def _(t: Table) -> None:
     for (name,), cells in t.rows.items():
         value, unit, clause, meaning = cells
-        assert clause and meaning and (isinstance(value, float) or is_size(str(value)) or unit), name
+        assert clause and meaning and (isinstance(value, float) or unit or area_mm2(str(value))), name
         if unit == "%":
             assert isinstance(value, float) and 0 < value <= 140, name
     # Both coefficients are those of IEC 60287 at 20 degC moved to 75 degC: a / (1 + 55 a).
@@ -332,8 +331,6 @@ def _(t: Table) -> None:
     assert all(
         f"{3 * kva:g}" in three for kva in (1, 2, 3, 5, 10, 15, 25, 37.5, 50, 75, 100, 167 - 1 / 3, 250) if kva < 160
     )
-    # 45 kVA at 208 V is 124.9 A: a usual size and a usual panel meet.
-    assert rated_current_a(45, 208, 3) == pytest.approx(124.9, abs=0.05)
 
 
 def test_metric_and_gauge_sizes_agree() -> None:
@@ -352,6 +349,5 @@ def test_metric_and_gauge_sizes_agree() -> None:
 
 @pytest.mark.parametrize("text", ["#12", "1/0 AWG", "5/0", "250kcmil", "250", "2,5 mm2", ""])
 def test_what_is_no_size_is_refused(text: str) -> None:
-    assert not is_size(text)
     with pytest.raises(ValueError, match="is not a conductor size"):
         circular_mils(text)

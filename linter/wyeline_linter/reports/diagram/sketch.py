@@ -41,7 +41,6 @@ class Kind(enum.StrEnum):
 
 
 BUSES = frozenset({Kind.SWITCHGEAR, Kind.SWITCHBOARD, Kind.MCC, Kind.PANEL, Kind.BUSWAY})
-SOURCES = frozenset({Kind.UTILITY, Kind.GENERATOR})
 REFERENCES = frozenset({Kind.REFERENCE_OUT, Kind.REFERENCE_IN})
 
 
