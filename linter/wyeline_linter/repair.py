@@ -16,6 +16,7 @@ from wyeline_linter.analysis import Analysis, View
 from wyeline_linter.checklist import Item, for_connection
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.fixing import OverlapError, apply_edits
+from wyeline_linter.repair_afterwards import larger_va, nearly_idle, warnings_of
 from wyeline_linter.repair_legs_above import legs_further_up
 from wyeline_linter.repair_link import Candidate, Link, candidates, link_of
 from wyeline_linter.repair_stage import rewound
@@ -190,7 +191,7 @@ def _solve(view: View, trial: Trial, found: Diagnosis, depth: int = 0) -> list[S
             break
         if any(s.family == candidate.family == "move" or s.edits == candidate.edits for s in solutions):
             continue
-        made = trial.verified(candidate, link)
+        made = trial.full_enough(candidate, link)
         if made is not None:
             solutions.append(made)
     return solutions
@@ -277,6 +278,9 @@ class Trial:
             view.configuration,
         )
         self.before = self._faults()
+        self.warned = warnings_of(self.analysis)
+        self.larger_va: float | None = None
+        """What the transformer of the candidate that was verified last should have; None where it is large enough."""
 
     def in_the_model(self, edits: tuple[Edit, ...]) -> tuple[Edit, ...] | None:
         """Edits of the copy's blocks as edits of the model's own."""
@@ -287,6 +291,15 @@ class Trial:
                 return None
             found.append(edit._replace(block=block))
         return tuple(found)
+
+    def full_enough(self, candidate: Candidate, link: Link) -> Solution | None:
+        """The candidate verified; through a larger transformer where the first one has no reserve and that helps."""
+        self.larger_va = None
+        made = self.verified(candidate, link)
+        if made is None or self.larger_va is None or candidate.larger is None:
+            return made
+        other = candidate.larger(self.larger_va)
+        return (self.verified(other, link) if other is not None else None) or made
 
     def verified(self, candidate: Candidate, link: Link) -> Solution | None:
         """The candidate as a solution if the model is better with it, else None. The copy is put back as it was."""
@@ -330,6 +343,12 @@ class Trial:
         if added and not mends:
             return None
         kind = candidate.stage.kind if candidate.stage is not None else None
+        left = candidate.left
+        if kind == "transformer" and candidate.inserted is not None:
+            self.larger_va = larger_va(view, candidate.inserted)
+            idle = nearly_idle(view, candidate.inserted, link.target.name)
+            left = (*left, idle) if idle else left
+        left = (*left, *(text for about, text in warnings_of(self.analysis).items() if about not in self.warned))
         kind = "transfer" if candidate.family == "transfer" else kind
         return Solution(
             candidate.title,
@@ -337,7 +356,7 @@ class Trial:
             candidate.cost + len(light),
             candidate.edits,
             candidate.sized,
-            candidate.left,
+            left,
             for_connection(view, link.target.name, candidate.inserted, kind),
             tuple(sorted(fault[1] for fault in light)),
             candidate.family,

@@ -7,7 +7,7 @@ only the model knows (another board, other poles, a rating nobody states), cheap
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from wyeline_grammar.blocks import Block
@@ -61,7 +61,8 @@ class Candidate:
 
     ``left`` is what remains for an engineer to give, ``sized`` says where sizes come from. ``stage`` is what is
     inserted as ``inserted``, ``board`` what feeds it then, on ``legs``. ``keeps_need`` is false where the far end is
-    declared anew, ``of_finding`` true for a rule's own fix (``family`` is then the rule).
+    declared anew, ``of_finding`` true for a rule's own fix (``family`` is then the rule). ``larger`` is
+    the same way through equipment of so many VA at the least.
     """
 
     cost: int
@@ -77,6 +78,7 @@ class Candidate:
     inserted: str | None = None
     keeps_need: bool = True
     of_finding: bool = False
+    larger: Callable[[float], Candidate | None] | None = None
 
 
 def link_of(view: View, source: str, target: Equipment, feeder: Feeder | None, port: str | None = None) -> Link:

@@ -199,7 +199,7 @@ def stages(up: System, need: Need) -> Iterator[Stage]:
             continue
         yield from _boosters(up, need, secondary)
         yield from _single(up, need, secondary)
-        yield from _three(up, need, secondary)
+        yield from _three(up, need, _earthed(need) or secondary)
         yield from _zigzag(up, need, secondary)
 
 
@@ -219,6 +219,17 @@ def made_for(need: Need) -> Voltage:
     if wanted.legs == 3 and volts in _WYES:  # a wye has a point to earth, a delta has none
         return parse_voltage(_WYES[volts])
     return _voltage(volts, "3ph" if wanted.legs == 3 else "1ph") or wanted
+
+
+def _earthed(need: Need) -> Voltage | None:
+    """A system of the same legs with a point to earth, for a board that states three wires alone: an unearthed one
+    would ask for an alarm that shows the first fault (NEC 250.21(B), IEC 60364-4-41 411.6.3)."""
+    wanted = need.voltage
+    if need.is_load or wanted.form is not VoltageForm.THREE_WIRE:
+        return None
+    if wanted.line_v in _WYES:
+        return parse_voltage(_WYES[wanted.line_v])
+    return parse_voltage("240/120 3ph") if wanted.line_v == 240.0 and need.practice != "iec" else None
 
 
 def _voltage(line: float, phases: str, neutral: float | None = None) -> Voltage | None:

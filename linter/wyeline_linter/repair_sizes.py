@@ -44,8 +44,9 @@ def has_lugs_only(equipment: Equipment) -> bool:
     return any(equipment.body.text(key) == "lugs" for key in ("main", "incomer"))
 
 
-def sizes_for(view: View, stage: Stage, target: Equipment, device_a: float | None) -> Sizes:
-    """Sizes of ``stage`` in front of ``target``; ``device_a`` is the device that stays on the line to it."""
+def sizes_for(view: View, stage: Stage, target: Equipment, device_a: float | None, least_va: float = 0.0) -> Sizes:
+    """Sizes of ``stage`` in front of ``target``; ``device_a`` is the device that stays on the line to it, ``least_va``
+    what a transformer is asked to have at the least."""
     tables, own = tables_for(view)
     sizes = Sizes(load_below(view, target.name))
     volts = stage.secondary.line_v
@@ -56,7 +57,7 @@ def sizes_for(view: View, stage: Stage, target: Equipment, device_a: float | Non
     # Behind three windings a need of two legs still loads each winding with its own share.
     root = math.sqrt(3.0) if phases == 3 else 1.0
     main = main_of(target)
-    kva, why = _kva(tables, sizes.load, phases, volts, root, main, device_a, target)
+    kva, why = _kva(tables, sizes.load, phases, volts, root, main, device_a, target, least_va / 1000.0)
     if kva is None:
         sizes.unresolved += 1
         sizes.notes.append(f"kVA of the transformer: {why}")
@@ -65,7 +66,7 @@ def sizes_for(view: View, stage: Stage, target: Equipment, device_a: float | Non
     sizes.notes.append(f"{kva:g} kVA {why}")
     if not own:
         sizes.notes.append(f"sizes are of the usual series ({tables.title}); the project names no basis")
-    _primary_device(tables, sizes, kva * 1000.0 / (stage.primary.line_v * root))
+    _primary_device(tables, sizes, kva * 1000.0 / (stage.primary.line_v * root), zigzag=stage.sort == "zigzag")
     if main is None and target.kind not in LOAD_KINDS and device_a is None:
         _main_to_add(tables, sizes, kva * 1000.0 / (volts * root), target)
     first = next((d for d in (main, sizes.main_to_add_a, device_a) if d is not None), None)
@@ -100,6 +101,7 @@ def _kva(
     main: float | None,
     device_a: float | None,
     target: Equipment,
+    asked: float,
 ) -> tuple[float | None, str]:
     """The usual size, and why it is that one."""
     least, why = 0.0, ""
@@ -108,6 +110,9 @@ def _kva(
         why = f"carries the {power_text(load.va)} stated below it"
         if load.unknown or load.at_least:
             why += " (at least: not every load states its input)"
+    if asked > least:
+        least = asked
+        why += f", and {asked:.3g} kVA for its fullest winding and the reserve" if why else ""
     device = main if main is not None else device_a if target.kind not in LOAD_KINDS else None
     bus = target.body.number("bus") or target.body.number("rating")
     if device is not None:
@@ -155,10 +160,23 @@ def _protected_by(tables: Basis, rated_a: float, device_a: float) -> bool:
     return device_a <= limit.largest_a * (1 + 1e-9)
 
 
-def _primary_device(tables: Basis, sizes: Sizes, rated_a: float) -> None:
-    """125 % of the rated current, next standard rating; never above the limit of the basis (NEC 450.3(B): 250 %)."""
-    from wyeline_linter.standard_ratings import rating_at_least, transformer_device_limit
+def _primary_device(tables: Basis, sizes: Sizes, rated_a: float, *, zigzag: bool) -> None:
+    """125 % of the rated current, next standard rating; never above the limit of the basis (NEC 450.3(B): 250 %), and
+    for a grounding transformer never above 125 % (NEC 450.5)."""
+    from wyeline_linter.standard_ratings import rating_at_least, rating_at_most, transformer_device_limit
 
+    if zigzag:
+        for kind in ("breaker", "fuse"):
+            most = rating_at_most(tables, 1.25 * rated_a, "fuse" if kind == "fuse" else "breaker")
+            if not isinstance(most, NotListed) and most.value >= rated_a:
+                sizes.primary_device_a, sizes.fuse = most.value, kind == "fuse"
+                sizes.notes.append(f"{most.value:g} A on the primary: 125 % of {rated_a:.3g} A at the most (NEC 450.5)")
+                return
+        sizes.unresolved += 1
+        sizes.notes.append(
+            f"primary device: no standard rating lies between {rated_a:.3g} A and 125 % of it (NEC 450.5)"
+        )
+        return
     for kind in ("breaker", "fuse"):
         wanted = rating_at_least(tables, 1.25 * rated_a, "fuse" if kind == "fuse" else "breaker")
         limit = transformer_device_limit(

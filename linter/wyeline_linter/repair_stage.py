@@ -57,8 +57,9 @@ class _Onward:
     keeps_device: bool
 
 
-def by_stage(view: View, link: Link, board: str, route: Route, base: int) -> Candidate | None:
-    """The connection through a new piece of equipment fed from ``board``; None where no position is free for it."""
+def by_stage(view: View, link: Link, board: str, route: Route, base: int, least_va: float = 0.0) -> Candidate | None:
+    """The connection through a new piece of equipment fed from ``board``, of ``least_va`` at the least; None where no
+    position is free for it."""
     stage = route.stage
     if stage is None:
         return None
@@ -76,7 +77,7 @@ def by_stage(view: View, link: Link, board: str, route: Route, base: int) -> Can
     if taken is None:
         return None
     onward = _onward(link, route)
-    sizes = sizes_for(view, stage, target, onward.device_a)
+    sizes = sizes_for(view, stage, target, onward.device_a, least_va)
     tag = new_tag(view.model, stage.kind, target.name)
     draft = Draft()
     left: list[str] = []
@@ -112,6 +113,7 @@ def by_stage(view: View, link: Link, board: str, route: Route, base: int) -> Can
         stage,
         tag,
         keeps_need=route.redeclared is None,
+        larger=(lambda va: by_stage(view, link, board, route, base, va)) if sizes.power_text else None,
     )
 
 

@@ -163,7 +163,8 @@ def test_a_transformer_is_sized_by_the_main_that_protects_it() -> None:
 
 
 def test_a_board_without_a_main_gets_one_and_the_size_follows_its_load() -> None:
-    """9.4 kVA stated: next usual size 10 kVA; 41.7 A at 240 V, 125 % is 52.1 A, next standard 60 A (NEC 450.3(B))."""
+    """9.4 kVA stated, 4.75 kVA of it on one half: 10 kVA would be 95 % full and 15 kVA is 63 %; 62.5 A at 240 V, 125 %
+    is 78.1 A, next standard 80 A (NEC 450.3(B))."""
     text = BOARD + (
         "panel WET 120/240  bus 125 A, rated 10 kA, spaces 12\n"
         '  1    20 A 1p  180 VA count 5 receptacle "Benches"\n  3    20 A 1p  1 kVA lighting "Lamps"\n'
@@ -171,8 +172,8 @@ def test_a_board_without_a_main_gets_one_and_the_size_follows_its_load() -> None
     )
     solution, after = first(text, "MSB", "WET")
     assert load_below(model(text).view, "WET").va == pytest.approx(9400)
-    assert "480 1ph -> 120/240  10 kVA" in after
-    assert "main 60 A" in after
+    assert "480 1ph -> 120/240  15 kVA" in after
+    assert "main 80 A" in after
     assert "feeder TX-1        -> WET" in after
     assert solution.left
     words = {item.text: item.known for item in solution.checklist}

@@ -49,7 +49,7 @@ def source_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
     key = "service" if equipment.kind == "utility" else "power"
     share, load, limit = max(shares)
     nearly = view.settings.loading
-    if share <= nearly:
+    if share <= nearly + 1e-9:
         return
     over = share > _FULL
     yield SOURCE.finding(
@@ -148,7 +148,7 @@ def transformer_overload(view: View, equipment: Equipment) -> Iterator[Finding]:
     total = abs(view.loads.counted(equipment.name).demand.va)
     share, load, of = transformer_share(view.loads, equipment.name, rating)
     nearly = view.settings.loading
-    if share <= nearly:
+    if share <= nearly + 1e-9:
         return
     over = share > _FULL
     all_of_it = f"{total / 1e3:.1f} kVA of {rating / 1e3:g} kVA in total"

@@ -303,7 +303,7 @@ def zigzag_protection(view: View, feeder: Feeder) -> Iterator[Finding]:
     if rating is None or va is None:
         return
     rated = va / 3**0.5 / state.carried.system.nominal.line_v
-    # The next standard size above is the usual reading where 125 % fits none.
+    # 450.5 names no next standard size above its 125 % (from memory).
     if rating > ZIGZAG_SHARE * rated * 1.0001:
         yield ZIGZAG.finding(
             feeder.place,
