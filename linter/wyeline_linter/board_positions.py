@@ -172,10 +172,6 @@ class BoardPositions:
             return self.legs
         return None
 
-    def free(self) -> list[int]:
-        """Positions that nothing takes, in order; empty where the number of positions is not written."""
-        return [p for p in range(1, (self.spaces or 0) + 1) if not self._blocked(p)]
-
     def free_runs(self, poles: int, legs: frozenset[str] | None = None) -> Iterator[tuple[int, ...]]:
         """Runs of free positions for a device of so many poles, lowest first, on ``legs`` only where given.
 

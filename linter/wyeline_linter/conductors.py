@@ -47,21 +47,15 @@ TABLE_9_TEMPERATURE_C = 75.0
 class Ampacity(NamedTuple):
     """Ampacity of one conductor of a set, US practice.
 
-    `amps` is the smaller of `corrected_a`, the insulation column times the two factors, and `termination.value`, the
-    column of the terminals without factors (NEC 110.14(C)). Times the number of parallel sets it is that of the feeder.
+    `amps` is the smaller of the insulation column times the two factors and `termination.value`, the column of the
+    terminals without factors (NEC 110.14(C)). Times the number of parallel sets it is that of the feeder.
     """
 
     amps: float
-    governed_by: Literal["insulation", "ambient", "bundling", "ambient and bundling", "termination"]
     insulation: Looked[float]
     ambient: Looked[float]
     bundling: Looked[float]
     termination: Looked[float]
-
-    @property
-    def corrected_a(self) -> float:
-        """Insulation column after ambient correction and bundling adjustment."""
-        return self.insulation.value * self.ambient.value * self.bundling.value / 100
 
     @property
     def looked(self) -> tuple[Looked[float], ...]:
@@ -105,13 +99,7 @@ def ampacity(
     if isinstance(termination, NotListed):
         return termination
     corrected_a = column.value * ambient.value * bundling.value / 100
-    if termination.value < corrected_a:
-        return Ampacity(termination.value, "termination", column, ambient, bundling, termination)
-    warm, bundled = ambient.value < 1, bundling.value < 100
-    governed: Literal["insulation", "ambient", "bundling", "ambient and bundling"] = (
-        "ambient and bundling" if warm and bundled else "ambient" if warm else "bundling" if bundled else "insulation"
-    )
-    return Ampacity(corrected_a, governed, column, ambient, bundling, termination)
+    return Ampacity(min(corrected_a, termination.value), column, ambient, bundling, termination)
 
 
 def termination_column_c(basis: Basis, device_a: float, marked_c: int | None) -> Looked[float] | NotListed:

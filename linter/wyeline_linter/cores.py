@@ -52,11 +52,6 @@ class Core(NamedTuple):
     secondaries: tuple[Winding, ...]
     tap_pct: float = 0.0
 
-    @property
-    def ratio(self) -> float:
-        """Rated volts of the first secondary winding over those of the primary, nominal tap."""
-        return self.secondaries[0].volts / self.primary.volts
-
 
 PRIMARY_STAR = Terminal(Side.INSIDE, "primary star")
 SECONDARY_STAR = Terminal(Side.INSIDE, "secondary star")

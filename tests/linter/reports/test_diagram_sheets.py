@@ -19,7 +19,7 @@ from wyeline_linter.reports.diagram.drawing import draw
 from wyeline_linter.reports.diagram.labels import broken, text_width_mm
 from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSet, SheetSize, TitleBlock, sheets_of
 from wyeline_linter.reports.diagram.sketch import Kind, Node, Sketch, Status
-from wyeline_linter.reports.diagram.svg import picture_svg
+from wyeline_linter.reports.diagram.svg import parts_svg
 
 SVG = "{http://www.w3.org/2000/svg}"
 CAUTION = "Design aid. Not for energised work."
@@ -30,6 +30,10 @@ def groups(svg: str) -> list[ET.Element]:
     return [g for g in ET.fromstring(svg).iter(f"{SVG}g") if g.get("data-id") is not None]
 
 
+def drawn_svg(sketch: Sketch) -> str:
+    return f'<svg xmlns="http://www.w3.org/2000/svg">{parts_svg(draw(sketch), sketch)}</svg>'
+
+
 def all_sheets(sketch: Sketch, size: SheetSize = A3) -> SheetSet:
     return sheets_of(sketch, TITLE, size)
 
@@ -37,7 +41,7 @@ def all_sheets(sketch: Sketch, size: SheetSize = A3) -> SheetSet:
 @pytest.mark.parametrize("make", [drawn.station, drawn.double_ended, drawn.crowded_board, drawn.single, drawn.ring])
 def test_every_element_is_a_group_with_title_name_source_and_link(make: object) -> None:
     sketch = make()  # type: ignore[operator]
-    found = {g.get("id"): g for g in groups(picture_svg(draw(sketch), sketch))}
+    found = {g.get("id"): g for g in groups(drawn_svg(sketch))}
     assert len(found) == len(sketch.nodes) + len(sketch.edges)
     for group in found.values():
         assert group.findtext(f"{SVG}title")
@@ -52,7 +56,7 @@ def test_every_element_is_a_group_with_title_name_source_and_link(make: object) 
 
 def test_status_and_unknown_figures_are_read_without_colour() -> None:
     sketch = drawn.station()
-    root = {g.get("data-name"): g for g in groups(picture_svg(draw(sketch), sketch))}
+    root = {g.get("data-name"): g for g in groups(drawn_svg(sketch))}
     for tag, status in (("T-W", "existing"), ("P-4", "future"), ("LATHE", "demolish"), ("CABIN", "temporary")):
         assert status in str(root[tag].get("class")).split()
     assert any(path.get("class") == "k" for path in root["LATHE"].iter(f"{SVG}path"))
@@ -63,7 +67,7 @@ def test_status_and_unknown_figures_are_read_without_colour() -> None:
 @settings(max_examples=60, deadline=None)
 def test_any_text_gives_valid_xml_and_one_id(tag: str, line: str, kind: Kind, status: Status) -> None:
     sketch = Sketch((Node(f"a{tag}", kind, tag, (line,), status=status, source=line, working=tag),), title=line)
-    assert len(groups(picture_svg(draw(sketch), sketch))) == 1
+    assert len(groups(drawn_svg(sketch))) == 1
 
 
 @given(st.text(st.characters(codec="ascii", categories=("L", "N", "P", "Zs")), max_size=90), st.floats(5, 60))
@@ -173,7 +177,7 @@ def test_the_same_sketch_gives_the_same_bytes_in_another_process() -> None:
 def test_one_more_line_of_words_changes_the_drawing() -> None:
     sketch = drawn.single()
     other = Sketch((replace(sketch.nodes[0], lines=("400 A bus",)),))
-    assert picture_svg(draw(sketch), sketch) != picture_svg(draw(other), other)
+    assert drawn_svg(sketch) != drawn_svg(other)
 
 
 def test_two_hundred_nodes_are_drawn_quickly() -> None:
@@ -181,6 +185,6 @@ def test_two_hundred_nodes_are_drawn_quickly() -> None:
     best = 9.0
     for _ in range(3):
         start = time.perf_counter()
-        picture_svg(draw(sketch), sketch)
+        drawn_svg(sketch)
         best = min(best, time.perf_counter() - start)
     assert best < 0.3

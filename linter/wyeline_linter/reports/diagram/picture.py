@@ -93,11 +93,3 @@ class Picture:
     parts: tuple[Part, ...]
     width: float
     height: float
-
-
-def bounds(parts: list[Part]) -> Box:
-    """The smallest box around the parts; a point where there are none."""
-    boxes = [box for part in parts for box in part.boxes()]
-    if not boxes:
-        return (0.0, 0.0, 0.0, 0.0)
-    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))

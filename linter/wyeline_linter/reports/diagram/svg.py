@@ -43,13 +43,6 @@ def number(value: float) -> str:
     return "0" if text in ("-0", "") else text
 
 
-def picture_svg(picture: Picture, sketch: Sketch, margin_mm: float = 4.0) -> str:
-    """One free-standing SVG as large as the picture, in millimetres."""
-    width, height = picture.width + 2 * margin_mm, picture.height + 2 * margin_mm
-    body = f'<g transform="translate({number(margin_mm)} {number(margin_mm)})">\n{parts_svg(picture, sketch)}</g>\n'
-    return svg_page(width, height, sketch.title or "One-line diagram", body)
-
-
 def svg_page(width_mm: float, height_mm: float, title: str, body: str, name: str = "") -> str:
     """The frame of an SVG document."""
     w, h = number(width_mm), number(height_mm)
