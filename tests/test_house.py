@@ -54,6 +54,39 @@ def test_files_are_named_after_what_they_do_and_stay_readable() -> None:
             assert lines <= 550, f"{path.relative_to(ROOT)} has {lines} lines: is it still one theme?"
 
 
+ASKED_BY_NAME = {"register", "SETTINGS"}
+"""What the server wants of its features, and what the settings pages of the editors print."""
+
+
+def made_elsewhere(statement: ast.stmt) -> bool:
+    """A decorated function, or a rule: what registers them asks for them."""
+    if isinstance(statement, ast.Assign):
+        return isinstance(statement.value, ast.Call) and ast.unparse(statement.value.func) == "rule"
+    return bool(getattr(statement, "decorator_list", ())) and not isinstance(statement, ast.ClassDef)
+
+
+def test_what_is_defined_is_asked_for_and_not_by_tests_alone() -> None:
+    trees = {p: ast.parse(p.read_text("utf-8")) for folder, _ in WINGS.values() for p in sorted(folder.rglob("*.py"))}
+    asked = set(re.findall(r"[\w]+", (ROOT / "pyproject.toml").read_text("utf-8")))
+    for node in (node for tree in trees.values() for node in ast.walk(tree)):
+        if isinstance(node, ast.ImportFrom):
+            asked |= {alias.name for alias in node.names}
+        elif isinstance(node, ast.Attribute):
+            asked.add(node.attr)
+        elif isinstance(node, ast.Constant) and isinstance(node.value, str) and node.value.isidentifier():
+            asked.add(node.value)
+    unasked = []
+    for path, tree in trees.items():
+        inside = [{n.id for n in ast.walk(statement) if isinstance(n, ast.Name)} for statement in tree.body]
+        for k, statement in enumerate(tree.body):
+            targets = getattr(statement, "targets", [getattr(statement, "target", None)])
+            names = {getattr(statement, "name", None), *(getattr(target, "id", None) for target in targets)} - {None}
+            used = asked.union(*inside[:k], *inside[k + 1 :])
+            if not made_elsewhere(statement):
+                unasked += [f"{path.name}: {n}" for n in names - used - ASKED_BY_NAME if not n.startswith("__")]
+    assert not unasked, "delete what nothing asks for, or move it to the tests that ask"
+
+
 MAPS = {
     "wyeline_grammar": ("DEVELOPERS.md", "### The grammar wing"),
     "wyeline_linter": ("DEVELOPERS.md", "### The linter wing"),

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import NamedTuple, SupportsIndex, overload
 
 from wyeline_grammar.blocks import Block
-from wyeline_grammar.places import Place, Span
+from wyeline_grammar.places import Place
 
 
 class Severity(enum.IntEnum):
@@ -194,8 +194,3 @@ class Finding:
             self.subject,
             self.position,
         )
-
-
-def whole_statement(block: Block, span: Span) -> Place:
-    """A place for a finding about a statement as a whole."""
-    return Place(block, span)

@@ -2,13 +2,10 @@
 
 from __future__ import annotations
 
-import logging
 from typing import Any
 
 from wyeline_server.protocol import BadParametersError
 from wyeline_server.server import WyelineServer
-
-logger = logging.getLogger(__name__)
 
 
 def register(server: WyelineServer) -> None:

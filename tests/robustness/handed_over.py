@@ -19,13 +19,14 @@ from soundness import FOLDER, ROOT, analysed, reader_of
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.commands import connect
+from wyeline_linter.commands.report import FORMATS
 from wyeline_linter.configuration import DEFAULT
 from wyeline_linter.expectations import expectations_of
 from wyeline_linter.findings import Severity
 from wyeline_linter.outputs import Results, github, gitlab, json_output, junit, sarif, summary
 from wyeline_linter.outputs import text as text_output
 from wyeline_linter.repair import diagnose, findings_at, solve
-from wyeline_linter.reports.files_written import FORMATS, report_files
+from wyeline_linter.reports.files_written import report_files
 from wyeline_linter.reports.package import Package
 from wyeline_linter.review import as_html, as_json, as_markdown, as_text
 from wyeline_linter.review.comparison import Comparison, compare_versions

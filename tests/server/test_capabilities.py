@@ -12,12 +12,12 @@ from typing import Any
 import pytest
 from editing import Editor
 from lsprotocol import types
+from unsupported import UNSUPPORTED
 
 from wyeline_server import announced
 from wyeline_server.announced import COMMANDS, METHODS
 from wyeline_server.protocol import framed, parse
 from wyeline_server.server import FEATURES, WyelineServer
-from wyeline_server.unsupported import UNSUPPORTED
 
 ALWAYS = {"initialize", "initialized", "shutdown", "exit", "$/setTrace"}
 """Part of every session, announced by nothing."""

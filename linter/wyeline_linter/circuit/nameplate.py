@@ -49,12 +49,6 @@ def transformer_z_pu_from_loss(z_percent: float, load_loss_w: float, s_va: float
     return complex(r, sqrt(z * z - r * r))
 
 
-def magnetising_pu(no_load_loss_w: float, no_load_current_pu: float, s_va: float) -> complex:
-    """Magnetising admittance per unit: conductance of the no-load loss, susceptance of the rest of the current."""
-    g = no_load_loss_w / s_va
-    return complex(g, -sqrt(max(no_load_current_pu**2 - g * g, 0.0)))
-
-
 def locked_rotor_z(v_rated: float, locked_rotor_a: float, power_factor: float, phases: int = 3) -> complex:
     """Impedance of a starting motor per phase (star) or across its two wires, in ohm."""
     z = v_rated / (sqrt(3) * locked_rotor_a) if phases == 3 else v_rated / locked_rotor_a

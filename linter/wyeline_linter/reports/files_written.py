@@ -12,7 +12,6 @@ from wyeline_linter.reports.markdown_output import escaped, markdown_text
 from wyeline_linter.reports.package import DIAGRAM, WORKING, Package
 from wyeline_linter.working import render
 
-FORMATS = ("html", "csv", "md", "svg")
 REPORT = "report.html"
 
 

@@ -8,7 +8,7 @@ from itertools import combinations, pairwise
 import diagram_sketches as drawn
 import pytest
 
-from wyeline_linter.reports.diagram.drawing import draw
+from wyeline_linter.reports.diagram.drawing import Drawing
 from wyeline_linter.reports.diagram.picture import Box, Picture, Point
 from wyeline_linter.reports.diagram.sketch import Edge, Kind, Node, Sketch
 
@@ -101,7 +101,7 @@ def squeezed(text: str) -> str:
 @pytest.mark.parametrize("practice", ["us", "iec"])
 def test_hand_made_drawings_are_clean(name: str, practice: str) -> None:
     sketch = HAND_MADE[name]()
-    picture = draw(sketch, "iec" if practice == "iec" else "us")
+    picture = Drawing(sketch, "iec" if practice == "iec" else "us").picture()
     check_complete(sketch, picture)
     assert overlapping(picture) == []
     assert crossings(picture) == 0
@@ -110,7 +110,7 @@ def test_hand_made_drawings_are_clean(name: str, practice: str) -> None:
 @pytest.mark.parametrize("seed", range(100))
 def test_random_trees_are_drawn_without_crossings(seed: int) -> None:
     sketch = drawn.random_tree(seed, 4 + seed % 60)
-    picture = draw(sketch, "us" if seed % 2 else "iec", upright_from=(12, 3)[seed % 3 == 0])
+    picture = Drawing(sketch, "us" if seed % 2 else "iec").picture((12, 3)[seed % 3 == 0])
     check_complete(sketch, picture)
     assert overlapping(picture) == []
     assert crossings(picture) == 0
@@ -119,7 +119,7 @@ def test_random_trees_are_drawn_without_crossings(seed: int) -> None:
 @pytest.mark.parametrize("seed", range(100))
 def test_random_networks_are_drawn_without_overlaps(seed: int) -> None:
     sketch = drawn.random_network(seed, 6 + seed % 50)
-    picture = draw(sketch, "us" if seed % 2 else "iec", upright_from=(12, 3)[seed % 3 == 0])
+    picture = Drawing(sketch, "us" if seed % 2 else "iec").picture((12, 3)[seed % 3 == 0])
     check_complete(sketch, picture)
     assert overlapping(picture) == []
     assert crossings(picture) < 1000
@@ -127,7 +127,7 @@ def test_random_networks_are_drawn_without_overlaps(seed: int) -> None:
 
 def test_every_supply_stands_above_what_it_feeds() -> None:
     sketch = drawn.station()
-    picture = draw(sketch)
+    picture = Drawing(sketch).picture()
     top = {
         p.id: min(b[1] for b in [*(g.box for g in p.glyphs), *((0, b.y, 0, 0) for b in p.bars)])
         for p in picture.parts
@@ -138,7 +138,7 @@ def test_every_supply_stands_above_what_it_feeds() -> None:
 
 
 def test_tied_boards_stand_side_by_side() -> None:
-    picture = draw(drawn.double_ended())
+    picture = Drawing(drawn.double_ended()).picture()
     bars = {p.id: p.bars[0] for p in picture.parts if p.bars}
     assert bars["MDB-A"].y == bars["MDB-B"].y
     assert bars["MDB-A"].right < bars["MDB-B"].left
@@ -147,13 +147,13 @@ def test_tied_boards_stand_side_by_side() -> None:
 
 
 def test_taps_of_a_busway_keep_their_distances_in_order() -> None:
-    picture = draw(drawn.double_ended())
+    picture = Drawing(drawn.double_ended()).picture()
     x = {p.id: p.glyphs[0].x for p in picture.parts if p.id.startswith("DB-")}
     assert x["DB-1"] < x["DB-2"] < x["DB-3"]
 
 
 def test_the_transfer_switch_stands_on_its_normal_input() -> None:
-    picture = draw(drawn.station())
+    picture = Drawing(drawn.station()).picture()
     parts = {p.id: p for p in picture.parts}
     switch = parts["ATS-1"].glyphs[0]
     normal = next(p for i, p in parts.items() if i.startswith("MSB-ATS-1"))
@@ -182,7 +182,7 @@ def test_three_transfer_switches_with_own_generators_cross_nothing() -> None:
         b.feed("MSB", f"ATS-{number}", "200 A 3P", to_port="normal")
         b.feed(f"GEN-{number}", f"ATS-{number}", "200 A 3P", to_port="emergency")
         b.feed(f"ATS-{number}", f"L-{number}")
-    picture = draw(b.sketch())
+    picture = Drawing(b.sketch()).picture()
     assert overlapping(picture) == []
     assert crossings(picture) == 0
 
@@ -193,7 +193,7 @@ def test_separate_services_are_set_in_rows() -> None:
         b.node(Kind.UTILITY, f"NET-{number}", "480Y/277 V")
         b.node(Kind.PANEL, f"P-{number}", "225 A bus")
         b.feed(f"NET-{number}", f"P-{number}", "200 A 3P", "12 m")
-    picture = draw(b.sketch())
+    picture = Drawing(b.sketch()).picture()
     check_complete(b.sketch(), picture)
     assert overlapping(picture) == []
     assert 0.5 < picture.width / picture.height < 4

@@ -15,7 +15,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from wyeline_linter.reports.diagram.drawing import draw
+from wyeline_linter.reports.diagram.drawing import Drawing
 from wyeline_linter.reports.diagram.labels import broken, text_width_mm
 from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSet, SheetSize, TitleBlock, sheets_of
 from wyeline_linter.reports.diagram.sketch import Kind, Node, Sketch, Status
@@ -31,7 +31,7 @@ def groups(svg: str) -> list[ET.Element]:
 
 
 def drawn_svg(sketch: Sketch) -> str:
-    return f'<svg xmlns="http://www.w3.org/2000/svg">{parts_svg(draw(sketch), sketch)}</svg>'
+    return f'<svg xmlns="http://www.w3.org/2000/svg">{parts_svg(Drawing(sketch).picture(), sketch)}</svg>'
 
 
 def all_sheets(sketch: Sketch, size: SheetSize = A3) -> SheetSet:

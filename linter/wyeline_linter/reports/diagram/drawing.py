@@ -63,18 +63,13 @@ class Drawing:
             self._plans.append(best)
 
     def picture(self, upright_from: int = UPRIGHT_FROM) -> Picture:
-        """One picture of whatever size it needs."""
+        """One picture as large as it needs. A board with ``upright_from`` end loads or more gets narrow columns."""
         return in_rows([self._draw(plan, upright_from) for plan in self._plans])
 
     def _draw(self, plan: _Plan, upright_from: int) -> Picture:
         shapes = shapes_of(plan.sketch, plan.graph, self._practice, upright_from)
         places = Placing(plan.sketch, plan.graph, shapes, plan.order).places()
         return _Draughtsman(plan.sketch, plan.graph, shapes, plan.order, places, self._practice).picture()
-
-
-def draw(sketch: Sketch, practice: Practice = "us", upright_from: int = UPRIGHT_FROM) -> Picture:
-    """Lay out one sketch on one picture. A board with ``upright_from`` end loads or more gets narrow columns."""
-    return Drawing(sketch, practice).picture(upright_from)
 
 
 class _Draughtsman:
