@@ -108,12 +108,15 @@ def test_light_dark_and_paper(read: tuple[str, str, dict[str, Any]]) -> None:
     size = (431.8, 279.4) if "station" in root else (420.0, 297.0)
     pages = [tuple(v * MM_PER_POINT for v in page) for page in seen["pages"]]
     large = [at for at, page in enumerate(pages) if page == pytest.approx(size, abs=1.0)]
-    sheets, schedule = large[: seen["sheets"]], large[seen["sheets"] :]
+    sheets, others = large[: seen["sheets"]], large[seen["sheets"] :]
+    schedule = [at for at in others if at - others[0] < 3]
+    working = others[len(schedule) :]
     assert sheets == list(range(1, 1 + seen["sheets"])), "the drawings come after the cover"
     # How many pages depends on the fonts of the machine: two with narrow ones, three with DejaVu Sans.
     assert 1 <= len(schedule) <= 3 and schedule[-1] - schedule[0] == len(schedule) - 1, (
         "the feeder schedule is as large"
     )
+    assert working == list(range(working[0], len(pages))), "working sheets come last, two columns on a large page"
     assert len(pages) > len(large) + 5
 
 

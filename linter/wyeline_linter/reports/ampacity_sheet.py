@@ -45,10 +45,10 @@ def governing(view: View, feeder: Feeder) -> str:
         return ""
     held = found[1]
     if held.lugs_a < held.bundled_a:
-        return f"terminals at {held.lug_c:g} degC"
+        return f"{held.lug_c:g} °C terminals"
     if held.bundled_a < held.warm_a:
         return "grouping"
-    return "ambient" if held.warm_a < held.plain_a else f"insulation at {held.insulation_c:g} degC"
+    return "ambient" if held.warm_a < held.plain_a else f"{held.insulation_c:g} °C insulation"
 
 
 def _held(view: View, feeder: Feeder) -> tuple[Line, Carries] | str:

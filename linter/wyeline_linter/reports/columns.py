@@ -135,7 +135,8 @@ class TwoColumns(NamedTuple):
 
 @dataclass(slots=True)
 class Table:
-    """Rows under their columns; ``facts`` stand in the head of a schedule, ``totals`` and ``notes`` below it.
+    """Rows under their columns; ``facts`` stand in the head of a schedule, ``totals``, the table ``beside`` them and
+    ``notes`` below it.
 
     ``built`` is set for a board whose rows can be shown in two columns, as it is built.
     """
@@ -148,6 +149,7 @@ class Table:
     notes: list[str] = field(default_factory=list)
     about: str = ""
     built: TwoColumns | None = None
+    beside: Table | None = None
     units: Units = "si"
     columns: tuple[Column, ...] = field(init=False)
     """The columns as people read them."""

@@ -7,14 +7,13 @@ from typing import Any
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.board_positions import positions_of
-from wyeline_linter.network import NORMAL, makes_system
+from wyeline_linter.network import makes_system
 from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, Value, read, words
+from wyeline_linter.reports.largest_fault import largest_fault
 from wyeline_linter.reports.one_line import transformation
 from wyeline_linter.reports.panel_schedule import fed_words
 from wyeline_linter.reports.subject import Subject, about_circuit, about_equipment
 from wyeline_linter.reports.wording import device_text, rating_lines, system_short, wires_text
-from wyeline_linter.studies.scenarios import when
-from wyeline_linter.studies.worst import equipment_states, worst
 from wyeline_linter.systems import Known
 from wyeline_linter.windings import Transformed
 
@@ -304,22 +303,16 @@ def label_list(subject: Subject) -> Table:
 def _fault_on_label(subject: Subject, table: Table, name: str) -> dict[str, Cell]:
     """The largest fault that any switch state brings: a label is read whatever the switches do."""
     cells = read(LABELS, subject.of(name), subject.sheet_of(name))
-    here = cells["fault_ka"]
-    if subject.scenario != NORMAL or not isinstance(here.value, float | int):
+    here, found = cells["fault_ka"], largest_fault(subject, name)
+    if found.amps is None:
+        return cells if found.normal_a is None else cells | {"fault_ka": Cell(None, found.unknown, here.sheet)}
+    if not found.when:
         return cells
-    found = worst(equipment_states(subject.view, name)).get("fault_max_a")
-    if found is None:
-        return cells
-    if found.unknown_in:
-        reason = f"the fault current is not known in the state {' and '.join(f'`{s}`' for s in found.unknown_in)}"
-        return cells | {"fault_ka": Cell(None, (reason,), here.sheet)}
-    largest_ka = found.value / 1e3
     column = next(c for c in LABELS.columns if c.key == "fault_ka")
-    if found.state.name == NORMAL or column.text(Cell(largest_ka)) == column.text(here):
-        return cells
+    largest = Cell(found.amps / 1e3)  # the sheet behind it is that of the other state
     usual = f"{column.text(here)} {column.unit} as normal"
-    table.notes.append(f"{name}: {column.text(Cell(largest_ka))} {column.unit}{when(found.state)}, {usual}.")
-    return cells | {"fault_ka": Cell(largest_ka)}  # the sheet behind it is that of the other state
+    table.notes.append(f"{name}: {column.text(largest)} {column.unit}{found.when}, {usual}.")
+    return cells | {"fault_ka": largest}
 
 
 def _directory(subject: Subject, table: Table, equipment: Equipment) -> None:

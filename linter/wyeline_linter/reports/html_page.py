@@ -96,15 +96,16 @@ def edition_inside(package: Package) -> str:
     return f'<nav aria-label="Parts">{links}</nav>\n{stand}\n<p class="caution">{caution} {limits}</p>\n{sections}'
 
 
+def _issue(package: Package) -> list[str]:
+    """What tells one issue of a project from another: its number, revision and date, as far as they are given."""
+    number, revision = (package.subject.project_text(key) for key in ("number", "revision"))
+    return [text for text in (number, f"revision {revision}" if revision else "", package.wishes.date) if text]
+
+
 def _top(packages: Sequence[Package]) -> str:
     subject = packages[0].subject
-    facts = [
-        subject.project_text("number"),
-        f"revision {subject.project_text('revision')}" if subject.project_text("revision") else "",
-        subject.project_text("client"),
-        packages[0].wishes.date,
-        subject.basis_in_words,
-    ]
+    client = subject.project_text("client")
+    facts = [*_issue(packages[0]), *([f"for {client}"] if client else []), subject.basis_in_words]
     names = [p.subject.scenario for p in packages]
     choice = f"<p>Switch state: {escape(names[0])}</p>"
     if len(names) > 1:
@@ -112,7 +113,7 @@ def _top(packages: Sequence[Package]) -> str:
         choice = f'<label>Switch state <select id="scenario" autocomplete="off">{options}</select></label>'
     return (
         f'<header class="top"><h1>{escape(subject.project)}</h1>'
-        f"<p>{escape(' · '.join(f for f in facts if f))}</p>"
+        f"<p>{escape(' · '.join(facts))}</p>"
         f'<div class="tools">{choice}<label>Find <input id="find" type="search" placeholder="tag or description ( / )" '
         'role="combobox" aria-expanded="false" aria-controls="found" aria-autocomplete="list" '
         'autocomplete="off"></label>'
@@ -145,14 +146,18 @@ def _style(package: Package) -> str:
     size: SheetSize = paper_of(package.subject, package.wishes.paper)
     sheet = "letter" if package.subject.practice == "us" else "A4"
     foot = css_string(package.foot)
+    project, issue = css_string(package.subject.project), css_string(" \N{MIDDLE DOT} ".join(_issue(package)))
     return (
         _resource("page.css")
         + f"@page{{size:{sheet} landscape;margin:12mm 10mm 16mm;"
+        + f"@top-left{{content:{project};font:bold 8pt sans-serif;color:#333}}"
+        + f"@top-right{{content:{issue};font:7pt sans-serif;color:#333}}"
         + f"@bottom-left{{content:{foot};font:6.5pt sans-serif;color:#333;width:88%}}"
         + "@bottom-right{content:counter(page) ' / ' counter(pages);font:7pt sans-serif;color:#333}}\n"
         + f"@page wide{{size:{size.width_mm:g}mm {size.height_mm:g}mm}}\n"
         + f"@page drawing{{size:{size.width_mm:g}mm {size.height_mm:g}mm;margin:0;"
-        + "@bottom-left{content:none}@bottom-right{content:none}}\n"
+        + "@top-left{content:none}@top-right{content:none}@bottom-left{content:none}@bottom-right{content:none}}\n"
+        + "@page:first{@top-left{content:none}@top-right{content:none}}\n"
     )
 
 

@@ -35,6 +35,7 @@ def table_html(table: Table, anchors: Collection[str]) -> str:
     """A table with its head, its reasons and its notes."""
     about = f' data-about="{escape(table.about)}"' if table.about else ""
     parts = [f'<div class="table" id="{table_id(table)}"{about}>']
+    below: list[str] = []
     if table.subject:
         parts.append(f"<h3>{escape(table.title)}</h3>")
     if table.facts:
@@ -42,21 +43,29 @@ def table_html(table: Table, anchors: Collection[str]) -> str:
         parts.append(f'<dl class="facts">{facts}</dl>')
     if not table.rows and not table.totals:
         parts.append("<p>Nothing.</p>")
-    elif table.built is not None:
-        parts += [_as_built(table, anchors), _list(table, anchors, unplaced=True), _leg_totals(table, anchors)]
+    elif table.kind is SCHEDULE:
+        if table.built is not None:
+            parts.append(_as_built(table, anchors))
+        parts.append(_list(table, anchors, unplaced=table.built is not None))
+        below.append(_leg_totals(table, anchors))
     else:
         parts.append(_list(table, anchors))
+    if table.beside is not None:
+        below.append(_list(table.beside, anchors))
     reasons = reasons_below(table)
     if reasons:
         items = "".join(f"<li>? {text(reason)}</li>" for reason in reasons)
-        parts.append(f'<ol class="reasons">{items}</ol>')
+        below.append(f'<ol class="reasons">{items}</ol>')
     if table.notes:
-        parts.append('<ul class="notes">' + "".join(f"<li>{text(n)}</li>" for n in table.notes) + "</ul>")
+        below.append('<ul class="notes">' + "".join(f"<li>{text(n)}</li>" for n in table.notes) + "</ul>")
+    if table.kind is SCHEDULE:
+        below = ['<div class="below">', *below, "</div>"]
+    parts += below
     parts.append("</div>")
     return "\n".join(p for p in parts if p)
 
 
-_SHORT = 14
+_SHORT = 16
 """Characters of a text that paper does not break either: a tag, ``12.47Y/7.2 kV``."""
 
 
@@ -80,7 +89,7 @@ class _Cells:
 def _list(table: Table, anchors: Collection[str], *, unplaced: bool = False) -> str:
     """All rows under their columns; ``unplaced``: only those that have no numbered position."""
     rows = [r for r in table.rows if not unplaced or not _positions(r)]
-    totals = [] if unplaced else table.totals
+    totals = [] if table.kind is SCHEDULE else table.totals
     if not rows and not totals:
         return ""
     shown = [i for i in range(len(table.columns)) if _filled([*rows, *totals], i)]
@@ -108,7 +117,7 @@ def _row(table: Table, row: Row, shown: list[int], cells: _Cells) -> str:
     for i in shown:
         column, cell = table.columns[i], row.cells[i]
         kind = "n" if column.numeric else "w" if column.wide else ""
-        if not kind and isinstance(cell.value, str) and 0 < len(cell.value) <= _SHORT:
+        if kind != "n" and isinstance(cell.value, str) and 0 < len(cell.value) <= _SHORT:
             kind = "k"
         attribute = f' class="{kind}"' if kind else ""
         filled.append(f"<td{attribute}>{cells.inside(column, cell, row.digits)}</td>")

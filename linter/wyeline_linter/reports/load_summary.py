@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 from wyeline_grammar.linking import Equipment
@@ -150,25 +150,47 @@ def load_classes(subject: Subject) -> Table:
     """The load of every source and of whatever makes a system of its own, by class."""
     table = Table(CLASSES)
     for equipment in subject.equipment:
-        load = subject.of(equipment.name).get("load")
-        if load is None or not (is_source(equipment) or two_sided(equipment)):
-            continue
-        rows: list[dict[str, Any]] = load["by_class"]
-        for row in rows:
-            values: dict[str, Cell | Value] = {
-                "equipment": equipment.name,
-                "class": row["class"],
-                "continuous": "continuous" if row["continuous"] else "",
-                "units": row["units"],
-                "connected_kva": row["connected_va"] / 1e3,
-                "factor": row["factor"],
-                "factor_from": "stated" if row["factor_stated"] else "" if row["factor"] == 1.0 else "code table",
-                "demand_kva": Cell(row["demand_va"] / 1e3, (), sheet_anchor(equipment.name, "demand")),
-            }
-            table.add(values, "", subject.place(equipment.place))
+        if is_source(equipment) or two_sided(equipment):
+            for values in _by_class(subject, equipment):
+                table.add({**values, "equipment": equipment.name}, "", subject.place(equipment.place))
     if table.rows:
-        table.notes.append(
-            "The volt-amperes of classes of different power factor do not add up as numbers: the load summary adds "
-            "active and reactive power apart, and comes to less."
-        )
+        table.notes.append(_NOT_A_SUM)
     return table
+
+
+_BESIDE = ("class", "units", "connected_kva", "factor", "demand_kva")
+CLASSES_BESIDE = TableKind(
+    CLASSES.name, CLASSES.title, "The load on a board by class.", tuple(c for c in CLASSES.columns if c.key in _BESIDE)
+)
+"""What stands beside a schedule, with `continuous` in the words of the class; where a factor is from says its sheet."""
+
+
+def classes_of(subject: Subject, board: Equipment) -> Table | None:
+    """The load of one board by class; None without load."""
+    table = Table(CLASSES_BESIDE, board.name)
+    for values in _by_class(subject, board):
+        words_of = ", ".join(str(word) for word in (values.pop("class"), values.pop("continuous")) if word)
+        table.add({key: values.get(key) for key in _BESIDE} | {"class": words_of})
+    return table if table.rows else None
+
+
+_NOT_A_SUM = (
+    "The volt-amperes of classes of different power factor do not add up as numbers: the load summary adds active and "
+    "reactive power apart, and comes to less."
+)
+
+
+def _by_class(subject: Subject, equipment: Equipment) -> Iterator[dict[str, Cell | Value]]:
+    load = subject.of(equipment.name).get("load")
+    rows: list[dict[str, Any]] = load["by_class"] if load is not None else []
+    connected, demand = (sheet_anchor(equipment.name, figure) for figure in ("connected", "demand"))
+    for row in rows:
+        yield {
+            "class": row["class"],
+            "continuous": "continuous" if row["continuous"] else "",
+            "units": row["units"],
+            "connected_kva": Cell(row["connected_va"] / 1e3, (), connected),
+            "factor": row["factor"],
+            "factor_from": "stated" if row["factor_stated"] else "" if row["factor"] == 1.0 else "code table",
+            "demand_kva": Cell(row["demand_va"] / 1e3, (), demand),
+        }

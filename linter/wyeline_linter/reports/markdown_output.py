@@ -16,6 +16,8 @@ def markdown_text(table: Table, caution: str) -> str:
     if table.facts:
         lines.append("")
     lines += table_lines(table)
+    if table.beside is not None:
+        lines += ["", f"{escaped(table.beside.title)}:", "", *table_lines(table.beside)]
     reasons = reasons_below(table)
     if reasons:
         lines += ["", *(f"{number}. ? {escaped(reason)}" for number, reason in enumerate(reasons, 1))]

@@ -51,6 +51,7 @@ def diagram(subject: Subject, date: str = "", paper: str = "", *, linked: bool =
         date,
         subject.scenario,
         (*subject.cautions, *errors_told(subject)),
+        subject.project_text("client"),
     )
     return sheets_of(one_line(subject, linked=linked), title, paper_of(subject, paper), subject.practice)
 

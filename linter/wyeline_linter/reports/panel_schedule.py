@@ -12,6 +12,8 @@ from wyeline_linter.board_positions import ODD_EVEN, BoardPositions, Occupant, p
 from wyeline_linter.loads.buckets import split_of
 from wyeline_linter.loads.sheets import in_words
 from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, TwoColumns, Value, number, words
+from wyeline_linter.reports.largest_fault import largest_fault
+from wyeline_linter.reports.load_summary import classes_of
 from wyeline_linter.reports.spare import spare_words
 from wyeline_linter.reports.subject import Subject, about_circuit, about_equipment, about_feeder, sheet_anchor
 from wyeline_linter.reports.wording import (
@@ -20,7 +22,9 @@ from wyeline_linter.reports.wording import (
     device_text,
     main_text,
     raceway_text,
+    rating_text,
     remarks_of,
+    shared_wires,
     status_of,
     system_short,
     wires_text,
@@ -99,6 +103,7 @@ def panel_schedule(subject: Subject, equipment: Equipment, board: BoardPositions
             }
             table.add(values, about_feeder(feeder.key), subject.place(feeder.place))
     _totals(subject, equipment, table, sums, tuple(unknown))
+    table.beside = classes_of(subject, equipment)
     table.built = _as_built(subject, board)
     return table
 
@@ -129,19 +134,45 @@ def _head(subject: Subject, equipment: Equipment, board: BoardPositions) -> list
     spaces = str(board.spaces or "")
     if board.spaces and any(o.positions for o in board.occupants):
         spaces += f": {used} used, {board.spaces - used} free"
+    wires = f", {len(system['conductors'])} wires" if system else ""
+    flags = {flag: word for flag, word in _FLAGS.items() if flag in body.flags}
+    main = [main_text(body).removeprefix("main "), *(flags[f] for f in ("through-lugs", "subfeed-lugs") if f in flags)]
     facts = [
         ("Fed from", _fed_from(subject, equipment.name)),
-        ("Voltage", system_short(system) or "?"),
+        ("Voltage", (system_short(system) or "?") + wires),
         ("In words", str(system["in_words"]) if system else "; ".join(figures.get("unknown", {}).get("system", ()))),
-        ("Bus", body.text("bus") or ""),
-        ("Main", main_text(body).removeprefix("main ")),
-        ("Rated", body.text("rated") or ""),
+        ("Bus", ", ".join(t for t in (body.text("bus"), flags.get("double-neutral")) if t)),
+        ("Main", ", ".join(word for word in main if word)),
+        ("Short-circuit rating", rating_text(body)),
+        ("Largest fault", _largest_fault(subject, equipment)),
+        ("Terminals", (body.text("lug-temp") or "").replace("deg", "°")),
         ("Spaces", spaces),
-        ("Location", body.text("location") or ""),
+        ("Location", ", ".join(t for t in (body.text("location"), flags.get("outdoor")) if t)),
+        ("Use", flags.get("service-equipment", "")),
         ("Status", equipment.status),
         ("Description", body.description or ""),
+        ("Note", body.text("note") or ""),
     ]
     return [(label, text) for label, text in facts if text]
+
+
+_FLAGS = {
+    "through-lugs": "feed-through lugs",
+    "subfeed-lugs": "sub-feed lugs",
+    "double-neutral": "double neutral",
+    "outdoor": "outdoors",
+    "service-equipment": "service equipment",
+}
+
+
+def _largest_fault(subject: Subject, board: Equipment) -> str:
+    """The fault current that its short-circuit rating is held against; nothing where nothing feeds it."""
+    if subject.of(board.name).get("source") is None:
+        return ""
+    found = largest_fault(subject, board.name)
+    if found.amps is None:
+        return f"? ({'; '.join(found.unknown)})" if found.unknown else "?"
+    return f"{number(found.amps / 1e3, 2)} kA{found.when}"
 
 
 def _fed_from(subject: Subject, name: str) -> str:
@@ -164,7 +195,7 @@ def _written(body: Body) -> dict[str, Cell | Value]:
     return {
         "class": class_of(body),
         "device": device_text(body),
-        "wires": wires_text(body.conductors),
+        "wires": wires_text(body.conductors) or shared_wires(body),
         "raceway": raceway_text(body.raceway),
         "remarks": "; ".join(remarks_of(body)),
         "status": status_of(body),
@@ -299,8 +330,8 @@ def _totals(
 
 def _notes(spare: str, load: Mapping[str, Any]) -> list[str]:
     notes = [
-        "The sum of the rows adds volt-amperes as numbers; connected, demand and sizing load take power factors into "
-        "account, amperes are phasors at nominal voltage."
+        "The rows are added as numbers; connected, demand and sizing load take power factors into account, and amperes "
+        "are phasors at nominal voltage."
     ]
     neutral = load.get("neutral")
     if neutral is not None:

@@ -79,6 +79,18 @@ def extra_text(conductors: Conductors | None, roles: frozenset[str]) -> str:
     return ", ".join(f"{role} {size_text(size)}" for role, size in conductors.extras if role in roles)
 
 
+def shared_wires(body: Body) -> str:
+    """``with 19`` for a circuit that runs in the wires of another."""
+    other = body.text("with")
+    return f"with {other}" if other else ""
+
+
+def rating_text(body: Body) -> str:
+    """What fault current a board is made for: ``22 kA``, ``10 kA, series 22 kA``."""
+    parts = [f"{key} {text}" for key in ("rated", "series", "withstand", "peak") if (text := body.text(key))]
+    return ", ".join(parts).removeprefix("rated ")
+
+
 def raceway_text(raceway: Raceway | None) -> str:
     """``2 inch EMT``, or the name of a shared raceway."""
     if raceway is None:

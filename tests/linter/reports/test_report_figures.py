@@ -164,7 +164,7 @@ def test_ampacities_are_those_of_the_published_tables() -> None:
     station = {row["feeder"]: row for row in csv_rows(package_of(STATION).of(FEEDERS)[0])}
     agree(station["SB-1 -> T-LAB"]["ampacity_a"], 230)
     agree(station["T-1 -> SB-1"]["ampacity_a"], 3 * 335)
-    assert station["SB-1 -> T-LAB"]["governed_by"] == "terminals at 75 degC"
+    assert station["SB-1 -> T-LAB"]["governed_by"] == "75 °C terminals"
     dairy = {row["feeder"]: row for row in csv_rows(package_of(DAIRY).of(FEEDERS)[0])}
     agree(dairy["OV-1 -> NT-1"]["ampacity_a"], 147)
 

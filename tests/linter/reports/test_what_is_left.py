@@ -35,7 +35,7 @@ def test_wires_that_share_a_raceway_carry_what_both_runs_leave_them() -> None:
     for key in ("SB-1 -> TX-D", "SB-1 -> TX-G"):
         assert cell(feeders, key, "ampacity_a") == pytest.approx(0.8 * 95)
         assert cell(feeders, key, "governed_by") == "grouping"
-    assert cell(feeders, "SB-1 -> T-LAB", "governed_by") == "terminals at 75 degC", "what lies alone is as before"
+    assert cell(feeders, "SB-1 -> T-LAB", "governed_by") == "75 °C terminals", "what lies alone is as before"
     factors = [i.value for s in package_of(STATION).sheets for i in s.figure.inputs
                if s.figure.name == "ampacity" and s.figure.subject == "SB-1 -> TX-D" and i.symbol == "kb"]  # fmt: skip
     assert factors == [80]
@@ -82,7 +82,7 @@ def test_a_label_tells_the_largest_fault_of_all_switch_states() -> None:
     normal = float(str(cell(faults, "EDP", "max_ka")))
     assert label > normal
     assert f"largest fault {label:.2f} kA" in str(cell(faults, "EDP", "worse_elsewhere"))
-    told = f'EDP: {label:.1f} kA in "Transfer switch serviced", {normal:.1f} kA as normal.'
+    told = f'EDP: {label:.2f} kA in "Transfer switch serviced", {normal:.2f} kA as normal.'
     assert told in package.of(LABELS)[0].notes
     assert cell(package.of(LABELS)[0], "AH-1", "fault_ka") == cell(faults, "AH-1", "max_ka"), "one state decides here"
 

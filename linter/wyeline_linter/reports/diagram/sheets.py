@@ -37,6 +37,7 @@ class TitleBlock:
     date: str = ""
     scenario: str = ""
     cautions: tuple[str, ...] = ()
+    client: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +64,7 @@ class SheetSet:
 _EDGE_MM = 10.0
 _PADDING_MM = 5.0
 _STRIP_MM = 27.0
+_CLIENT_MM = 36.0
 _LEAST_SCALE = 0.72
 """Below this the words (2.3 mm) would fall under the smallest lettering that is read with ease on paper, 1.7 mm."""
 _MOST_SCALE = 1.2
@@ -152,10 +154,12 @@ def _strip(title: TitleBlock, size: SheetSize, at: int, count: int, heads: tuple
     lines = "".join(f"M{number(x)} {number(top)}V{number(bottom)}" for x in columns[1:])
     frame = f"M{number(left)} {number(_EDGE_MM)}H{number(right)}V{number(bottom)}H{number(left)}z"
     path = f'<path class="s" d="{frame}M{number(left)} {number(top)}H{number(right)}{lines}"/>\n'
+    until = columns[3] - (_CLIENT_MM if title.client else 0.0)
     cells = [
         _legend(columns[0] + 2, top + 3.4),
         _cell(columns[1], columns[2], top, "Cautions", title.cautions, 2.1),
-        _cell(columns[2], columns[3], top, "Project", (title.project,), 3.6, bold=True),
+        _cell(columns[2], until, top, "Project", (title.project,), 3.6, bold=True),
+        _cell(until, columns[3], top, "Client", (title.client,), 2.6) if title.client else "",
         _cell(columns[2], columns[3], top + 12.5, "One-line diagram", (", ".join(heads),), 3.0),
         _cell(columns[3], columns[4], top, "Basis", (title.basis,), 2.6),
         _cell(columns[3], columns[4], top + 9, "Switch state", (title.scenario,), 2.6),
