@@ -95,7 +95,8 @@ class _Run:
             self.step += 1
             if self.unwanted or self.stopped:
                 raise _EndedError
-            tell(step)
+            if self.progress is not None:  # else nobody looks, and each call takes the interpreter to and fro
+                tell(step)
 
         def work() -> None:
             try:

@@ -61,7 +61,7 @@ class Order:
             none = np.zeros(0, dtype=np.int64)
             return Turn(own, above, members, unknowns, none, none, none, none)
         parent = blocks.parent[members]
-        first = np.flatnonzero(np.concatenate((np.ones(1, dtype=np.bool_), np.diff(parent) != 0)))
+        first = children_of(parent)
         each = parent[first]
         parent_of = np.repeat(np.arange(len(each)), np.diff(np.append(first, len(members))))
         above_them = blocks.unknowns[blocks.start[each][:, None] + np.arange(above)]
@@ -84,6 +84,11 @@ class Order:
             for row, block in enumerate(each.parents.tolist()):
                 found.setdefault(block, []).append((number, row))
         return found
+
+
+def children_of(parents: Ints) -> Ints:
+    """Where the blocks of each parent begin, of blocks of which those of one parent lie side by side."""
+    return np.flatnonzero(np.concatenate((np.ones(1, dtype=np.bool_), np.diff(parents) != 0)))
 
 
 def order_of(blocks: Blocks) -> Order:

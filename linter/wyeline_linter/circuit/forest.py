@@ -19,7 +19,7 @@ import numpy as np
 from .assemble import Assembled
 from .blocks import blocks_of
 from .elimination import Places, Turn, order_of, places_of, sums
-from .layout import Complex, Ints
+from .layout import Bools, Complex, Ints
 
 LOOP_LIMIT = 240
 """Unknowns on loop-closing connections above which general sparse factors are the better way."""
@@ -31,19 +31,29 @@ class TooManyLoops(Exception):  # noqa: N818 - a property of the network, not a 
     """The network is too meshed for elimination along a forest."""
 
 
-class _Factor(NamedTuple):
+class Factor(NamedTuple):
     """Factors of the blocks of one turn, (m, rows, columns)."""
 
     inverse: Complex
     right: Complex
     left: Complex
 
-    def changed(self, rows: list[int], others: _Factor) -> _Factor:
+    def changed(self, rows: list[int], others: Factor) -> Factor:
         """The same but for some blocks."""
         copies = tuple(kept.copy() for kept in self)
         for copy, new in zip(copies, others, strict=True):
             copy[rows] = new
-        return _Factor(*copies)
+        return Factor(*copies)
+
+    def of(self, rows: Ints | Bools) -> Factor:
+        """Those of some of the blocks."""
+        return Factor(self.inverse[rows], self.right[rows], self.left[rows])
+
+    def below(self, passed: Factor) -> Factor:
+        """These blocks below what other blocks stand below, one of those above each, as long as nothing is brought into
+        those."""
+        right = self.right @ passed.inverse
+        return Factor(self.inverse + right @ self.left, -(self.right @ passed.right), -(passed.left @ self.left))
 
 
 class Forest:
@@ -70,16 +80,16 @@ class Forest:
             anew = self._differing(known[0])
         if anew is None:
             self.eliminated = len(self.order.blocks.size)
-            self._factors = self._eliminated()
+            self.factors = self._eliminated()
         else:
             self.eliminated = len(anew)
-            self._factors = self._taken_over(known[0], anew)
+            self.factors = self._taken_over(known[0], anew)
         if len(self.places.touched):
             self._close(assembled)
 
     # eliminating
 
-    def _eliminated(self) -> list[_Factor]:
+    def _eliminated(self) -> list[Factor]:
         """All blocks."""
         order, places = self.order, self.places
         total = places.sums(self.values)
@@ -112,11 +122,11 @@ class Forest:
                 return None
         return sorted(found)
 
-    def _taken_over(self, other: Forest, anew: list[int]) -> list[_Factor]:
+    def _taken_over(self, other: Forest, anew: list[int]) -> list[Factor]:
         """The factors of another forest, with some blocks eliminated anew."""
         order = self.order
         turn_of, row_of = order.at
-        made = list(other._factors)
+        made = list(other.factors)
         below = np.flatnonzero(np.isin(order.blocks.parent, anew))  # what is eliminated into them
         needed = self.places.of_blocks(order, {*anew, *below.tolist()})
         total = self.places.sums(self.values, needed)
@@ -133,7 +143,7 @@ class Forest:
             made[number] = made[number].changed([row_of[block] for block in blocks], factor)
         return made
 
-    def _diagonal_of(self, block: int, made: list[_Factor], total: Complex) -> Complex:
+    def _diagonal_of(self, block: int, made: list[Factor], total: Complex) -> Complex:
         """The entries of a block when all below it are eliminated, flat."""
         order = self.order
         entries: Complex = total[order.diagonal[block] : order.diagonal[block + 1]].copy()
@@ -165,7 +175,7 @@ class Forest:
     def solve(self, rhs: Complex, *, transposed: bool = False) -> Complex:
         """Solve for one right-hand side (n,) or many (n, k)."""
         work = (rhs[:, None] if rhs.ndim == 1 else rhs).astype(np.complex128)
-        turns = list(zip(self.order.turns, self._factors, strict=True))
+        turns = list(zip(self.order.turns, self.factors, strict=True))
         for turn, factor in turns:
             if len(turn.first):
                 lift = factor.right.transpose(0, 2, 1) if transposed else factor.left
@@ -202,7 +212,7 @@ class Forest:
     def _selected(self) -> Complex:
         order = self.order
         diagonal = np.zeros(int(order.diagonal[-1]), dtype=np.complex128)
-        for turn, factor in zip(reversed(order.turns), reversed(self._factors), strict=True):
+        for turn, factor in zip(reversed(order.turns), reversed(self.factors), strict=True):
             found = factor.inverse
             if len(turn.first):
                 there = order.diagonal[turn.parents][:, None] + np.arange(turn.above**2)
@@ -217,11 +227,11 @@ class Forest:
         self._diagonal = None
 
 
-def _eliminate(turn: Turn, diagonal: Complex, to_parent: Complex, from_parent: Complex) -> tuple[_Factor, Complex]:
+def _eliminate(turn: Turn, diagonal: Complex, to_parent: Complex, from_parent: Complex) -> tuple[Factor, Complex]:
     """The factors of blocks of a turn, of their entries flat, and what each takes off the diagonal of its parent,
     flat."""
     count, own, above = len(diagonal), turn.own, turn.above
     inverse: Complex = np.linalg.inv(diagonal.reshape(count, own, own)).astype(np.complex128, copy=False)
     right = inverse @ to_parent.reshape(count, own, above)
     lower = from_parent.reshape(count, above, own)
-    return _Factor(inverse, right, lower @ inverse), (lower @ right).reshape(count, -1)
+    return Factor(inverse, right, lower @ inverse), (lower @ right).reshape(count, -1)

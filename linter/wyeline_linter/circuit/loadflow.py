@@ -14,6 +14,7 @@ import numpy as np
 from .assemble import Assembled, Complex, Floats, Ints, SingularNetwork, assemble, impedance_loads, load_columns
 from .factors import FLOW, Factors, KeptFactors
 from .flowresult import Solved
+from .folded import Folded
 from .network import Network
 
 COLLAPSE_PU = 0.75
@@ -21,7 +22,12 @@ COLLAPSE_PU = 0.75
 the impedance is the one that draws the stated power at exactly this voltage, so the law has no jump."""
 CURRENT_FLOOR_PU = 0.05
 """Likewise for constant current, whose angle has no meaning at zero volts."""
-TOLERANCE_PU = 1e-9
+TOLERANCE_PU = 1e-10
+"""How far at the most a voltage is from where it settles, as a part of nominal."""
+SAFELY_PU = TOLERANCE_PU / 4
+"""The same, foreseen: the ratio that it is foreseen by may still grow a little."""
+ROUNDING_PU = 1e-9
+"""Movements below this may be rounding, which only a refined solve corrects."""
 FIXED_POINT_LIMIT = 40
 NEWTON_LIMIT = 40
 
@@ -120,6 +126,7 @@ class FlowFactors:
         self._assembled: Assembled | None = None
         self._factors: Factors | None = None
         self._no_load: Complex | None = None
+        self._folded: Folded | None = None
 
     @property
     def reused(self) -> bool:
@@ -149,6 +156,18 @@ class FlowFactors:
             self._no_load = self._factors.solve(source)
         return self._no_load
 
+    def folded(self, assembled: Assembled, law: LoadLaw) -> Folded | None:
+        """The factors as the loads see them; None where they are no forest, or one that closes loops."""
+        assert self._factors is not None
+        forest = self._factors.forest
+        if forest is None or len(forest.places.touched):
+            self._folded = None
+            return None
+        plus, minus = assembled.layout.unknown[law.plus], assembled.layout.unknown[law.minus]
+        if self._folded is None or not self._folded.is_of(forest, plus, minus):
+            self._folded = Folded(forest, plus, minus)
+        return self._folded
+
 
 def solve_flow(
     network: Network, collapse_pu: float = COLLAPSE_PU, kept: FlowFactors | None = None
@@ -171,7 +190,7 @@ def solve_flow(
         return NotSolved("the equations have no single solution")
     if not len(law.plus):
         return Solved.of(assembled, x, law.across, law.current, 0, "no load")
-    x, iterations, moved = _fixed_point(assembled, factors, law, source, x)
+    x, iterations, moved = _fixed_point(assembled, factors, law, source, x, kept.folded(assembled, law))
     method = "fixed point"
     if moved is not None:
         # Seldom asked for, and so is the sparse solver that it loads.
@@ -206,30 +225,71 @@ def _injection(assembled: Assembled, law: LoadLaw, source: Complex, volts: Compl
     return source - assembled.injected(law.plus, current) + assembled.injected(law.minus, current)
 
 
+class _Settling:
+    """How the voltages at loads settle, round by round, as parts of nominal. They shrink by nearly the same ratio from
+    one round to the next, which tells how far they still are from where they go."""
+
+    def __init__(self, count: int) -> None:
+        self.moved: Floats = np.zeros(count)
+        """How far each voltage moved last."""
+        self.most = np.inf
+        self.least = np.inf
+        self.rounds = 0
+        self.ratio = 1.0
+        self._slow = 0
+
+    def saw(self, before: Complex, after: Complex, nominal_v: Floats) -> None:
+        """One round more."""
+        self.rounds += 1
+        self.moved = np.abs(after - before) / nominal_v
+        last, self.most = self.most, float(self.moved.max())
+        self._slow = self._slow + 1 if self.most > 0.6 * last else 0
+        self.ratio = self.most / last if 0.0 < last < np.inf else 1.0
+        self.least = min(self.least, self.most)
+
+    def left(self, rounds: int) -> float:
+        """How far they are from where they go, at the most, after so many rounds more."""
+        if not self.ratio < 0.5:
+            return self.most
+        return self.most * self.ratio ** (rounds + 1) / (1.0 - self.ratio)
+
+    @property
+    def astray(self) -> bool:
+        """Whether they do not settle, or too slowly."""
+        lost = self.rounds > 0 and not np.isfinite(self.most)
+        return lost or self._slow >= 4 or self.rounds >= FIXED_POINT_LIMIT
+
+    def nearly(self, rounds: int) -> bool:
+        """Whether they are where they go after so many rounds more."""
+        return self.left(rounds) < SAFELY_PU or self.most < ROUNDING_PU
+
+
 def _fixed_point(
-    assembled: Assembled, factors: Factors, law: LoadLaw, source: Complex, x: Complex
+    assembled: Assembled, factors: Factors, law: LoadLaw, source: Complex, x: Complex, folded: Folded | None
 ) -> tuple[Complex, int, Floats | None]:
-    """Iterate; the third value is None when settled, else the last movement of each load's voltage."""
-    volts = law.across(assembled.node_voltages(x))
-    best, best_move = x, np.inf
-    previous = np.inf
-    slow = 0
-    moved: Floats = np.zeros(len(volts))
-    for iteration in range(1, FIXED_POINT_LIMIT + 1):
-        x = factors.solve_once(_injection(assembled, law, source, volts))
-        after = law.across(assembled.node_voltages(x))
-        moved = np.abs(after - volts) / law.v_nominal
+    """Iterate; the third value is None when settled, else the last movement of each load's voltage.
+
+    The first rounds ask for the voltages at loads alone, the last ones for all, and correct what rounding left.
+    """
+    volts = without_load = law.across(assembled.node_voltages(x))
+    settling = _Settling(len(volts))
+    best, refine = volts, False
+    while not settling.astray:
+        quick = folded is not None and not settling.nearly(rounds=2)
+        if folded is not None and quick:
+            after = without_load + folded.across(law.current(volts))
+        else:
+            rhs = _injection(assembled, law, source, volts)
+            x = x + factors.solve_once(rhs - factors.times(x)) if refine else factors.solve_once(rhs)
+            after = law.across(assembled.node_voltages(x))
+        settling.saw(volts, after, law.v_nominal)
         volts = after
-        move = float(moved.max())
-        if move < TOLERANCE_PU:
-            return factors.solve(_injection(assembled, law, source, volts)), iteration, None
-        if move < best_move:
-            best, best_move = x, move
-        slow = slow + 1 if move > 0.6 * previous else 0
-        previous = move
-        if not np.isfinite(move) or slow >= 4:
-            return best, iteration, moved
-    return best, FIXED_POINT_LIMIT, moved
+        if settling.most <= settling.least:
+            best = volts
+        if refine and settling.left(rounds=0) < TOLERANCE_PU:
+            return x, settling.rounds, None
+        refine = not quick and settling.nearly(rounds=1)
+    return factors.solve(_injection(assembled, law, source, best)), settling.rounds, settling.moved
 
 
 def _newton(assembled: Assembled, law: LoadLaw, source: Complex, x: Complex) -> tuple[Complex, int, Floats | None]:

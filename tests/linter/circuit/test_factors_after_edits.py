@@ -26,7 +26,7 @@ def assert_the_same(one: Factors, other: Factors) -> None:
     """Bit by bit; a not-a-number would compare as different."""
     assert one.forest is not None
     assert other.forest is not None
-    for mine, theirs in zip(one.forest._factors, other.forest._factors, strict=True):
+    for mine, theirs in zip(one.forest.factors, other.forest.factors, strict=True):
         for a, b in zip(mine, theirs, strict=True):
             assert np.array_equal(a, b)
     at = np.arange(one.forest._size)[:, None]
