@@ -77,6 +77,8 @@ class _Part:
             (FRESH, [f"- {_text(one.words)}" for one in c.fresh]),
             (MOVED, list(_moved(c.moved))),
         ]
+        self.headings = {MOVED: len(by_cause(c.moved))}
+        """Lines of a section that only head others, and are not counted."""
 
     def fitting(self, room: int) -> str:
         """As much as fits into so many characters; what is left out is counted."""
@@ -94,7 +96,8 @@ class _Part:
             if len(kept) < len(lines):
                 kept.append(f"- … and {len(lines) - len(kept)} more, left out to keep this comment short")
             body = "\n".join(kept)
-            fold = f"<details><summary>{name} ({len(lines)})</summary>\n\n{body}\n\n</details>"
+            count = len(lines) - self.headings.get(name, 0)
+            fold = f"<details><summary>{name} ({count})</summary>\n\n{body}\n\n</details>"
             out += ["", body if not name else fold]
         return "\n".join(out)
 

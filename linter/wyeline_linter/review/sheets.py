@@ -99,7 +99,8 @@ def _drawn(subject: Subject) -> Iterator[object]:
     from wyeline_linter.reports.one_line import one_line, paper_of
 
     sketch = one_line(subject, linked=False)
-    yield subject.project, subject.project_text("number"), subject.project_text("revision"), subject.basis_in_words
+    yield subject.project, *(subject.project_text(key) for key in ("number", "revision", "client"))
+    yield subject.basis_in_words
     yield subject.scenario, subject.practice, paper_of(subject)
     yield from (replace(node, source="") for node in sketch.nodes)
     yield from (replace(edge, location="") for edge in sketch.edges)
@@ -108,6 +109,8 @@ def _drawn(subject: Subject) -> Iterator[object]:
 def _lines(table: Table) -> Iterator[object]:
     yield from (tuple(c.heading for c in table.columns), *table.facts, *table.notes)
     yield from (_line(table, row) for row in (*table.rows, *table.totals))
+    if table.beside is not None:
+        yield from _lines(table.beside)
 
 
 def _line(table: Table, row: Row) -> tuple[str, ...]:

@@ -154,8 +154,8 @@ NEW_TEXT: Edit = ("labs.wye", '"Confocal laser bench" ', '"Laser bench" ')
 @pytest.mark.parametrize(
     ("edit", "sheets", "not_sheets"),
     [
-        # The diagram prints the length of a feeder and the faults behind it.
-        (LONGER, {DIAGRAM, FEEDERS, FAULTS, LABELS}, {LOADS, PANELS}),
+        # The diagram prints the length of a feeder; it, labels and the heads of schedules the faults behind it.
+        (LONGER, {DIAGRAM, FEEDERS, FAULTS, LABELS, PANELS}, {LOADS}),
         # Warmer wires carry less: only the feeder schedule prints what they carry.
         (WARMER, {FEEDERS}, {DIAGRAM, FAULTS, PANELS, LOADS}),
         (("station.wye", 'revision "C"', 'revision "D"'), {DIAGRAM}, {FEEDERS, PANELS}),

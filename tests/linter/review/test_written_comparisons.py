@@ -98,6 +98,15 @@ def test_a_comment_stays_within_its_bound(monkeypatch: pytest.MonkeyPatch) -> No
     assert len(many) <= as_markdown.MOST_CHARACTERS and "more models, left out" in many
 
 
+def test_a_fold_counts_what_people_read_as_one() -> None:
+    """Lines that only name the cause of the figures below them are none of the figures; every form counts alike."""
+    moved = len(compared(site(2, "1"), site(2, "2")).moved)
+    out = as_markdown.markdown([compared(site(2, "1"), site(2, "2"))])
+    (fold,) = re.findall(r"<summary>Figures that moved[^(]*\((\d+)\)</summary>\n\n(.*?)\n\n</details>", out, re.S)
+    assert moved == int(fold[0]) == len(re.findall(r"^  - ", fold[1], re.M)) > 3
+    assert f"({moved})" in as_text.text([compared(site(2, "1"), site(2, "2"))])
+
+
 def test_json_names_causes_by_number(hostile: Comparison) -> None:
     report = reader.loads(as_json.json([hostile]))
     assert (report["version"], report["caution"]) == (as_json.VERSION, CAUTION)
