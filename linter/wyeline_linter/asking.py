@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.linking import Equipment, Feeder, PlacedCircuit
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.findings import Finding
-from wyeline_linter.protection.lines import circuit_lines, circuit_marks, feeder_line
+from wyeline_linter.protection.circuits import circuit_lines, circuit_marks
+from wyeline_linter.protection.lines import feeder_line
 from wyeline_linter.rules.registry import SCOPES, SOURCES, Check, all_rules, rules_for
 
 if TYPE_CHECKING:

@@ -81,7 +81,7 @@ class View:
         self.marks: dict[object, dict[object, int]] = {}
         self.marks_given = 0
         self.wired_marks: set[int] = {-1}
-        """Marks of `protection.lines.circuit_marks`, by what is around the circuits and by what each says."""
+        """Marks of `protection.circuits.circuit_marks`, by what is around the circuits and by what each says."""
         self.currents: dict[tuple[str, str], tuple[tuple[object, ...], Current]] = {}
         """Currents of `protection.currents`, by target or by board and circuit, with what they were worked out from."""
         self.settled: dict[str, tuple[Feeder, Line | None]] = {}

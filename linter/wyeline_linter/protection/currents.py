@@ -14,7 +14,8 @@ from wyeline_linter.loads.neutral import worst_neutral
 from wyeline_linter.loads.rollup import LoadBook, Node, volt_amperes_per_ampere
 from wyeline_linter.network import two_sided
 from wyeline_linter.protection.ampacities import Laid
-from wyeline_linter.protection.lines import Line, from_wye
+from wyeline_linter.protection.laying import from_wye
+from wyeline_linter.protection.lines import Line
 from wyeline_linter.systems import System
 
 if TYPE_CHECKING:

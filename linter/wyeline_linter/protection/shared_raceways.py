@@ -7,8 +7,9 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Place
 from wyeline_grammar.model import RacewayStatement
+from wyeline_linter.protection.circuits import circuit_lines
 from wyeline_linter.protection.currents import current_of, laid_with
-from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
+from wyeline_linter.protection.lines import Line, feeder_line
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View

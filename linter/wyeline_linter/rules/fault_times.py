@@ -9,7 +9,8 @@ from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Body
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
-from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
+from wyeline_linter.protection.circuits import circuit_lines
+from wyeline_linter.protection.lines import Line, feeder_line
 from wyeline_linter.protection.trip import Trip, curve_times, impedance_ohm, trip_of
 from wyeline_linter.protection.withstand import withstand_of
 from wyeline_linter.rules.line_findings import about, amps_text, line_text

@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import RacewayStatement
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, delete_phrase
-from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
+from wyeline_linter.protection.circuits import circuit_lines
+from wyeline_linter.protection.lines import Line, feeder_line
 from wyeline_linter.rules.line_findings import about
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule

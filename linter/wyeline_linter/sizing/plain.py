@@ -10,7 +10,7 @@ from wyeline_grammar.linking import Equipment
 from wyeline_linter.connected_load import load_below
 from wyeline_linter.grounding_conductors import bonding_jumper, electrode_conductor
 from wyeline_linter.protection.ampacities import Laid
-from wyeline_linter.protection.lines import IEC_AMBIENT_C, US_AMBIENT_C
+from wyeline_linter.protection.laying import IEC_AMBIENT_C, US_AMBIENT_C
 from wyeline_linter.protection.wiring import Wiring
 from wyeline_linter.sizing.steps import Demand, ground_for, sized
 from wyeline_linter.sizing.writing import size_text, wires_text

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
-from wyeline_linter.protection.lines import Line, circuit_lines, feeder_line
+from wyeline_linter.protection.circuits import circuit_lines
+from wyeline_linter.protection.lines import Line, feeder_line
 
 US = """project "Quarry"
   basis us-2023

@@ -80,7 +80,7 @@ def test_what_takes_positions() -> None:
         "F3": None,
         "7,9": ("A", "B"),
     }
-    assert found.free() == [3, 5, 6, 8, 10, 11, 12]
+    assert list(found.free_runs(1)) == [(3,), (5,), (6,), (8,), (10,), (11,), (12,)]
     assert list(found.free_runs(2)) == [(3, 5), (6, 8), (8, 10), (10, 12)]
     assert next(found.free_runs(2, frozenset({"C", "A"}))) == (6, 8)
     assert next(found.free_runs(1, frozenset({"B"}))) == (3,)

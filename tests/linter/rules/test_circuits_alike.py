@@ -10,7 +10,7 @@ import pytest
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.findings import Finding
-from wyeline_linter.protection.lines import circuit_lines, circuit_marks
+from wyeline_linter.protection.circuits import circuit_lines, circuit_marks
 
 EXAMPLES = Path(__file__).parents[3] / "grammar" / "examples"
 HEAD = (
