@@ -13,7 +13,7 @@ from wyeline_grammar.sources import Files, SourceError, workspace_of
 from wyeline_linter.commands.roots import one_root
 from wyeline_linter.configuration import load_for
 from wyeline_linter.fixing import write_together
-from wyeline_linter.outputs.text import caution, shown_path
+from wyeline_linter.outputs.text import caution, shown_path, wrapped
 
 if TYPE_CHECKING:
     from wyeline_linter.reports.package import Package, Wishes
@@ -35,7 +35,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(arguments: argparse.Namespace) -> int:
-    from wyeline_linter.reports.files_written import report_files
+    from wyeline_linter.reports.files_written import left_behind, report_files
     from wyeline_linter.reports.package import PARTS, Wishes, parts_named
 
     if arguments.columns:
@@ -54,10 +54,12 @@ def run(arguments: argparse.Namespace) -> int:
     formats = tuple(arguments.format or FORMATS)
     wishes = Wishes(parts, arguments.date, arguments.paper or "")
     packages = packages_of(root, arguments.scenario, wishes, progress)
+    names: list[str] = []
 
     def texts() -> Iterator[tuple[str, str]]:
         for name, text in report_files(packages, formats):
             progress(f"writing {name}")
+            names.append(name)
             yield os.path.join(arguments.output, *name.split("/")), text
 
     try:
@@ -65,6 +67,9 @@ def run(arguments: argparse.Namespace) -> int:
     finally:
         progress.end()
     print(f"{written} file{'s' if written != 1 else ''} in {shown_path(os.path.abspath(arguments.output))}")
+    old = left_behind(arguments.output, names, parts)
+    if old:
+        print(wrapped(", ".join(old), "left there by an earlier report, no part of this one: "))
     print(caution())
     return 0
 

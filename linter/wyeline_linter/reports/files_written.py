@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import contextlib
+import os
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 
 from wyeline_linter.reports.columns import Table
 from wyeline_linter.reports.csv_output import csv_text
 from wyeline_linter.reports.html_page import page_html
 from wyeline_linter.reports.markdown_output import escaped, markdown_text
 from wyeline_linter.reports.package import DIAGRAM, WORKING, Package
+from wyeline_linter.reports.panel_schedule import SCHEDULE
 from wyeline_linter.working import render
 
 REPORT = "report.html"
@@ -41,6 +44,22 @@ def _working(package: Package) -> str:
         title, _, body = render(sheet.figure).partition("\n\n")
         lines += [f"## {escaped(title)}", "", *(f"    {line}".rstrip() for line in body.splitlines()), ""]
     return "\n".join([*lines, f"> {escaped(package.caution)}", ""])
+
+
+def left_behind(folder: str, written: Sequence[str], parts: Collection[str]) -> list[str]:
+    """Files of an earlier report beside those now written that say nothing of this model any more: the schedule of a
+    board that is gone, a sheet too many. Only names that a report gives, of the parts and formats now written."""
+    found = []
+    for part in sorted({os.path.dirname(name) for name in written} - {""}):
+        here = {os.path.basename(name).casefold() for name in written if os.path.dirname(name) == part}
+        heads = tuple("one-line-" if p == DIAGRAM else f"{p}-" for p in (DIAGRAM, SCHEDULE.name) if p in parts)
+        with contextlib.suppress(OSError):
+            found += [
+                f"{part}/{name}"
+                for name in sorted(os.listdir(os.path.join(folder, part)))
+                if name.startswith(heads) and name.endswith(f".{part}") and name.casefold() not in here
+            ]
+    return found
 
 
 _ROW_LINK = re.compile(r'<a href="#row[^>]*>(.*?)</a>', re.DOTALL)

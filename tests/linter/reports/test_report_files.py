@@ -14,7 +14,7 @@ from html.parser import HTMLParser
 from pathlib import Path
 
 import pytest
-from report_models import DAIRY, EXAMPLES, NASTY, STATION, nasty_model, printed
+from report_models import DAIRY, EXAMPLES, NASTY, STATION, nasty_model, printed, written
 
 from wyeline_grammar.sources import SourceError
 from wyeline_linter.cli import main
@@ -199,6 +199,24 @@ def test_only_what_is_asked_for_is_written(tmp_path: Path) -> None:
     diagram = reported(STATION, tmp_path / "d", "--only", "diagram", "--format", "html")
     found = Page((diagram / "report.html").read_text("utf-8"))
     assert all(link[1:] in {*found.ids[""], *found.ids[t]} for t, links in found.links.items() for link in links)
+
+
+def test_a_schedule_of_a_board_that_is_gone_is_named_and_left(tmp_path: Path) -> None:
+    """Whoever hands the folder on would hand it on, too. Nothing is deleted that somebody may want."""
+    text = (
+        "wye 1\nutility GRID 480Y/277  fault 14 kA, x/r 4\npanel LP-1 480Y/277  bus 100 A\n"
+        "feeder GRID -> LP-1  100 A 3p\n"
+    )
+    folder = tmp_path / "out"
+    command = ("report", str(written(tmp_path, text)), "-o", str(folder), "--format", "csv", "--format", "svg")
+    assert "earlier" not in printed(*command)
+    (folder / "csv" / "notes.csv").write_text("mine", "utf-8")
+    (folder / "svg" / "one-line-2.svg").write_text("", "utf-8")
+    written(tmp_path, text.replace("LP-1", "LP-2"))
+    told = printed(*command)
+    assert "csv/panel-LP-1.csv, svg/one-line-2.svg" in told and "notes" not in told and "LP-2" not in told
+    assert (folder / "csv" / "panel-LP-1.csv").exists()
+    assert "earlier" not in printed(*command, "--only", "feeders"), "who writes a part anew did not ask for the rest"
 
 
 def test_what_cannot_be_done_is_said(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
