@@ -118,45 +118,19 @@ def read(
     ``who`` names it in reasons; ``motor_eff`` is the efficiency of the motor behind a drive.
     """
     category = category_of(body, kind)
-    per_ampere = volts * (math.sqrt(3.0) if phases == 3 else 1.0)
+    supply = _Supply(volts * (math.sqrt(3.0) if phases == 3 else 1.0), nominal_v, phases, basis)
     units = int(body.number("count") or 1)
-    motor = category in ("motor", "drive")
-    pf_written = body.number("pf")
-    pf = pf_written or usual_pf(category)
-    amperes, amps_key = _amperes(body, kind)
-    mca = body.number("mca")
     power = body.facts.get("power")
-    shaft = _is_shaft(power, kind, category)
-    reasons: tuple[str, ...] = ()
-    magnitude: float | None = None
-    how = "none"
-    if category == "capacitor":
-        magnitude, how = (power.number if power is not None else None), "var"
-        reasons = () if magnitude is not None else (f"{who} states no kvar",)
-    elif shaft and amps_key != "draws":
-        assert power is not None
-        magnitude, how, reasons = _from_shaft(
-            power.number, body, who, pf_written, amperes, per_ampere, nominal_v, phases, basis, motor_eff, kind
-        )
-    elif power is not None and amps_key != "draws":
-        amount = power.number
-        if power.value.dimension == "power":
-            magnitude, how = amount / (body.number("eff") or 1.0) / pf, "w"
-        else:
-            magnitude, how = amount, "va"
-    elif amperes is not None:
-        magnitude, how = amperes * per_ampere, "amperes"
-    elif mca is not None:
-        magnitude, how = mca * per_ampere, "mca"
-    else:
-        reasons = (f"{who} states no load",)
-    limit = limit_va(body, per_ampere)
+    shaft_w = power.number if power is not None and _is_shaft(power, kind, category) else None
+    magnitude, how, reasons = _drawn(body, kind, category, who, supply, shaft_w, motor_eff)
+    limit = limit_va(body, supply.per_ampere)
     if limit is not None and magnitude is not None and limit < magnitude:
         magnitude, how = limit, "limit"
-    va = None if magnitude is None else _complex(magnitude, pf, category, leading="leading" in body.flags) * units
-    code, code_reasons, plate = _code_va(
-        magnitude, reasons, mca, power if shaft else None, per_ampere, nominal_v, phases, basis, practice
-    )
+    va = None
+    if magnitude is not None:
+        pf = body.number("pf") or usual_pf(category)
+        va = _complex(magnitude, pf, category, leading="leading" in body.flags) * units
+    code, code_reasons, plate = _code_va(magnitude, reasons, body.number("mca"), shaft_w, supply, practice)
     if not category and va is not None:
         code, code_reasons = None, (f"{who} does not say what kind of load it is",)
     return Given(
@@ -165,13 +139,59 @@ def read(
         category or "other",
         is_continuous(body, category),
         units,
-        motor,
+        category in ("motor", "drive"),
         shares_of(category),
         how,
         plate,
         reasons,
         code_reasons,
     )
+
+
+class _Supply(NamedTuple):
+    """What a load lies across: VA per ampere, its volts as written, its phases, and whose motor tables count."""
+
+    per_ampere: float
+    nominal_v: float
+    phases: int
+    basis: Basis | None
+
+    def table_va(self, shaft_w: float) -> float | None:
+        """What a motor draws by the table of the basis; None where that holds none."""
+        table = table_current_a(self.basis, shaft_w / HORSEPOWER_W, self.nominal_v, self.phases)
+        return None if table is None else table.value * self.per_ampere
+
+
+_Drawn = tuple[float | None, str, tuple[str, ...]]
+"""VA of one unit, the way they were read, and the reasons where they are not known."""
+
+
+def _drawn(
+    body: Body,
+    kind: str,
+    category: str,
+    who: str,
+    supply: _Supply,
+    shaft_w: float | None,
+    motor_eff: float | None,
+) -> _Drawn:
+    power, mca = body.facts.get("power"), body.number("mca")
+    if category == "capacitor":
+        return (None, "var", (f"{who} states no kvar",)) if power is None else (power.number, "var", ())
+    amperes, amps_key = _amperes(body, kind)
+    if amps_key != "draws":
+        if shaft_w is not None:
+            return _from_shaft(shaft_w, body, kind, who, amperes, supply, motor_eff)
+        if power is not None and power.value.dimension == "power":
+            pf = body.number("pf") or usual_pf(category)
+            return power.number / (body.number("eff") or 1.0) / pf, "w", ()
+        if power is not None:
+            return power.number, "va", ()
+    if amperes is not None:
+        return amperes * supply.per_ampere, "amperes", ()
+    if mca is not None:
+        return mca * supply.per_ampere, "mca", ()
+    return None, "none", (f"{who} states no load",)
 
 
 def _amperes(body: Body, kind: str) -> tuple[float | None, str]:
@@ -183,9 +203,9 @@ def _amperes(body: Body, kind: str) -> tuple[float | None, str]:
     return (body.number("rating"), "draws") if kind == "drive" and "rating" in body.facts else (None, "")
 
 
-def _is_shaft(power: Fact | None, kind: str, category: str) -> bool:
+def _is_shaft(power: Fact, kind: str, category: str) -> bool:
     """Whether a power is meant at the shaft: horsepower always, watts of a motor or a drive too."""
-    if power is None or power.value.dimension != "power":
+    if power.value.dimension != "power":
         return False
     if power.value.text.endswith("hp"):
         return True
@@ -195,26 +215,22 @@ def _is_shaft(power: Fact | None, kind: str, category: str) -> bool:
 def _from_shaft(
     shaft_w: float,
     body: Body,
-    who: str,
-    pf: float | None,
-    amperes: float | None,
-    per_ampere: float,
-    nominal_v: float,
-    phases: int,
-    basis: Basis | None,
-    motor_eff: float | None,
     kind: str,
-) -> tuple[float | None, str, tuple[str, ...]]:
-    eff = body.number("eff")
+    who: str,
+    amperes: float | None,
+    supply: _Supply,
+    motor_eff: float | None,
+) -> _Drawn:
+    eff, pf = body.number("eff"), body.number("pf")
     if kind == "drive":
         eff = eff * motor_eff if eff is not None and motor_eff is not None else None
     if eff is not None and pf is not None:
         return shaft_w / eff / pf, "shaft", ()
     if amperes is not None:
-        return amperes * per_ampere, "amperes", ()
-    table = table_current_a(basis, shaft_w / HORSEPOWER_W, nominal_v, phases)
-    if table is not None:
-        return table.value * per_ampere, "table", ()
+        return amperes * supply.per_ampere, "amperes", ()
+    table_va = supply.table_va(shaft_w)
+    if table_va is not None:
+        return table_va, "table", ()
     if eff is not None and kind == "drive":
         # A drive's rectifier takes hardly any reactive power: its current follows from the power alone.
         return shaft_w / eff / ASSUMED_PF_MOTOR, "shaft", ()
@@ -233,22 +249,19 @@ def _code_va(
     magnitude: float | None,
     reasons: tuple[str, ...],
     mca: float | None,
-    shaft: Fact | None,
-    per_ampere: float,
-    nominal_v: float,
-    phases: int,
-    basis: Basis | None,
+    shaft_w: float | None,
+    supply: _Supply,
     practice: str | None,
 ) -> tuple[float | None, tuple[str, ...], bool]:
     """VA to size by: the nameplate's mca, the motor table under US practice, else what it draws; never less than that.
     A motor that draws more than the table says is built for low speed or high torque, and its nameplate counts (NEC
     430.6(A)(1), from memory)."""
     if mca is not None and practice == "us":
-        return max(mca * per_ampere, magnitude or 0.0), (), True
-    if shaft is not None and practice == "us":
-        table = table_current_a(basis, shaft.number / HORSEPOWER_W, nominal_v, phases)
-        if table is not None:
-            return max(table.value * per_ampere, magnitude or 0.0), (), False
+        return max(mca * supply.per_ampere, magnitude or 0.0), (), True
+    if shaft_w is not None and practice == "us":
+        table_va = supply.table_va(shaft_w)
+        if table_va is not None:
+            return max(table_va, magnitude or 0.0), (), False
     return (None, reasons, False) if magnitude is None else (magnitude, (), False)
 
 
