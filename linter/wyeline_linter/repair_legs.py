@@ -10,6 +10,7 @@ from wyeline_linter.analysis import View
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.connected_load import leg_loads
 from wyeline_linter.repair_edits import legs_text
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import NEUTRAL, Known
 from wyeline_linter.verdicts import LegMap
 
@@ -53,7 +54,9 @@ def choose(
         return {leg: va + (share if leg in way.legs else 0.0) for leg, va in loads.items()}
 
     def taking(way: LegMap, positions: tuple[int, ...] | None) -> Taken:
-        return Taken(way, _written(way, several, board, view), positions, _balance(board, loads, after(way)))
+        return Taken(
+            way, _written(way, several, board, view), positions, _balance(board, loads, after(way), view.basis)
+        )
 
     def key(item: tuple[int, LegMap]) -> tuple[object, ...]:
         i, way = item
@@ -88,14 +91,15 @@ def choose(
     return None
 
 
-def _balance(board: str, before: dict[str, float], after: dict[str, float]) -> str:
+def _balance(board: str, before: dict[str, float], after: dict[str, float], practice: str | None) -> str:
     if not any(before.values()):
         return ""
 
     def shown(loads: dict[str, float]) -> str:
         return "/".join(f"{va / 1000:.3g}" for va in loads.values())
 
-    return f"; stated load of `{board}` on legs {'/'.join(before)}: {shown(before)} kVA, then {shown(after)} kVA"
+    legs = conductors_text(before, practice, "/")
+    return f"; stated load of `{board}` on legs {legs}: {shown(before)} kVA, then {shown(after)} kVA"
 
 
 def _written(way: LegMap, several: bool, board: str, view: View) -> str:

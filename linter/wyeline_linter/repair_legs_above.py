@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterator
+from functools import partial
 
 from wyeline_grammar.tokens import spelled
 from wyeline_linter.analysis import View
@@ -12,6 +13,7 @@ from wyeline_linter.network import makes_system, two_sided
 from wyeline_linter.repair_edits import Draft, legs_text, set_source
 from wyeline_linter.repair_link import Candidate, Link, as_nameplate
 from wyeline_linter.repair_routes import COST
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import NEUTRAL, Known
 from wyeline_linter.verdicts import Feeds, Refusal
 
@@ -46,13 +48,14 @@ def legs_further_up(view: View, link: Link) -> Iterator[Candidate]:
         if not isinstance(verdict, Feeds):
             continue
         draft = Draft()
+        called = partial(conductors_text, practice=view.basis)
         written = f"[{' '.join((*legs, NEUTRAL))}]" if named_neutral else legs_text(legs)
         set_source(draft, view.model, supply, spelled(supply.source.name), written)
         yield Candidate(
             COST["swap"],
             "legs further up",
-            f"Take legs {' '.join(legs)} instead of {' '.join(stated)} of `{supply.source.name}` at `{supply.key}`",
-            f"`{link.source}` passes on what it gets, and {' '.join(legs)} are {part.figures()}",
+            f"Take legs {called(legs)} instead of {called(stated)} of `{supply.source.name}` at `{supply.key}`",
+            f"`{link.source}` passes on what it gets, and {called(legs)} are {part.figures()}",
             draft.edits(),
             board=supply.source.name,
             legs=legs,

@@ -34,6 +34,7 @@ from wyeline_linter.repair_link import (
 from wyeline_linter.repair_routes import COST, Route, Stage, routes
 from wyeline_linter.repair_sizes import Sizes, has_lugs_only, sizes_for
 from wyeline_linter.sizing.plain import device_for, main_of, wires_for
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import LegMap
 
@@ -104,7 +105,7 @@ def by_stage(view: View, link: Link, board: str, route: Route, base: int, least_
         cost,
         stage.sort,
         _title(link, stage, tag, sizes, board, base, route.redeclared),
-        _reason(stage, board, taken),
+        _reason(stage, board, taken, view.basis),
         draft.edits(),
         tuple(left),
         tuple(sizes.notes),
@@ -139,12 +140,12 @@ def _word(stage: Stage) -> str:
     return _WORDS[stage.sort]
 
 
-def _reason(stage: Stage, board: str, taken: Taken) -> str:
-    return f"{_physics(stage, board, taken)}{taken.balance}"
+def _reason(stage: Stage, board: str, taken: Taken, practice: str | None) -> str:
+    return f"{_physics(stage, board, taken, practice)}{taken.balance}"
 
 
-def _physics(stage: Stage, board: str, taken: Taken) -> str:
-    across = "–".join(taken.map.conductors)
+def _physics(stage: Stage, board: str, taken: Taken, practice: str | None) -> str:
+    across = conductors_text(taken.map.conductors, practice, "–")
     if stage.sort == "zigzag":
         return f"`{board}` has no neutral; a zigzag across {across} makes one for its whole system, at the same voltage"
     if stage.sort == "converter":

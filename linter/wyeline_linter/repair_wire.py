@@ -19,6 +19,7 @@ from wyeline_linter.repair_link import (
     where_new_lines_go,
 )
 from wyeline_linter.repair_routes import COST, Route
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import NEUTRAL, Known, System, volts_text
 from wyeline_linter.verdicts import LegMap
 
@@ -98,7 +99,9 @@ def _rewritten(view: View, link: Link, board: str, taken: Taken, draft: Draft, s
         name = f"{spelled(board)}.{feeder.source.port}" if keeps_port else spelled(board)
         set_source(draft, view.model, feeder, name, taken.written)
         if not moved:
-            said.append(f"Take leg{'s' if len(way.legs) > 1 else ''} {' '.join(way.legs)} of `{board}`")
+            said.append(
+                f"Take leg{'s' if len(way.legs) > 1 else ''} {conductors_text(way.legs, view.basis)} of `{board}`"
+            )
     poles = feeder.body.poles
     if poles is not None and (poles.count != way.live_poles or (poles.switched_neutral and not _n(way))):
         cost += COST["poles"]
@@ -138,7 +141,11 @@ def _new_line(view: View, link: Link, board: str, taken: Taken, draft: Draft, le
     line = feeder_line(view, link, board, taken, link.end, left)
     block, row = where_new_lines_go(view, link, board)
     draft.below(block, row, [line])
-    legs = f" on leg{'s' if len(taken.map.legs) > 1 else ''} {' '.join(taken.map.legs)}" if taken.written else ""
+    legs = (
+        f" on leg{'s' if len(taken.map.legs) > 1 else ''} {conductors_text(taken.map.legs, view.basis)}"
+        if taken.written
+        else ""
+    )
     return f"Feed `{link.target.name}` from `{board}`{legs}"
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterable
 from functools import lru_cache
 
 from wyeline_linter.systems import (
@@ -20,6 +22,22 @@ _IEC_CONDUCTORS = {"A": "L1", "B": "L2", "C": "L3", "G": "PE"}
 def conductor_text(conductor: str, practice: str | None) -> str:
     """A conductor as practice calls it: ``A`` and ``G``, or ``L1`` and ``PE``."""
     return _IEC_CONDUCTORS.get(conductor, conductor) if practice == "iec" else conductor
+
+
+def conductors_text(conductors: Iterable[str], practice: str | None, joint: str = " ") -> str:
+    """Several conductors as practice calls them: ``A B N``, or ``L1 L2 N``."""
+    return joint.join(conductor_text(name, practice) for name in conductors)
+
+
+_LEG_IN_A_SENTENCE = re.compile(r"(?<![\w`])(?:[BC]|A(?! (?!and\b|or\b|is\b|to\b|near\b)[a-z0-9]))(?![\w`])")
+"""A leg's letter in a sentence; an A before a word or a figure is an article."""
+
+
+def with_legs_of(practice: str | None, sentence: str) -> str:
+    """A sentence of the verdicts, which know no practice, with its legs as practice calls them."""
+    if practice != "iec":
+        return sentence
+    return _LEG_IN_A_SENTENCE.sub(lambda found: _IEC_CONDUCTORS[found[0]], sentence)
 
 
 _COUNT = {1: "one", 2: "two", 3: "three"}

@@ -20,6 +20,7 @@ from wyeline_linter.outputs.text import caution, shown_path, wrapped
 from wyeline_linter.repair import Diagnosis, Solution, diagnose, findings_at, solve
 from wyeline_linter.repair_link import Link
 from wyeline_linter.repair_supply import waiting_feeder
+from wyeline_linter.system_words import conductor_text, conductors_text, with_legs_of
 from wyeline_linter.verdicts import Cause, Feeds, Refusal
 
 
@@ -103,7 +104,7 @@ def _verdict(analysis: Analysis, found: Diagnosis, rules: Sequence[Finding]) -> 
             f"{ends} cannot be connected as it stands: {refusal.cause.value}",
             wrapped(_about(link.source, "gives", refusal, refusal.found), "  found:   "),
             wrapped(_about(link.target.name, "wants", refusal, refusal.needed), "  needed:  "),
-            wrapped(refusal.why, "  why:     "),
+            wrapped(with_legs_of(analysis.view.basis, refusal.why), "  why:     "),
             *_there(analysis, found),
             _others(found, rules),
         ]
@@ -164,17 +165,17 @@ def _works(analysis: Analysis, found: Diagnosis, ends: str) -> str:
     verdict = link.verdict
     lines = [f"{ends} can be connected" + (": it is." if link.feeder is not None else "; no feeder does it yet.")]
     if isinstance(verdict, Feeds):
-        ways = dict.fromkeys(" ".join(m.conductors) for m in verdict.maps)
+        ways = dict.fromkeys(conductors_text(m.conductors, view.basis) for m in verdict.maps)
         if link.feeder is not None:
-            lines.append(f"  on:      {' '.join(verdict.best.conductors)} of `{link.source}`")
+            lines.append(f"  on:      {conductors_text(verdict.best.conductors, view.basis)} of `{link.source}`")
         else:
             lines.append(f"  legs:    {' | '.join(ways)}")
         lines.append(wrapped(verdict.best.system.in_words(), "  gets:    "))
         loads = leg_loads(view, link.source)
         if any(loads.values()):
-            shown = ", ".join(f"{leg} {va / 1000:.3g} kVA" for leg, va in loads.items())
+            shown = ", ".join(f"{conductor_text(leg, view.basis)} {va / 1000:.3g} kVA" for leg, va in loads.items())
             lines.append(f"  stated load of `{link.source}`: {shown}")
-        lines += [f"  note:    {note.text}" for note in verdict.notes]
+        lines += [f"  note:    {with_legs_of(view.basis, note.text)}" for note in verdict.notes]
     lines += _there(analysis, found)
     if link.feeder is not None:
         lines += [f"  {item.in_words()}" for item in for_connection(view, link.target.name, None, None)]

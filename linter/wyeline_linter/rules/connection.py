@@ -13,6 +13,7 @@ from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.findings import Edit, Finding, Fix, Offered, Related, Safety, Severity, replace
 from wyeline_linter.network import makes_system, two_sided
 from wyeline_linter.rules.registry import NotAccepted, Rule, rule
+from wyeline_linter.system_words import conductors_text, with_legs_of
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import Cause, LegMap, Refusal
 
@@ -175,6 +176,7 @@ def connection(view: View, feeder: Feeder) -> Iterator[Finding]:
 def _refused(view: View, feeder: Feeder, source: Equipment, target: Equipment, verdict: Refusal) -> Finding:
     found_rule = _BY_CAUSE.get(verdict.cause.value, LEG_VOLTAGE)
     message = _headline(view, feeder, source, target, verdict)
+    why = with_legs_of(view.basis, verdict.why)
     if verdict.cause in (Cause.POLES, Cause.ONE_POLE) and feeder.body.poles is not None:
         counts = listed([str(n) for n in sorted({m.live_poles for m in verdict.fitting})])
         live = "live wire" if counts == "1" else "live wires"
@@ -183,14 +185,14 @@ def _refused(view: View, feeder: Feeder, source: Equipment, target: Equipment, v
             f"and there {'is' if counts == '1' else 'are'} {counts} {live} to open"
         )
     elif verdict.cause in (Cause.MISSING_LEG, Cause.WINDING_COUNT) and feeder.source.legs is not None:
-        legs = " ".join(feeder.source.legs)
-        message = f"`{source.name}` cannot feed `{target.name}` on {legs}: {verdict.why}"
+        legs = conductors_text(feeder.source.legs, view.basis)
+        message = f"`{source.name}` cannot feed `{target.name}` on {legs}: {why}"
     return found_rule.finding(
         _place(feeder, verdict),
         message,
-        found=f"`{source.name}`: {verdict.found}",
-        needed=f"`{target.name}`: {verdict.needed}",
-        why=f"{verdict.why[:1].upper()}{verdict.why[1:]}.",
+        found=f"`{source.name}`: {with_legs_of(view.basis, verdict.found)}",
+        needed=f"`{target.name}`: {with_legs_of(view.basis, verdict.needed)}",
+        why=f"{why[:1].upper()}{why[1:]}.",
         change=_change(feeder, target, verdict),
         subject=feeder.key,
         related=set_by(view, source),
@@ -209,7 +211,8 @@ def _headline(view: View, feeder: Feeder, source: Equipment, target: Equipment, 
         given = offered.system.nominal.text
         if given != wanted.text:
             return f"`{target.name}` wants {wanted.text}; `{source.name}` gives {given}"
-    return f"`{source.name}` cannot feed `{target.name}`: {verdict.why.split('; ')[0]}"
+    why = with_legs_of(view.basis, verdict.why)
+    return f"`{source.name}` cannot feed `{target.name}`: {why.split('; ')[0]}"
 
 
 def clause_of(view: View, found: Rule) -> str:
@@ -304,7 +307,9 @@ def _small_fixes(view: View, feeder: Feeder, verdict: Refusal) -> Iterator[Fix]:
             legs = legs_of_map(way)
             if frozenset(legs) not in map(frozenset, seen) and len(seen) < 3:
                 seen.add(legs)
-                yield Fix(f"Take legs {' '.join(way.legs)}", (legs_edit(view, feeder, legs),), Safety.LOOK)
+                yield Fix(
+                    f"Take legs {conductors_text(way.legs, view.basis)}", (legs_edit(view, feeder, legs),), Safety.LOOK
+                )
 
 
 def poles_edit(block: Block, span: Span, poles: str) -> Edit:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.attributes import listed
@@ -13,6 +14,7 @@ from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, replac
 from wyeline_linter.network import two_sided
 from wyeline_linter.rules.connection import NAMEPLATE, clause_of, legs_edit, legs_of_map, legs_text, set_by
 from wyeline_linter.rules.registry import rule
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import Known, System
 from wyeline_linter.verdicts import Cause, Feeds, LegMap, NoteKind, Refusal, Undecided
 
@@ -108,7 +110,7 @@ def _legs_needed(view: View, feeder: Feeder, verdict: Undecided, ways: tuple[Leg
     offered = state.offered.system if state is not None and isinstance(state.offered, Known) else None
     if not choices and offered is not None and feeder.body.poles is not None:
         choices = _pairs(offered, feeder.body.poles.count)
-    bus = " ".join(offered.legs) if offered is not None else ""
+    bus = conductors_text(offered.legs, view.basis) if offered is not None else ""
     shown = listed([f"`{legs_text(c)}`" for c in choices])
     return LEGS.finding(
         Place(feeder.block, feeder.source.span),
@@ -117,7 +119,10 @@ def _legs_needed(view: View, feeder: Feeder, verdict: Undecided, ways: tuple[Leg
         needed=shown or "legs",
         change=f"Write {shown}, or the positions of its device.",
         subject=feeder.key,
-        fixes=tuple(Fix(f"Take legs {' '.join(c)}", (legs_edit(view, feeder, c),), Safety.LOOK) for c in choices[:3]),
+        fixes=tuple(
+            Fix(f"Take legs {conductors_text(c, view.basis)}", (legs_edit(view, feeder, c),), Safety.LOOK)
+            for c in choices[:3]
+        ),
     )
 
 
@@ -238,15 +243,16 @@ def _reversed(view: View, feeder: Feeder, target: Equipment, verdict: Feeds, off
     motors |= any(
         (e := view.equipment(f.target.name)) is not None and e.kind == "motor" for f in view.feeders_out_of(target.name)
     )
+    called = partial(conductors_text, practice=view.basis)
     return REVERSED.finding(
         Place(feeder.block, feeder.source.legs_span or feeder.source.span),
-        f"`{target.name}` takes legs {' '.join(legs)} of `{feeder.source.name}`: its phases turn backwards",
+        f"`{target.name}` takes legs {called(legs)} of `{feeder.source.name}`: its phases turn backwards",
         severity=Severity.ERROR if motors else Severity.WARNING,
-        found=f"legs in the order {' '.join(legs)}",
-        needed=f"the order {' '.join(offered.legs)}, or any that follows it round",
+        found=f"legs in the order {called(legs)}",
+        needed=f"the order {called(offered.legs)}, or any that follows it round",
         change="Swap any two legs.",
         subject=feeder.key,
-        fixes=(Fix(f"Take the legs in the order {' '.join(offered.legs)}", (legs_edit(view, feeder, offered.legs),)),),
+        fixes=(Fix(f"Take the legs in the order {called(offered.legs)}", (legs_edit(view, feeder, offered.legs),)),),
         clause=clause_of(view, REVERSED),
     )
 

@@ -11,7 +11,7 @@ from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity, del
 from wyeline_linter.network import makes_system, two_sided
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.system_words import earthing_in_words
+from wyeline_linter.system_words import conductor_text, earthing_in_words
 from wyeline_linter.systems import EarthingKind, Known, Shape, System, volts_text
 from wyeline_linter.verdicts import NoteKind
 from wyeline_linter.windings import Transformed
@@ -193,11 +193,12 @@ def high_leg_not_in_middle(view: View, equipment: Equipment) -> Iterator[Finding
     maker = view.equipment(state.ahead.maker) if state.ahead is not None else None
     fact = maker.statement.body.facts.get("high") if maker is not None else None
     place = Place(maker.block, fact.span) if maker is not None and fact is not None else None
+    middle = conductor_text(system.legs[1], view.basis)
     yield HIGH_MIDDLE.finding(
         equipment.place,
-        f"`{equipment.name}` has the high leg on {high}, and its middle bus is {system.legs[1]}",
-        found=f"high leg {high}: {volts_text(system.nominal_v(high, 'N'))} to neutral",
-        needed=f"the high leg on {system.legs[1]}, marked orange",
+        f"`{equipment.name}` has the high leg on {conductor_text(high, view.basis)}, and its middle bus is {middle}",
+        found=f"high leg {conductor_text(high, view.basis)}: {volts_text(system.nominal_v(high, 'N'))} to neutral",
+        needed=f"the high leg on {middle}, marked orange",
         change="Turn the legs where the system is made, or accept the old board with a reason.",
         subject=equipment.name,
         related=(Related(place, "the high leg is set here"),) if place is not None else (),

@@ -12,6 +12,7 @@ from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.network import NORMAL, NORMAL_STATE, build
 from wyeline_linter.rules.registry import NotAccepted, rule
 from wyeline_linter.rules.transfers import unlike_inputs
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import Known, System
 
 if TYPE_CHECKING:
@@ -302,7 +303,7 @@ def system_differs_between_states(view: View) -> Iterator[Finding]:
                 continue
             if not isinstance(state.system, Known) or not isinstance(normal.system, Known):
                 continue
-            why = _difference(normal.system.system, state.system.system)
+            why = _difference(normal.system.system, state.system.system, view.basis)
             if why is None:
                 continue
             told.add(name)
@@ -318,16 +319,16 @@ def system_differs_between_states(view: View) -> Iterator[Finding]:
             )
 
 
-def _difference(one: System, two: System) -> str | None:
+def _difference(one: System, two: System, practice: str | None) -> str | None:
     if set(one.conductors) != set(two.conductors):
-        return f"{' '.join(one.conductors)} and {' '.join(two.conductors)}"
+        return f"{conductors_text(one.conductors, practice)} and {conductors_text(two.conductors, practice)}"
     if one.frequency_hz != two.frequency_hz:
         return f"{one.frequency_hz:g} Hz and {two.frequency_hz:g} Hz"
     here = {frozenset((a, b)): v for a, b, v in one.pair_voltages()}
     for a, b, volts in two.pair_voltages():
         other = here.get(frozenset((a, b)))
         if other is not None and abs(other - volts) > 0.01 * volts:
-            return f"{a}–{b} is {other:g} V and {volts:g} V"
+            return f"{conductors_text((a, b), practice, '–')} is {other:g} V and {volts:g} V"
     if one.rotation and two.rotation and one.rotation != two.rotation:
         return "the legs follow each other the other way round"
     if one.earthing.kind is not two.earthing.kind:

@@ -19,6 +19,7 @@ from wyeline_linter.network import follows_grid
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.shapes import Shape
 from wyeline_linter.shares import above_mean, share_of
+from wyeline_linter.system_words import conductor_text
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
@@ -30,11 +31,11 @@ _SLACK = 1.0005
 """Half a thousandth: a load that fills its device to the last ampere is not over it."""
 
 
-def worst_leg(amount: Amount) -> tuple[str, float]:
-    """The leg that carries most, with its amperes."""
+def worst_leg(amount: Amount, practice: str | None) -> tuple[str, float]:
+    """The leg that carries most, as practice calls it, with its amperes."""
     amps = [abs(i) for i in amount.amps[:3]]
     most = max(amps)
-    return "ABC"[amps.index(most)], most
+    return conductor_text("ABC"[amps.index(most)], practice), most
 
 
 OVERLOADED = rule(
@@ -61,14 +62,14 @@ def board_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
     if not limits:
         return
     counted = view.loads.counted(equipment.name)
-    leg, amps = worst_leg(counted.demand)
+    leg, amps = worst_leg(counted.demand, view.loads.practice)
     key, limit = min(limits, key=lambda item: item[1])
     if amps > limit * _SLACK:
         yield _over(equipment, key, limit, f"{amps:.1f} A flow on leg {leg}", amps)
         return
     if counted.sizing is None or view.loads.practice != "us" or "full-rated" in equipment.body.flags:
         return
-    leg, amps = worst_leg(counted.sizing)
+    leg, amps = worst_leg(counted.sizing, view.loads.practice)
     if amps > limit * _SLACK:
         counts = f"{amps:.1f} A count on leg {leg} (continuous load at 125 %, a quarter of the largest motor added)"
         yield _over(equipment, key, limit, counts, amps)
@@ -182,7 +183,7 @@ def legs_unbalanced(view: View, equipment: Equipment) -> Iterator[Finding]:
     if off <= allowed or mean <= _FROM * limit:
         return
     worst = max(legs, key=lambda leg: legs[leg])
-    listed = ", ".join(f"{leg} {value:.1f} A" for leg, value in legs.items())
+    listed = ", ".join(f"{conductor_text(leg, book.practice)} {value:.1f} A" for leg, value in legs.items())
     proposal = _proposal(view, equipment)
     moves = "Move circuits from the full leg to an idle one."
     fixes: tuple[Fix, ...] = ()
@@ -193,7 +194,8 @@ def legs_unbalanced(view: View, equipment: Equipment) -> Iterator[Finding]:
         fixes = (Fix(f"Even out the legs: {words}", edits_of(equipment, proposal), Safety.LOOK),)
     yield UNBALANCED.finding(
         equipment.place,
-        f"{legs[worst]:.1f} A on leg {worst} of `{equipment.name}`, {above_mean(off)} of its legs",
+        f"{legs[worst]:.1f} A on leg {conductor_text(worst, book.practice)} of `{equipment.name}`, "
+        f"{above_mean(off)} of its legs",
         found=listed,
         needed=f"each leg within {100 * allowed:.0f} % of the mean, {mean:.1f} A",
         change=moves,
@@ -241,10 +243,11 @@ def high_neutral_current(view: View, equipment: Equipment) -> Iterator[Finding]:
     most, neutral = abs(amps[INDEX[leg]]), abs(amps[INDEX["N"]])
     if neutral <= _NEUTRAL_SHARE * most or most < _NEUTRAL_FROM * limit:
         return
+    called = conductor_text(leg, book.practice)
     yield NEUTRAL.finding(
         equipment.place,
-        f"{neutral:.1f} A in the neutral of `{equipment.name}`, {share_of(neutral / most, f'leg {leg}')}",
-        found=f"neutral {neutral:.1f} A, leg {leg} {most:.1f} A",
+        f"{neutral:.1f} A in the neutral of `{equipment.name}`, {share_of(neutral / most, f'leg {called}')}",
+        found=f"neutral {neutral:.1f} A, leg {called} {most:.1f} A",
         needed=f"{100 * _NEUTRAL_SHARE:.0f} % of the fullest leg at the most, or a neutral made for it",
         change="Spread the loads to neutral over the legs, or write `double-neutral` where the neutral is twice a leg.",
         subject=equipment.name,

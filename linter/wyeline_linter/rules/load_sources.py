@@ -14,6 +14,7 @@ from wyeline_linter.rules.load import worst_leg
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.shares import share_of, share_text
 from wyeline_linter.standard_ratings import transformer_at_least
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.tables import NotListed
 from wyeline_linter.windings import Transformed
 
@@ -68,7 +69,7 @@ def source_shares(book: LoadBook, equipment: Equipment) -> list[tuple[float, str
     counted = book.counted(equipment.name)
     per_ampere = volt_amperes_per_ampere(book.system(equipment.name))
     body = equipment.body
-    leg, amps = worst_leg(counted.demand)
+    leg, amps = worst_leg(counted.demand, book.practice)
     rated_w: float | None = None
     if equipment.kind == "utility":
         rated_a = body.number("service")
@@ -172,10 +173,11 @@ def two_unit_bank_overload(view: View, equipment: Equipment) -> Iterator[Finding
     worst = worst_winding(view.loads, equipment.name)
     if worst is None or worst.share <= _FULL:
         return
+    text = _winding_text(worst, view.loads.practice)
     yield BANK.finding(
         equipment.place_of("power"),
-        f"{_winding_text(worst)} in `{equipment.name}`, two units of {rating / 2e3:g} kVA: {share_text(worst.share)}",
-        found=f"{_winding_text(worst)} of a unit of {rating / 2e3:g} kVA",
+        f"{text} in `{equipment.name}`, two units of {rating / 2e3:g} kVA: {share_text(worst.share)}",
+        found=f"{text} of a unit of {rating / 2e3:g} kVA",
         needed=f"{0.866 * rating / 1e3:.1f} kVA of balanced three-phase load at the most, less where there is other",
         change="Choose larger units, or close the delta with a third one.",
         subject=equipment.name,
@@ -187,13 +189,14 @@ def transformer_share(book: LoadBook, name: str, rating: float) -> tuple[float, 
     """Demand over rating of a transformer, by its fullest winding where known; the load and of what, in words."""
     worst = worst_winding(book, name)
     if worst is not None:
-        return worst.share, _winding_text(worst), "its share"
+        return worst.share, _winding_text(worst, book.practice), "its share"
     total = abs(book.counted(name).demand.va)
     return total / rating, f"{total / 1e3:.1f} kVA of {rating / 1e3:g} kVA", "it"
 
 
-def _winding_text(worst: WindingLoad) -> str:
-    return f"{worst.amps:.1f} A of {worst.limit_a:.1f} A through {worst.part} {worst.start}-{worst.end}"
+def _winding_text(worst: WindingLoad, practice: str | None) -> str:
+    ends = conductors_text((worst.start, worst.end), practice, "-")
+    return f"{worst.amps:.1f} A of {worst.limit_a:.1f} A through {worst.part} {ends}"
 
 
 def _next_size(view: View, equipment: Equipment, va: float) -> tuple[Fix, ...]:

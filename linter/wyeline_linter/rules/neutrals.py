@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Feeder, Place
@@ -12,6 +13,7 @@ from wyeline_linter.board_positions import BoardPositions, Occupant, positions_o
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, replace
 from wyeline_linter.rules.connection import HIGH_LEG, ONE_POLE, clause_of, poles_edit
 from wyeline_linter.rules.registry import NotAccepted, rule
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import SQRT3, Known, System, volts_text
 from wyeline_linter.verdicts import Feeds, Refusal
 
@@ -199,6 +201,7 @@ def circuit_on_high_leg(view: View, board: Equipment) -> Iterator[Finding]:
         if not _to_neutral(occupant) or positions.legs_of(occupant) != (high,):
             continue
         low = [leg for leg in system.legs if leg != high]
+        called = partial(conductors_text, practice=view.basis)
         volts, usual = system.nominal_v(high, "N"), system.nominal_v(low[0], "N")
         fixes = []
         if occupant.positions:
@@ -209,10 +212,11 @@ def circuit_on_high_leg(view: View, board: Equipment) -> Iterator[Finding]:
                 fixes.append(Fix(f"Move it to position {moved[0]}", (edit,), Safety.LOOK))
         yield HIGH_LEG.finding(
             occupant.place,
-            f"circuit {occupant.key} of `{board.name}` is on {high}, the high leg: {volts_text(volts)} to neutral",
-            found=f"{volts_text(volts)} from {high} to neutral",
-            needed=f"{volts_text(usual)} to neutral, on {' or '.join(low)}",
-            change=f"Move it to a position on {' or '.join(low)}.",
+            f"circuit {occupant.key} of `{board.name}` is on {called((high,))}, the high leg: "
+            f"{volts_text(volts)} to neutral",
+            found=f"{volts_text(volts)} from {called((high,))} to neutral",
+            needed=f"{volts_text(usual)} to neutral, on {called(low, joint=' or ')}",
+            change=f"Move it to a position on {called(low, joint=' or ')}.",
             subject=board.name,
             position=occupant.key,
             fixes=tuple(fixes),

@@ -141,7 +141,7 @@ def _of_equipment(book: LoadBook, equipment: Equipment, state: SwitchState) -> _
     if not limits:
         return None
     key, limit_a = min(limits, key=lambda item: item[1])
-    leg, amps = worst_leg(book.counted(name).demand)
+    leg, amps = worst_leg(book.counted(name).demand, book.practice)
     return _Load(amps / limit_a, f"{amps:.1f} A on leg {leg}", f"{limit_a:g} A", equipment.place_of(key), state)
 
 
@@ -149,7 +149,7 @@ def _of_feeder(book: LoadBook, fed: str, feeder: Feeder, state: SwitchState) -> 
     rating = feeder.body.number("rating")
     if fed not in book.nodes or not rating:
         return None
-    leg, amps = worst_leg(book.counted_above(fed).demand)
+    leg, amps = worst_leg(book.counted_above(fed).demand, book.practice)
     place = Place(feeder.block, feeder.body.facts["rating"].span)
     return _Load(amps / rating, f"{amps:.1f} A on leg {leg}", f"{rating:g} A", place, state)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.attributes import listed
@@ -12,6 +13,7 @@ from wyeline_linter.board_positions import BoardPositions, Occupant, positions_o
 from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, delete_line, replace
 from wyeline_linter.rules.connection import POLES, clause_of, legs_text, poles_edit
 from wyeline_linter.rules.registry import NotAccepted, rule
+from wyeline_linter.system_words import conductors_text
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -137,12 +139,13 @@ def position_leg_conflict(view: View, equipment: Equipment) -> Iterator[Finding]
         strange = [load.leg for load in occupant.body.leg_loads if load.leg not in legs]
         if strange and occupant.circuit is not None:
             span = next(load.span for load in occupant.body.leg_loads if load.leg in strange)
+            called = partial(conductors_text, practice=view.basis)
             yield LEG_CONFLICT.finding(
                 Place(occupant.place.block, span),
-                f"circuit {occupant.key} of `{equipment.name}` is on {' '.join(legs)}, and not on {strange[0]}",
-                found=f"a load on leg {strange[0]}",
-                needed=f"loads on {' '.join(legs)}",
-                change=f"Write the leg that it is on: {listed(list(legs))}.",
+                f"circuit {occupant.key} of `{equipment.name}` is on {called(legs)}, and not on {called(strange[:1])}",
+                found=f"a load on leg {called(strange[:1])}",
+                needed=f"loads on {called(legs)}",
+                change=f"Write the leg that it is on: {listed([called(leg) for leg in legs])}.",
                 subject=equipment.name,
                 position=occupant.key,
                 clause=clause_of(view, LEG_CONFLICT),
@@ -153,24 +156,25 @@ def _conflict(
     view: View, board: BoardPositions, occupant: Occupant, stated: tuple[str, ...], legs: tuple[str, ...]
 ) -> Finding:
     at, place = written(occupant.positions), occupant.stated_place
+    called = partial(conductors_text, practice=view.basis)
     fixes: list[Fix] = []
     if place is not None and len(set(legs)) == len(legs) == len(stated):
         like = place.block.lines[place.span.line][place.span.start : place.span.end]
-        fixes.append(_fix(f"Write legs {' '.join(legs)}", replace(place, legs_text(legs, like))))
+        fixes.append(_fix(f"Write legs {called(legs)}", replace(place, legs_text(legs, like))))
     if len(stated) == len(occupant.positions):
         runs = [
             r for r in board.free_runs(len(stated), frozenset(stated)) if board.numbering.legs(r, board.legs) == stated
         ]
         if runs:
-            fixes.append(_fix(f"Move it to {written(runs[0])}, on {' '.join(stated)}", move_edit(occupant, runs[0])))
+            fixes.append(_fix(f"Move it to {written(runs[0])}, on {called(stated)}", move_edit(occupant, runs[0])))
     name = board.board.name
     many = "positions" if len(occupant.positions) > 1 else "position"
     are = "are" if len(occupant.positions) > 1 else "is"
     return LEG_CONFLICT.finding(
         place or occupant.place,
-        f"{many} {at} of `{name}` {are} on {' and '.join(legs)}, not on {' and '.join(stated)}",
-        found=f"legs {' '.join(stated)}",
-        needed=f"legs {' '.join(legs)}, as {many} {at} {are}",
+        f"{many} {at} of `{name}` {are} on {called(legs, joint=' and ')}, not on {called(stated, joint=' and ')}",
+        found=f"legs {called(stated)}",
+        needed=f"legs {called(legs)}, as {many} {at} {are}",
         change="Write the legs of the positions, or take positions on these legs.",
         subject=name,
         position=occupant.key,
@@ -208,17 +212,18 @@ def multi_pole_straddle(view: View, equipment: Equipment) -> Iterator[Finding]:
         if board.numbering.is_run(positions) and not twice:
             continue
         run = board.numbering.run(positions[0], len(positions))
+        called = partial(conductors_text, practice=view.basis)
         others = [o for p in run for o in board.taken.get(p, ()) if o is not occupant and not o.empty]
         fixes: tuple[Fix, ...] = ()
         if not board.numbering.is_run(positions) and not others and run[-1] <= (board.spaces or run[-1]):
             fixes = (_fix(f"Write {written(run)}", move_edit(occupant, run)),)
         else:
             fixes = move_fixes(board, occupant)
-        why = f"on {' and '.join(legs)}" if twice else "not one below the other"
+        why = f"on {called(legs, joint=' and ')}" if twice else "not one below the other"
         yield STRADDLE.finding(
             occupant.place,
             f"positions {written(positions)} of `{equipment.name}` are {why}, so one device cannot take them",
-            found=f"positions {written(positions)}" + (f" on {' '.join(legs)}" if legs else ""),
+            found=f"positions {written(positions)}" + (f" on {called(legs)}" if legs else ""),
             needed=f"neighbours such as {written(run)}, each on a leg of its own",
             change="Take positions one below the other, and no more poles than there are legs.",
             subject=equipment.name,
@@ -252,7 +257,11 @@ def pole_count_wrong(view: View, equipment: Equipment) -> Iterator[Finding]:
         span = occupant.body.poles_span
         text = f"{wanted}p"
         several = "s" if len(occupant.positions) > 1 else ""
-        what = f"position{several} {written(occupant.positions)}" if occupant.positions else f"legs {' '.join(legs)}"
+        what = (
+            f"position{several} {written(occupant.positions)}"
+            if occupant.positions
+            else f"legs {conductors_text(legs, view.basis)}"
+        )
         fixes = [_fix(f"Make the device {text}", poles_edit(occupant.place.block, span, text))]
         if occupant.positions:
             run = board.numbering.run(occupant.positions[0], poles.count)
@@ -297,12 +306,13 @@ def grounded_leg_has_pole(view: View, equipment: Equipment) -> Iterator[Finding]
     for occupant in board.occupants:
         if occupant.empty or "spare" in occupant.body.flags or board.legs_of(occupant) != (earthed,):
             continue
+        leg = conductors_text((earthed,), view.basis)
         yield EARTHED_POLE.finding(
             occupant.place,
-            f"{occupant.shown} of `{equipment.name}` opens {earthed} only, which is the earthed leg",
-            found=f"a device in the earthed leg {earthed} alone",
+            f"{occupant.shown} of `{equipment.name}` opens {leg} only, which is the earthed leg",
+            found=f"a device in the earthed leg {leg} alone",
             needed="a device in the live wires, or in all of them together",
-            change=f"Move it to a position that is not on {earthed}.",
+            change=f"Move it to a position that is not on {leg}.",
             subject=equipment.name,
             position=occupant.key,
             clause=clause_of(view, EARTHED_POLE),

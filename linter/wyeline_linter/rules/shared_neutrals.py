@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.attributes import listed
@@ -13,6 +14,7 @@ from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.positions import move_edit
 from wyeline_linter.rules.references import key_of_place
 from wyeline_linter.rules.registry import rule
+from wyeline_linter.system_words import conductors_text
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -83,19 +85,22 @@ def shared_neutral_same_leg(view: View, equipment: Equipment) -> Iterator[Findin
                 continue
             first = taken[twice[0]]
             free = [leg for leg in board.legs if leg not in taken]
+            called = partial(conductors_text, practice=view.basis)
             run = next((r for leg in free for r in board.free_runs(1, frozenset({leg}))), None)
             one = occupant.positions and len(occupant.positions) == 1
             fixes = (
-                (Fix(f"Move it to position {run[0]}, on {free[0]}", (move_edit(occupant, run),), Safety.LOOK),)
+                (Fix(f"Move it to position {run[0]}, on {called(free[:1])}", (move_edit(occupant, run),), Safety.LOOK),)
                 if run is not None and one
                 else ()
             )
             yield SAME_LEG.finding(
                 occupant.place,
-                f"circuits {first.key} and {occupant.key} of `{equipment.name}` share a neutral, both on {twice[0]}",
-                found=f"two circuits on leg {twice[0]} with one neutral",
+                f"circuits {first.key} and {occupant.key} of `{equipment.name}` share a neutral, both on {called(twice[:1])}",
+                found=f"two circuits on leg {called(twice[:1])} with one neutral",
                 needed="a leg of its own for each circuit that shares the neutral",
-                change=f"Move it to {listed(free)}." if free else "Give it a neutral of its own.",
+                change=f"Move it to {listed([called(leg) for leg in free])}."
+                if free
+                else "Give it a neutral of its own.",
                 subject=equipment.name,
                 position=occupant.key,
                 fixes=fixes,

@@ -24,6 +24,7 @@ from wyeline_linter.network import (
     scenario_state,
 )
 from wyeline_linter.rules.registry import NotAccepted, rule
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import Known, System, volts_text
 from wyeline_linter.verdicts import Refusal
 
@@ -213,7 +214,7 @@ def unequal_sources_joined(view: View, equipment: Equipment) -> Iterator[Finding
         arriving = view.feeder_state(feeder.key)
         if not claims_parallel(equipment, feeder) or arriving is None or not isinstance(arriving.carried, Known):
             continue
-        why = _difference(state.arriving.system, arriving.carried.system)
+        why = _difference(state.arriving.system, arriving.carried.system, view.basis)
         if why is not None:
             one, two = view.network.supplier.get(equipment.name, ""), feeder.source.name
             yield UNEQUAL.finding(
@@ -226,19 +227,20 @@ def unequal_sources_joined(view: View, equipment: Equipment) -> Iterator[Finding
             )
 
 
-def _difference(one: System, two: System) -> str | None:
+def _difference(one: System, two: System, practice: str | None) -> str | None:
     """How two systems on one bus differ, in words, or None: 0.5 % in voltage, 0.1° in angle."""
     if one.frequency_hz != two.frequency_hz:
         return f"one has {one.frequency_hz:g} Hz, the other {two.frequency_hz:g} Hz"
     legs = one.legs
     if set(legs) != set(two.legs):
-        return f"one brings legs {' '.join(legs)}, the other {' '.join(two.legs)}"
+        return f"one brings legs {conductors_text(legs, practice)}, the other {conductors_text(two.legs, practice)}"
     for first, second in zip(legs, (*legs[1:], legs[0]), strict=True):
         if first == second:
             continue
         a, b = one.potential(first) - one.potential(second), two.potential(first) - two.potential(second)
         if abs(abs(a) - abs(b)) > 0.005 * abs(a):
-            return f"{first}–{second} is {volts_text(abs(a))} on one and {volts_text(abs(b))} on the other"
+            pair = conductors_text((first, second), practice, "–")
+            return f"{pair} is {volts_text(abs(a))} on one and {volts_text(abs(b))} on the other"
         degrees = math.degrees(cmath.phase(b / a))
         if abs(degrees) > 0.1:
             return f"they are {abs(degrees):.0f}° apart"

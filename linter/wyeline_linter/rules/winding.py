@@ -10,6 +10,7 @@ from wyeline_grammar.linking import Equipment, Place
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, replace
 from wyeline_linter.rules.connection import LEG_VOLTAGE, clause_of, rule_of_cause
 from wyeline_linter.rules.registry import NotAccepted, Rule, rule
+from wyeline_linter.system_words import with_legs_of
 from wyeline_linter.verdicts import Cause, NoteKind, Refusal
 from wyeline_linter.windings import Transformed
 
@@ -128,12 +129,13 @@ def _refused(view: View, equipment: Equipment, refusal: Refusal) -> Finding:
         written = Place(equipment.block, own.span)
         edits = [(word, replace(written, f"connection {word}")) for word in near_ones]
     shown = listed([f"`{word}`" for word in near_ones])
+    why = with_legs_of(view.basis, refusal.why)
     return found.finding(
         place,
-        f"`{equipment.name}` cannot make {refusal.needed} of {refusal.found}: {refusal.why}",
+        f"`{equipment.name}` cannot make {refusal.needed} of {refusal.found}: {why}",
         found=f"{refusal.found} -> {refusal.needed}" + (f", connection {fact.value.text}" if fact else ""),
         needed=shown or "windings that fit both sides",
-        why=f"{refusal.why[:1].upper()}{refusal.why[1:]}.",
+        why=f"{why[:1].upper()}{why[1:]}.",
         change=f"Write {shown}." if shown else "Write the voltages and the connection of one unit that can be bought.",
         subject=equipment.name,
         fixes=tuple(Fix(f"Write `connection {word}`", (edit,), Safety.LOOK) for word, edit in edits),

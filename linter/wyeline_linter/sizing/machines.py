@@ -15,6 +15,7 @@ from wyeline_linter.loads.winding_loads import winding_loads
 from wyeline_linter.protection.lines import feeder_line
 from wyeline_linter.sizing.plain import tables_for
 from wyeline_linter.standard_ratings import transformer_at_least, transformer_device_limit
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.tables import Basis, NotListed
 
 if TYPE_CHECKING:
@@ -66,7 +67,8 @@ def size_transformer(view: View, equipment: Equipment) -> Machine:
         by_winding = stated * fullest.share
         if by_winding > need * 1.001:
             need = by_winding
-            reasons.append(f"{need / 1e3:.4g} kVA: {fullest.part} {fullest.start}-{fullest.end} carries most")
+            ends = conductors_text((fullest.start, fullest.end), book.practice, "-")
+            reasons.append(f"{need / 1e3:.4g} kVA: {fullest.part} {ends} carries most")
     reserve = view.model.project.number("reserve") or equipment.body.number("reserve") or 0.0
     if reserve:
         need *= 1 + reserve
