@@ -68,6 +68,26 @@ class Order:
         return Turn(own, above, members, unknowns, each, above_them, first, parent_of)
 
     @cached_property
+    def parent(self) -> list[int]:
+        """By block, its parent; -1 for a root."""
+        parent: list[int] = self.blocks.parent.tolist()
+        return parent
+
+    @cached_property
+    def depth(self) -> Ints:
+        """By block, how many stand above it."""
+        depth = np.zeros(len(self.parent_size), dtype=np.int64)
+        for turn in reversed(self.turns):
+            if turn.above:
+                depth[turn.members] = depth[turn.parents][turn.parent_of] + 1
+        return depth
+
+    @cached_property
+    def above_squared(self) -> Ints:
+        """Where the entries begin that each block adds to the diagonal of its parent."""
+        return _starts(self.parent_size**2)
+
+    @cached_property
     def at(self) -> tuple[list[int], list[int]]:
         """By block, its turn and its row in that."""
         turn, row = [0] * len(self.blocks.size), [0] * len(self.blocks.size)

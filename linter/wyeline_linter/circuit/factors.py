@@ -51,6 +51,11 @@ class Factors:
             _Dense(assembled) if assembled.size <= DENSE_LIMIT else _Sparse(assembled)
         )
 
+    @property
+    def along(self) -> Forest | None:
+        """The forest where it gives all of a solution: none of its loops was closed beside it."""
+        return None if self.forest is None or len(self.forest.places.touched) else self.forest
+
     def are_of(self, assembled: Assembled) -> bool:
         """Whether these are the factors of a matrix."""
         pairs = ((self.values, assembled.values), (self.rows, assembled.rows), (self.cols, assembled.cols))

@@ -8,14 +8,17 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, NamedTuple
+from functools import cached_property
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 import numpy as np
 
 from .assemble import Assembled, assemble, motor_admittance, shunts_of
 from .elements import Bus, Motor
 from .factors import Factors
+from .forest import Forest
 from .layout import Complex, Floats, Ints
+from .ways import Felt, Loops, Ways, loops_between, loops_in, reach_of, way_of, within_blocks
 
 if TYPE_CHECKING:
     from .faults import Fault, FaultStudy
@@ -74,18 +77,42 @@ class Drives:
             at = layout.unknown[np.array(nodes, dtype=np.int64)].tolist()
             entries += [(len(names) - 1, row, i) for row, i in zip(at, currents, strict=True) if row >= 0]
         self.names = names
+        self.named: Any = np.array(names, dtype=object)
         self.owner: Ints = np.array([entry[0] for entry in entries], dtype=np.int64)
         self.row: Ints = np.array([entry[1] for entry in entries], dtype=np.int64)
         self.value: Complex = np.array([entry[2] for entry in entries], dtype=np.complex128)
+        self._reach: list[tuple[Ints, Complex]] | None = None
 
     def through(self, lines: Complex) -> Complex:
-        """What each force gives, (names, k), where the lines (unknowns, k) say what one unit of each entry gives."""
+        """What each force gives, (names, k), where the lines (entries, k) say what one unit of each entry gives."""
         found = np.zeros((len(self.names), lines.shape[1]), dtype=np.complex128)
         for k in range(lines.shape[1]):
-            terms = lines[self.row, k] * self.value
+            terms = lines[:, k] * self.value
             found[:, k].real = np.bincount(self.owner, terms.real, len(self.names))
             found[:, k].imag = np.bincount(self.owner, terms.imag, len(self.names))
         return found
+
+    def felt(self, factors: Factors, unknowns: Ints) -> tuple[Floats, Complex, Complex]:
+        """The loops between conductors by their unknowns, the impedance of these, and what each force gives in them."""
+        forest = factors.along
+        loops = loops_in(forest.order, unknowns) if forest is not None else None
+        if forest is None or loops is None:
+            shape, rhs = _loops(unknowns, factors.size)
+            lines = factors.solve_transposed(rhs)
+            return shape, rhs.T @ lines, self.through(lines[self.row])
+        way = way_of(forest, loops, transposed=True)
+        lines = np.zeros((len(self.row), loops.shape.shape[1]), dtype=np.complex128)
+        for block, values in way:
+            entries, reach = self._below(forest)[block]
+            if len(entries):
+                lines[entries] = reach @ values
+        return loops.shape, loops.rhs.T @ way[-1].values, self.through(lines)
+
+    def _below(self, forest: Forest) -> list[tuple[Ints, Complex]]:
+        """By block, the entries in it and below, and what one unit of each gives there of what is felt in the block."""
+        if self._reach is None:
+            self._reach = reach_of(forest, self.row)
+        return self._reach
 
 
 class SourcesAlone:
@@ -99,21 +126,88 @@ class SourcesAlone:
         self._branches = _BranchOhms(self.assembled)
         self._shunts = shunts_of(study.network) if study.network.admittances else None
 
+    def felt(self, unknowns: Ints) -> _Everywhere | _OnTheWay | None:
+        """How the loops between conductors, by their unknowns, are felt; None where none of them is an unknown."""
+        if not (unknowns >= 0).any():
+            return None
+        if self._ways is not None:
+            loops = loops_in(self._ways.forest.order, unknowns)
+            if loops is not None:
+                return _OnTheWay(self._ways, self.assembled, self._branches, loops)
+        return _Everywhere(self, unknowns)
+
+    @cached_property
+    def _ways(self) -> Ways | None:
+        """The ways to the source, where the network is a forest."""
+        forest, shunts = self.factors.along, self._shunts
+        if forest is None or not (shunts is None or within_blocks(forest, self.assembled, shunts)):
+            return None
+        return Ways(self.assembled, forest, self._branches.row, shunts)
+
     def powers(self, change: Complex, least: float) -> dict[str, complex]:
         """What every line, core and source takes of a change of currents alone, in VA from ``least`` on, by element."""
         frame, found = self.assembled, {}
         v = frame.node_voltages(change)
         for k, batch in frame.lines.items():
             across = v[batch.from_nodes] - v[batch.to_nodes]
-            power = np.sum(across * np.conj(np.matmul(batch.y_series, across[..., None])[..., 0]), axis=1)
-            names = frame.network.lines[k].names
-            found.update({names[at]: complex(power[at]) for at in np.flatnonzero(np.abs(power) > least).tolist()})
+            found.update(_line_powers(frame, k, batch.y_series, across, None, least))
         found.update(self._branches.powers(frame.branch_currents(change), least))
         if self._shunts is not None:
             a, b, y = self._shunts
             shunts = complex(np.sum(np.abs(v[a] - v[b]) ** 2 * np.conj(y)))
             if abs(shunts) > least:
                 found[SHUNTS] = shunts
+        return found
+
+
+def _line_powers(
+    frame: Assembled, k: int, y_series: Complex, across: Complex, at: Ints | None, least: float
+) -> dict[str, complex]:
+    """What lines of k conductors take, from ``least`` on, by name; ``at`` are the lines where it is not all."""
+    power = np.sum(across * np.conj(np.matmul(y_series, across[..., None])[..., 0]), axis=1)
+    there = np.flatnonzero(np.abs(power) > least)
+    names = frame.network.lines[k].names
+    numbers = there if at is None else at[there]
+    return {names[number]: value for number, value in zip(numbers.tolist(), power[there].tolist(), strict=True)}
+
+
+class _Everywhere:
+    """Loops between conductors, solved for in the whole network."""
+
+    def __init__(self, alone: SourcesAlone, unknowns: Ints) -> None:
+        self._alone = alone
+        self.shape, rhs = _loops(unknowns, alone.assembled.size)
+        self._x = alone.factors.solve_once(rhs)
+        self.z = rhs.T @ self._x
+
+    def powers(self, currents: Complex, least: float) -> dict[str, complex]:
+        """What every element takes while currents are drawn in the loops, in VA from ``least`` on."""
+        return self._alone.powers(-(self._x @ currents), least)
+
+
+class _OnTheWay:
+    """The same, solved for where it is felt."""
+
+    def __init__(self, ways: Ways, frame: Assembled, branches: _BranchOhms, loops: Loops) -> None:
+        self._ways, self._frame, self._branches = ways, frame, branches
+        self.shape = loops.shape
+        self._way = way_of(ways.forest, loops)
+        self.z: Complex = loops.rhs.T @ self._way[-1].values
+
+    def powers(self, currents: Complex, least: float) -> dict[str, complex]:
+        """What every element takes while currents are drawn in the loops, in VA from ``least`` on."""
+        ways, frame = self._ways, self._frame
+        way = [Felt(block, -(values @ currents)) for block, values in self._way]
+        felt = ways.felt(way, least)
+        change = ways.spread(felt)
+        found: dict[str, complex] = {}
+        for k, batch in frame.lines.items():
+            at, one, other = ways.lines(k, felt)
+            if len(at):
+                found.update(_line_powers(frame, k, batch.y_series[at], change[one] - change[other], at, least))
+        found.update(self._branches.powers(change[frame.layout.first_branch :], least, ways.branches(felt)))
+        if ways.shunts and abs(shunts := ways.across(way)) > least:
+            found[SHUNTS] = shunts
         return found
 
 
@@ -126,27 +220,33 @@ class _BranchOhms:
         for source in network.sources.values():
             n, first = len(source.plus), source.first_branch
             entries += [(first + k // n, first + k % n, z) for k, z in enumerate(source.z_ohm) if z]
-        self._row: Ints = np.array([entry[0] for entry in entries], dtype=np.int64)
+        self.row: Ints = np.array([entry[0] for entry in entries], dtype=np.int64)
         self._column: Ints = np.array([entry[1] for entry in entries], dtype=np.int64)
         self._ohm: Complex = np.array([entry[2] for entry in entries], dtype=np.complex128)
-        self._element: Ints = np.array(network.branches.element, dtype=np.int64)[self._row]
+        self._element: Ints = np.array(network.branches.element, dtype=np.int64)[self.row]
         self._names = network.element_names
 
-    def powers(self, currents: Complex, least: float) -> dict[str, complex]:
-        power = np.conj(currents[self._row]) * self._ohm * currents[self._column]
-        total = np.bincount(self._element, power.real, len(self._names)) + 1j * np.bincount(
-            self._element, power.imag, len(self._names)
-        )
-        return {self._names[at]: complex(total[at]) for at in np.flatnonzero(np.abs(total) > least).tolist()}
+    def powers(self, currents: Complex, least: float, at: Ints | None = None) -> dict[str, complex]:
+        """What each element takes, from ``least`` on; ``at`` are the impedances where it is not all."""
+        row, column, ohm = self.row, self._column, self._ohm
+        element, count = self._element, len(self._names)
+        names = self._names
+        if at is not None:
+            row, column, ohm = row[at], column[at], ohm[at]
+            numbers, element = np.unique(element[at], return_inverse=True)
+            names = [self._names[number] for number in numbers.tolist()]
+            count = len(names)
+        power = np.conj(currents[row]) * ohm * currents[column]
+        total = np.bincount(element, power.real, count) + 1j * np.bincount(element, power.imag, count)
+        return {names[k]: complex(total[k]) for k in np.flatnonzero(np.abs(total) > least).tolist()}
 
 
 def shares_of(study: FaultStudy, bus: Bus, fault: Fault, most: int) -> Shares:
     """What each source, running machine and converter drives into a fault, on the conductor that carries most; of the
     machines and converters the ``most`` largest by name."""
     drives = study.drives
-    loops, rhs = _loops(study.frame.layout.unknown[np.array(bus.pick(fault.tied), dtype=np.int64)], study.frame.size)
-    lines = study.factors.solve_transposed(rhs)
-    drawn = _drawn(loops, rhs.T @ lines, drives.through(lines))
+    unknowns = study.frame.layout.unknown[np.array(bus.pick(fault.tied), dtype=np.int64)]
+    drawn = _drawn(*drives.felt(study.factors, unknowns))
     whole = drawn.sum(axis=0)
     at = int(np.argmax(np.abs(whole)))
     if whole[at] == 0:
@@ -160,7 +260,7 @@ def shares_of(study: FaultStudy, bus: Bus, fault: Fault, most: int) -> Shares:
     return Shares(
         {names[k]: float(in_step[k]) for k in range(first) if in_step[k]},
         [(names[k], float(in_step[k])) for k in fed[:shown].tolist()],
-        [names[k] for k in fed[shown:].tolist()],
+        drives.named[fed[shown:]].tolist(),
         float(in_step[fed[shown:]].sum()),
     )
 
@@ -172,16 +272,13 @@ def loop_of(study: FaultStudy, bus: Bus, tied: Sequence[str]) -> Loop | None:
     square of the current these are ohms, which transformers turn to the side of the fault by themselves.
     """
     alone = study.sources_alone
-    frame = alone.assembled
     nodes = np.array(bus.pick(tied), dtype=np.int64)
-    loops, rhs = _loops(frame.layout.unknown[nodes], frame.size)
-    x = alone.factors.solve_once(rhs)
-    before = alone.before_v[nodes]
-    z = rhs.T @ x
-    if not np.abs(z).max() > 0:
+    felt = alone.felt(alone.assembled.layout.unknown[nodes])
+    if felt is None or not np.abs(felt.z).max() > 0:
         return None
-    currents = _in_loops(z, (before @ loops)[None, :])[0]
-    drawn = loops @ currents
+    before = alone.before_v[nodes]
+    currents = _in_loops(felt.z, (before @ felt.shape)[None, :])[0]
+    drawn = felt.shape @ currents
     most = int(np.argmax(np.abs(drawn)))
     current = complex(drawn[most])
     if not abs(current) > 0:
@@ -191,7 +288,7 @@ def loop_of(study: FaultStudy, bus: Bus, tied: Sequence[str]) -> Loop | None:
     squares = float(np.sum(np.abs(drawn) ** 2)) / (2 if len(nodes) == 2 else 1)
     whole = complex(np.sum(before * np.conj(drawn)))
     least = LEAST_PART * abs(whole)
-    powers = alone.powers(-(x @ currents), least)
+    powers = felt.powers(currents, least)
     parts = {name: power / squares for name, power in powers.items()}
     return Loop(volts, volts / current, abs(current), whole / squares, parts)
 
@@ -207,9 +304,8 @@ def fed_by_motors(motors: Iterable[Motor], before_v: Complex) -> list[tuple[str,
 
 def _loops(unknowns: Ints, size: int) -> tuple[Floats, Complex]:
     """The loops between tied conductors, (k, k - 1), and their unit currents as right-hand sides."""
-    k = len(unknowns)
-    loops = np.vstack((np.eye(k - 1), -np.ones((1, k - 1))))
-    rhs = np.zeros((size, k - 1), dtype=np.complex128)
+    loops = loops_between(len(unknowns))
+    rhs = np.zeros((size, loops.shape[1]), dtype=np.complex128)
     inside = unknowns >= 0
     np.add.at(rhs, unknowns[inside], loops[inside])
     return loops, rhs
