@@ -29,6 +29,10 @@ class PerLength(NamedTuple):
     rows: tuple[Looked[float], ...] = ()
     temperature_c: float | None = None
 
+    def ohm(self, length_m: float, sets: int) -> complex:
+        """The impedance of so many metres of parallel sets."""
+        return complex(self.r_ohm_per_m, self.x_ohm_per_m) * length_m / sets
+
 
 class LineData(NamedTuple):
     """The impedances of a feeder, its whole length and all its sets together, in ohm.
@@ -172,63 +176,69 @@ def line_data(
     conductors = body.conductors
     missing: list[Missing] = []
     assumed: list[Assumption] = []
-    own_r, own_x = body.number("resistance"), body.number("reactance")
     wires = None if conductors is None else wires_of(conductors, legs, neutral=neutral)
     if length is None:
         missing.append(Missing(Lack.LENGTH, key, f"the length of `{key}` is not written", place, length_needed))
     elif "length" in body.facts and body.facts["length"].assumed:
         assumed.append(Assumption(key, f"the length of `{key}`", place, written=True, length_m=length))
-    leg: PerLength | None = None
-    if own_r is not None and own_x is not None:
-        leg = PerLength(own_r, own_x)
-    elif wires is None:
-        text = f"no conductors are written for `{key}`"
-        missing.append(Missing(Lack.IMPEDANCE, key, text, place, "the conductors, or `resistance` and `reactance`"))
-    elif chosen is None:
-        text = f"the project names no basis, so no table gives the resistance of `{key}`"
-        missing.append(Missing(Lack.IMPEDANCE, key, text, place, "`basis`, or `resistance` and `reactance`"))
-    else:
-        looked = per_length(chosen, wires.leg, wires.material, conduit, wires.insulation, case)
-        if isinstance(looked, NotListed):
-            text = f"the resistance of `{key}`: {looked.reason}"
-            missing.append(Missing(Lack.IMPEDANCE, key, text, place, "`resistance` and `reactance`"))
-        else:
-            leg = looked
-            if own_r is not None or own_x is not None:
-                leg = PerLength(
-                    looked.r_ohm_per_m if own_r is None else own_r,
-                    looked.x_ohm_per_m if own_x is None else own_x,
-                    looked.rows,
-                    looked.temperature_c,
-                )
-            if wires.material_assumed:
-                assumed.append(Assumption(key, f"copper, as no metal is written for `{key}`", place))
+    found = _per_leg(body, key, place, wires, chosen, case, conduit)
+    leg = None if isinstance(found, Missing) else found
+    if isinstance(found, Missing):
+        missing.append(found)
+    elif found.rows and wires is not None and wires.material_assumed:
+        assumed.append(Assumption(key, f"copper, as no metal is written for `{key}`", place))
     sets = conductors.sets if conductors is not None else 1
-    if leg is None or length is None:
-        return LineData(None, None, None, bool(wires and wires.pen), length, sets, leg, tuple(missing), tuple(assumed))
-    z_leg = complex(leg.r_ohm_per_m, leg.x_ohm_per_m) * length / sets
-
-    def other(size: str | None) -> complex | None:
-        if size is None or wires is None:
+    z_leg = z_neutral = z_protective = None
+    if leg is not None and length is not None:
+        z_leg = leg.ohm(length, sets)
+        if wires is not None:
+            sizes = wires.neutral if neutral else None, wires.protective
+            z_neutral, z_protective = (
+                z_leg if size == wires.leg else _other(size, wires, chosen, case, conduit, length) for size in sizes
+            )
+        elif body.number("resistance") is not None:
             # Without sizes but with ohms written, every conductor of the run has those ohms (busway practice).
-            return z_leg if wires is None and own_r is not None else None
-        if size == wires.leg:
-            return z_leg
-        if chosen is None:
-            return None
-        found = per_length(chosen, size, wires.material, conduit, wires.insulation, case)
-        if isinstance(found, NotListed):
-            return None
-        return complex(found.r_ohm_per_m, found.x_ohm_per_m) * length / sets
+            z_neutral, z_protective = z_leg if neutral else None, z_leg
+    pen = wires is not None and wires.pen
+    return LineData(z_leg, z_neutral, z_protective, pen, length, sets, leg, tuple(missing), tuple(assumed))
 
-    return LineData(
-        z_leg,
-        other(wires.neutral if wires else None) if neutral else None,
-        other(wires.protective if wires else None),
-        bool(wires and wires.pen),
-        length,
-        sets,
-        leg,
-        tuple(missing),
-        tuple(assumed),
+
+def _per_leg(
+    body: Body,
+    key: str,
+    place: Place,
+    wires: Wires | None,
+    chosen: Basis | None,
+    case: Case,
+    conduit: Conduit,
+) -> PerLength | Missing:
+    """R and X of a leg as written, what is not written by the tables; else what is missing."""
+    own_r, own_x = body.number("resistance"), body.number("reactance")
+    if own_r is not None and own_x is not None:
+        return PerLength(own_r, own_x)
+    needed = "`resistance` and `reactance`"
+    if wires is None:
+        text = f"no conductors are written for `{key}`"
+        return Missing(Lack.IMPEDANCE, key, text, place, f"the conductors, or {needed}")
+    if chosen is None:
+        text = f"the project names no basis, so no table gives the resistance of `{key}`"
+        return Missing(Lack.IMPEDANCE, key, text, place, f"`basis`, or {needed}")
+    looked = per_length(chosen, wires.leg, wires.material, conduit, wires.insulation, case)
+    if isinstance(looked, NotListed):
+        return Missing(Lack.IMPEDANCE, key, f"the resistance of `{key}`: {looked.reason}", place, needed)
+    if own_r is None and own_x is None:
+        return looked
+    return looked._replace(
+        r_ohm_per_m=looked.r_ohm_per_m if own_r is None else own_r,
+        x_ohm_per_m=looked.x_ohm_per_m if own_x is None else own_x,
     )
+
+
+def _other(
+    size: str | None, wires: Wires, chosen: Basis | None, case: Case, conduit: Conduit, length_m: float
+) -> complex | None:
+    """Ohms of a neutral or protective conductor of another size than the legs; None where it is not there or known."""
+    if size is None or chosen is None:
+        return None
+    found = per_length(chosen, size, wires.material, conduit, wires.insulation, case)
+    return None if isinstance(found, NotListed) else found.ohm(length_m, wires.sets)
