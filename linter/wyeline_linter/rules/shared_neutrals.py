@@ -95,7 +95,8 @@ def shared_neutral_same_leg(view: View, equipment: Equipment) -> Iterator[Findin
             )
             yield SAME_LEG.finding(
                 occupant.place,
-                f"circuits {first.key} and {occupant.key} of `{equipment.name}` share a neutral, both on {called(twice[:1])}",
+                f"circuits {first.key} and {occupant.key} of `{equipment.name}` share a neutral, "
+                f"both on {called(twice[:1])}",
                 found=f"two circuits on leg {called(twice[:1])} with one neutral",
                 needed="a leg of its own for each circuit that shares the neutral",
                 change=f"Move it to {listed([called(leg) for leg in free])}."
