@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import lru_cache
+from itertools import chain
 from typing import NamedTuple
 
 from wyeline_linter.cores import Core, Side, Terminal
@@ -54,74 +55,93 @@ class Through(NamedTuple):
         return [sum((f * i for f, i in zip(row, amps, strict=True)), 0j) for row in self.windings]
 
 
+class _Windings:
+    """The windings of a transformer, fed ones first, and the joints where they meet each other and the lines.
+
+    The unknowns are winding currents from start to end inside the winding, then line currents in, then leaks out of
+    inner joints.
+    """
+
+    def __init__(
+        self, cores: tuple[Core, ...], joined: tuple[tuple[str, str], ...], secondary: tuple[str, ...]
+    ) -> None:
+        self._same = {Terminal(Side.SECONDARY, there): Terminal(Side.PRIMARY, here) for here, there in joined}
+        self.core_count = len(cores)
+        self.fed = [(c, core.primary) for c, core in enumerate(cores)]
+        self.made = [(c, winding) for c, core in enumerate(cores) for winding in core.secondaries]
+        self.all = [*self.fed, *self.made]
+        self.ends = [(self.node(winding.start), self.node(winding.end)) for _, winding in self.all]
+        leaving = [self.node(Terminal(Side.SECONDARY, name)) for name in secondary]
+        self.joints = list(dict.fromkeys([*chain.from_iterable(self.ends), *leaving]))
+        self.supplied = [j for j in self.joints if j.side is Side.PRIMARY]
+        self.inside = [j for j in self.joints if j.side is Side.INSIDE]
+        self.lines_from = len(self.all)
+        self.leaks_from = self.lines_from + len(self.supplied)
+        self.count = self.leaks_from + len(self.inside)
+
+    def node(self, terminal: Terminal) -> Terminal:
+        return self._same.get(terminal, terminal)
+
+    def balances(self) -> list[list[float]]:
+        """One row a core (ampere-turns add up to nothing), then one a joint (currents do)."""
+        rows = []
+        for core in range(self.core_count):
+            turns = [winding.volts if c == core else 0.0 for c, winding in self.all]
+            rows.append(turns + [0.0] * (self.count - len(turns)))
+        for joint in self.joints:
+            row = [float((end == joint) - (start == joint)) for start, end in self.ends]
+            row += [0.0] * (self.count - len(row))
+            if joint in self.supplied:
+                row[self.lines_from + self.supplied.index(joint)] = 1.0
+            if joint in self.inside:
+                row[self.leaks_from + self.inside.index(joint)] = -1.0
+            rows.append(row)
+        return rows
+
+    def drawn(self, name: str, back: str) -> list[float]:
+        """The right side for one ampere out of a secondary conductor, back into another."""
+        right = [0.0] * (self.core_count + len(self.joints))
+        if name != back:
+            for end, amount in ((name, 1.0), (back, -1.0)):
+                joint = self.joints.index(self.node(Terminal(Side.SECONDARY, end)))
+                right[self.core_count + joint] += amount
+        return right
+
+    def weights(self) -> list[float]:
+        """What the square of each unknown costs."""
+        leakage = [w.volts**2 for _, w in self.fed] + [_SHARE_WEIGHT * w.volts**2 for _, w in self.made]
+        most = max(leakage)
+        return [w / most for w in leakage] + [0.0] * len(self.supplied) + [_LEAK_WEIGHT] * len(self.inside)
+
+    def order(self) -> list[int]:
+        """Unknowns in the order in which they are expressed by the others: lines, secondary, fed windings, leaks."""
+        fed = range(len(self.fed))
+        made = range(len(self.fed), self.lines_from)
+        return [*range(self.lines_from, self.leaks_from), *made, *fed, *range(self.leaks_from, self.count)]
+
+
 @lru_cache(maxsize=4096)
 def through(cores: tuple[Core, ...], joined: tuple[tuple[str, str], ...], secondary: tuple[str, ...]) -> Through:
     """The map of a transformer with these cores; ``joined`` are conductors shared by both sides, primary name first,
     ``secondary`` the conductors that leave it."""
-    same = {Terminal(Side.SECONDARY, there): Terminal(Side.PRIMARY, here) for here, there in joined}
-
-    def node(terminal: Terminal) -> Terminal:
-        return same.get(terminal, terminal)
-
-    windings = [(c, core.primary, True) for c, core in enumerate(cores)]
-    windings += [(c, w, False) for c, core in enumerate(cores) for w in core.secondaries]
-    joints: list[Terminal] = []
-    for _, winding, _ in windings:
-        joints += [node(winding.start), node(winding.end)]
-    joints += [node(Terminal(Side.SECONDARY, name)) for name in secondary]
-    joints = list(dict.fromkeys(joints))
-    supplied = [j for j in joints if j.side is Side.PRIMARY]
-    inside = [j for j in joints if j.side is Side.INSIDE]
-    # Unknowns: winding currents from start to end inside the winding, line currents in, leaks out of inner joints.
-    count = len(windings) + len(supplied) + len(inside)
-    rows: list[list[float]] = []
-    for core in range(len(cores)):
-        row = [0.0] * count
-        for k, (c, winding, _) in enumerate(windings):
-            if c == core:
-                row[k] = winding.volts
-        rows.append(row)
-    balance_from = len(rows)
-    for joint in joints:
-        row = [0.0] * count
-        for k, (_, winding, _) in enumerate(windings):
-            row[k] += (node(winding.end) == joint) - (node(winding.start) == joint)
-        if joint in supplied:
-            row[len(windings) + supplied.index(joint)] = 1.0
-        if joint in inside:
-            row[len(windings) + len(supplied) + inside.index(joint)] = -1.0
-        rows.append(row)
-    weights = [w.volts**2 * (1.0 if is_fed else _SHARE_WEIGHT) for _, w, is_fed in windings]
-    most = max(weights)
-    weights = [w / most for w in weights] + [0.0] * len(supplied) + [_LEAK_WEIGHT] * len(inside)
-    fed_windings = [k for k, (_, _, is_fed) in enumerate(windings) if is_fed]
-    made_windings = [k for k, (_, _, is_fed) in enumerate(windings) if not is_fed]
-    lines_in = range(len(windings), len(windings) + len(supplied))
-    order = [*lines_in, *made_windings, *fed_windings, *range(len(windings) + len(supplied), count)]
+    windings = _Windings(cores, joined, secondary)
     back = "N" if "N" in secondary else secondary[-1]
-    wanted = []
-    for name in secondary:
-        right = [0.0] * len(rows)
-        if name != back:
-            for end, amount in ((name, 1.0), (back, -1.0)):
-                right[balance_from + joints.index(node(Terminal(Side.SECONDARY, end)))] += amount
-        wanted.append(right)
-    solved = _least(rows, weights, wanted, order)
+    wanted = [windings.drawn(name, back) for name in secondary]
+    solved = _least(windings.balances(), windings.weights(), wanted, windings.order())
     columns = {INDEX[name]: solution for name, solution in zip(secondary, solved, strict=True)}
 
     def of(k: int) -> tuple[float, ...]:
         return tuple(_clean(columns[i][k]) if i in columns else 0.0 for i in range(LEG_COUNT + 1))
 
     lines: list[tuple[float, ...]] = [(0.0,) * 4] * (LEG_COUNT + 1)
-    for place, joint in enumerate(supplied):
-        lines[INDEX[joint.conductor]] = of(len(windings) + place)
-    made = [(k, c, w) for k, (c, w, is_fed) in enumerate(windings) if not is_fed]
+    for place, joint in enumerate(windings.supplied, windings.lines_from):
+        lines[INDEX[joint.conductor]] = of(place)
     return Through(
         tuple(lines),
         # Out of the dotted end: against the sense in which the fed winding's current counts.
-        tuple(tuple(-f for f in of(k)) for k, _, _ in made),
-        tuple(WindingAt(c, w.start.conductor, w.end.conductor, w.volts) for _, c, w in made),
-        tuple(of(k) for k, (_, _, is_fed) in enumerate(windings) if is_fed),
+        tuple(tuple(-f for f in of(k)) for k in range(len(windings.fed), windings.lines_from)),
+        tuple(WindingAt(c, w.start.conductor, w.end.conductor, w.volts) for c, w in windings.made),
+        tuple(of(k) for k in range(len(windings.fed))),
         *_splits(cores),
     )
 
