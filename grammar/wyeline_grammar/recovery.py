@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from wyeline_grammar import memo
+from wyeline_grammar import heads, memo
 from wyeline_grammar.expectation import PHRASE_STARTS, message, needed_here
 from wyeline_grammar.memo import Failure, Kinds
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
@@ -56,6 +56,7 @@ def recover(
     if mended is not None:
         line = _meaning(*mended)
         if line is not None:
+            line = heads.brought_back(line, tokens)
             return line._replace(problems=(problem,), comment=comment)
     form, head, phrases = _readable(tokens, kinds, statement, stop)
     return Line(form, head, phrases, (problem,), comment)
@@ -87,6 +88,9 @@ def _diagnose(
     wrong = tokens[stop.at] if stop.at < len(tokens) else None
     place = Place(text, tokens, statement, wrong, stop.expected)
     if len(text) <= _LONGEST_MENDED:
+        headed = heads.meant(place)
+        if headed is not None:
+            return headed
         found = _find_slip(place)
         if found is not None:
             slip, match, options = found
@@ -380,9 +384,7 @@ def _phrases(tokens: tuple[Token, ...], kinds: Kinds, at: int, wrong: int) -> It
                 yield Phrase(form, tokens[first:end], assumed)
             at = end
             continue
-        keyed = at == wrong and kinds[at] in ("PLAIN", "NAME")
+        keyed = kinds[at] in ("PLAIN", "NAME")
         at += 1
         if keyed and kinds[at : at + 1] == ("QUANTITY",):
-            at += 1
-        while at < len(kinds) and kinds[at] not in PHRASE_STARTS:
             at += 1

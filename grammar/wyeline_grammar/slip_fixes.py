@@ -9,6 +9,7 @@ from typing import NamedTuple
 
 from wyeline_grammar.spelling import nearest
 from wyeline_grammar.syntax import Token
+from wyeline_grammar.trade_terms import BY_SPELLING
 from wyeline_grammar.units import UNITS
 from wyeline_grammar.vocabulary import KEYS, STATEMENTS, word_kind
 
@@ -61,29 +62,7 @@ UNIT_WORDS = {
     **dict.fromkeys(("ohms", "ohm."), "ohm"),
     "cycle": "cycles",
 }
-_TRADE_WORDS = {
-    **dict.fromkeys(("panelboard", "loadcenter", "load-center", "distribution-board", "pnl"), "panel"),
-    **dict.fromkeys(("xfmr", "xfrmr", "xformer", "trafo"), "transformer"),
-    **dict.fromkeys(("swbd", "main-board"), "switchboard"),
-    **dict.fromkeys(("genset", "gen"), "generator"),
-    "ats": "transfer",
-    **dict.fromkeys(
-        ("recept", "recepts", "rcpt", "receptacles", "outlet", "outlets", "socket", "sockets"), "receptacle"
-    ),
-    **dict.fromkeys(("light", "lights", "ltg", "lighting."), "lighting"),
-    **dict.fromkeys(("heater", "heat", "htg"), "heating"),
-    **dict.fromkeys(("lift", "lifts", "elevators"), "elevator"),
-    **dict.fromkeys(("hvac", "ac", "a/c", "aircon"), "cooling"),
-    **dict.fromkeys(("welder", "welders"), "welding"),
-}
-"""What people write for words of the language (common practice, no source)."""
-_TRADE_CHOICES = {
-    **dict.fromkeys(("cooking", "cooker", "cookers", "oven", "ovens", "hob"), ("kitchen", "heating")),
-}
-"""The same, where the drafter has to say which is meant: a commercial kitchen has demand factors of its own."""
-_BY_LOWER: dict[str, list[str]] = {}
-for _unit in UNITS:
-    _BY_LOWER.setdefault(_unit.lower(), []).append(_unit)
+_BY_LOWER = {low: [unit for unit in UNITS if unit.lower() == low] for low in {unit.lower() for unit in UNITS}}
 FRACTION_SIGNS = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8"}
 
 
@@ -136,8 +115,9 @@ def hyphen(match: Match, _: Place) -> str | None:
     return word if word_kind(word) != "PLAIN" else None
 
 
-def positions(match: Match, place: Place) -> str | None:
-    """``2-4`` to ``2,4``; ``1-5`` with three poles is ``1,3,5``. Figures that do not rise are no positions."""
+def positions(match: Match, place: Place) -> str | tuple[str, ...] | None:
+    """``2-4`` to ``2,4``; ``1-5`` with three poles is ``1,3,5``. Figures that do not rise are no positions; of a span
+    that no device has, such as ``9-19``, the writer says whether one column of the board is meant or both."""
     numbers = re.findall(r"\d+", match["list"])
     if any(int(b) <= int(a) for a, b in itertools.pairwise(numbers)):
         return None
@@ -146,7 +126,19 @@ def positions(match: Match, place: Place) -> str | None:
         first, last = map(int, numbers)
         if last - first == 2 * (int(poles[1]) - 1):
             numbers = [str(n) for n in range(first, last + 1, 2)]
+        return f"{match['lead'] or ''}{','.join(numbers)}"
+    if len(numbers) == 2 and "-" in match["list"]:
+        first, last = map(int, numbers)
+        if _LONGEST_DEVICE < last - first <= _LONGEST_RUN:
+            runs = [range(first, last + 1, step) for step in ((2, 1) if (last - first) % 2 == 0 else (1,))]
+            return tuple(f"{match['lead'] or ''}{','.join(map(str, run))}" for run in runs)
     return f"{match['lead'] or ''}{','.join(numbers)}"
+
+
+_LONGEST_DEVICE = 4
+"""From the first position of a device of three poles to its last."""
+_LONGEST_RUN = 84
+"""No board has more positions in a column (common practice, no source)."""
 
 
 def thousands(match: Match, _: Place) -> tuple[str, str]:
@@ -186,15 +178,58 @@ def raceway_size(match: Match, place: Place) -> str:
 
 def trade_word(match: Match, place: Place) -> str | tuple[str, ...] | None:
     """A word that the trade uses for one of the language's, where that word could stand."""
-    written = match[0].lower()
-    word = _TRADE_WORDS.get(written)
-    if place.wrong is None or match.start() != place.wrong.start:
+    term = BY_SPELLING.get(match[0].lower())
+    if term is None or not term.words or place.wrong is None or match.start() != place.wrong.start:
         return None
-    if word is None:
-        return _TRADE_CHOICES.get(written)
-    if word_kind(word) == "KIND" and [token.kind for token in place.tokens[1:2]] not in (["NAME"], ["TEXT"]):
-        return None  # a name that looks like the word
-    return word
+    return term.words if len(term.words) > 1 else term.words[0]
+
+
+def ways(match: Match, _: Place) -> str | None:
+    """``42 circuits``; but ``4 pole`` is a device's."""
+    return None if "pole" in match[0] and int(match[1]) <= 4 else f"spaces {match[1]}"
+
+
+def port(match: Match, _: Place) -> str:
+    """``ATS-5 normal`` to ``ATS-5.normal``."""
+    word = match["port"].replace("-", "")
+    return f"{match['end']}.{'through' if 'thr' in word else word}"
+
+
+def reserve(_: Match, place: Place) -> str | None:
+    """A word for a spare device at the end of a circuit's row."""
+    row = not place.statement and place.tokens[0].kind in ("NUMBER", "LIST", "NAME", "TEXT")
+    return "spare" if row else None
+
+
+def earthing(match: Match, place: Place) -> str | None:
+    """``TN-S`` alone, on equipment."""
+    wrong = place.wrong
+    here = wrong is not None and wrong.start == match.start() and place.tokens[0].kind in ("KIND", "TYPE")
+    return f"earthing {match[1]}" if here else None
+
+
+def cable_type(match: Match, place: Place) -> str | None:
+    """A type of cable behind the length of a line whose conductors stand before it."""
+    wires = [
+        token for token in place.tokens if token.end <= match.start() + 1 and token.kind in ("RUN", "SIZE", "NAME")
+    ]
+    runs = any(token.kind == "RUN" for token in wires)
+    return f" {match['type']}{match['rest']}" if runs and wires[-1].end == match.start() else None
+
+
+def curve_and_rating(match: Match, place: Place) -> str | None:
+    """``B16`` behind the label of a circuit or the ends of a feeder, where its poles are not said."""
+    wrong = place.wrong
+    return f"{match[2]} A curve {match[1]}" if wrong is not None and wrong.start == match.start() else None
+
+
+def cores(match: Match, place: Place) -> str | tuple[str, ...] | None:
+    """``5G16``, ``3x2.5``; of a size that is a gauge too the writer says which is meant."""
+    if place.wrong is None or place.wrong.start != match.start() or place.wrong is place.tokens[0]:
+        return None
+    mark = match[2].upper() if match[2] in "gG" else "x"
+    area = f"{match[1]}{mark}{match[3]}mm2"
+    return (area, f"{match[1]}#{match[3]}") if mark == "x" and match[3] in ("4", "6", "10") else area
 
 
 def area_run(match: Match, _: Place) -> str:

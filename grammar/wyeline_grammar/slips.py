@@ -11,8 +11,9 @@ from wyeline_grammar.slip import Slip
 from wyeline_grammar.slips_devices import DEVICES
 from wyeline_grammar.slips_figures import NUMBERS, UNITS
 from wyeline_grammar.slips_names import NAMES
+from wyeline_grammar.slips_trade import TRADE
 from wyeline_grammar.slips_wires import AREAS, RUNS
 from wyeline_grammar.slips_wording import SIGNS, WORDING
 
-SLIPS: tuple[Slip, ...] = (*WORDING, *AREAS, *SIGNS, *DEVICES, *NUMBERS, *RUNS, *UNITS, *NAMES)
+SLIPS: tuple[Slip, ...] = (*TRADE, *WORDING, *AREAS, *SIGNS, *DEVICES, *NUMBERS, *RUNS, *UNITS, *NAMES)
 """The order counts: an area behind a gauge's sign is told before runs are, a thousands comma before positions."""

@@ -13,6 +13,7 @@ from wyeline_grammar.slip_fixes import (
     N,
     area_run,
     conductor_word,
+    cores,
     raceway_size,
     raw_gauge,
     rewritten,
@@ -41,8 +42,8 @@ AREAS: tuple[Slip, ...] = (
     ),
     Slip(
         "cable-without-unit",
-        whole(rf"(\d{{1,2}}[Gg])({SQUARE_MM})(?={BB}[A-Z])"),
-        lambda match, _: f"{match[1].upper()}{match[2]}mm2",
+        whole(rf"(\d{{1,2}})([Ggx×])({SQUARE_MM})(?={BB}[A-Z\d\"]|,|{B}$)"),
+        cores,
         "The size of a conductor has its unit; without one it reads as a name.",
         "feeder HV -> UV  5G16 Cu  24 m",
         "feeder HV -> UV  5G16mm2 Cu  24 m",

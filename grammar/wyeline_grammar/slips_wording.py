@@ -19,6 +19,7 @@ from wyeline_grammar.slip_fixes import (
     spelled,
     trade_word,
     value_first,
+    ways,
     whole,
     without,
 )
@@ -76,8 +77,8 @@ WORDING: tuple[Slip, ...] = (
         whole(r"[A-Za-z][A-Za-z.-]*"),
         trade_word,
         "One thing, one word: other names of the trade are read as none.",
-        "panelboard LP-5 208Y/120  bus 225 A",
-        "panel LP-5 208Y/120  bus 225 A",
+        "  1  20 A 1p  0.9 kVA  lights",
+        "  1  20 A 1p  0.9 kVA  lighting",
     ),
     Slip(
         "fed-from",
@@ -110,7 +111,7 @@ WORDING: tuple[Slip, ...] = (
     Slip(
         "ways-of-a-panel",
         whole(r"(\d+)[ -](?:circuits?|ckts?|CKTS?|poles?|ways?|Spaces|SPACES)"),
-        rewritten(r"spaces \1"),
+        ways,
         "`spaces` counts the single-pole positions of a board.",
         "panel LP-5 208Y/120  bus 225 A, 42 circuits",
         "panel LP-5 208Y/120  bus 225 A, spaces 42",

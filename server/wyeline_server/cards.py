@@ -23,6 +23,7 @@ from wyeline_grammar.attributes import (
 from wyeline_grammar.linking import Declared, Equipment, Feeder, PlacedCircuit
 from wyeline_grammar.model import EquipmentStatement, RacewayStatement
 from wyeline_grammar.notation import Voltage, VoltageForm, parse_voltage
+from wyeline_grammar.word_pages import written
 from wyeline_linter.analysis import View
 from wyeline_linter.board_positions import Occupant, positions_of
 from wyeline_linter.derive import reasons_of
@@ -218,7 +219,8 @@ def unkeyed_text(unkeyed: Unkeyed) -> str:
 
 
 def flag_text(flag: str) -> str:
-    return f"**{flag}** — {FLAGS[flag].doc}"
+    lines = written(flag).rstrip("\n")
+    return f"**{flag}** — {FLAGS[flag].doc}" + (f"\n\n{CODE.format(lines)}" if lines else "")
 
 
 def kind_text(kind: str) -> str:
@@ -236,6 +238,8 @@ def kind_text(kind: str) -> str:
         lines.append("Without a key: " + "; ".join(f"{accept_phrase(u.accept)}: {u.doc}" for u in found.unkeyed) + ".")
     if found.ports:
         lines.append("\n".join(f"- `.{port}`: {doc}" for port, doc in found.ports))
+    if written(kind):
+        lines.append(CODE.format(written(kind).rstrip("\n")))
     return "\n\n".join(lines)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from itertools import islice
+from itertools import chain, islice
 from typing import Any
 
 from wyeline_grammar.tokens import spelled
@@ -14,6 +14,7 @@ from wyeline_server.hover import content
 from wyeline_server.offers import Offers
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer
+from wyeline_server.trade_offers import by_trade_terms
 
 MOST = 500
 """More are not sent: the list is marked incomplete, so that the client asks again with more letters."""
@@ -36,7 +37,7 @@ def answer(server: WyelineServer, params: Any) -> Json | None:
         return None
     analysis = server.analysis_at(spot.path)
     offers = Offers(analysis, spot, slot)
-    items, complete = chosen(offers.all(), slot.prefix)
+    items, complete = chosen(chain(offers.all(), by_trade_terms(slot)), slot.prefix)
     snippets = bool(server.client_can("textDocument.completion.completionItem.snippetSupport", False))
     line = spot.file.lines[spot.line]
     range_ = {

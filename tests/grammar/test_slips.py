@@ -109,6 +109,17 @@ SPELLINGS = {
     "xfmr TX-1  480 3ph -> 208Y/120  75 kVA": "transformer TX-1  480 3ph -> 208Y/120  75 kVA",
     "  1  20 A 1p  0.9 kVA  lights": "  1  20 A 1p  0.9 kVA  lighting",
     "bus 225 A": "  bus 225 A",
+    "transfer ATS-1  150 A 4 pole": "transfer ATS-1  150 A 4p",
+    F + "feed-through lugs": "feeder MSB.through -> LP-1",
+    "feeder LP-1 through -> LP-2": "feeder LP-1.through -> LP-2",
+    "panel LP-1  208Y/120  feed thru": "panel LP-1  208Y/120  through-lugs",
+    F + "20 A 4p rcd type B 30 mA": F + "20 A 4p rcd 30 mA, rcd-type B",
+    "  6  reserve": "  6  spare",
+    "  2  C16  1.5 kW lighting": "  2  16 A curve C  1.5 kW lighting",
+    F + "5G2.5  22 m RCD 30 mA": F + "5G2.5mm2  22 m rcd 30 mA",
+    F + "3x2.5mm2  60 ft THHN": F + "3x2.5mm2 THHN  60 ft",
+    "panel LP-1  208Y/120  service-entrance": "panel LP-1  208Y/120  service-equipment",
+    "  5,7 30 A 2p 4.5 kW water-heater": "  5,7 30 A 2p 4.5 kW heating",
     "F2 20 A 1p spare": "  F2 20 A 1p spare",
     "  feeder MSB -> LP-1": "feeder MSB -> LP-1",
     "  20 A 1p  “Wet lab”": '  20 A 1p  "Wet lab"',
@@ -126,6 +137,23 @@ def test_spelling(wrong: str, right: str) -> None:
             break
         text = apply(text, line.problems[0].remedies[0])
     assert text == right and parse(right).problems == ()
+
+
+def test_what_may_mean_two_things_is_for_the_writer_to_say() -> None:
+    span = only("  9-13  20 A 3p  spare").remedies
+    assert [(r.title, r.sure) for r in span] == [("Write `9,11,13`", True)]
+    span = only("  9-19  space").remedies
+    assert [(r.title, r.sure) for r in span] == [
+        ("Write `9,11,13,15,17,19`", False),
+        ("Write `9,10,11,12,13,14,15,16,17,18,19`", False),
+    ]
+    assert [r.title for r in only(F + "40 A 4p  5x10  45 m").remedies] == ["Write `5x10mm2`", "Write `5#10`"]
+
+
+def test_what_a_word_nobody_knows_says_is_not_read_as_something_else() -> None:
+    """`30 mA` behind `RCD` is no rating of the feeder, though another word of the line stopped the reading."""
+    line = parse(F + "40 A 4p  blah  22 m  Rcdx 30 mA")
+    assert [[t.text for t in p.tokens] for p in line.phrases][-1] != ["30 mA"]
 
 
 def test_figure_that_may_mean_two_things_is_left_to_the_writer() -> None:

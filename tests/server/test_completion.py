@@ -82,6 +82,21 @@ async def test_every_slot_offers_what_fits(editor: Editor, line: str, some: set[
     assert some <= found, f"missing {some - found} among {sorted(found)[:60]}"
 
 
+async def test_what_the_trade_says_brings_the_word_of_the_language(editor: Editor) -> None:
+    async def brought(line: str, typed: str) -> tuple[str, str]:
+        (item,) = [i for i in await complete(editor, line) if i.label == typed]
+        assert isinstance(item.text_edit, types.TextEdit)
+        return item.detail or "", item.text_edit.new_text
+
+    detail, text = await brought("ats$0", "ats")
+    assert detail.startswith("is written `transfer`") and text.startswith("transfer ")
+    assert (await brought("elevators$0", "elevators"))[1].endswith(", elevator")
+    assert (await brought("panel LP-9 208Y/120 feed$0", "feed-through"))[1] == "through-lugs"
+    assert (await brought("panel LP-9 208Y/120\n  1 20 A 1p outl$0", "outlet"))[1] == "receptacle"
+    assert "ats" not in labels(await complete(editor, "$0")), "the list is not twice as long unasked"
+    assert "ats" not in labels(await complete(editor, "panel LP-9 208Y/120 at$0"))
+
+
 async def test_what_does_not_fit_is_not_offered(editor: Editor) -> None:
     phrases = set(labels(await complete(editor, "panel LP-3 480Y/277 bus 100 A, $0")))
     assert "bus" not in phrases, "stands there already"

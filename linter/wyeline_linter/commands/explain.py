@@ -1,10 +1,12 @@
-"""``wyeline explain``: a rule in full, or a figure of a model as a calculation sheet."""
+"""``wyeline explain``: a rule or a word of the language in full, or a figure of a model as a calculation sheet."""
 
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 
+from wyeline_grammar import word_pages
 from wyeline_linter.accepting import beyond
 from wyeline_linter.near_names import near
 from wyeline_linter.rules.registry import Rule, all_rules
@@ -20,7 +22,13 @@ _RUNS = {
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("rule", metavar="RULE", help="the rule's name, as a finding prints it; or the path of a model")
+    parser.add_argument(
+        "rule",
+        nargs="?",
+        metavar="RULE",
+        help="a rule's name, as a finding prints it; a word of the language, or what the trade calls it, such as "
+        "'transfer switch' (left out: a list of all words); or the path of a model",
+    )
     parser.add_argument("name", nargs="?", metavar="NAME", help="equipment, or a feeder such as 'MSB -> LP-1'")
     parser.add_argument("figure", nargs="?", metavar="FIGURE", help=f"one of {', '.join(FIGURES)}")
     parser.add_argument(
@@ -32,17 +40,31 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(arguments: argparse.Namespace) -> int:
+    if arguments.rule is None:
+        print(word_pages.contents())
+        return 0
+    if arguments.name is not None and not _is_model(arguments.rule):
+        words = " ".join(w for w in (arguments.rule, arguments.name, arguments.figure) if w is not None)
+        if word_pages.page(words) is not None:  # typed without quotes
+            arguments.rule, arguments.name = words, None
     if arguments.name is not None:
         return _figure(arguments)
     rules = all_rules()
     rule = rules.get(arguments.rule)
-    if rule is None:
-        nearest = near(arguments.rule, rules)
-        hint = f" The nearest: {', '.join(nearest)}." if nearest else " `wyeline rules` lists them all."
-        print(f"wyeline: no rule is called `{arguments.rule}`.{hint}", file=sys.stderr)
+    text = page(rule) if rule is not None else word_pages.page(arguments.rule)
+    if text is None:
+        nearest = near(arguments.rule.lower().replace(" ", "-"), {*rules, *word_pages.spellings()})
+        hint = f" The nearest: {', '.join(nearest)}."
+        if not nearest:
+            hint = " `wyeline explain` lists all words, `wyeline rules` all rules."
+        print(f"wyeline: no rule and no word is called `{arguments.rule}`.{hint}", file=sys.stderr)
         return 2
-    print(page(rule))
+    print(text)
     return 0
+
+
+def _is_model(path: str) -> bool:
+    return path.endswith(".wye") or os.path.exists(path)
 
 
 def _figure(arguments: argparse.Namespace) -> int:

@@ -141,7 +141,7 @@ def _not_classified(place: Place, va: float, who: str, subject: str, position: s
         f"{va / 1e3:.2f} kVA on {who} of no stated kind",
         found=f"{va / 1e3:.2f} kVA without a class",
         needed="what kind of load it is, and `continuous` where it runs three hours or more",
-        change=f"Add its class, such as {kinds}; completion lists all of them.",
+        change=f"Add its class, such as {kinds}; `wyeline explain class` lists all of them.",
         subject=subject,
         position=position,
     )

@@ -1,0 +1,126 @@
+"""Known slips of the trade's own phrases: ports, lugs, residual-current devices, reserve positions."""
+
+from __future__ import annotations
+
+from wyeline_grammar.slip import Slip
+from wyeline_grammar.slip_fixes import (
+    BB,
+    NAMED,
+    B,
+    N,
+    cable_type,
+    curve_and_rating,
+    earthing,
+    port,
+    reserve,
+    rewritten,
+    spelled,
+    whole,
+)
+
+_RCD = "(?:rcd|RCD|rccb|RCCB|rcbo|RCBO)"
+_RCD_TYPE = "(?P<type>AC|A|F|B)"
+_CABLES = "NYM(?:-[JO])?|NYY(?:-[JO])?|N2XH|NYCWY|H07(?:RN-F|V-K)|THHN|THWN(?:-2)?|XHHW(?:-2)?|USE-2|NM-B|UF-B|XLPE|PVC"
+"""Usual marks of cables and insulations (common practice, no source)."""
+_THROUGH = "feed[- ]?(?:thru|through)(?:[- ]lugs?)?"
+
+TRADE: tuple[Slip, ...] = (
+    Slip(
+        "through-lugs-of-a-feeder",
+        spelled(
+            rf"(?P<lead>^feeder{BB}(?:[^\s:]+{B}:{B})?)(?P<source>{NAMED})(?P<rest>{B}->.*?)[\s,]+"
+            rf"(?:(?:by|via|from|off){BB})?{_THROUGH}(?=[\s,]|$)"
+        ),
+        rewritten(r"\g<lead>\g<source>.through\g<rest>"),
+        "Feed-through lugs are an end of the panel's bus; the end that is meant stands behind the panel's name.",
+        "feeder LP-5 -> LP-6  feed thru  3#3 Cu",
+        "feeder LP-5.through -> LP-6  3#3 Cu",
+        quotes=True,
+    ),
+    Slip(
+        "port-apart",
+        spelled(
+            rf"(?P<end>(?:^feeder{BB}(?:[^\s:]+{B}:{B})?|->{B})(?:{NAMED})){BB}"
+            rf"(?P<port>normal|{_THROUGH}|through|thru|subfeed|sub-feed|bypass)(?=[\s,]|$)"
+        ),
+        port,
+        "The input, or the lugs, that are meant stand behind the name and a point.",
+        "feeder MSB -> ATS-5 normal  100 A 3p",
+        "feeder MSB -> ATS-5.normal  100 A 3p",
+        message="the end `{port}` stands behind the name and a point: `{right}`",
+        quotes=True,
+    ),
+    Slip(
+        "feed-through-lugs",
+        whole(rf"{_THROUGH}|(?:thru|through) lugs?"),
+        rewritten("through-lugs"),
+        "One thing, one word: other names of the trade are read as none.",
+        "panel LP-5 208Y/120  bus 225 A, feed-through lugs",
+        "panel LP-5 208Y/120  bus 225 A, through-lugs",
+    ),
+    Slip(
+        "second-lugs",
+        whole(r"(?:sub-?feed|second|double)[- ]lugs?"),
+        rewritten("subfeed-lugs"),
+        "One thing, one word: other names of the trade are read as none.",
+        "panel LP-5 208Y/120  bus 225 A, double lugs",
+        "panel LP-5 208Y/120  bus 225 A, subfeed-lugs",
+    ),
+    Slip(
+        "rcd-type-first",
+        whole(rf"{_RCD}{BB}(?:[tT]ype{BB})?{_RCD_TYPE},?{BB}(?P<n>{N}{B}m?A)"),
+        rewritten(r"rcd \g<n>, rcd-type \g<type>"),
+        "What it trips at is one fact, its type another; each has its keyword.",
+        "feeder HV -> WB  20 A 4p  rcd type B 30 mA",
+        "feeder HV -> WB  20 A 4p  rcd 30 mA, rcd-type B",
+    ),
+    Slip(
+        "rcd-type-behind",
+        whole(rf"{_RCD}{BB}(?P<n>{N}{B}m?A)[ ,]{B}(?:[tT]ype{BB})?{_RCD_TYPE}"),
+        rewritten(r"rcd \g<n>, rcd-type \g<type>"),
+        "What it trips at is one fact, its type another; each has its keyword.",
+        "feeder HV -> WB  20 A 4p  RCD 30 mA type A",
+        "feeder HV -> WB  20 A 4p  rcd 30 mA, rcd-type A",
+    ),
+    Slip(
+        "rcd-behind",
+        whole(rf"({N}{B}mA){BB}{_RCD}"),
+        rewritten(r"rcd \1"),
+        "A keyword stands before its value.",
+        "feeder HV -> UV  40 A 4p  300 mA RCD",
+        "feeder HV -> UV  40 A 4p  rcd 300 mA",
+    ),
+    Slip(
+        "earthing-alone",
+        whole("(TN-S|TN-C-S|TN-C|TT|IT)"),
+        earthing,
+        "The arrangement of earth and neutral has its keyword, and stands where the voltage system is made.",
+        "utility NET 400Y/230  fault 10 kA, TN-S",
+        "utility NET 400Y/230  fault 10 kA, earthing TN-S",
+    ),
+    Slip(
+        "cable-type-apart",
+        spelled(rf"(?<=[^\s,])(?P<rest>[\s,]+{N}{B}(?:m|ft)\b.*?)[\s,]+(?P<type>{_CABLES})(?=[\s,]|$)"),
+        cable_type,
+        "Metal, insulation and type of cable stand behind the conductors.",
+        "feeder HV -> UV  40 A 4p  5G10mm2  24 m NYY-J",
+        "feeder HV -> UV  40 A 4p  5G10mm2 NYY-J  24 m",
+        message="`{type}` stands behind the conductors",
+    ),
+    Slip(
+        "reserve-position",
+        spelled(rf"(?<=\s)(?:[Rr]eserved?|RESERVE)(?={B}(?:\"|//|$))"),
+        reserve,
+        "A device without a load is a `spare`, an empty position a `space`; `reserve` is a share kept free.",
+        "  6  20 A 1p  reserve",
+        "  6  20 A 1p  spare",
+    ),
+    Slip(
+        "curve-and-rating",
+        whole(rf"([BCDKZ])(6|10|13|16|20|25|32|40|50|63)(?:{B}A)?(?!{BB}[1-4]p)"),
+        curve_and_rating,
+        "The bare current is the device's rating; its curve has a keyword.",
+        "  F1  B16  1.2 kW receptacle",
+        "  F1  16 A curve B  1.2 kW receptacle",
+    ),
+)
