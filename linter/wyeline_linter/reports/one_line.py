@@ -22,8 +22,10 @@ from wyeline_linter.windings import Transformed
 
 FAULT = "fault.largest.amps"
 PAPER = {"A3": A3, "tabloid": TABLOID}
-_LOADS = frozenset({Kind.MOTOR, Kind.LOAD, Kind.CHARGER, Kind.CAPACITOR, Kind.SPD, Kind.METER, Kind.JUNCTION})
-_DESCRIBED = frozenset({Kind.MOTOR, Kind.LOAD, Kind.CHARGER, Kind.DRIVE})
+_LOADS = frozenset(
+    {Kind.MOTOR, Kind.LOAD, Kind.CHARGER, Kind.CHARGING_POINT, Kind.CAPACITOR, Kind.SPD, Kind.METER, Kind.JUNCTION}
+)
+_DESCRIBED = frozenset({Kind.MOTOR, Kind.LOAD, Kind.CHARGER, Kind.CHARGING_POINT, Kind.DRIVE})
 _STATUS = {"relocated": Status.EXISTING}
 
 
@@ -63,6 +65,8 @@ def paper_of(subject: Subject, paper: str = "") -> SheetSize:
 
 def _node(subject: Subject, equipment: Equipment) -> Node:
     kind = Kind(equipment.kind)
+    if kind is Kind.CHARGER and "ev" in equipment.body.flags:
+        kind = Kind.CHARGING_POINT
     figures = subject.of(equipment.name)
     lines = rating_lines(equipment)
     if kind in _DESCRIBED and equipment.body.description:
@@ -244,10 +248,11 @@ def _device(rating: str | None, poles: str, *, fused: bool, at: str = "") -> Dev
 def _main(board: Equipment) -> Device | None:
     """The main of a board, at the end of the feeder that arrives there."""
     body = board.body
-    amps = body.text("main")
-    if body.number("main") is not None:
-        return Device(DeviceKind.FUSE if "fused" in body.flags else DeviceKind.BREAKER, (str(amps),))
-    if body.text("incomer") == "switch" or "switch" in (amps or ""):
+    for key in ("main", "incomer"):
+        if body.number(key) is not None:
+            words = (str(body.text(key)),)
+            return Device(DeviceKind.FUSE if "fused" in body.flags else DeviceKind.BREAKER, words)
+    if "switch" in (body.text("incomer") or body.text("main") or ""):
         return Device(DeviceKind.SWITCH, ())
     return None
 

@@ -120,7 +120,8 @@ _FIXED: dict[Kind, Glyph] = {
     Kind.DISCONNECT: Glyph(3, 3, 7.5, (Stroke("M0 0V2M-1.1 2h2.2M0 7.5V6L-2.6 1.9"), Stroke(_circle(0, 6, 0.5), True))),
     Kind.MOTOR: _round("M"),
     Kind.LOAD: Glyph(2, 2, 5.5, (Stroke("M0 0V2.2"), Stroke("M0 5.5l-1.8 -3.4h3.6z", True))),
-    Kind.CHARGER: Glyph(
+    Kind.CHARGER: _converter(_sine(-2.4, 2.6), _dc(2.3, 7.4)),
+    Kind.CHARGING_POINT: Glyph(
         4.5, 4.5, 8, (Stroke(_box(-4.5, 0, 9, 8)), Stroke("M-1.6 6.2h3.2")), (Letter("EV", 0, 3.1, 3.4),)
     ),
     Kind.CAPACITOR: Glyph(3, 3, 8, (Stroke("M0 0V2.6M-3 2.6h6M-3 4h6M0 4V6.2" + _ground(0, 6.2)),)),

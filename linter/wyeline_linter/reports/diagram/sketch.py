@@ -13,7 +13,8 @@ from functools import cached_property
 
 
 class Kind(enum.StrEnum):
-    """What a node is drawn as. ``REFERENCE_OUT`` and ``REFERENCE_IN`` are made by the engine, for other sheets."""
+    """What a node is drawn as. ``CHARGING_POINT`` is a charger of vehicles, ``CHARGER`` any other, which rectifies.
+    ``REFERENCE_OUT`` and ``REFERENCE_IN`` are made by the engine, for other sheets."""
 
     UTILITY = "utility"
     GENERATOR = "generator"
@@ -32,6 +33,7 @@ class Kind(enum.StrEnum):
     DRIVE = "drive"
     LOAD = "load"
     CHARGER = "charger"
+    CHARGING_POINT = "charging-point"
     CAPACITOR = "capacitor"
     METER = "meter"
     SPD = "spd"
