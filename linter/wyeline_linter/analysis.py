@@ -76,6 +76,8 @@ class Analysis:
         self._version = 0
         self._studied: tuple[int, list[Finding]] | None = None
         """What the last study found, and of which version of the model."""
+        self._view_shared: View | None = None
+        """Of a twin, the view that its own was made from."""
         self._all()
 
     def twin(self, files: Files, scopes: Collection[str]) -> Analysis:
@@ -85,16 +87,36 @@ class Analysis:
         vars(made).update(vars(self))
         made.files, made.scopes, made.between = files, scopes, lambda: None
         made.ran, made._studied, made._file_versions = Counter(), None, Counter()
-        made.model = self.model.twin(files)
-        made.network = self.network.twin()
-        made.derivation = Derivation(made.model, made.network)
-        made.derivation.states, made.derivation.feeders = self.derivation.states.copy(), self.derivation.feeders.copy()
+        made._share(self)
         made.view = self.view.twin(made.model, made.network, made.derivation)
-        made._structure, made._feeder_structure = self._structure.copy(), self._feeder_structure.copy()
-        made._sorts = self._sorts.copy()
-        made._allowances = self._allowances.twin(made.model)
+        made._view_shared = self.view
         made._hold()
         return made
+
+    def follow(self, lead: Analysis) -> None:
+        """Stand where another model stands that was edited since this became its twin, over texts that are the same
+        again. Cheaper than to take these edits; what is kept of studies stays."""
+        said = self._version != lead._version
+        self._version, self.configuration_error = lead._version, lead.configuration_error
+        self._share(lead)
+        if lead.view is self._view_shared:
+            self.view.follow(lead.view, self.model, self.network, self.derivation, said=said)
+        else:  # it was built anew
+            cache = self.view.study_cache
+            self.view.forget_studies()
+            self.view = lead.view.twin(self.model, self.network, self.derivation)
+            self.view.study_cache = cache
+            self._view_shared = lead.view
+        self._hold()
+
+    def _share(self, lead: Analysis) -> None:
+        """Take over what is linked and derived there."""
+        self.model, self.network = lead.model.twin(self.files), lead.network.twin()
+        self.derivation = Derivation(self.model, self.network)
+        self.derivation.states, self.derivation.feeders = lead.derivation.states.copy(), lead.derivation.feeders.copy()
+        self._structure, self._feeder_structure = lead._structure.copy(), lead._feeder_structure.copy()
+        self._sorts = lead._sorts.copy()
+        self._allowances = lead._allowances.twin(self.model)
 
     # updating
 

@@ -105,6 +105,32 @@ class View:
         made._books = {network.state: self.loads.twin(model, network, derivation)}
         return made
 
+    def follow(self, lead: View, model: Model, network: Network, derivation: Derivation, *, said: bool) -> None:
+        """Stand upon a newer twin of the model that another view is of. ``said``: what is written has another meaning
+        since."""
+        before, self.model, self.derivation = self.model, model, derivation
+        rewired, self.network = network.order is not self.network.order, network
+        self.equipment, self.state, self.feeder_state = (
+            model.equipment.get,
+            derivation.states.get,
+            derivation.feeders.get,
+        )
+        self._books, self._judged = {network.state: lead.loads.twin(model, network, derivation)}, None
+        if not said:
+            return
+        self.edits += 1
+        self.near = NearNames(model)
+        self.lines = lead.lines.copy()
+        self.unsettle()
+        self.forget_studies()
+        if rewired or [s for _, s in before.scenarios] != [s for _, s in model.scenarios]:
+            self.scenarios.clear()
+        elif self.scenarios:  # they hold feeders
+            for key, feeder in model.feeders.items():
+                if before.feeders.get(key) is not feeder:
+                    for scenario in self.scenarios.values():
+                        scenario.replace(feeder)
+
     @property
     def basis(self) -> str | None:
         return self.model.basis

@@ -313,7 +313,7 @@ class Session:
         if analysis is None:
             raise SourceError(root, "it cannot be read any more")
         return self._kept[root].study.prepared(
-            self.files, lambda files: self._without_collector(lambda: analysis.twin(files, (SCOPE,)))
+            self.files, analysis, lambda files: self._without_collector(lambda: analysis.twin(files, (SCOPE,)))
         )
 
     def analyses_of(self, path: str) -> list[Analysis]:

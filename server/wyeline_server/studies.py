@@ -98,7 +98,8 @@ class Study:
         self.copy: Analysis | None = None
         self.figures = SolvedFigures()
         self._files: StillFiles | None = None
-        self._pending = PendingEdit()
+        self._copied = 0
+        """Of how many edits the copy is."""
         self._studied: int | None = None
         self._found: dict[str, list[Finding]] = {}
         self._shown_by: dict[str, set[str]] = {}
@@ -143,8 +144,6 @@ class Study:
         self._came.update(came)
         for path in {block.file for block in (*went, *came)}:
             self._versions.update(self._shown_by.get(path, ()))
-        if self.copy is not None:
-            self._pending.add(went, came)
 
     def passed_by(self, path: str, went: Iterable[Block]) -> None:
         """An edit of a file that is no part of the model for now: what was found there goes with its statement."""
@@ -153,19 +152,18 @@ class Study:
 
     # solving
 
-    def prepared(self, files: Files, build: Callable[[Files], Analysis]) -> Analysis:
-        """The copy, brought up to date; ``build`` makes it over the texts as they stand. Raises what that raises."""
-        if self.copy is None:
+    def prepared(self, files: Files, analysis: Analysis, build: Callable[[Files], Analysis]) -> Analysis:
+        """The copy of an analysis, brought up to date; ``build`` makes it over the texts as they stand. Raises what
+        that raises."""
+        if self.copy is None or self._files is None:
             self._files = StillFiles(files)
             self.copy = build(self._files)
-            for path in self.copy.model.files:
-                self._files.get(path)
-            self._pending.take()
-        elif self._pending:
-            went, came = self._pending.take()
-            assert self._files is not None
+        elif self._copied != self.edits:
             self._files.renew()
-            self.copy.edited(went, came)
+            self.copy.follow(analysis)
+        self._copied = self.edits
+        for path in self.copy.model.files:
+            self._files.get(path)
         return self.copy
 
     def found(self, findings: Iterable[Finding], figures: SolvedFigures) -> None:
@@ -189,7 +187,6 @@ class Study:
         if self.copy is not None and not self.at_work:
             self.copy.let_go()
         self.copy = self._files = None
-        self._pending.take()
 
     # what is shown
 

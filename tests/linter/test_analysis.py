@@ -144,6 +144,38 @@ def test_a_twin_and_its_model_are_edited_apart(edits: list[tuple[str, int, int, 
     assert linked(twin) == linked(analysis) == linked(anew)
 
 
+@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@given(EDITS, st.lists(st.booleans(), min_size=6, max_size=6))
+def test_a_twin_that_follows_stands_where_its_model_stands(
+    edits: list[tuple[str, int, int, list[str]]], catches_up: list[bool]
+) -> None:
+    files = Files(reader)
+    analysis = Analysis("/m/site.wye", files, "/m")
+    twin = analysis.twin(files, ("study",))
+    for path in TEXTS:
+        files.open_buffer(path, TEXTS[path])
+    for (path, line, removed, new), now in zip(edits, catches_up, strict=False):
+        file = files.get(path)
+        first = min(line, len(file.lines))
+        went, came = file.replace_lines(first, min(first + removed, len(file.lines)), list(new))
+        if path in analysis.model.files:
+            analysis.edited(went, came)
+        if now:
+            twin.follow(analysis)
+            solved(twin)
+    twin.follow(analysis)
+    anew = fresh({path: files.get(path).text for path in TEXTS})
+    assert answers(twin)[1:] == answers(analysis)[1:] == answers(anew)[1:]
+    assert solved(twin) == solved(analysis) == solved(anew)
+    assert linked(twin) == linked(analysis) == linked(anew)
+    states = [state.name for state in twin.view.states_of_switches()]
+    assert states == [state.name for state in anew.view.states_of_switches()]
+    for mine, theirs in zip(twin.view.states_of_switches(), anew.view.states_of_switches(), strict=True):
+        assert twin.view.network_in(mine).supplier == anew.view.network_in(theirs).supplier
+        feeders = twin.view.network_in(mine).supply.values()
+        assert all(twin.model.feeders[feeder.key] is feeder for feeder in feeders)
+
+
 def linked(analysis: Analysis) -> tuple[object, ...]:
     """What stands under each name, however it came there."""
     model = analysis.model

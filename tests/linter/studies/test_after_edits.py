@@ -12,6 +12,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from wyeline_grammar.blocks import Block
 from wyeline_grammar.sources import Files, read_text
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.circuit import forest
@@ -108,6 +109,8 @@ EDITS = (
     ("bus 225 A, rated 10 kA", "bus 225 A, factor 0.8, rated 10 kA"),
     ("feeder LP-1 -> LP-2", "feeder TX-1 -> LP-2"),
     ('"Looms, south"', '"Looms, west"'),
+    ("expect all panel", 'scenario "Night"\n  shed EV-1\nexpect all panel'),
+    ("wye 1\n", "wye 1\n// a remark\n"),
     ("expect all", "// expect all"),
     ("  2  20 A 1p  1500", "  10  20 A 1p  1500"),
     ("x/r 4\nswitchboard", "x/r 4, off-limits\nswitchboard"),
@@ -125,9 +128,13 @@ class Desk:
     def text(self) -> str:
         return self.files.get(ROOT).text
 
-    def edit(self, old: str, new: str) -> None:
+    def changed(self, old: str, new: str) -> tuple[list[Block], list[Block]]:
+        """The blocks that went and that came."""
         assert old in self.text
-        self.analysis.edited(*self.files.get(ROOT).replace_text(self.text.replace(old, new, 1)))
+        return self.files.get(ROOT).replace_text(self.text.replace(old, new, 1))
+
+    def edit(self, old: str, new: str) -> None:
+        self.analysis.edited(*self.changed(old, new))
 
     def solve(self) -> None:
         self.analysis.study_findings()
@@ -171,19 +178,28 @@ def assert_as_fresh(analysis: Analysis, again: Analysis) -> None:
 @given(
     edits=st.lists(
         st.tuples(st.sampled_from(EDITS), st.sampled_from(["", "pieces", "flow", "faults", "all"])), max_size=7
-    )
+    ),
+    apart=st.booleans(),
 )
 def test_any_run_of_edits_gives_the_figures_of_a_fresh_check(
-    share: int, edits: list[tuple[tuple[str, str], str]], monkeypatch: pytest.MonkeyPatch
+    share: int, edits: list[tuple[tuple[str, str], str]], apart: bool, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    """Back and forth; between edits nothing is asked, or a part of the studies only, or all."""
+    """Back and forth; between edits nothing is asked, or a part of the studies only, or all. A server asks a twin, that
+    follows when it is asked."""
     monkeypatch.setattr(forest, "WHOLE_SHARE", share)
     desk = Desk()
+    lead = desk.analysis
+    if apart:
+        desk.analysis = lead.twin(desk.files, ("study",))
     desk.solve()
     for (old, new), asked in edits:
         if old not in desk.text and new not in desk.text:
             continue  # another edit has taken it
-        desk.edit(*((old, new) if old in desk.text else (new, old)))
+        lead.edited(*desk.changed(*((old, new) if old in desk.text else (new, old))))
+        if apart and not asked:
+            continue
+        if apart:
+            desk.analysis.follow(lead)
         studies = desk.analysis.view.studies
         for study in studies.every() if asked in ("pieces", "flow", "faults") else ():
             if asked == "pieces":
@@ -194,6 +210,8 @@ def test_any_run_of_edits_gives_the_figures_of_a_fresh_check(
                 assert study.largest.built is not None
         if asked == "all":
             desk.solve()
+    if apart:
+        desk.analysis.follow(lead)
     assert_as_fresh(desk.analysis, Desk(desk.text).analysis)
 
 
