@@ -69,6 +69,11 @@ async function report(page) {
   await page.locator("table.load-summary td a").first().click();
   seen.target = await page.locator(":target pre").count();
 
+  // What the bar covers of a heading that a link leads to, pixels.
+  await page.locator("nav a").nth(2).click();
+  seen.covered = await page.evaluate(() => document.querySelector(".top").getBoundingClientRect().bottom
+    - document.querySelector(":target h2").getBoundingClientRect().top);
+
   // Zoom and move by keys; a reload would show the whole sheet again.
   const svg = page.locator(".viewer svg").first();
   await page.locator(".viewer").first().focus();

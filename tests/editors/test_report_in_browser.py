@@ -84,6 +84,7 @@ def test_an_element_is_found_with_its_figures_line_and_working(read: tuple[str, 
 def test_symbols_links_and_keys_answer(read: tuple[str, str, dict[str, Any]]) -> None:
     seen = read[2]
     assert seen["clicked"] and seen["target"] == 1
+    assert seen["covered"] <= 0, "the bar hides the heading that a link leads to"
     whole, zoomed = ([float(v) for v in box.split()] for box in seen["zoomed"])
     assert zoomed[2] == pytest.approx(0.64 * whole[2], rel=1e-3) and zoomed[0] > 0.18 * whole[2]
     assert [float(v) for v in seen["back"].split()] == pytest.approx(whole)

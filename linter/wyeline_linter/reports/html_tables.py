@@ -205,7 +205,7 @@ def _side(table: Table, cells: _Cells, found: tuple[Row, int] | None, leg: str, 
     small = " · ".join(t for key in ("class", "remarks", "status") if (t := cells.inside(*by_key[key])))
     serves = texts["description"] or ("" if small else "?")
     raceway = cells.inside(*by_key["raceway"])
-    wires = texts["wires"] + (f" <small>in {raceway}</small>" if raceway else "")
+    wires = texts["wires"] + (f' <small class="in">in {raceway}</small>' if raceway else "")
     attributes = _attributes(table, row)
     three = [
         f"<td{span}{attributes}>{serves}{f' <small>{small}</small>' if small else ''}</td>",

@@ -8,10 +8,12 @@ from pathlib import Path
 from report_models import DAIRY, STATION, package_of, written
 
 from wyeline_linter.reports.columns import Table
+from wyeline_linter.reports.diagram.sketch import DeviceKind
 from wyeline_linter.reports.html_page import page_html
 from wyeline_linter.reports.html_tables import table_html
 from wyeline_linter.reports.load_summary import SUMMARY
 from wyeline_linter.reports.markdown_output import markdown_text
+from wyeline_linter.reports.one_line import one_line
 from wyeline_linter.reports.package import Wishes
 from wyeline_linter.reports.panel_schedule import SCHEDULE
 
@@ -83,3 +85,26 @@ def test_every_printed_page_says_which_issue_of_which_project_it_is() -> None:
 def test_a_drawing_names_its_client() -> None:
     for sheet in package_of(STATION).diagram.sheets:
         assert "Client" in sheet.svg and "Heron Bight Trust" in sheet.svg
+
+
+def test_an_incomer_is_drawn_as_the_device_it_is(tmp_path: Path) -> None:
+    root = written(
+        tmp_path,
+        'wye 1\nproject "Yard"\n  basis iec\nutility NET 400Y/230  fault 12 kA, fault-min 6 kA, x/r 3, earthing TN-S\n'
+        "switchboard HV 400Y/230  bus 250 A, incomer 160 A 4p, rated 25 kA\n"
+        "panel UV 400Y/230  bus 100 A, incomer switch\n"
+        "feeder NET -> HV  4x95mm2 + PE 50mm2 Cu XLPE  25 m method C\n"
+        "feeder HV -> UV  63 A 3p+N curve C, 5G16mm2 Cu XLPE  30 m method C\n",
+    )
+    mains = {edge.target: edge.main for edge in one_line(package_of(root).subject).edges}
+    assert mains["HV"] is not None and mains["HV"].kind is DeviceKind.BREAKER and mains["HV"].lines == ("160 A",)
+    assert mains["UV"] is not None and mains["UV"].kind is DeviceKind.SWITCH
+
+
+def test_what_the_strip_of_a_drawing_says_is_large_enough_to_read() -> None:
+    """1.7 mm is the least lettering that is read with ease on paper (common practice, no source)."""
+    for root in (STATION, DAIRY):
+        for sheet in package_of(root, None, Wishes(frozenset({"diagram"}), "29 November 2026")).diagram.sheets:
+            strip = sheet.svg.partition('class="title-strip"')[2]
+            sizes = [float(size) for size in re.findall(r'font-size="?:?([\d.]+)', strip)]
+            assert len(sizes) > 15 and min(sizes) >= 1.7

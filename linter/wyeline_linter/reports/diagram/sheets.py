@@ -157,33 +157,46 @@ def _strip(title: TitleBlock, size: SheetSize, at: int, count: int, heads: tuple
     until = columns[3] - (_CLIENT_MM if title.client else 0.0)
     cells = [
         _legend(columns[0] + 2, top + 3.4),
-        _cell(columns[1], columns[2], top, "Cautions", title.cautions, 2.1),
-        _cell(columns[2], until, top, "Project", (title.project,), 3.6, bold=True),
-        _cell(until, columns[3], top, "Client", (title.client,), 2.6) if title.client else "",
-        _cell(columns[2], columns[3], top + 12.5, "One-line diagram", (", ".join(heads),), 3.0),
-        _cell(columns[3], columns[4], top, "Basis", (title.basis,), 2.6),
-        _cell(columns[3], columns[4], top + 9, "Switch state", (title.scenario,), 2.6),
-        _cell(columns[3], columns[4], top + 18, "Date", (title.date,), 2.6),
-        _cell(columns[4], right, top, "Number", (title.number,), 2.6),
-        _cell(columns[4], right, top + 9, "Revision", (title.revision,), 2.6),
-        _cell(columns[4], right, top + 18, "Sheet", (f"{at} of {count}",), 3.6, bold=True),
+        _cell(columns[1], columns[2], (top, bottom), "Cautions", title.cautions, 2.1),
+        _cell(columns[2], until, (top, top + 12.5), "Project", (title.project,), 3.6, bold=True),
+        _cell(until, columns[3], (top, top + 12.5), "Client", (title.client,), 2.6) if title.client else "",
+        _cell(columns[2], columns[3], (top + 12.5, bottom), "One-line diagram", (", ".join(heads),), 3.0),
+        _cell(columns[3], columns[4], (top, top + 11), "Basis", (title.basis,), 2.6),
+        _cell(columns[3], columns[4], (top + 11, top + 19), "Switch state", (title.scenario,), 2.6),
+        _cell(columns[3], columns[4], (top + 19, bottom), "Date", (title.date,), 2.6),
+        _cell(columns[4], right, (top, top + 8), "Number", (title.number,), 2.6),
+        _cell(columns[4], right, (top + 8, top + 18), "Revision", (title.revision,), 2.6),
+        _cell(columns[4], right, (top + 18, bottom), "Sheet", (f"{at} of {count}",), 3.6, bold=True),
     ]
     return f'<g class="title-strip">\n{path}{"".join(cells)}</g>\n'
 
 
+_CAPTION_MM = 3.6
+"""From the upper edge of a cell to the text below its caption."""
+_LEAST_MM = 1.5
+"""The smallest lettering that a text too long for its cell is reduced to."""
+
+
 def _cell(
-    left: float, right: float, top: float, caption: str, texts: tuple[str, ...], size_mm: float, bold: bool = False
+    left: float,
+    right: float,
+    between: tuple[float, float],
+    caption: str,
+    texts: tuple[str, ...],
+    size_mm: float,
+    bold: bool = False,
 ) -> str:
-    """A small caption with text below it, broken to the width of its column and reduced where it is too long."""
-    width = right - left - 4
-    caption_block = Block((Line(caption, 1.8),))
-    made = text_svg(PlacedText(caption_block, left + 2, top + 1.2))
-    room = (_STRIP_MM if caption == "Cautions" else 13.5 if caption == "One-line diagram" else 11 if bold else 8.5) - 4
-    rows = [row for text in texts for row in broken(text, width, size_mm, bold)]
-    while size_mm > 1.5 and Block(tuple(Line(row, size_mm, bold) for row in rows)).height_mm > room:
+    """A small caption with text below it, broken to the width of its column and reduced where it is too long for what
+    lies between two heights."""
+    width, (top, bottom) = right - left - 4, between
+    made = text_svg(PlacedText(Block((Line(caption, 1.8),)), left + 2, top + 1.2))
+
+    def block(size_mm: float) -> Block:
+        return Block(tuple(Line(row, size_mm, bold) for text in texts for row in broken(text, width, size_mm, bold)))
+
+    while size_mm > _LEAST_MM and block(size_mm).height_mm > bottom - top - _CAPTION_MM:
         size_mm -= 0.1
-        rows = [row for text in texts for row in broken(text, width, size_mm, bold)]
-    return made + text_svg(PlacedText(Block(tuple(Line(row, size_mm, bold) for row in rows)), left + 2, top + 3.6))
+    return made + text_svg(PlacedText(block(size_mm), left + 2, top + _CAPTION_MM))
 
 
 def _legend(left: float, top: float) -> str:

@@ -9,6 +9,15 @@
   let picked = "";
   let before = null;
 
+  // What a link leads to stands below the bar, however many lines that takes.
+  const bar = document.querySelector(".top");
+  const below = () => {
+    const covers = getComputedStyle(bar).position === "sticky" ? bar.offsetHeight : 0;
+    root.style.scrollPaddingTop = `${covers + 8}px`;
+  };
+  new ResizeObserver(below).observe(bar);
+  below();
+
   const element = (tag, text, className) => {
     const made = document.createElement(tag);
     if (text !== undefined) made.textContent = text;
