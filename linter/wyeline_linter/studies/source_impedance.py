@@ -94,70 +94,75 @@ def _amperes(fact: Fact, system: System) -> float:
 
 
 def _utility(equipment: Equipment, system: System, case: Case, practice: str | None) -> SourceData:
-    body, name = equipment.body, equipment.name
     found = SourceData()
     if is_unlimited(equipment) and case is Case.MAX:
         found.z1 = found.z2 = found.z0 = 0j
         found.ceiling = True
-        found.assumed.append(
-            Assumption(name, f"`{name}` is unlimited: a ceiling for the largest fault", equipment.place)
-        )
+        text = f"`{equipment.name}` is unlimited: a ceiling for the largest fault"
+        found.assumed.append(Assumption(equipment.name, text, equipment.place))
         return found
-    strongest, weakest = body.facts.get("fault"), body.facts.get("fault-min")
-    if strongest is not None and not isinstance(strongest.value.data, float | int):
-        strongest = None
-    ratio = x_over_r(body)
-    if ratio is None and practice == "iec":
-        ratio = 1 / ASSUMED_IEC_R_OVER_X
-        found.assumed.append(Assumption(name, f"r/x {ASSUMED_IEC_R_OVER_X:g} of `{name}`", equipment.place))
-    wanted = weakest if case is Case.MIN else strongest
-    if case is Case.START and weakest is not None:
-        wanted = weakest
-    if wanted is None:
-        word, needed = (
-            ("smallest fault level (fault-min)", "fault-min 19 kA")
-            if case is Case.MIN
-            else ("fault level (fault)", "fault 28 kA")
-        )
-        lack = Lack.SMALLEST if case is Case.MIN else Lack.SOURCE
-        found.missing.append(Missing(lack, name, f"`{name}` states no {word}", equipment.place, f"`{needed}`"))
-    if ratio is None:
-        found.missing.append(
-            Missing(Lack.SOURCE, name, f"`{name}` states no x/r", equipment.place, "`x/r` from the utility's letter")
-        )
-    for fact in (wanted,):
-        if fact is not None and fact.assumed:
-            text = f"{fact.name} of `{name}`, {fact.value.text}"
-            found.assumed.append(Assumption(name, text, equipment.place_of(fact.name), written=True))
-    if wanted is None or ratio is None:
+    level = _fault_level(found, equipment, case)
+    ratio = _utility_x_over_r(found, equipment, practice)
+    if level is None or ratio is None:
         return found
     c_of = _c_factor(case, practice, system, tolerance_of(equipment))
-    found.z1 = found.z2 = _loop(line_v(system), _amperes(wanted, system), ratio, c_of, system)
-    found.z0 = found.z1
-    ground = body.facts.get("fault-lg")
-    if not system.has_neutral and system.earth is None and system.earthing.conductor is None:
-        return found
-    if system.nominal.form is VoltageForm.HIGH_LEG4:
-        top = None if strongest is None else _loop(line_v(system), _amperes(strongest, system), ratio, c_of, system)
-        _fit_middle(found, equipment, system, case, top, ratio, c_of)
-        return found
-    if ground is None or strongest is None:
-        found.assumed.append(
-            Assumption(
-                name,
-                f"an earth fault at `{name}` as strong as three legs together (no fault-lg)"
-                if is_three_phase(system)
-                else f"the usual split of impedance between the halves of `{name}` (no fault-lg)",
-                equipment.place,
-            )
+    found.z1 = found.z2 = found.z0 = _loop(line_v(system), _amperes(level, system), ratio, c_of, system)
+    if system.has_neutral or system.earth is not None or system.earthing.conductor is not None:
+        _fit_earth(found, equipment, system, case, ratio, c_of)
+    return found
+
+
+def _fault_level(found: SourceData, equipment: Equipment, case: Case) -> Fact | None:
+    """The fault level that a case wants, as the utility states it; where it does not, that is noted as missing."""
+    name = equipment.name
+    wanted, weakest = _strongest(equipment), equipment.body.facts.get("fault-min")
+    if case is Case.MIN or (case is Case.START and weakest is not None):
+        wanted = weakest
+    if wanted is None:
+        lack, word, needed = (
+            (Lack.SMALLEST, "smallest fault level (fault-min)", "`fault-min 19 kA`")
+            if case is Case.MIN
+            else (Lack.SOURCE, "fault level (fault)", "`fault 28 kA`")
         )
-        if not is_three_phase(system):
+        found.missing.append(Missing(lack, name, f"`{name}` states no {word}", equipment.place, needed))
+    elif wanted.assumed:
+        text = f"{wanted.name} of `{name}`, {wanted.value.text}"
+        found.assumed.append(Assumption(name, text, equipment.place_of(wanted.name), written=True))
+    return wanted
+
+
+def _strongest(equipment: Equipment) -> Fact | None:
+    fact = equipment.body.facts.get("fault")
+    return fact if fact is not None and isinstance(fact.value.data, float | int) else None
+
+
+def _utility_x_over_r(found: SourceData, equipment: Equipment, practice: str | None) -> float | None:
+    name, ratio = equipment.name, x_over_r(equipment.body)
+    if ratio is None and practice == "iec":
+        found.assumed.append(Assumption(name, f"r/x {ASSUMED_IEC_R_OVER_X:g} of `{name}`", equipment.place))
+        return 1 / ASSUMED_IEC_R_OVER_X
+    if ratio is None:
+        text = f"`{name}` states no x/r"
+        found.missing.append(Missing(Lack.SOURCE, name, text, equipment.place, "`x/r` from the utility's letter"))
+    return ratio
+
+
+def _fit_earth(found: SourceData, equipment: Equipment, system: System, case: Case, ratio: float, c_of: float) -> None:
+    """Zero-sequence impedance, or that of the middle, from ``fault-lg`` where the utility states it."""
+    name, ground, strongest = equipment.name, equipment.body.facts.get("fault-lg"), _strongest(equipment)
+    largest = None if strongest is None else _loop(line_v(system), _amperes(strongest, system), ratio, c_of, system)
+    if system.nominal.form is VoltageForm.HIGH_LEG4:
+        _fit_middle(found, equipment, system, case, largest, ratio, c_of)
+    elif ground is None or largest is None:
+        text = f"the usual split of impedance between the halves of `{name}` (no fault-lg)"
+        if is_three_phase(system):
+            text = f"an earth fault at `{name}` as strong as three legs together (no fault-lg)"
+        else:
             found.z0 = None
-        return found
-    if is_three_phase(system):
-        of_max = _loop(line_v(system), _amperes(strongest, system), ratio, c_of, system)
+        found.assumed.append(Assumption(name, text, equipment.place))
+    elif is_three_phase(system):
         try:
-            found.z0 = utility_z0(line_v(system), _amperes(ground, system), of_max, c_factor=c_of)
+            found.z0 = utility_z0(line_v(system), _amperes(ground, system), largest, c_factor=c_of)
         except ValueError as trouble:
             found.z0 = None
             place = equipment.place_of("fault-lg")
@@ -165,7 +170,6 @@ def _utility(equipment: Equipment, system: System, case: Case, practice: str | N
     else:
         volts = min(system.distance(leg, "N") for leg in system.legs) if system.has_neutral else line_v(system)
         found.z0 = from_magnitude(volts / _amperes(ground, system), ratio)
-    return found
 
 
 def _fit_middle(
@@ -313,4 +317,3 @@ def converter_data(equipment: Equipment, system: System) -> SourceData:
 def drives_neutral(system: System) -> bool:
     """Whether a source brings out or earths a star point, so that zero-sequence current can flow."""
     return system.has_neutral or system.earthing.conductor == "N"
-
