@@ -17,6 +17,8 @@ from wyeline_grammar.model import ScenarioStatement, SystemRef
 
 NORMAL = "normal"
 BYPASS = "bypass"
+OUTGOING_PORTS = {"through": "through-lugs", "subfeed": "subfeed-lugs"}
+"""Ends that feeders leave, with the word that says a panel has them; feeders reach all other ends."""
 _SOURCE_RANK = {"utility": 0, "generator": 1, "inverter": 2, "battery": 3}
 _TWO_SIDED = frozenset({"transformer", "ups"})
 _LOADS = frozenset({"motor", "load", "charger", "capacitor", "spd"})

@@ -9,11 +9,12 @@ import enum
 from collections.abc import Iterator
 from typing import NamedTuple
 
+from wyeline_grammar.attributes import KINDS
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.analysis import View
 from wyeline_linter.derive import LOAD_KINDS, NOT_FED, reasons_of
 from wyeline_linter.feeding import feed_from
-from wyeline_linter.network import can_feed, makes_system
+from wyeline_linter.network import OUTGOING_PORTS, can_feed, makes_system
 from wyeline_linter.systems import Known, System
 from wyeline_linter.verdicts import Feeds, LegMap, Refusal
 
@@ -34,6 +35,20 @@ class Partner(NamedTuple):
     kind: str
     rank: Rank
     reason: str
+
+
+def ports(view: View, name: str, *, leaving: bool) -> list[tuple[str, str]]:
+    """The named ends of a piece of equipment that a feeder may leave, or reach: with what each is, or is taken by."""
+    equipment = view.equipment(name)
+    if equipment is None:
+        return []
+    feeders = view.feeders_out_of(name) if leaving else view.feeders_into(name)
+    taken = {(f.source if leaving else f.target).port: f.key for f in feeders}
+    return [
+        (port, f"taken by `{taken[port]}`" if port in taken else doc)
+        for port, doc in KINDS[equipment.kind].ports
+        if (port in OUTGOING_PORTS) == leaving and (not leaving or OUTGOING_PORTS[port] in equipment.body.flags)
+    ]
 
 
 def targets(view: View, source: str, legs: tuple[str, ...] | None = None) -> list[Partner]:

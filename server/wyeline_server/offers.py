@@ -86,15 +86,24 @@ class Offers:
 
     def _source(self) -> Iterator[Json]:
         if self.view is not None:
-            yield from map(self._partner, partners.sources(self.view, ends_in(self.line).target))
+            found = partners.sources(self.view, ends_in(self.line).target)
+            yield from self._partners(found, leaving=True)
 
     def _target(self) -> Iterator[Json]:
         ends = ends_in(self.line)
         if self.view is not None and ends.source is not None:
-            yield from map(self._partner, partners.targets(self.view, ends.source, ends.legs))
+            yield from self._partners(partners.targets(self.view, ends.source, ends.legs), leaving=False)
 
     def _arrow(self) -> Iterator[Json]:
         yield _item("->", _KEYWORD, "feeds")
+
+    def _partners(self, found: list[partners.Partner], *, leaving: bool) -> Iterator[Json]:
+        """Partners, each with the ends that have names of their own: the inputs of a transfer switch before itself."""
+        for partner in found:
+            ends = partners.ports(self.view, partner.name, leaving=leaving) if self.view is not None else []
+            named = [_item(f"{spelled(partner.name)}.{port}", _NAME, f"{partner.kind} · {doc}") for port, doc in ends]
+            whole = [self._partner(partner)]
+            yield from [*whole, *named] if leaving else [*named, *whole]
 
     def _partner(self, partner: partners.Partner) -> Json:
         fits = partner.rank in (partners.Rank.FITS, partners.Rank.FED_ALREADY)

@@ -46,6 +46,18 @@ async def test_partners_of_a_feeder_come_best_first_and_none_is_missing(editor: 
     assert "source of its own" in details["GRID"]
 
 
+async def test_ends_with_names_of_their_own_are_offered(editor: Editor) -> None:
+    more = "transfer ATS-1 100 A 4p\npanel LP-7 480Y/277 bus 100 A, through-lugs\nfeeder MSB -> ATS-1.normal 100 A 3p\n"
+    found = {i.label: i.detail or "" for i in await complete(editor, f"{more}feeder LP-1 -> ATS-1.$0")}
+    assert set(found) == {"ATS-1.normal", "ATS-1.emergency"}
+    assert "taken by `MSB -> ATS-1.normal`" in found["ATS-1.normal"] and "alternate" in found["ATS-1.emergency"]
+    inputs = [label for label in labels(await complete(editor, f"{more}feeder LP-1 -> $0")) if "ATS" in label]
+    assert inputs == ["ATS-1.normal", "ATS-1.emergency", "ATS-1"]
+    leaving = labels(await complete(editor, f"{more}feeder LP-$0"))
+    assert "LP-7.through" in leaving and "LP-1.through" not in leaving, "only where the panel has such lugs"
+    assert "LP-7.subfeed" not in leaving
+
+
 async def test_sources_for_a_feeder_judge_the_far_end_where_it_is_written(editor: Editor) -> None:
     items = await complete(editor, "feeder $0 -> LP-1")
     assert labels(items)[:3] == ["GRID", "LP-2", "MSB"]

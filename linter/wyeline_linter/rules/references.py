@@ -15,7 +15,7 @@ from wyeline_grammar.tokens import spelled
 from wyeline_linter.claims import CLAIMS
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.near_names import PARTNER_KEYS, names_in, near
-from wyeline_linter.network import BYPASS, feeders_named, has_bypass, is_source
+from wyeline_linter.network import BYPASS, OUTGOING_PORTS, feeders_named, has_bypass, is_source
 from wyeline_linter.rules.naming import sort_phrase
 from wyeline_linter.rules.registry import NotAccepted, rule
 
@@ -331,7 +331,6 @@ PORT = rule(
     wrong=_FED + "transfer ATS-1  100 A 3p\nfeeder LP-1 -> ATS-1.mains  100 A 3p\n",
     right=_FED + "transfer ATS-1  100 A 3p\nfeeder LP-1 -> ATS-1.normal  100 A 3p\n",
 )
-_OUTGOING = frozenset({"through", "subfeed"})
 
 
 @PORT.check
@@ -342,7 +341,7 @@ def port_unknown(view: View, feeder: Feeder) -> Iterator[Finding]:
         equipment = view.equipment(end.name)
         if end.port is None or equipment is None:
             continue
-        ports = [word for word, _ in KINDS[equipment.kind].ports if (word in _OUTGOING) == leaving]
+        ports = [word for word, _ in KINDS[equipment.kind].ports if (word in OUTGOING_PORTS) == leaving]
         if end.port in ports:
             continue
         place = Place(feeder.block, end.span)
