@@ -14,7 +14,7 @@ import numpy as np
 
 from .elimination import children_of
 from .forest import Factor, Forest
-from .layout import Bools, Complex, Ints
+from .layout import Bools, Complex, Ints, distinct
 
 
 class _Batch(NamedTuple):
@@ -108,7 +108,7 @@ def _batches(forest: Forest, loaded: Bools) -> Iterator[_Batch]:
             yield batch.of(~through)
         if through.any():
             number = turn_of[batch.parents]
-            for each in np.unique(number[through]):
+            for each in distinct(number[through]):
                 one = batch.of(through & (number == each))
                 passed = forest.factors[each].of(row_of[one.parents])
                 waiting.append(_Batch(one.members, parent[one.parents], one.factor.below(passed)))
@@ -126,7 +126,7 @@ def _arranged(forest: Forest, batches: list[_Batch]) -> tuple[Ints, list[_Step]]
         above = np.where(there, up[above], -1)
     alike: dict[tuple[int, int, int], list[_Batch]] = {}
     for batch in batches:
-        for deep in np.unique(depth[batch.members]).tolist():
+        for deep in distinct(depth[batch.members]).tolist():
             one = batch.of(depth[batch.members] == deep)
             alike.setdefault((-deep, *one.factor.right.shape[1:]), []).append(one)
     start = np.zeros(len(size), dtype=np.int64)
