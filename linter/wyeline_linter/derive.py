@@ -12,9 +12,10 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
-from wyeline_grammar.model import Body, SystemRef
+from wyeline_grammar.model import SystemRef
 from wyeline_grammar.notation import Voltage, VoltageForm
 from wyeline_grammar.vocabulary import BOARDS
+from wyeline_linter.ahead import Ahead, at_maker, onward_of, through_feeder
 from wyeline_linter.board_positions import circuit_legs
 from wyeline_linter.feeding import feed_from
 from wyeline_linter.network import Network, entered_side, makes_system, on_bypass, two_sided
@@ -32,7 +33,6 @@ from wyeline_linter.winding_fit import winding_verdict
 from wyeline_linter.windings import Practice, Transformed, WindingResult, secondary_system
 
 LOAD_KINDS = frozenset({"motor", "load", "charger", "drive", "capacitor"})
-_SHARING = BOARDS | {"busway"}
 _DEFAULT_HZ = {"us": 60.0, "iec": 50.0}
 
 
@@ -47,40 +47,6 @@ class FeederState(NamedTuple):
     carried: SystemState
     wanted: Voltage | None
     verdict: FeedVerdict
-
-
-class Residual(NamedTuple):
-    """A residual current device: ``at`` the feeder or equipment that holds it, its residual current, its type as
-    written (empty where it is not), and whether a board behind it shares it out."""
-
-    at: str
-    amps: float
-    kind: str
-    shared: bool = False
-
-
-class Ahead(NamedTuple):
-    """What stands between a place and the equipment that makes its voltage system.
-
-    ``maker`` is that source, transformer or the like; ``device_a`` the rating of the nearest overcurrent device on the
-    way (None: there is none whose rating is written), ``device_at`` the feeder or equipment that holds it, ``rcds``
-    the RCDs on the way, the nearest last, ``board`` the first board behind the maker, ``lugs`` the boards whose bus
-    is passed on by lugs since that device. ``electrode_ohm`` is the resistance of the earth electrode written at the
-    maker.
-    """
-
-    maker: str
-    device_a: float | None = None
-    device_at: str = ""
-    rcds: tuple[Residual, ...] = ()
-    board: str = ""
-    lugs: tuple[str, ...] = ()
-    electrode_ohm: float | None = None
-
-    @property
-    def rcd_a(self) -> float | None:
-        """The residual current of the nearest RCD, in ampere; None where there is none."""
-        return self.rcds[-1].amps if self.rcds else None
 
 
 class EquipmentState(NamedTuple):
@@ -224,7 +190,7 @@ class Derivation:
         equipment = self.model.equipment[name]
         if makes_system(equipment):
             made = self._made(equipment, equipment.primary)
-            self.states[name] = EquipmentState(None, made, None, None, _start(equipment))
+            self.states[name] = EquipmentState(None, made, None, None, at_maker(equipment))
             return
         feeder = self.network.supply.get(name)
         if feeder is None:
@@ -233,31 +199,18 @@ class Derivation:
             arriving = self._judge(feeder).carried
         ahead = self._ahead(feeder) if feeder is not None and feeder.target.name == name else None
         if not two_sided(equipment) or on_bypass(equipment, self.network.state):
-            self.states[name] = EquipmentState(arriving, arriving, None, ahead, _onward(equipment, ahead))
+            self.states[name] = EquipmentState(arriving, arriving, None, ahead, onward_of(equipment, ahead))
         elif equipment.kind == "transformer":
             made, winding = self._transformed(equipment, arriving)
-            self.states[name] = EquipmentState(arriving, made, winding, ahead, _start(equipment))
+            self.states[name] = EquipmentState(arriving, made, winding, ahead, at_maker(equipment))
         else:
             side = equipment.secondary if equipment.arrow else equipment.primary
             made = self._made(equipment, side) if feeder is not None else NOT_FED
-            self.states[name] = EquipmentState(arriving, made, None, ahead, _start(equipment))
+            self.states[name] = EquipmentState(arriving, made, None, ahead, at_maker(equipment))
 
     def _ahead(self, feeder: Feeder) -> Ahead:
-        """What protects the far end of a feeder."""
         above = self.states.get(feeder.source.name)
-        if above is None or above.onward is None:
-            ahead = Ahead(feeder.source.name)
-        elif feeder.source.port == "subfeed" and above.ahead is not None:
-            # The second lugs lie before the main, the feed-through lugs behind it.
-            ahead = above.ahead._replace(board=above.onward.board, lugs=(*above.ahead.lugs, feeder.source.name))
-        elif feeder.source.port is not None:
-            ahead = above.onward._replace(lugs=(*above.onward.lugs, feeder.source.name))
-        else:
-            ahead = above.onward
-        rating, residual = feeder.body.number("rating"), residual_device(feeder.body, feeder.key)
-        if rating is not None:
-            ahead = Ahead(ahead.maker, rating, feeder.key, ahead.rcds, ahead.board, (), ahead.electrode_ohm)
-        return ahead if residual is None else ahead._replace(rcds=(*ahead.rcds, residual))
+        return through_feeder(feeder, above.ahead if above else None, above.onward if above else None)
 
     def _made(self, equipment: Equipment, side: SystemRef | None) -> SystemState:
         voltage = self.stated(side)
@@ -470,43 +423,6 @@ class Derivation:
                     except ValueError:
                         return None
         return None
-
-
-def _start(maker: Equipment) -> Ahead:
-    return Ahead(maker.name, electrode_ohm=maker.body.number("resistance"))
-
-
-def _onward(equipment: Equipment, ahead: Ahead | None) -> Ahead:
-    """What protects the feeders that leave equipment with one side, its own device included."""
-    onward = ahead if ahead is not None else Ahead(equipment.name)
-    device, residual = _own_device(equipment), residual_device(equipment.body, equipment.name)
-    if device is not None:
-        onward = onward._replace(device_a=device, device_at=equipment.name, lugs=())
-    if residual is not None:
-        onward = onward._replace(rcds=(*onward.rcds, residual))
-    if onward.rcds and equipment.kind in _SHARING:
-        onward = onward._replace(rcds=tuple([r._replace(shared=True) for r in onward.rcds]))
-    if equipment.kind in BOARDS and not onward.board:
-        onward = onward._replace(board=equipment.name)
-    return onward
-
-
-def residual_device(body: Body, at: str) -> Residual | None:
-    """The RCD that a feeder, circuit or piece of equipment has of its own, or None."""
-    amps = body.number("rcd")
-    return Residual(at, amps, body.text("rcd-type") or "") if amps is not None else None
-
-
-def _own_device(equipment: Equipment) -> float | None:
-    """The rating of the overcurrent device that a board or disconnect has of its own, in ampere, or None."""
-    if equipment.kind in BOARDS:
-        for key in ("main", "incomer"):
-            rating = equipment.body.number(key)
-            if rating is not None:
-                return rating
-    if equipment.kind == "disconnect" and ("fused" in equipment.body.flags or "fuse" in equipment.body.facts):
-        return equipment.body.number("rating")
-    return None
 
 
 def _source(voltage: Voltage, hz: float, earthing: Earthing | None, high_leg: str) -> SystemState:

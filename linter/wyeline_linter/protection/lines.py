@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body, RacewayStatement
+from wyeline_linter.ahead import own_device_a
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.laying import how_laid, is_wet, raceway_of, shared_raceway
 from wyeline_linter.protection.wiring import Wiring, wiring_of
@@ -166,7 +167,7 @@ def _feeder(
     if wiring is None:
         assert body.conductors is not None
         wiring = wiring_of(body.conductors, len(system.legs), tables, wet=is_wet(body))
-    ends_in = guard.amps if guard is not None else first_device_of(target) or 0.0
+    ends_in = guard.amps if guard is not None else own_device_a(target) or 0.0
     laid, lacks, assumed = how_laid(view, tables, body, raceway, wiring, system, marked, ends_in)
     return Line(
         feeder.key, "", f"`{feeder.key}`", feeder.block, body, feeder.place, wiring, tables, system, guard, maker,
@@ -174,20 +175,9 @@ def _feeder(
     )  # fmt: skip
 
 
-def first_device_of(target: Equipment) -> float | None:
-    """The device that a line to ``target`` ends in: the main of a board, or a fused switch; None where it has none."""
-    for key in ("main", "incomer"):
-        rating = target.body.number(key)
-        if rating is not None:
-            return rating
-    if target.kind == "disconnect" and ("fused" in target.body.flags or "fuse" in target.body.facts):
-        return target.body.number("rating")
-    return None
-
-
 def first_device_a(line: Line) -> float | None:
-    """The device that a line ends in, amperes."""
-    return first_device_of(line.target) if line.target is not None else None
+    """The device that a line ends in, amperes: the main of a board, or a fused switch; None where it has none."""
+    return own_device_a(line.target) if line.target is not None else None
 
 
 NO_CLAIMS: frozenset[str] = frozenset()

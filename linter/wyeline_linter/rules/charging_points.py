@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Body, Span
-from wyeline_linter.derive import Residual
+from wyeline_linter.ahead import Residual
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, replace
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.registry import rule

@@ -9,7 +9,7 @@ from wyeline_grammar.attributes import listed
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body, Claim
-from wyeline_linter.derive import Ahead, Residual, residual_device
+from wyeline_linter.ahead import Ahead, Residual, residual_device
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, replace
 from wyeline_linter.network import follows_grid
 from wyeline_linter.rules.connection import clause_of

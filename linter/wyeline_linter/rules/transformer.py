@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Literal
 
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.notation import VoltageForm
+from wyeline_linter.ahead import own_device_a
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, insert_below
 from wyeline_linter.protection.ampacities import bounds
 from wyeline_linter.protection.currents import rated_a
@@ -15,7 +16,6 @@ from wyeline_linter.protection.lines import (
     Line,
     device_kind,
     first_device_a,
-    first_device_of,
 )
 from wyeline_linter.protection.taps import claimed_tap, primary_device, prove
 from wyeline_linter.rules.connection import clause_of
@@ -152,7 +152,7 @@ def _first_device(view: View, feeder: Feeder) -> float | None:
     if own is not None:
         return own
     target = view.equipment(feeder.target.name)
-    return first_device_of(target) if target is not None else None
+    return own_device_a(target) if target is not None else None
 
 
 @LARGE.check
