@@ -67,3 +67,24 @@ def test_the_drop_at_what_nothing_feeds_is_unknown(tmp_path: Path, capsys: pytes
     main(["explain", str(path), "LP-1", "drop"])
     printed = capsys.readouterr().out
     assert "nothing feeds `LP-1`" in printed and "u = 0" not in printed
+
+
+def test_two_feeders_to_a_transfer_switch_are_given_their_inputs(tmp_path: Path) -> None:
+    """The generator's line says `emergency`, which reads as the class of its supply."""
+    text = (
+        "wye 1\nutility UTIL 480Y/277 fault 20 kA\ngenerator EG 480Y/277 100 kVA\n"
+        "transfer ATS-E 100 A 4p\nfeeder EG -> ATS-E emergency 100 A 3p\nfeeder UTIL -> ATS-E 100 A 3p\n"
+    )
+    (found,) = [f for f in findings(tmp_path, text) if f.rule == "second-supply"]
+    assert found.change == "Write which input each feeder reaches: `ATS-E.normal` or `ATS-E.emergency`."
+    assert [fix.title for fix in found.fixes] == ["Make `UTIL` the normal and `EG` the emergency input of `ATS-E`"]
+    made = apply_edits(text, found.fixes[0].edits)
+    assert "feeder EG -> ATS-E.emergency " in made and "feeder UTIL -> ATS-E.normal " in made
+    assert "second-supply" not in [f.rule for f in findings(tmp_path, made)]
+
+
+def test_more_positions_than_a_device_has_poles_are_not_offered_again(tmp_path: Path) -> None:
+    text = "wye 1\nutility U 208Y/120 fault 10 kA\npanel LP 208Y/120 bus 100 A\n  2,4,6,8,10,12 spare\nfeeder U -> LP 100 A 3p\n"
+    (found,) = [f for f in findings(tmp_path, text) if f.rule == "multi-pole-straddle"]
+    assert found.needed.startswith("neighbours such as 2,4,6,")
+    assert not [fix for fix in found.fixes if "2,4,6" in fix.title]

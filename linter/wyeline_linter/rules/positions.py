@@ -211,11 +211,13 @@ def multi_pole_straddle(view: View, equipment: Equipment) -> Iterator[Finding]:
         twice = len(set(legs)) < len(legs)
         if board.numbering.is_run(positions) and not twice:
             continue
-        run = board.numbering.run(positions[0], len(positions))
+        most = max(len(board.legs), 2)
+        run = board.numbering.run(positions[0], min(len(positions), most))
         called = partial(conductors_text, practice=view.basis)
         others = [o for p in run for o in board.taken.get(p, ()) if o is not occupant and not o.empty]
         fixes: tuple[Fix, ...] = ()
-        if not board.numbering.is_run(positions) and not others and run[-1] <= (board.spaces or run[-1]):
+        fits = len(run) == len(positions) and not board.numbering.is_run(positions)
+        if fits and not others and run[-1] <= (board.spaces or run[-1]):
             fixes = (_fix(f"Write {written(run)}", move_edit(occupant, run)),)
         else:
             fixes = move_fixes(board, occupant)

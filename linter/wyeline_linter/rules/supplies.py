@@ -155,16 +155,36 @@ def _joined(view: View, network: Network, equipment: Equipment, feeder: Feeder) 
             related=related,
             fixes=fixes if not when else (),
         )
+    inputs = _inputs(view, network, equipment, first, feeder)
     return SECOND.finding(
         place,
         f"`{name}` is fed from `{network.root[source]}` and from `{network.root[name]}` at once{when}",
         found=f"two sources on `{name}`: `{network.root[name]}` and `{network.root[source]}`",
         needed="one source at a time, by a transfer switch or an interlock, or `claim parallel`",
-        change="Put a transfer switch ahead of it, let one feeder stand open, or claim the parallel operation.",
+        change=f"Write which input each feeder reaches: `{name}.normal` or `{name}.emergency`."
+        if inputs
+        else "Put a transfer switch ahead of it, let one feeder stand open, or claim the parallel operation.",
         subject=feeder.key,
         related=related,
-        fixes=_transfer(view, equipment, first, feeder) if not when else (),
+        fixes=(inputs or _transfer(view, equipment, first, feeder)) if not when else (),
     )
+
+
+def _inputs(
+    view: View, network: Network, equipment: Equipment, first: Feeder | None, second: Feeder
+) -> tuple[Fix, ...]:
+    """The inputs of a transfer switch that its feeders do not name: the utility's is the normal one."""
+    if equipment.kind != "transfer" or first is None or first.block is second.block:
+        return ()
+    roots = {f.key: view.equipment(network.root.get(f.source.name, "")) for f in (first, second)}
+    pair = sorted((first, second), key=lambda f: (root := roots[f.key]) is None or root.kind != "utility")
+    wanted = list(zip(pair, ("normal", "emergency"), strict=True))
+    if any(feeder.target.port not in (None, port) for feeder, port in wanted):
+        return ()
+    name = spelled(equipment.name)
+    edits = tuple(replace(Place(feeder.block, feeder.target.span), f"{name}.{port}") for feeder, port in wanted)
+    said = " and ".join(f"`{feeder.source.text}` the {port}" for feeder, port in wanted)
+    return (Fix(f"Make {said} input of `{equipment.name}`", edits, Safety.LOOK),)
 
 
 def _transfer(view: View, equipment: Equipment, first: Feeder | None, second: Feeder) -> tuple[Fix, ...]:
