@@ -88,3 +88,20 @@ def test_more_positions_than_a_device_has_poles_are_not_offered_again(tmp_path: 
     (found,) = [f for f in findings(tmp_path, text) if f.rule == "multi-pole-straddle"]
     assert found.needed.startswith("neighbours such as 2,4,6,")
     assert not [fix for fix in found.fixes if "2,4,6" in fix.title]
+
+
+def test_a_check_says_how_many_findings_its_option_sets_right(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text(
+        "wye 1\nutility GRID 480Y/277 fault 20 kA\nswbd MSB 480Y/277, MLO\nfeeder GRID -> MSB 100 A 3p\n", "utf-8"
+    )
+    main(["check", str(path)])
+    assert "1 of them is about writing alone: `wyeline check --fix` sets it right" in capsys.readouterr().out
+    main(["check", "--fix", str(path)])
+    main(["check", "--fix", str(path)])
+    capsys.readouterr()
+    main(["check", str(path)])
+    assert "about writing alone" not in capsys.readouterr().out
+    assert "switchboard MSB" in path.read_text("utf-8")

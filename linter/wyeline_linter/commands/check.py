@@ -346,7 +346,8 @@ def _text(results: Results, arguments: argparse.Namespace) -> str:
     else:
         parts = [text.render(shown, colour=colour, quiet=arguments.quiet, columns=columns)]
     if not arguments.quiet:
-        parts += [summary.line(results), text.caution(columns)]
+        mendable = "" if arguments.paths == [STDIN] else summary.mendable(results.findings)
+        parts += [summary.line(results), mendable, text.caution(columns)]
     return "".join(f"{part}\n" for part in parts if part)
 
 

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 
 from wyeline_linter.expectations import Expectation
-from wyeline_linter.findings import Finding, Severity
+from wyeline_linter.findings import Finding, Safety, Severity
 from wyeline_linter.outputs import Results
 
 OUTCOMES = ("met", "missed", "unknown")
@@ -28,6 +28,15 @@ def line(results: Results) -> str:
     if results.off:
         parts.append(f"{count(len(results.off), 'rule')} switched off")
     return "; ".join(parts) + f" ({count(len(results.files), 'file')})"
+
+
+def mendable(findings: Iterable[Finding]) -> str:
+    """How many findings `check --fix` sets right, in a sentence; "" where it sets none."""
+    number = sum(1 for f in findings if f.allowed is None and f.fixes and f.fixes[0].safety is Safety.SAFE)
+    if not number:
+        return ""
+    of_them = "1 of them is about writing alone" if number == 1 else f"{number} of them are about writing alone"
+    return f"{of_them}: `wyeline check --fix` sets {'it' if number == 1 else 'them'} right"
 
 
 def severities(findings: Iterable[Finding]) -> dict[str, int]:
