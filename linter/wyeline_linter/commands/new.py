@@ -9,14 +9,21 @@ from wyeline_grammar.sources import SourceError
 from wyeline_linter.fixing import write_atomically
 
 
+STARTERS = {"us-2023": "starter.wye", "iec": "starter_iec.wye"}
+"""The model to begin from, by the basis that it checks by."""
+
+
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("folder", metavar="DIR", help="the folder for the model; made where it is not there")
+    parser.add_argument(
+        "--basis", choices=STARTERS, default="us-2023", help="the practice that it shows (default: us-2023)"
+    )
 
 
 def run(arguments: argparse.Namespace) -> int:
     from importlib import resources
 
-    text = resources.files("wyeline_grammar").joinpath("starter.wye").read_text(encoding="utf-8")
+    text = resources.files("wyeline_grammar").joinpath(STARTERS[arguments.basis]).read_text(encoding="utf-8")
     if not arguments.folder:
         raise SourceError('""', "an empty word names no folder")
     path = os.path.join(arguments.folder, "site.wye")

@@ -6,11 +6,12 @@ from pathlib import Path
 
 import pytest
 
+from wyeline_grammar.formatter import format_text
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.commands.new import STARTERS
 
 EXAMPLES = Path(__file__).parents[3] / "grammar" / "examples"
-STARTER = EXAMPLES.parent / "wyeline_grammar" / "starter.wye"
 CAUSES = {
     "already-fed": "second-supply",
     "alternating-or-direct": "frequency-or-dc-mismatch",
@@ -48,5 +49,10 @@ def test_the_sites_are_clean_but_for_what_they_accept(path: str) -> None:
     assert [f.rule for f in analysis.findings() if f.allowed is not None]
 
 
-def test_the_starter_model_is_clean() -> None:
-    assert Analysis(str(STARTER), Files()).findings() == []
+@pytest.mark.parametrize("basis", STARTERS)
+def test_the_starter_models_are_clean_and_set_in_columns(basis: str) -> None:
+    starter = EXAMPLES.parent / "wyeline_grammar" / STARTERS[basis]
+    analysis = Analysis(str(starter), Files())
+    assert analysis.findings() == [] and analysis.view.basis == basis
+    text = starter.read_text("utf-8")
+    assert format_text(text) == text
