@@ -8,7 +8,6 @@ import os
 from wyeline_grammar.sources import SourceError
 from wyeline_linter.fixing import write_atomically
 
-
 STARTERS = {"us-2023": "starter.wye", "iec": "starter_iec.wye"}
 """The model to begin from, by the basis that it checks by."""
 
