@@ -47,8 +47,9 @@ if TYPE_CHECKING:
 class Analysis:
     """Findings and figures of one root file, kept under edits.
 
-    ``scenario`` names the switch state to judge; None is the normal one. Only rules of ``scopes`` are run. Raises
-    SourceError where the root itself cannot be read, NoSuchStateError where the model has no such scenario.
+    ``scenario`` names the switch state to judge; None is the normal one. Only rules of ``scopes`` are run.
+    ``before_rules`` is called once the model is read and its voltages are derived. Raises SourceError where the root
+    itself cannot be read, NoSuchStateError where the model has no such scenario.
     """
 
     def __init__(
@@ -59,6 +60,7 @@ class Analysis:
         scenario: str | None = None,
         configuration: Configuration = DEFAULT,
         scopes: Collection[str] = SCOPES,
+        before_rules: Callable[[Analysis], object] | None = None,
     ) -> None:
         self.files = files
         self.scopes = scopes
@@ -78,45 +80,7 @@ class Analysis:
         """What the last study found, and of which version of the model."""
         self._view_shared: View | None = None
         """Of a twin, the view that its own was made from."""
-        self._all()
-
-    def twin(self, files: Files, scopes: Collection[str]) -> Analysis:
-        """The same model once more for other rules, over texts that now are the same, to be edited apart from this one:
-        a thread may ask it while this one goes on. All that is replaced and never changed is shared."""
-        made = object.__new__(Analysis)
-        vars(made).update(vars(self))
-        made.files, made.scopes, made.between = files, scopes, lambda: None
-        made.ran, made._studied, made._file_versions = Counter(), None, Counter()
-        made._share(self)
-        made.view = self.view.twin(made.model, made.network, made.derivation)
-        made._view_shared = self.view
-        made._hold()
-        return made
-
-    def follow(self, lead: Analysis) -> None:
-        """Stand where another model stands that was edited since this became its twin, over texts that are the same
-        again. Cheaper than to take these edits; what is kept of studies stays."""
-        said = self._version != lead._version
-        self._version, self.configuration_error = lead._version, lead.configuration_error
-        self._share(lead)
-        if lead.view is self._view_shared:
-            self.view.follow(lead.view, self.model, self.network, self.derivation, said=said)
-        else:  # it was built anew
-            cache = self.view.study_cache
-            self.view.forget_studies()
-            self.view = lead.view.twin(self.model, self.network, self.derivation)
-            self.view.study_cache = cache
-            self._view_shared = lead.view
-        self._hold()
-
-    def _share(self, lead: Analysis) -> None:
-        """Take over what is linked and derived there."""
-        self.model, self.network = lead.model.twin(self.files), lead.network.twin()
-        self.derivation = Derivation(self.model, self.network)
-        self.derivation.states, self.derivation.feeders = lead.derivation.states.copy(), lead.derivation.feeders.copy()
-        self._structure, self._feeder_structure = lead._structure.copy(), lead._feeder_structure.copy()
-        self._sorts = lead._sorts.copy()
-        self._allowances = lead._allowances.twin(self.model)
+        self._all(before_rules=before_rules)
 
     # updating
 
@@ -132,7 +96,7 @@ class Analysis:
         )
         self._asking = Asking(self.model.basis, self.scopes, self.ran)
 
-    def _all(self, kept: StudyCache | None = None) -> None:
+    def _all(self, kept: StudyCache | None = None, before_rules: Callable[[Analysis], object] | None = None) -> None:
         model = self.model
         self.network = build(model, self._state())
         self.derivation = Derivation(model, self.network)
@@ -151,6 +115,8 @@ class Analysis:
         self._hold()
         for block, statement in model.statements():
             self._read(block, statement)
+        if before_rules is not None:
+            before_rules(self)
         ask, view, put = self._asking, self.view, self._store.put
         for name, equipment in model.equipment.items():
             if found := ask.equipment(view, equipment):
@@ -360,6 +326,46 @@ class Analysis:
             return False
         return equipment is None or not makes_system(equipment)
 
+    # twins
+
+    def twin(self, files: Files, scopes: Collection[str]) -> Analysis:
+        """The same model once more for other rules, over texts that now are the same, to be edited apart from this one:
+        a thread may ask it while this one goes on. All that is replaced and never changed is shared."""
+        made = object.__new__(Analysis)
+        vars(made).update(vars(self))
+        made.files, made.scopes, made.between = files, scopes, lambda: None
+        made.ran, made._studied, made._file_versions = Counter(), None, Counter()
+        made._share(self)
+        made.view = self.view.twin(made.model, made.network, made.derivation)
+        made._view_shared = self.view
+        made._hold()
+        return made
+
+    def follow(self, lead: Analysis) -> None:
+        """Stand where another model stands that was edited since this became its twin, over texts that are the same
+        again. Cheaper than to take these edits; what is kept of studies stays."""
+        said = self._version != lead._version
+        self._version, self.configuration_error = lead._version, lead.configuration_error
+        self._share(lead)
+        if lead.view is self._view_shared:
+            self.view.follow(lead.view, self.model, self.network, self.derivation, said=said)
+        else:  # it was built anew
+            cache = self.view.study_cache
+            self.view.forget_studies()
+            self.view = lead.view.twin(self.model, self.network, self.derivation)
+            self.view.study_cache = cache
+            self._view_shared = lead.view
+        self._hold()
+
+    def _share(self, lead: Analysis) -> None:
+        """Take over what is linked and derived there."""
+        self.model, self.network = lead.model.twin(self.files), lead.network.twin()
+        self.derivation = Derivation(self.model, self.network)
+        self.derivation.states, self.derivation.feeders = lead.derivation.states.copy(), lead.derivation.feeders.copy()
+        self._structure, self._feeder_structure = lead._structure.copy(), lead._feeder_structure.copy()
+        self._sorts = lead._sorts.copy()
+        self._allowances = lead._allowances.twin(self.model)
+
     # checking
 
     def _read(self, block: Block, statement: Statement) -> bool:
@@ -446,6 +452,10 @@ class Analysis:
             judged = self.configuration.applied(found)
             self._studied = self._version, sorted(judged, key=lambda f: f.sort_key)
         return self._studied[1]
+
+    def take_studied(self, found: list[Finding]) -> None:
+        """What :meth:`study_findings` of the same model found in another process."""
+        self._studied = self._version, found
 
     def all_findings(self) -> list[Finding]:
         """The findings of the text, the voltages and the loads, and those of the studies, in their one order."""

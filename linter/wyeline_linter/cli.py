@@ -100,7 +100,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
         _take_streams()
     try:
-        code = _guarded(lambda: _main(words)) or EXIT_OK
+        code = _guarded(lambda: _main(words, own_process=arguments is None)) or EXIT_OK
     except KeyboardInterrupt:
         print("wyeline: interrupted; nothing was changed half-way", file=sys.stderr)
         return EXIT_INTERRUPTED
@@ -130,7 +130,7 @@ def _leave(code: int) -> None:
     os._exit(code)
 
 
-def _main(words: list[str]) -> int:
+def _main(words: list[str], *, own_process: bool) -> int:
     if words == ["--version"]:
         return _version()
     question = None
@@ -152,7 +152,7 @@ def _main(words: list[str]) -> int:
             return EXIT_USAGE
     except SystemExit as stop:
         return EXIT_OK if stop.code in (0, None) else EXIT_USAGE
-    parsed.question = question
+    parsed.question, parsed.own_process = question, own_process
     return int(_module(parsed.command).run(parsed))
 
 

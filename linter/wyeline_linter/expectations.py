@@ -37,18 +37,17 @@ def expectations_of(analysis: Analysis, findings: list[Finding]) -> list[Expecta
 
     rule = all_rules().get(MISSED_RULE)
     ran = rule is not None and applies(rule, analysis.model.basis)
-    at: dict[int, list[Finding]] = {}
+    at: dict[tuple[str, int], list[Finding]] = {}
     for finding in findings:
-        at.setdefault(id(finding.place.block), []).append(finding)
+        at.setdefault((finding.place.file, finding.place.row), []).append(finding)
     order = {path: i for i, path in enumerate(analysis.model.files)}
     result = []
     for block, statement in sorted(expects, key=lambda e: (order.get(e[0].file, 0), e[0].first_line)):
-        line = block.lines[0]
+        line, row = block.lines[0], block.first_line
+        here = [f for i in range(len(block.lines)) for f in at.get((block.file, row + i), ())]
         on = rule is not None and analysis.configuration.severity(MISSED_RULE, block.file, rule.severity) is not None
-        outcome, reason = _outcome(at.get(id(block), []), statement, ran and on)
-        result.append(
-            Expectation(block.file, block.first_line, " ".join(line[: code_end(line)].split()), outcome, reason)
-        )
+        outcome, reason = _outcome(here, statement, ran and on)
+        result.append(Expectation(block.file, row, " ".join(line[: code_end(line)].split()), outcome, reason))
     return result
 
 

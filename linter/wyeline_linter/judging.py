@@ -12,6 +12,7 @@ from wyeline_linter.configuration import Configuration
 from wyeline_linter.expectations import Expectation
 from wyeline_linter.findings import Finding
 from wyeline_linter.result_cache import ResultCache
+from wyeline_linter.studies_apart import StudiesApart
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import Analysis
@@ -62,10 +63,11 @@ def judge(
     standing: StandingModels | None = None,
     *,
     with_edits: bool = True,
+    may_copy: bool = False,
 ) -> Judged:
     """The findings of one model, from the cache where nothing changed. ``buffers`` are texts that stand for files;
     ``standing`` are models that are still there from an earlier run of the same process; without ``with_edits`` fixes
-    may come with their titles alone.
+    may come with their titles alone. ``may_copy``: this process is ours, and may make a copy of itself for the studies.
 
     Raises SourceError where the root cannot be read or the model has no such scenario, ConfigurationError.
     """
@@ -91,12 +93,14 @@ def judge(
         analysis, seen = renewed.analysis.trusted(), renewed.seen
     else:
         seen = {}
-        analysis, files = _read_and_judged(root, scenario, configuration, laid_over, seen)
+        with StudiesApart(possible=may_copy and standing is None) as apart:
+            analysis, files = _read_and_judged(root, scenario, configuration, laid_over, seen, apart)
+            studied = apart.take(analysis)
         if standing is not None:
             from wyeline_linter.standing import Standing
 
             standing.keep(root, Standing(asked, analysis, files, seen))
-        else:
+        elif not studied:
             analysis.slim()
     findings = analysis.all_findings()
     expectations = expectations_of(analysis, findings)
@@ -112,6 +116,7 @@ def _read_and_judged(
     configuration: ConfigurationOf,
     laid_over: Mapping[str, bytes],
     seen: dict[str, bytes | None],
+    apart: StudiesApart,
 ) -> tuple[Analysis, Files]:
     """A model from its files. Files that are looked at, now and whenever it is edited, go into ``seen``."""
     from wyeline_linter.analysis import Analysis
@@ -127,7 +132,8 @@ def _read_and_judged(
 
     files = Files(reader)
     try:
-        return Analysis(root, files, workspace_of(root), scenario, configuration.get()).trusted(), files
+        workspace, settings = workspace_of(root), configuration.get()
+        return Analysis(root, files, workspace, scenario, settings, before_rules=apart.begin).trusted(), files
     except NoSuchStateError:
         from wyeline_linter.outputs.text import shown_path
 

@@ -17,7 +17,8 @@ WYELINE, CHECK_JSONSCHEMA, TAPLO, RUFF = (BIN / name for name in ("wyeline", "ch
 
 
 class Usage(NamedTuple):
-    """One process: seconds of the clock, seconds of processor time (user and system), and peak memory in MiB."""
+    """One command: seconds of the clock, seconds of processor time (user and system) of all its processes, and their
+    peak memory in MiB."""
 
     wall_s: float
     cpu_s: float
@@ -37,13 +38,14 @@ def environment(root: Path) -> dict[str, str]:
     return {**kept, "PYTHONPYCACHEPREFIX": str(root / "bytecode"), "WYELINE_CACHE": str(root / "cache")}
 
 
-def measured(command: list[str], root: Path, limit_s: float = 600) -> Usage:
-    """Run a command to its end.
+def measured(command: list[str], root: Path, limit_s: float = 600, *, together: bool = False) -> Usage:
+    """Run a command to its end; ``together``: for the memory of its processes together, and not for its times.
 
     Raises TimeoutError beyond the limit, and RuntimeError where it ends otherwise than 0 or 1 (findings).
     """
+    limit = f"{math.ceil(limit_s)}{'+' if together else ''}"
     done = subprocess.run(
-        [sys.executable, str(Path(__file__).parent / "one_process.py"), str(math.ceil(limit_s)), *command],
+        [sys.executable, str(Path(__file__).parent / "one_process.py"), limit, *command],
         env=environment(root),
         capture_output=True,
         text=True,
@@ -117,7 +119,8 @@ def in_turn(
 ) -> tuple[dict[str, list[Usage]], dict[str, str]]:
     """Every program once a round, each round in the same order; and what was left out, with the reason.
 
-    The caller runs each program once before, or lives with a first round that writes bytecode.
+    The caller runs each program once before, or lives with a first round that writes bytecode. Our own are run once
+    more for their memory: a large check is two processes.
     """
     taken: dict[str, list[Usage]] = {}
     left_out: dict[str, str] = {}
@@ -131,4 +134,9 @@ def in_turn(
             except (TimeoutError, RuntimeError) as reason:
                 left_out[name] = str(reason)
                 taken.pop(name, None)
+    for name, usages in taken.items():
+        if programs[name].command[0] == str(WYELINE):
+            programs[name].before()
+            peak_mib = measured(programs[name].command, root, limit_s(name), together=True).peak_mib
+            taken[name] = [usage._replace(peak_mib=max(usage.peak_mib, peak_mib)) for usage in usages]
     return taken, left_out
