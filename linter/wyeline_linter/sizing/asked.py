@@ -10,7 +10,7 @@ from wyeline_grammar.linking import Feeder
 from wyeline_linter.figures import ordered_feeders, ordered_names
 from wyeline_linter.findings import Edit
 from wyeline_linter.sizing.lines import Proposal, size_feeder
-from wyeline_linter.sizing.machines import Machine, size_generator, size_transformer
+from wyeline_linter.sizing.machines import NOTHING_HANGS, Machine, size_generator, size_transformer
 from wyeline_linter.sizing.prepared import NotSized
 
 if TYPE_CHECKING:
@@ -93,14 +93,19 @@ def _machine(analysis: Analysis, name: str) -> Machine:
     equipment = analysis.model.equipment[name]
     if equipment.kind == "transformer":
         return size_transformer(view, equipment)
-    normal, *others = view.states_of_switches()
+    from wyeline_linter.studies.states import found_states
+
+    normal, *scenarios = view.states_of_switches()
     best = size_generator(view, equipment, normal)
     if best.va is not None:
         best = _in_state(best, normal.name)
-    for state in others:
+    unwritten = [zone.state for zone in found_states(view).zones]
+    for state in (*scenarios, *unwritten):
         made = size_generator(view, equipment, state)
         if (made.va or 0.0) > (best.va or 0.0):
             best = _in_state(made, state.name)
+        elif best.va is None and best.unknown == NOTHING_HANGS and made.unknown != NOTHING_HANGS:
+            best = made
     return best
 
 

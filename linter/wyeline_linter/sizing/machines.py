@@ -139,6 +139,9 @@ def _regulation(equipment: Equipment, va: float, load: complex) -> list[str]:
     return [f"loses {100 * share * (r * cos + r * x_r * sin):.2g} % at the demand load"]
 
 
+NOTHING_HANGS = ("nothing hangs on it in any switch state",)
+
+
 def size_generator(view: View, equipment: Equipment, state: SwitchState | None = None) -> Machine:
     """What a set must deliver: running load, its worst leg, rectifier margin, and the start of the largest motor.
 
@@ -154,7 +157,7 @@ def size_generator(view: View, equipment: Equipment, state: SwitchState | None =
         stated = fact.number / pf if fact.value.dimension == "power" else fact.number
     per_ampere = volt_amperes_per_ampere(system)
     if node is None or node.below.unknown or node.below.empty or not per_ampere:
-        why = node.below.unknown if node is not None and node.below.unknown else ("nothing hangs on it in this state",)
+        why = node.below.unknown if node is not None and node.below.unknown else NOTHING_HANGS
         return Machine(name, None, None, stated, (), tuple(why))
     counted = book.counted(name)
     load = counted.demand

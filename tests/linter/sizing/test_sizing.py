@@ -14,6 +14,7 @@ from wyeline_linter.cli import main
 from wyeline_linter.findings import Severity
 from wyeline_linter.fixing import apply_edits
 from wyeline_linter.protection.ampacities import Laid
+from wyeline_linter.sizing.asked import sizings
 from wyeline_linter.sizing.lines import Proposal, size_feeder
 from wyeline_linter.sizing.machines import size_generator, size_transformer
 from wyeline_linter.sizing.prepared import NotSized
@@ -242,3 +243,15 @@ def test_wires_grow_until_they_bear_the_fault_that_a_delay_lets_through() -> Non
     assert isinstance(found, Proposal) and any("fault withstand" in reason for reason in found.reasons)
     least = min(size for size in (25, 35, 50, 70, 95) if size >= asked.least_mm2)
     assert f"4x{least}mm2" in found.wires
+
+
+def test_a_generator_behind_a_transfer_switch_is_sized_without_a_scenario_being_written() -> None:
+    """Its load is that of the state in which the switch stands on its input."""
+    analysis = model(
+        "utility UTIL 480Y/277  fault 20 kA, fault-min 9 kA, x/r 4\ngenerator EG 480Y/277  pf 0.8\n"
+        "transfer ATS-1  100 A 4p\npanel EP-1 480Y/277  bus 100 A, main 100 A\n  1,3,5  30 A 3p  20 kVA process\n"
+        "feeder UTIL -> ATS-1.normal  100 A 3p\nfeeder EG -> ATS-1.emergency  100 A 3p\nfeeder ATS-1 -> EP-1\n"
+    )
+    (made,) = [s for s in sizings(analysis, "EG") if s.machine]
+    assert made.sized and made.reasons[0] == "in the switch state with ATS-1 on emergency"
+    assert any(reason.startswith("20 kVA") for reason in made.reasons)
