@@ -8,16 +8,16 @@ from __future__ import annotations
 
 import cmath
 import math
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from collections.abc import Iterable
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
-from wyeline_grammar.model import RacewayStatement
-from wyeline_linter.circuit import Bus, Network
+from wyeline_grammar.model import Body, RacewayStatement
+from wyeline_linter.circuit import Bus
 from wyeline_linter.derive import Derivation, EquipmentState, reasons_of
 from wyeline_linter.loads.leaf_loads import LeafLoad
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import follows_grid, makes_system, on_bypass, two_sided
+from wyeline_linter.studies.built import Built
 from wyeline_linter.studies.case import Assumption, Case, Lack, Missing
 from wyeline_linter.studies.line_impedance import METAL_RACEWAYS, LineData
 from wyeline_linter.studies.load_pieces import LoadPieces
@@ -31,48 +31,15 @@ from wyeline_linter.studies.place_sources import (
     place_source,
 )
 from wyeline_linter.studies.place_transformers import place_transformer
-from wyeline_linter.studies.recipe import LineAt, Recipe, SourceAt, TransformerAt, line_of, refused_joins, wiring_of
+from wyeline_linter.studies.recipe import LineAt, SourceAt, TransformerAt, line_of, refused_joins, wiring_of
 from wyeline_linter.studies.source_impedance import source_data
-from wyeline_linter.studies.transformer_impedance import TransformerData, transformer_data
-from wyeline_linter.systems import Known, System
+from wyeline_linter.studies.transformer_impedance import transformer_data
+from wyeline_linter.systems import Known, System, SystemState
 from wyeline_linter.tables import Basis
 from wyeline_linter.verdicts import Refusal
 from wyeline_linter.windings import Transformed
 
-Reasons = tuple[str, ...]
 _MACHINES = frozenset({"generator", "inverter"})
-
-
-@dataclass(slots=True)
-class Built:
-    """A circuit and where the model's things are in it.
-
-    ``bus`` and ``input_bus`` give the bus of a piece of equipment and, for what has two sides, that of its input;
-    ``ends`` the two buses of a feeder; ``lines`` the feeders whose impedance is known. ``unknown`` and
-    ``unknown_earth`` say by bus name why its figures, or only its faults to earth and neutral, cannot be told;
-    ``outside`` does so for equipment that is not in the circuit. ``missing`` lists each lacking fact once.
-    """
-
-    case: Case
-    network: Network = field(default_factory=Network)
-    bus: dict[str, Bus] = field(default_factory=dict)
-    input_bus: dict[str, Bus] = field(default_factory=dict)
-    system_at: dict[str, System] = field(default_factory=dict)
-    ends: dict[str, tuple[Bus, Bus]] = field(default_factory=dict)
-    lines: dict[str, LineData] = field(default_factory=dict)
-    transformers: dict[str, TransformerData] = field(default_factory=dict)
-    unknown: dict[str, Reasons] = field(default_factory=dict)
-    unknown_earth: dict[str, Reasons] = field(default_factory=dict)
-    outside: dict[str, Reasons] = field(default_factory=dict)
-    missing: list[Missing] = field(default_factory=list)
-    assumed: list[Assumption] = field(default_factory=list)
-    ceiling: dict[str, str] = field(default_factory=dict)
-    """Bus name -> the unlimited source above it."""
-    recipe: Recipe = field(default_factory=Recipe)
-    """What was placed and of what, for the same circuit with other values (:mod:`.vary`)."""
-
-    def reasons(self, bus: Bus) -> Reasons:
-        return self.unknown.get(bus.name, ())
 
 
 def build(
@@ -111,6 +78,31 @@ def raceway_stuff(model: Model) -> dict[str, str | None]:
     }
 
 
+def turned_machines(model: Model, network: Connectivity, derivation: Derivation) -> dict[str, float]:
+    """By how many degrees a machine that runs in parallel is synchronised to the source it meets."""
+    turned: dict[str, float] = {}
+    for name, feeders in network.others.items():
+        state = derivation.states.get(name)
+        for feeder in feeders:
+            root = network.root.get(feeder.source.name)
+            machine = model.equipment.get(root) if root is not None else None
+            if machine is None or machine.kind not in _MACHINES or root == network.root.get(name) or root in turned:
+                continue
+            carried = derivation.feeders.get(feeder.key)
+            arriving = state.arriving if state is not None else None
+            if not isinstance(arriving, Known) or carried is None or not isinstance(carried.carried, Known):
+                continue
+            a, b = arriving.system, carried.carried.system
+            shared = [leg for leg in a.legs if leg in b.legs]
+            if len(shared) < 2 or root is None:
+                continue
+            first, second = shared[:2]
+            here = a.potential(first) - a.potential(second)
+            there = b.potential(first) - b.potential(second)
+            turned[root] = math.degrees(cmath.phase(here / there))
+    return turned
+
+
 class _Builder:
     def __init__(
         self, model: Model, network: Connectivity, derivation: Derivation, case: Case, tables: Basis | None
@@ -125,14 +117,16 @@ class _Builder:
         self.net = self.made.network
         self.cuts: dict[tuple[str, float], Bus] = {}
         self.recipe = self.made.recipe
-        self.turned = self._turned_machines()
+        self.turned = turned_machines(model, network, derivation)
         self.stuff_of = self.recipe.stuff_of = raceway_stuff(model)
 
     def walk(self) -> None:
         for name in self.connectivity.order:
             equipment = self.model.equipment.get(name)
             if equipment is not None:
-                self.recipe.pieces.append((equipment, self.derivation.states.get(name)))
+                self.recipe.names.append(name)
+                self.recipe.pieces.append(equipment)
+                self.recipe.states.append(self.derivation.states.get(name))
                 self._place(equipment)
         self.recipe.refused = refused_joins(self.connectivity, self.derivation)
         for name, feeders in self.connectivity.others.items():
@@ -153,35 +147,10 @@ class _Builder:
 
     # sources
 
-    def _turned_machines(self) -> dict[str, float]:
-        """By how many degrees a machine that runs in parallel is synchronised to the source it meets."""
-        turned: dict[str, float] = {}
-        network = self.connectivity
-        for name, feeders in network.others.items():
-            state = self.derivation.states.get(name)
-            for feeder in feeders:
-                root = network.root.get(feeder.source.name)
-                machine = self.model.equipment.get(root) if root is not None else None
-                if machine is None or machine.kind not in _MACHINES or root == network.root.get(name) or root in turned:
-                    continue
-                carried = self.derivation.feeders.get(feeder.key)
-                arriving = state.arriving if state is not None else None
-                if not isinstance(arriving, Known) or carried is None or not isinstance(carried.carried, Known):
-                    continue
-                a, b = arriving.system, carried.carried.system
-                shared = [leg for leg in a.legs if leg in b.legs]
-                if len(shared) < 2 or root is None:
-                    continue
-                first, second = shared[:2]
-                here = a.potential(first) - a.potential(second)
-                there = b.potential(first) - b.potential(second)
-                turned[root] = math.degrees(cmath.phase(here / there))
-        return turned
-
     def _source(self, equipment: Equipment, system: System, bus: Bus) -> None:
         data = source_data(equipment, system, self.case, self.practice)
         made = self.made
-        self.recipe.sources.append(SourceAt(equipment, system, *self._noted(), data))
+        self.recipe.sources.append(SourceAt(equipment, system, *self.made.noted(), data))
         made.assumed += data.assumed
         made.missing += data.missing
         blank = tuple(m.text for m in data.missing if m.lack is not Lack.EARTH)
@@ -214,10 +183,11 @@ class _Builder:
             return electrode
         else:
             text = f"TT at `{name}`: nothing tells the resistance of the supply's own electrode"
-        self._add_earth(bus, (text,))
+        self.made.add_unknown_earth(bus, (text,))
         return None
 
-    def _declared(self, equipment: Equipment) -> Equipment | None:
+    def _declared(self, equipment: Equipment) -> Body | None:
+        """What is said of the declared system that it makes."""
         side = equipment.secondary if equipment.arrow else equipment.primary
         if side is None or side.name is None:
             return None
@@ -225,7 +195,7 @@ class _Builder:
         if found is None:
             return None
         self.recipe.declared[side.name] = found[1].body
-        return _Declared(found[1].body)  # type: ignore[return-value]
+        return found[1].body
 
     # one piece of equipment
 
@@ -254,7 +224,7 @@ class _Builder:
             return
         double = two_sided(equipment) and not on_bypass(equipment, self.connectivity.state)
         bus = self._bus(f"{name} input" if double else name, name, system, entering=double)
-        self._inherit(near, bus)
+        self.made.inherit(near, bus)
         self._line(feeder, near, bus, system)
         if follows_grid(equipment) and not equipment.arrow:
             self._following(equipment, system, bus)
@@ -267,9 +237,9 @@ class _Builder:
         elif equipment.kind == "drive":
             self.made.outside[f"{name} output"] = (f"the drive `{name}` decides what stands behind it",)
 
-    def _known(self, equipment: Equipment, state: object) -> System | None:
+    def _known(self, equipment: Equipment, state: SystemState) -> System | None:
         if not isinstance(state, Known):
-            self.made.outside[equipment.name] = reasons_of(state)  # type: ignore[arg-type]
+            self.made.outside[equipment.name] = reasons_of(state)
             return None
         if state.system.frequency_hz == 0.0:
             self.made.outside[equipment.name] = ("direct current is not part of the studies",)
@@ -281,27 +251,6 @@ class _Builder:
         (self.made.input_bus if entering else self.made.bus)[name] = bus
         self.made.system_at[bus_name] = system
         return bus
-
-    def _inherit(self, near: Bus, bus: Bus) -> None:
-        made = self.made
-        for kept in (made.unknown, made.unknown_earth):
-            if near.name in kept:
-                kept[bus.name] = kept[near.name]
-        if near.name in made.ceiling:
-            made.ceiling[bus.name] = made.ceiling[near.name]
-
-    def _add_unknown(self, bus: Bus, reasons: Reasons) -> None:
-        if reasons:
-            self.made.unknown[bus.name] = tuple(dict.fromkeys((*self.made.unknown.get(bus.name, ()), *reasons)))
-
-    def _add_earth(self, bus: Bus, reasons: Reasons) -> None:
-        if reasons:
-            known = self.made.unknown_earth.get(bus.name, ())
-            self.made.unknown_earth[bus.name] = tuple(dict.fromkeys((*known, *reasons)))
-
-    def _noted(self) -> tuple[int, int]:
-        """Where the next lacking facts and assumptions are listed."""
-        return len(self.made.missing), len(self.made.assumed)
 
     def _following(self, equipment: Equipment, system: System, bus: Bus) -> None:
         self.recipe.followers.append((equipment, system, bus))
@@ -327,15 +276,15 @@ class _Builder:
             return
         data = transformer_data(equipment, self.case, self.practice, system.nominal.line_v)
         self.made.transformers[name] = data
-        noted, first = self._noted(), len(self.net.branches.impedance)
+        noted, first = self.made.noted(), len(self.net.branches.impedance)
         self.made.missing += data.missing
         self.made.assumed += data.assumed
-        self._inherit(fed, made)
+        self.made.inherit(fed, made)
         blocks = state.winding.separately_derived
         if blocks:
             # A new star point: what is unknown of the zero sequence above does not reach it.
             self.made.unknown_earth.pop(made.name, None)
-        self._add_unknown(made, tuple(m.text for m in data.missing))
+        self.made.add_unknown(made, tuple(m.text for m in data.missing))
         star = place_transformer(self.net, name, fed, made, state.winding, data)
         windings = range(first, len(self.net.branches.impedance))
         self.recipe.transformers.append(TransformerAt(equipment, system.nominal.line_v, *noted, data, windings))
@@ -368,7 +317,7 @@ class _Builder:
         if self._owner(far) == feeder.source.name and self._owner(near) != feeder.source.name:
             from_bus, to_bus = far, near
         self.made.ends[feeder.key] = (from_bus, to_bus)
-        at = LineAt(feeder.key, feeder, system, None, *self._noted())
+        at = LineAt(feeder.key, feeder, system, None, *self.made.noted())
         self._wire(
             at, from_bus, to_bus, far, line_of(at, self.tables, self.case, self.stuff_of), self._is_metal(feeder)
         )
@@ -395,7 +344,7 @@ class _Builder:
         at.data = data
         if not data.leg:
             # Not known, or of no length.
-            self._add_unknown(far, tuple(m.text for m in data.missing))
+            self.made.add_unknown(far, tuple(m.text for m in data.missing))
             for conductor in (*shared, PROTECTIVE):
                 net.link(f"{key} {conductor}", from_bus[conductor], to_bus[conductor])
             return
@@ -404,7 +353,7 @@ class _Builder:
         lacking = [c for c, value in zip(shared, z, strict=True) if value is None]
         for conductor in lacking:
             net.link(f"{key} {conductor}", from_bus[conductor], to_bus[conductor])
-            self._add_unknown(far, (f"`{key}` has no neutral wire of known size",))
+            self.made.add_unknown(far, (f"`{key}` has no neutral wire of known size",))
         carried = [c for c in shared if c not in lacking]
         values = [value for value in z if value is not None]
         if data.pen and "N" in carried:
@@ -416,7 +365,7 @@ class _Builder:
             net.link(f"{key} {PROTECTIVE}", from_bus[PROTECTIVE], to_bus[PROTECTIVE])
             what = "its metal raceway, whose impedance is not known" if metal else "no wire that is written"
             text = f"an earth fault behind `{key}` returns through {what} (no `+ G`, `+ PE`)"
-            self._add_earth(far, (text,))
+            self.made.add_unknown_earth(far, (text,))
         if carried:
             net.line(key, from_bus.pick(carried), to_bus.pick(carried), values)
             at.carried = tuple(carried)
@@ -454,15 +403,15 @@ class _Builder:
         for at in sorted(places):
             far = self.net.bus(f"{name}@{at:g}", bus.conductors)
             self.made.system_at[far.name] = system
-            self._inherit(near, far)
-            line = LineAt(far.name, busway, system, at - last, *self._noted())
+            self.made.inherit(near, far)
+            line = LineAt(far.name, busway, system, at - last, *self.made.noted())
             data = line_of(line, self.tables, self.case, self.stuff_of)
             if data.missing:
                 text = f"`{name}` states no resistance and reactance"
                 needed = "`resistance` and `reactance` from its data sheet"
                 if not any(m.subject == name for m in self.made.missing):
                     self.made.missing.append(Missing(Lack.IMPEDANCE, name, text, busway.place, needed))
-                self._add_unknown(far, (text,))
+                self.made.add_unknown(far, (text,))
                 for conductor in bus.conductors:
                     self.net.link(f"{far.name} {conductor}", near[conductor], far[conductor])
             else:
@@ -484,17 +433,5 @@ class _Builder:
             self.made.unknown = before
             for missing in self.made.missing:
                 if missing.subject == feeder.key:
-                    self._add_unknown(far, (missing.text,))
-                    self._add_unknown(near, (missing.text,))
-
-
-@dataclass(frozen=True, slots=True)
-class _Declared:
-    """A declared system, as far as its facts are asked for."""
-
-    body: object
-
-
-def assumption_texts(assumed: Iterable[Assumption], length_text: Callable[[float], str]) -> tuple[str, ...]:
-    """The assumptions as lines for a sheet, each once; ``length_text`` writes lengths."""
-    return tuple(dict.fromkeys(a.in_words(length_text) for a in assumed))
+                    self.made.add_unknown(far, (missing.text,))
+                    self.made.add_unknown(near, (missing.text,))

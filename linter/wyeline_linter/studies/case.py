@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import enum
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from wyeline_grammar.linking import Place
@@ -68,3 +68,8 @@ US_RUNNING_C = 75.0
 """Conductor temperatures: coldest (for the largest fault) and running, US practice (NEC Chapter 9 Table 9 is at 75)."""
 HOT_C = {"PVC": 160.0, "XLPE": 250.0}
 """Temperature at the end of a short circuit, for the smallest fault by IEC 60909-0 (the standard's end temperature)."""
+
+
+def assumption_texts(assumed: Iterable[Assumption], length_text: Callable[[float], str]) -> tuple[str, ...]:
+    """The assumptions as lines for a sheet, each once; ``length_text`` writes lengths."""
+    return tuple(dict.fromkeys(a.in_words(length_text) for a in assumed))

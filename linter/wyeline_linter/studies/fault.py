@@ -11,7 +11,7 @@ from itertools import combinations
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_linter.circuit import Bus, ansi, iec60909
-from wyeline_linter.studies.build import Built, Reasons
+from wyeline_linter.studies.built import Built, Reasons
 from wyeline_linter.studies.case import Case
 from wyeline_linter.studies.place_sources import PROTECTIVE
 from wyeline_linter.system_words import conductor_text

@@ -8,7 +8,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_linter.circuit import Bus
-from wyeline_linter.studies.build import Built, Reasons
+from wyeline_linter.studies.built import Built, Reasons
 from wyeline_linter.systems import NEUTRAL, System
 
 if TYPE_CHECKING:

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from wyeline_linter.loads.as_given import Shares
     from wyeline_linter.loads.demand_shares import DemandShares
     from wyeline_linter.loads.leaf_loads import LeafLoad, Piece
-    from wyeline_linter.studies.build import Built
+    from wyeline_linter.studies.built import Built
     from wyeline_linter.studies.load_pieces import LoadPieces
 
 Label = tuple[tuple[str, str], "Shares"]

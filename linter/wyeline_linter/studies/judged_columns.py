@@ -15,7 +15,7 @@ from wyeline_linter.systems import Known
 
 if TYPE_CHECKING:
     from wyeline_linter.circuit.layout import Complex, Floats, Ints
-    from wyeline_linter.studies.build import Built
+    from wyeline_linter.studies.built import Built
     from wyeline_linter.studies.load_pieces import LoadPieces
     from wyeline_linter.studies.study import StateStudy
 

@@ -17,7 +17,7 @@ from wyeline_linter.systems import NEUTRAL, System
 if TYPE_CHECKING:
     from wyeline_linter.circuit import Bus
     from wyeline_linter.circuit.layout import Bools, Complex, Floats, Ints
-    from wyeline_linter.studies.build import Built
+    from wyeline_linter.studies.built import Built
 
 T = TypeVar("T")
 Pair = tuple[str, str]

@@ -24,7 +24,7 @@ from wyeline_linter.studies.case import Assumption, Case
 from wyeline_linter.studies.transformer_impedance import x_over_r
 
 if TYPE_CHECKING:
-    from wyeline_linter.studies.build import Built
+    from wyeline_linter.studies.built import Built
     from wyeline_linter.studies.load_pieces import LoadPieces
 
 CONDUCTORS = ("A", "B", "C", "N")

@@ -6,6 +6,7 @@ import cmath
 import math
 
 from wyeline_grammar.linking import Equipment
+from wyeline_grammar.model import Body
 from wyeline_grammar.notation import VoltageForm
 from wyeline_linter.circuit import EARTH, Bus, Network
 from wyeline_linter.circuit.sequences import phase_matrix
@@ -144,12 +145,12 @@ def place_earthing(
         net.impedance(f"{name} grounding impedance", (tied, EARTH), size if abs(size) > 0 else complex(LEAST_OHM))
 
 
-def earthing_ohm(equipment: Equipment, system: System, declared: Equipment | None = None) -> complex | None:
+def earthing_ohm(equipment: Equipment, system: System, declared: Body | None = None) -> complex | None:
     """Impedance of an earthing resistor or reactor from its ohms, or from the current it lets through; None without."""
     for key, unit in (("ground-resistor", 1.0 + 0j), ("ground-reactor", 1j)):
         fact = equipment.body.facts.get(key)
         if fact is None and declared is not None:
-            fact = declared.body.facts.get(key)
+            fact = declared.facts.get(key)
         if fact is None or not isinstance(fact.value.data, float | int):
             continue
         if fact.value.dimension == "current":

@@ -3,17 +3,18 @@ electrical changes."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from functools import cached_property
 from itertools import compress, count
-from operator import is_not
+from operator import is_, is_not, or_
 from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_linter.loads.demand_shares import DemandShares
 from wyeline_linter.loads.leaf_loads import LeafLoad
 from wyeline_linter.network import NORMAL_STATE, SwitchState, follows_grid
-from wyeline_linter.studies.build import Built, raceway_stuff
+from wyeline_linter.studies.build import raceway_stuff
+from wyeline_linter.studies.built import Built
 from wyeline_linter.studies.case import Assumption, Case, Missing
 from wyeline_linter.studies.fault import FaultView
 from wyeline_linter.studies.flow import Drop, FlowView
@@ -21,7 +22,7 @@ from wyeline_linter.studies.judged import Judged
 from wyeline_linter.studies.load_pieces import LoadPieces, LoadsAt
 from wyeline_linter.studies.sieve import Sieve
 from wyeline_linter.studies.states import Found, found_states
-from wyeline_linter.studies.study_cache import Kept, KeptBoards, KeptBranches
+from wyeline_linter.studies.study_cache import Kept, KeptBoards, KeptBranches, WorstBranches
 from wyeline_linter.studies.study_cache import StudyCache as StudyCache
 from wyeline_linter.studies.vary import Circuits, Facts
 
@@ -63,6 +64,9 @@ class Studies:
         self.cache = cache if cache is not None else StudyCache()
         self._states: dict[SwitchState, StateStudy] = {}
         self._once: dict[str, Any] = {}
+        self._listed: dict[int, tuple[Mapping[str, Any], list[Any]]] = {}
+        self._others: dict[tuple[int, int], tuple[list[Any], list[int]]] = {}
+        """What :meth:`of_each` compared, by the identity of what it holds."""
 
     @property
     def model(self) -> Model:
@@ -89,9 +93,8 @@ class Studies:
     def of_each(self, what: str, things: Mapping[str, U], read: Callable[[U], T]) -> list[tuple[U, T]]:
         """What ``read`` tells of each piece of equipment or feeder by its statement alone: asked of those only that are
         other ones than in the version before."""
-        now = list(things.values())
         before, told = self.cache.facts.get(what, ([], []))
-        others = list(compress(count(), map(is_not, before, now)))
+        now, others = self._compared(things, before)
         if len(before) == len(now) and len(others) <= MOST_IN_PLACE:
             found = list(told)
             for k in others:
@@ -101,6 +104,15 @@ class Studies:
             found = [by_id.get(id(one)) or (one, read(one)) for one in now]
         self.cache.facts[what] = now, found
         return found
+
+    def _compared(self, things: Mapping[str, Any], before: list[Any]) -> tuple[list[Any], list[int]]:
+        """The things, and the places of those that are other ones than before."""
+        now = self._listed.setdefault(id(things), (things, list(things.values())))[1]
+        known = self._others.get((id(before), id(now)))
+        if known is None:
+            others = list(compress(count(), map(is_not, before, now)))
+            known = self._others[id(before), id(now)] = before, others
+        return now, known[1]
 
     def let_go(self) -> None:
         """These studies are over. What refers to its own study goes first, so that nothing waits for the collector."""
@@ -143,7 +155,7 @@ class Studies:
         """The same, but for states in which only inverters stop: no fault is worse there than as normal."""
 
         def work() -> list[StateStudy]:
-            followers = {e.name for e in self.model.equipment.values() if follows_grid(e)}
+            followers = {e.name for e in self.view.of_kind("inverter") if follows_grid(e)}
             return [s for s in self.every() if s.zone is None or not s.state.off or not s.state.off <= followers]
 
         return self.once("for faults", work)
@@ -379,14 +391,30 @@ class StateStudy:
     def worst_branches(self) -> dict[str, float]:
         """By board, the largest of them as a part of nominal; worked out once."""
         if self._worst_branches is None:
-            found = self._worst_branches = {}
-            equipment = self.model.equipment
-            for piece in self.pieces.running:
-                board = equipment[piece.name]
-                kept = self._branches(board) if board.circuits else None
-                if kept is not None and kept.drops:
-                    found[piece.name] = kept.most
+            self._worst_branches = self._found_worst_branches()
         return self._worst_branches
+
+    def _found_worst_branches(self) -> dict[str, float]:
+        """Those of the version before, where board, load and voltage are the same."""
+        pieces, built, boards_at = self.pieces.running, self._flow_circuit, self._boards
+        names = [piece.name for piece in pieces]
+        boards = list(map(self.model.equipment.__getitem__, names))
+        before = self.cache.worst.get(self.key)
+        around = built.bus, built.system_at, boards_at
+        if before is not None and before.names == names and all(map(is_, before.around, around)):
+            found = before.found
+            other = map(or_, map(is_not, before.pieces, pieces), map(is_not, before.boards, boards))
+            changed: Iterable[int] = compress(count(), other)
+        else:
+            found, changed = {}, range(len(names))
+        for k in changed:
+            kept = self._branches(boards[k]) if boards[k].circuits else None
+            if kept is not None and kept.drops:
+                found[names[k]] = kept.most
+            else:
+                found.pop(names[k], None)
+        self.cache.worst[self.key] = WorstBranches(around, names, pieces, boards, found)
+        return found
 
     @cached_property
     def _boards(self) -> dict[str, KeptBranches]:

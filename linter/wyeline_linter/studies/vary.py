@@ -3,15 +3,18 @@ is worked out anew. Where the wiring itself would differ, there is no variant, a
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import replace
-from typing import NamedTuple
+from itertools import compress
+from operator import is_not
+from typing import NamedTuple, TypeVar
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_linter.derive import Derivation, EquipmentState
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import feeder_structure_key, follows_grid, makes_system, two_sided
-from wyeline_linter.studies.build import Built, build, distance_of, raceway_stuff
+from wyeline_linter.studies.build import build, distance_of, raceway_stuff
+from wyeline_linter.studies.built import Built
 from wyeline_linter.studies.case import Case, Lack
 from wyeline_linter.studies.line_impedance import LineData
 from wyeline_linter.studies.load_pieces import LoadPieces
@@ -21,6 +24,9 @@ from wyeline_linter.studies.recipe import LineAt, line_of, refused_joins, wiring
 from wyeline_linter.studies.source_impedance import SourceData, source_data
 from wyeline_linter.studies.transformer_impedance import transformer_data
 from wyeline_linter.tables import Basis
+
+T = TypeVar("T")
+U = TypeVar("U")
 
 
 class Facts(NamedTuple):
@@ -48,7 +54,7 @@ class Circuits:
         self._changed: frozenset[str] | None = None
         self._comparable = before is not None and before.facts.loads.mark is facts.loads.mark_before
         if before is not None and before._made and before.facts.tables is facts.tables:
-            self._changed = changed_lines(next(iter(before._made.values())), facts)
+            self._changed = changed_lines(next(iter(before._made.values())), before.facts.connectivity, facts)
             if self._changed is not None:
                 self._before = dict(before._made)
 
@@ -221,33 +227,38 @@ def _vary_transformers(made: Built, base: Built, practice: str | None) -> bool:
     return True
 
 
-def changed_lines(base: Built, facts: Facts) -> frozenset[str] | None:
-    """The feeders whose facts changed since a circuit was made; None where more may have changed than their wires."""
-    recipe, derivation = base.recipe, facts.derivation
-    if recipe.wiring != wiring_of(facts.connectivity) or recipe.stuff_of != raceway_stuff(facts.model):
+def changed_lines(base: Built, of: Connectivity, facts: Facts) -> frozenset[str] | None:
+    """The feeders whose facts changed since a circuit was made ``of`` a network; None where more may have changed than
+    their wires."""
+    recipe, derivation, connectivity = base.recipe, facts.derivation, facts.connectivity
+    # Networks are built anew where anything is fed otherwise; else they share the order of what they feed.
+    if connectivity.order is not of.order and recipe.wiring != wiring_of(connectivity):
         return None
-    if recipe.refused != refused_joins(facts.connectivity, derivation):
+    if recipe.stuff_of != raceway_stuff(facts.model) or recipe.refused != refused_joins(connectivity, derivation):
         return None
     for name, body in recipe.declared.items():
         found = facts.model.system(name)
         if found is None or found[1].body is not body:
             return None
-    joined = {feeder.key for feeders in facts.connectivity.others.values() for feeder in feeders}
-    equipment, states, feeders = facts.model.equipment.get, derivation.states.get, facts.model.feeders.get
-    for at, state in recipe.pieces:
-        now, standing = equipment(at.name), states(at.name)
-        if now is not at and (now is None or not _plain_alike(at, now)):
-            return None
-        if standing is not state and not _state_alike(state, standing):
-            return None
+    pieces = _others(recipe.names, recipe.pieces, facts.model.equipment)
+    if not all(now is not None and _plain_alike(old, now) for _, old, now in pieces):
+        return None
+    if not all(_state_alike(old, now) for _, old, now in _others(recipe.names, recipe.states, derivation.states)):
+        return None
+    joined = {feeder.key for feeders in connectivity.others.values() for feeder in feeders}
     changed = set()
-    for key, line in recipe.lines.items():
-        feeder = feeders(key)
-        if feeder is not line.piece and isinstance(line.piece, Feeder):
-            if feeder is None or key in joined or not _ends_alike(line.piece, feeder):
+    for key, old, now in _others(recipe.lines, [line.piece for line in recipe.lines.values()], facts.model.feeders):
+        if isinstance(old, Feeder):
+            if now is None or key in joined or not _ends_alike(old, now):
                 return None
             changed.add(key)
     return frozenset(changed)
+
+
+def _others(names: Iterable[str], old: list[T], now: Mapping[str, U]) -> list[tuple[str, T, U | None]]:
+    """What is another object by now than it was, by name."""
+    found = list(map(now.get, names))
+    return list(compress(zip(names, old, found, strict=True), map(is_not, old, found)))
 
 
 def _state_alike(old: EquipmentState | None, new: EquipmentState | None) -> bool:

@@ -8,8 +8,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_linter.circuit import ansi, iec60909
 from wyeline_linter.reasons import merge_reasons
-from wyeline_linter.studies.build import assumption_texts
-from wyeline_linter.studies.case import Assumption, Case
+from wyeline_linter.studies.case import Assumption, Case, assumption_texts
 from wyeline_linter.system_words import conductor_text
 from wyeline_linter.working import Figure, Input, State, Step, derived, number_text
 

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.quantities import convert
 from wyeline_linter.reasons import merge_reasons
-from wyeline_linter.studies.build import assumption_texts
+from wyeline_linter.studies.case import assumption_texts
 from wyeline_linter.studies.flow import lowest_of
 from wyeline_linter.system_words import conductor_text
 from wyeline_linter.systems import NEUTRAL

@@ -12,7 +12,8 @@ from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.circuit import Network
 from wyeline_linter.loads.leaf_loads import leaf_loads
-from wyeline_linter.studies.build import Built, build
+from wyeline_linter.studies.build import build
+from wyeline_linter.studies.built import Built
 from wyeline_linter.studies.case import Case
 from wyeline_linter.studies.study import StateStudy
 

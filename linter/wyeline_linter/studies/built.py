@@ -1,0 +1,69 @@
+"""A circuit that was made of the model: where the model's things are in it, and what of it cannot be told."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from wyeline_linter.circuit import Bus, Network
+from wyeline_linter.studies.case import Assumption, Case, Missing
+from wyeline_linter.studies.line_impedance import LineData
+from wyeline_linter.studies.recipe import Recipe
+from wyeline_linter.studies.transformer_impedance import TransformerData
+from wyeline_linter.systems import System
+
+Reasons = tuple[str, ...]
+
+
+@dataclass(slots=True)
+class Built:
+    """A circuit and where the model's things are in it.
+
+    ``bus`` and ``input_bus`` give the bus of a piece of equipment and, for what has two sides, that of its input;
+    ``ends`` the two buses of a feeder; ``lines`` the feeders whose impedance is known. ``unknown`` and
+    ``unknown_earth`` say by bus name why its figures, or only its faults to earth and neutral, cannot be told;
+    ``outside`` does so for equipment that is not in the circuit. ``missing`` lists each lacking fact once.
+    """
+
+    case: Case
+    network: Network = field(default_factory=Network)
+    bus: dict[str, Bus] = field(default_factory=dict)
+    input_bus: dict[str, Bus] = field(default_factory=dict)
+    system_at: dict[str, System] = field(default_factory=dict)
+    ends: dict[str, tuple[Bus, Bus]] = field(default_factory=dict)
+    lines: dict[str, LineData] = field(default_factory=dict)
+    transformers: dict[str, TransformerData] = field(default_factory=dict)
+    unknown: dict[str, Reasons] = field(default_factory=dict)
+    unknown_earth: dict[str, Reasons] = field(default_factory=dict)
+    outside: dict[str, Reasons] = field(default_factory=dict)
+    missing: list[Missing] = field(default_factory=list)
+    assumed: list[Assumption] = field(default_factory=list)
+    ceiling: dict[str, str] = field(default_factory=dict)
+    """Bus name -> the unlimited source above it."""
+    recipe: Recipe = field(default_factory=Recipe)
+    """What was placed and of what, for the same circuit with other values (:mod:`.vary`)."""
+
+    def reasons(self, bus: Bus) -> Reasons:
+        return self.unknown.get(bus.name, ())
+
+    def noted(self) -> tuple[int, int]:
+        """Where the next lacking facts and assumptions are listed."""
+        return len(self.missing), len(self.assumed)
+
+    def inherit(self, near: Bus, bus: Bus) -> None:
+        """What is not known at ``near`` is not known at ``bus`` behind it."""
+        for kept in (self.unknown, self.unknown_earth):
+            if near.name in kept:
+                kept[bus.name] = kept[near.name]
+        if near.name in self.ceiling:
+            self.ceiling[bus.name] = self.ceiling[near.name]
+
+    def add_unknown(self, bus: Bus, reasons: Reasons) -> None:
+        """More reasons why the figures of a bus cannot be told."""
+        if reasons:
+            self.unknown[bus.name] = tuple(dict.fromkeys((*self.unknown.get(bus.name, ()), *reasons)))
+
+    def add_unknown_earth(self, bus: Bus, reasons: Reasons) -> None:
+        """The same of its faults to earth and neutral alone."""
+        if reasons:
+            known = self.unknown_earth.get(bus.name, ())
+            self.unknown_earth[bus.name] = tuple(dict.fromkeys((*known, *reasons)))
