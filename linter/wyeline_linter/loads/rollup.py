@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import heapq
 import math
-import re
 from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
@@ -21,15 +20,16 @@ from wyeline_linter.loads.coincidence import left_out, relations_of
 from wyeline_linter.loads.conductors_of_loads import Part, inverse_conjugates, spread
 from wyeline_linter.loads.demand import Counted, count
 from wyeline_linter.loads.leaves import Leaf
+from wyeline_linter.loads.mentioned_tags import mentioned_tags
 from wyeline_linter.loads.nodes import Sum
 from wyeline_linter.loads.of_circuits import circuit_leaves
 from wyeline_linter.loads.of_equipment import converter_input, equipment_leaf, is_converter
 from wyeline_linter.loads.stated_factors import held_to_limit, stated_factor
 from wyeline_linter.loads.through_cores import Through, through
 from wyeline_linter.near_names import PARTNER_KEYS
-from wyeline_linter.network import Network, follows_grid, makes_system, on_bypass, two_sided
+from wyeline_linter.network import Network, follows_grid, makes_system, on_bypass
 from wyeline_linter.reasons import merge_reasons
-from wyeline_linter.systems import Known, System
+from wyeline_linter.systems import Known, System, SystemState
 from wyeline_linter.tables import UnknownBasisError
 from wyeline_linter.tables.basis import Basis, basis
 from wyeline_linter.windings import Transformed
@@ -295,7 +295,7 @@ class LoadBook:
         leaves: list[Leaf] = []
         if equipment.circuits:
             leaves += circuit_leaves(equipment, system, reasons, self.basis, self.practice)
-            mentioned = _mentioned(equipment, leaves)
+            mentioned = mentioned_tags(equipment, leaves)
             if mentioned:
                 self.mentions[equipment.name] = mentioned
             else:
@@ -484,25 +484,6 @@ def volt_amperes_per_ampere(system: System | None) -> float:
     return system.distance(legs[0], other) if other in system.conductors else 0.0
 
 
-_TAG = re.compile(r"\w+(?:[-.]\w+)*", re.UNICODE)
-
-
-def _mentioned(board: Equipment, leaves: list[Leaf]) -> dict[str, str]:
-    """Words of descriptions that could be a tag: with a capital and a digit."""
-    loaded = {leaf.place for leaf in leaves if leaf.row is not None}
-    found: dict[str, str] = {}
-    for placed in board.circuits:
-        text = placed.circuit.body.description
-        if not text or placed.key not in loaded or text.islower():
-            continue
-        for word in _TAG.findall(text):
-            if word.isascii() and (word.isalpha() or word == word.lower()):
-                continue
-            if any(c.isupper() for c in word) and any(c.isdigit() for c in word):
-                found.setdefault(word, placed.key)
-    return found
-
-
 def _relates(equipment: Equipment | None) -> bool:
     return equipment is not None and any(key in equipment.body.facts for key in PARTNER_KEYS)
 
@@ -516,10 +497,10 @@ def _basis(name: str | None) -> Basis | None:
         return None
 
 
-def _system(state: object) -> tuple[System | None, tuple[str, ...]]:
+def _system(state: SystemState) -> tuple[System | None, tuple[str, ...]]:
     if isinstance(state, Known):
         return state.system, ()
-    return None, reasons_of(state)  # type: ignore[arg-type]
+    return None, reasons_of(state)
 
 
 def _through(state: EquipmentState | None) -> Through | None:
@@ -532,6 +513,3 @@ def _through(state: EquipmentState | None) -> Through | None:
 def _total_va(up: Sum) -> float:
     rows, _ = up.counting(())
     return abs(sum((row[VA] for row in rows.values()), 0j))
-
-
-__all__ = ["LoadBook", "Node", "two_sided", "volt_amperes_per_ampere"]
