@@ -17,6 +17,7 @@ from wyeline_linter.outputs.text import caution, shown_path, wrapped
 
 if TYPE_CHECKING:
     from wyeline_linter.reports.package import Package, Wishes
+    from wyeline_linter.reports.since import Since
 
 FORMATS = ("html", "csv", "md", "svg")
 
@@ -31,6 +32,11 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--format", choices=FORMATS, action="append", help="this format (again for more; default: all)")
     parser.add_argument("--paper", choices=("A3", "tabloid"), help="paper of the diagram (default: by the code basis)")
     parser.add_argument("--date", metavar="TEXT", default="", help="the date to print; without it none is printed")
+    parser.add_argument(
+        "--since",
+        metavar="OLD",
+        help="list and mark what changed since an earlier issue: a folder, a file or a git revision",
+    )
     parser.add_argument("--columns", action="store_true", help="print what every column says and where it comes from")
 
 
@@ -52,7 +58,8 @@ def run(arguments: argparse.Namespace) -> int:
     root = one_root(arguments.path, Files())
     progress = Progress()
     formats = tuple(arguments.format or FORMATS)
-    wishes = Wishes(parts, arguments.date, arguments.paper or "")
+    since = since_issue(arguments.since, root) if arguments.since is not None else None
+    wishes = Wishes(parts, arguments.date, arguments.paper or "", since)
     packages = packages_of(root, arguments.scenario, wishes, progress)
     names: list[str] = []
 
@@ -72,6 +79,15 @@ def run(arguments: argparse.Namespace) -> int:
         print(wrapped(", ".join(old), "left there by an earlier report, no part of this one: "))
     print(caution())
     return 0
+
+
+def since_issue(old: str, root: str) -> Since:
+    """What changed from an earlier issue to a model on disk. Raises SourceError where there is no such issue."""
+    from wyeline_linter.review.comparison import versions_of
+    from wyeline_linter.review.issue import since
+
+    label, before, after = versions_of(old, root)
+    return since(label, before, after)
 
 
 def packages_of(

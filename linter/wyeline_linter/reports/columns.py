@@ -138,6 +138,7 @@ class Table:
     """Rows under their columns; ``facts`` stand in the head of a schedule, ``totals``, the table ``beside`` them and
     ``notes`` below it.
 
+    ``marked`` holds what rows are about that is written otherwise than in the issue before.
     ``built`` is set for a board whose rows can be shown in two columns, as it is built.
     """
 
@@ -150,6 +151,7 @@ class Table:
     about: str = ""
     built: TwoColumns | None = None
     beside: Table | None = None
+    marked: frozenset[str] = frozenset()
     units: Units = "si"
     columns: tuple[Column, ...] = field(init=False)
     """The columns as people read them."""

@@ -11,10 +11,11 @@ from importlib.resources import files
 
 from wyeline_linter.reports.columns import TableKind
 from wyeline_linter.reports.diagram.sheets import SheetSize
-from wyeline_linter.reports.html_tables import sheet_html, table_html, table_id
+from wyeline_linter.reports.html_tables import sheet_html, table_html, table_id, text
 from wyeline_linter.reports.one_line import paper_of
-from wyeline_linter.reports.package import DIAGRAM, TABLE_KINDS, WORKING, Package
+from wyeline_linter.reports.package import DIAGRAM, WORKING, Package
 from wyeline_linter.reports.review_tables import FINDINGS, errors_told, findings_told
+from wyeline_linter.reports.since import CHANGES
 
 
 @cache
@@ -76,7 +77,7 @@ def edition_inside(package: Package) -> str:
     parts = []
     if package.wants(DIAGRAM):
         parts.append(("One-line diagram", DIAGRAM, _drawings(package)))
-    parts += [(kind.title, kind.name, _tables(package, kind)) for kind in TABLE_KINDS if package.wants(kind.name)]
+    parts += [(kind.title, kind.name, _tables(package, kind)) for kind in package.kinds if package.wants(kind.name)]
     if package.wants(WORKING) and package.sheets:
         sheets = "\n".join(sheet_html(sheet) for sheet in package.sheets)
         parts.append(("Working sheets", WORKING, f'<div class="sheets">{sheets}</div>'))
@@ -92,6 +93,10 @@ def edition_inside(package: Package) -> str:
     told = escape(f"Findings: {findings_told(package.subject)}")
     if package.wants(FINDINGS.name):
         told = f'<a href="#part-{FINDINGS.name}">{told}</a>'
+    since = package.wishes.since
+    if since is not None:
+        revised = escape(since.told(package.subject.project_text("revision")))
+        told += f'. <a href="#part-{CHANGES.name}">{revised}</a>'
     stand = f'<p class="told{" errors" if errors else ""}">{errors}{told}</p>'
     return f'<nav aria-label="Parts">{links}</nav>\n{stand}\n<p class="caution">{caution} {limits}</p>\n{sections}'
 
@@ -137,7 +142,7 @@ def _tables(package: Package, kind: TableKind) -> str:
     if len(tables) > 1:
         links = "<p>" + " ".join(f'<a href="#{table_id(t)}">{escape(t.subject)}</a>' for t in tables) + "</p>\n"
     inside = "\n".join(table_html(table, package.anchors) for table in tables) or "<p>Nothing.</p>"
-    return f"<p>{escape(kind.doc)}</p>\n{links}{inside}"
+    return f"<p>{text(kind.doc)}</p>\n{links}{inside}"
 
 
 def _style(package: Package) -> str:

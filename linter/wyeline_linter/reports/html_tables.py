@@ -10,6 +10,7 @@ from wyeline_linter.reports.diagram.svg import svg_id
 from wyeline_linter.reports.equipment_lists import EQUIPMENT
 from wyeline_linter.reports.feeder_schedule import FEEDERS
 from wyeline_linter.reports.panel_schedule import LEGS, SCHEDULE
+from wyeline_linter.reports.since import MARK
 from wyeline_linter.reports.subject import row_anchor
 from wyeline_linter.reports.working_sheets import Sheet
 from wyeline_linter.working import render
@@ -37,7 +38,7 @@ def table_html(table: Table, anchors: Collection[str]) -> str:
     parts = [f'<div class="table" id="{table_id(table)}"{about}>']
     below: list[str] = []
     if table.subject:
-        parts.append(f"<h3>{escape(table.title)}</h3>")
+        parts.append(f"<h3>{escape(table.title)}{_mark(table, table.about)}</h3>")
     if table.facts:
         facts = "".join(f"<div><dt>{escape(k)}</dt><dd>{text(v)}</dd></div>" for k, v in table.facts)
         parts.append(f'<dl class="facts">{facts}</dl>')
@@ -113,15 +114,21 @@ def _heading(column: Column) -> str:
 
 
 def _row(table: Table, row: Row, shown: list[int], cells: _Cells) -> str:
-    filled = []
+    filled: list[str] = []
     for i in shown:
         column, cell = table.columns[i], row.cells[i]
         kind = "n" if column.numeric else "w" if column.wide else ""
         if kind != "n" and isinstance(cell.value, str) and 0 < len(cell.value) <= _SHORT:
             kind = "k"
         attribute = f' class="{kind}"' if kind else ""
-        filled.append(f"<td{attribute}>{cells.inside(column, cell, row.digits)}</td>")
+        mark = _mark(table, row.about) if not filled else ""
+        filled.append(f"<td{attribute}>{mark}{cells.inside(column, cell, row.digits)}</td>")
     return f"<tr{_attributes(table, row)}>{''.join(filled)}</tr>"
+
+
+def _mark(table: Table, about: str) -> str:
+    """The sign beside what is written otherwise than in the issue before."""
+    return f'<span class="delta" title="changed since the last issue">{MARK}</span> ' if about in table.marked else ""
 
 
 def _attributes(table: Table, row: Row) -> str:
@@ -208,7 +215,7 @@ def _side(table: Table, cells: _Cells, found: tuple[Row, int] | None, leg: str, 
     wires = texts["wires"] + (f' <small class="in">in {raceway}</small>' if raceway else "")
     attributes = _attributes(table, row)
     three = [
-        f"<td{span}{attributes}>{serves}{f' <small>{small}</small>' if small else ''}</td>",
+        f"<td{span}{attributes}>{_mark(table, row.about)}{serves}{f' <small>{small}</small>' if small else ''}</td>",
         f"<td{span}>{wires}</td>",
         f'<td class="device"{span}>{texts["device"]}</td>',
     ]

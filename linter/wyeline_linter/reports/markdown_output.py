@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from wyeline_linter.reports.columns import Row, Table, footnote, reasons_below
+from wyeline_linter.reports.since import MARK
 
 _SPECIAL = re.compile(r"([\\`*_{}\[\]|~#!])")
 
@@ -44,6 +45,8 @@ def table_lines(table: Table) -> list[str]:
             cell = row.cells[i]
             text = escaped(column.text(cell, row.digits))
             texts.append(f"{text} ({reasons[footnote(cell)]})" if cell.unknown else text)
+        if row.about in table.marked:
+            texts[0] = f"{MARK} {texts[0]}"
         if row.label:
             texts[0] = f"**{escaped(row.label)}**"
         return "| " + " | ".join(texts) + " |"

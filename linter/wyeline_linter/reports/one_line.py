@@ -14,6 +14,7 @@ from wyeline_linter.reports.columns import number, resolve
 from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSet, SheetSize, TitleBlock, sheets_of
 from wyeline_linter.reports.diagram.sketch import BUSES, Device, DeviceKind, Edge, Kind, Node, Sketch, Status, Winding
 from wyeline_linter.reports.review_tables import errors_told
+from wyeline_linter.reports.since import MARK, Since
 from wyeline_linter.reports.subject import Subject, about_equipment, about_feeder, row_anchor
 from wyeline_linter.reports.wording import notation_with_unit, poles_text, rating_lines, system_short, wires_text
 from wyeline_linter.systems import NEUTRAL, Known
@@ -29,8 +30,9 @@ _DESCRIBED = frozenset({Kind.MOTOR, Kind.LOAD, Kind.CHARGER, Kind.CHARGING_POINT
 _STATUS = {"relocated": Status.EXISTING}
 
 
-def one_line(subject: Subject, *, linked: bool = True) -> Sketch:
-    """The whole model as one sketch, in the order of its files; ``linked``: each element leads to its row."""
+def one_line(subject: Subject, *, linked: bool = True, since: Since | None = None) -> Sketch:
+    """The whole model as one sketch, in the order of its files; ``linked``: each element leads to its row; what is
+    written otherwise than ``since`` bears a mark."""
     names = {e.name for e in subject.equipment if e.kind in list(Kind)}
     nodes = tuple(_node(subject, e) for e in subject.equipment if e.name in names)
     second = {f.subject for f in subject.analysis.findings() if f.rule == Cause.SECOND_SUPPLY.value}
@@ -40,11 +42,18 @@ def one_line(subject: Subject, *, linked: bool = True) -> Sketch:
     if not linked:
         nodes = tuple(replace(n, working="") for n in nodes)
         edges = tuple(replace(e, working="") for e in edges)
+    if since is not None:
+        sign = f"{MARK} {subject.project_text('revision')}".rstrip()
+        nodes = tuple(replace(n, lines=(*n.lines, sign)) if about_equipment(n.id) in since.marked else n for n in nodes)
+        edges = tuple(replace(e, lines=(*e.lines, sign)) if about_feeder(e.id) in since.marked else e for e in edges)
     return Sketch(nodes, edges, f"{subject.project}: one-line diagram")
 
 
-def diagram(subject: Subject, date: str = "", paper: str = "", *, linked: bool = True) -> SheetSet:
+def diagram(
+    subject: Subject, date: str = "", paper: str = "", *, linked: bool = True, since: Since | None = None
+) -> SheetSet:
     """The one-line diagram on sheets. ``paper`` is A3 or tabloid; left out, what the code basis is printed on."""
+    changes = () if since is None else (since.told(subject.project_text("revision")),)
     title = TitleBlock(
         subject.project,
         subject.project_text("number"),
@@ -52,10 +61,10 @@ def diagram(subject: Subject, date: str = "", paper: str = "", *, linked: bool =
         subject.basis_in_words,
         date,
         subject.scenario,
-        (*subject.cautions, *errors_told(subject)),
+        (*subject.cautions, *errors_told(subject), *changes),
         subject.project_text("client"),
     )
-    return sheets_of(one_line(subject, linked=linked), title, paper_of(subject, paper), subject.practice)
+    return sheets_of(one_line(subject, linked=linked, since=since), title, paper_of(subject, paper), subject.practice)
 
 
 def paper_of(subject: Subject, paper: str = "") -> SheetSize:

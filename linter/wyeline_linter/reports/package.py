@@ -34,6 +34,7 @@ from wyeline_linter.reports.review_tables import (
     expectations_table,
     findings_table,
 )
+from wyeline_linter.reports.since import CHANGES, Since, change_list
 from wyeline_linter.reports.subject import Subject
 from wyeline_linter.reports.working_sheets import Sheet, working_sheets
 
@@ -77,11 +78,13 @@ _COUNTED_FOR_GAPS = frozenset({SCHEDULE.name, FEEDERS.name, SUMMARY.name, FAULTS
 
 @dataclass(frozen=True, slots=True)
 class Wishes:
-    """What is asked for: the parts (all of them by default), a date to print, and the paper of the diagram."""
+    """What is asked for: the parts (all of them by default), a date to print, the paper of the diagram, and an earlier
+    issue to mark changes against."""
 
     parts: frozenset[str] = frozenset(PARTS)
     date: str = ""
     paper: str = ""
+    since: Since | None = None
 
 
 class Package:
@@ -94,15 +97,20 @@ class Package:
         self.wishes = wishes or Wishes()
         self._progress = progress
 
+    @property
+    def kinds(self) -> tuple[TableKind, ...]:
+        """Every kind of table that may be handed over: that of changes first, where an earlier issue is named."""
+        return TABLE_KINDS if self.wishes.since is None else (CHANGES, *TABLE_KINDS)
+
     def wants(self, part: str) -> bool:
-        return part in self.wishes.parts
+        return part in self.wishes.parts or (part == CHANGES.name and self.wishes.since is not None)
 
     @cached_property
     def diagram(self) -> SheetSet:
         """The one-line diagram on sheets."""
         self._progress("one-line diagram")
         linked = self.wants(EQUIPMENT.name) and self.wants(FEEDERS.name)
-        return diagram(self.subject, self.wishes.date, self.wishes.paper, linked=linked)
+        return diagram(self.subject, self.wishes.date, self.wishes.paper, linked=linked, since=self.wishes.since)
 
     @cached_property
     def sheets(self) -> list[Sheet]:
@@ -130,7 +138,12 @@ class Package:
             others = [t for kind in TABLE_KINDS if kind.name in _COUNTED_FOR_GAPS for t in made[kind.name]]
             made[ASSUMPTIONS.name] = [assumptions_and_gaps(self.subject, others, self.sheets)]
             wanted.add(ASSUMPTIONS.name)
-        return [table for kind in TABLE_KINDS if kind.name in wanted for table in made[kind.name]]
+        if self.wishes.since is not None:
+            made[CHANGES.name] = [change_list(self.wishes.since)]
+            wanted.add(CHANGES.name)
+            for table in (t for kind in wanted for t in made[kind]):
+                table.marked = self.wishes.since.marked
+        return [table for kind in self.kinds if kind.name in wanted for table in made[kind.name]]
 
     def of(self, kind: TableKind) -> list[Table]:
         """The tables of one kind."""

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from wyeline_linter.reports.markdown_output import escaped
 from wyeline_linter.reports.package import TABLE_KINDS
+from wyeline_linter.reports.since import CHANGES
 
 
 def reference_markdown() -> str:
     """One section a table."""
     lines: list[str] = []
-    for kind in TABLE_KINDS:
+    for kind in (*TABLE_KINDS, CHANGES):
         lines += [f"### {kind.title} (`{kind.name}`)", "", kind.doc, ""]
         lines += ["| Column | In CSV | Unit | What it says | From |", "| --- | --- | --- | --- | --- |"]
         for column in kind.columns:

@@ -61,11 +61,11 @@ class _Part:
 
     def __init__(self, comparison: Comparison) -> None:
         c = comparison
-        head = [f"### Electrical consequences: {_text(title(c)[:_TITLE])}", "", _text(summary(c)) + "."]
+        gaps = f" {c.gaps} figure{'s' if c.gaps != 1 else ''} unknown." if c.gaps else ""
+        told = _text(summary(c)) + "." if c.worse else NOTHING_FOLLOWS + gaps
+        head = [f"### Electrical consequences: {_text(title(c)[:_TITLE])}", "", told]
         head += [f"\n> {_text(note)}" for note in notes(c)]
         self.head = "\n".join(head)
-        if not c.worse:
-            self.head += f"\n\n{NOTHING_FOLLOWS}"
         shown, rest = c.worse[:_OPEN], c.worse[_OPEN:]
         self.sections: list[tuple[str, list[str]]] = [
             ("", [_line(one) for one in shown]),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import dataclass, field
 
 from wyeline_grammar.sources import SourceError
@@ -14,7 +15,7 @@ from wyeline_linter.review.fresh import Fresh, fresh
 from wyeline_linter.review.ordering import by_gravity, by_weight, gathered
 from wyeline_linter.review.physical import Change, changes
 from wyeline_linter.review.renames import renamed_reader, renames
-from wyeline_linter.review.revisions import Side
+from wyeline_linter.review.revisions import Side, sides
 from wyeline_linter.review.sheets import Sheet, sheets
 from wyeline_linter.review.snapshots import Snapshot, take
 
@@ -62,6 +63,17 @@ def compare_sides(old: Side, new: Side, scenario: str | None) -> list[Comparison
         after = _version(new, new_root or old_root, there=bool(new_root))
         found.append(compare_versions(before, after, scenario, name, old.label, new.label))
     return found
+
+
+def versions_of(old: str, root: str) -> tuple[str, Version, Version]:
+    """A model on disk, by its root, and its earlier version in a folder, a file or a git revision, with what that is
+    called. Raises SourceError where there is none, or several and none of that name."""
+    before, after = sides(old, root, root)
+    names = dict(before.roots)
+    earlier = names.get(os.path.basename(root)) or (next(iter(names.values())) if len(names) == 1 else None)
+    if earlier is None:
+        raise SourceError(old, f"of its models none is called {os.path.basename(root)}: {', '.join(names)}")
+    return before.label, _version(before, earlier, there=True), _version(after, root, there=True)
 
 
 def _version(side: Side, root: str, *, there: bool) -> Version:
