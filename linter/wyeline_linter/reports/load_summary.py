@@ -6,9 +6,11 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from wyeline_grammar.linking import Equipment
-from wyeline_linter.network import is_source, two_sided
-from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, Value, largest_leg, read, words
+from wyeline_linter.network import NORMAL, is_source, two_sided
+from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, Value, largest_leg, number, read, words
 from wyeline_linter.reports.subject import Subject, about_equipment, sheet_anchor
+from wyeline_linter.studies.scenarios import when
+from wyeline_linter.studies.worst import equipment_states, worst
 
 _CARRIES = frozenset({"utility", "generator", "inverter", "transformer", "ups", "transfer", "busway"})
 _BOARDS = frozenset({"switchgear", "switchboard", "mcc", "panel"})
@@ -104,7 +106,10 @@ def load_summary(subject: Subject) -> Table:
     for equipment in subject.equipment:
         figures = subject.of(equipment.name)
         load = figures.get("load")
-        if load is None or equipment.kind not in _CARRIES | _BOARDS:
+        if equipment.kind not in _CARRIES | _BOARDS:
+            continue
+        if load is None:
+            table.notes += _carries_elsewhere(subject, equipment)
             continue
         loaded, rating = _loading(equipment, load)
         table.add(
@@ -121,6 +126,17 @@ def load_summary(subject: Subject) -> Table:
             subject.place(equipment.place),
         )
     return table
+
+
+def _carries_elsewhere(subject: Subject, equipment: Equipment) -> list[str]:
+    """What has no load in the normal state, and carries some in another."""
+    if subject.scenario != NORMAL:
+        return []
+    most = worst(equipment_states(subject.view, equipment.name)).get("load_a")
+    if most is None or not most.value:
+        return []
+    amps = number(most.value, 1)
+    return [f"{equipment.name} carries nothing as normal, and {amps} A on its fullest leg {when(most.state).strip()}."]
 
 
 def _loading(equipment: Equipment, load: Mapping[str, Any]) -> tuple[Cell, str]:

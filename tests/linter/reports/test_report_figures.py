@@ -352,6 +352,22 @@ def test_what_is_worse_in_another_switch_state_is_what_show_says(station_worst: 
     assert all(not row["worse_elsewhere"] for row in csv_rows(package_of(STATION, "Grid lost").of(FAULTS)[0]))
 
 
+def test_a_source_without_load_as_normal_says_in_which_state_it_carries_most(tmp_path: Path) -> None:
+    """6 kW on one leg of 480Y/277 is 21.7 A, whichever source it hangs on."""
+    path = tmp_path / "shed.wye"
+    more = (
+        "generator GEN 480Y/277  60 kVA, pf 0.8, subtransient 12 %, x/r 20, sustained 3 pu, x0 5 %, neutral floating\n"
+        "transfer ATS 100 A 3p\nfeeder GRID -> ATS.normal  60 A 3p  3#4 + N #4 Cu THWN-2  5 m  in 2 inch RMC\n"
+        "feeder GEN -> ATS.emergency  60 A 3p  3#4 + N #4 Cu THWN-2  5 m  in 2 inch RMC\n"
+    )
+    path.write_text(LIGHTS.replace("feeder GRID", more + "feeder ATS").replace("2 kVA", "6 kVA"), "utf-8")
+    (summary,) = package_of(path).of(SUMMARY)
+    assert [note for note in summary.notes if note.startswith("GEN")] == [
+        "GEN carries nothing as normal, and 21.7 A on its fullest leg with `ATS` on its emergency input."
+    ]
+    assert "GEN" not in [row["equipment"] for row in csv_rows(summary)]
+
+
 @pytest.fixture(scope="module")
 def station_worst() -> dict[str, Any]:
     return shown(STATION)
