@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from functools import partial
 from typing import TYPE_CHECKING
@@ -10,6 +11,8 @@ from wyeline_grammar.linking import Equipment
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.rules.drop import BELOW, LOOSE, SUPPLY, Lost, keep_worst
 from wyeline_linter.rules.registry import rule
+from wyeline_linter.sizing.devices import motor_full_load_a
+from wyeline_linter.systems import Known
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -26,9 +29,9 @@ STRICT = rule(
     basis="us",
     clause={"us": "695.7"},
     wrong=LOOSE + SUPPLY + "motor FP-1 460 3ph  25 hp, pf 0.85, eff 93 %, lra 183 A, fire-pump\n"
-    "feeder DP -> FP-1  90 A 3p  3#6 + G #6 Cu THWN-2  330 m  in 1-1/4 inch RMC\n",
+    "feeder DP -> FP-1  200 A 3p  3#6 + G #6 Cu THWN-2  330 m  in 1-1/4 inch RMC\n",
     right=LOOSE + SUPPLY + "motor FP-1 460 3ph  25 hp, pf 0.85, eff 93 %, lra 183 A, fire-pump\n"
-    "feeder DP -> FP-1  90 A 3p  3#6 + G #6 Cu THWN-2  60 m  in 1-1/4 inch RMC\n",
+    "feeder DP -> FP-1  200 A 3p  3#6 + G #6 Cu THWN-2  60 m  in 1-1/4 inch RMC\n",
 )
 START = rule(
     name="start-dip-high",
@@ -45,7 +48,8 @@ START = rule(
 DIP_AT_MOTOR, DIP_AT_LIGHTING = 0.15, 0.05
 """Dips accepted at a starting motor and at boards with lighting (common practice, no source)."""
 FIRE_PUMP_RUN, FIRE_PUMP_START = 0.05, 0.15
-"""Limits of NEC 695.7: running at 115 % current is not modelled, the drop at full load is compared."""
+"""Limits of NEC 695.7: below the motor's rating while it runs at 115 % of its current, and in its start."""
+FIRE_PUMP_SHARE = 1.15
 MOST_STARTS = 60
 """Motors whose effect on other boards is worked out, those with the deepest dip first."""
 
@@ -136,8 +140,9 @@ def strict_drop_limit(view: View) -> Iterator[Finding]:
             equipment = view.model.equipment[name]
             plate = study.derivation.stated(equipment.primary)
             lowest = study.judged.lowest(name)
-            if plate is not None and lowest is not None and lowest.volts < (1 - FIRE_PUMP_RUN) * plate.line_v:
-                part = 1 - lowest.volts / plate.line_v
+            volts = lowest.volts - lost_beyond_full_load_v(study, equipment) if lowest is not None else None
+            if plate is not None and volts is not None and volts < (1 - FIRE_PUMP_RUN) * plate.line_v:
+                part = 1 - volts / plate.line_v
                 keep_worst(
                     found, name, "runs", Lost(part, partial(_strict, study, equipment, "runs", part, FIRE_PUMP_RUN))
                 )
@@ -150,6 +155,26 @@ def strict_drop_limit(view: View) -> Iterator[Finding]:
             yield lost.finding()
 
 
+def lost_beyond_full_load_v(study: StateStudy, equipment: Equipment) -> float:
+    """What is lost between legs beyond the solved voltage where the motor draws 115 % of its full-load current by the
+    table: I (R cos + X sin) by the impedance of the smallest fault. 0 V where that is not known."""
+    parts = study.loads_at.get(equipment.name, {}).get("", [])
+    system = study.derivation.states[equipment.name].arriving
+    power, tables = equipment.body.number("power"), study.view.tables
+    fault = study.smallest.at(equipment.name).get("three-phase")
+    if not parts or not isinstance(system, Known) or power is None or tables is None or fault is None:
+        return 0.0
+    full_a = motor_full_load_a(tables, power, system.system) or equipment.body.number("fla")
+    if full_a is None or not fault.amperes or fault.x_over_r is None:
+        return 0.0
+    volts = system.system.distance(*system.system.legs[:2])
+    va = sum(load.va for load in parts)
+    more_a = FIRE_PUMP_SHARE * full_a - abs(va) / volts / 3**0.5
+    r = volts / 3**0.5 / fault.amperes / math.hypot(1, fault.x_over_r)
+    cos, sin = va.real / abs(va), abs(va.imag) / abs(va)
+    return max(0.0, 3**0.5 * more_a * r * (cos + fault.x_over_r * sin))
+
+
 def _strict(study: StateStudy, equipment: Equipment, verb: str, part: float, limit: float) -> Finding:
     from wyeline_linter.studies.scenarios import when
 
@@ -157,7 +182,9 @@ def _strict(study: StateStudy, equipment: Equipment, verb: str, part: float, lim
         equipment.place,
         f"{100 * part:.1f} % of the voltage is missing while the fire pump `{equipment.name}` {verb}"
         f"{when(study.state)}; {100 * limit:g} % is the limit",
-        found=f"{100 * part:.1f} % below its rated voltage" if verb == "runs" else f"a dip of {100 * part:.1f} %",
+        found=f"{100 * part:.1f} % below its rated voltage at {100 * FIRE_PUMP_SHARE:.0f} % of its full-load current"
+        if verb == "runs"
+        else f"a dip of {100 * part:.1f} %",
         needed=f"{100 * limit:g} % at the most",
         change="Take larger wires, a stiffer source, or a starter that draws less.",
         subject=equipment.name,

@@ -143,6 +143,8 @@ def _oversized(
     tables, power = view.tables, motor.facts.get("power")
     if tables is None or power is None or power.value.dimension != "power":
         return None
+    if "fire-pump" in motor.flags:  # it carries the locked-rotor current (NEC 695.4(B)(2))
+        return None
     amps = motor_full_load_a(tables, power.number, system)
     amps = amps if amps is not None else motor.number("fla")
     if amps is None:

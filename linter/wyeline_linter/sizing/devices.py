@@ -19,7 +19,7 @@ from wyeline_linter.standard_ratings import (
     rating_at_least,
 )
 from wyeline_linter.systems import System
-from wyeline_linter.tables import Basis, NotListed
+from wyeline_linter.tables import Basis, Looked, NotListed
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -84,7 +84,14 @@ def motor_full_load_a(tables: Basis, power_w: float, system: System) -> float | 
     return None if isinstance(found, NotListed) else found.value
 
 
+def fire_pump_device(tables: Basis, locked_rotor_a: float, kind: DeviceKind = "breaker") -> Looked[float] | NotListed:
+    """The device ahead of a fire pump: it carries the locked-rotor current for good (NEC 695.4(B)(2), from memory)."""
+    return rating_at_least(tables, locked_rotor_a, kind)
+
+
 def _for_motor(tables: Basis, target: Equipment, system: System, kind: DeviceKind) -> Device | str:
+    if "fire-pump" in target.body.flags:
+        return _for_fire_pump(tables, target, kind)
     power = target.body.number("power")
     amps = motor_full_load_a(tables, power, system) if power is not None else None
     amps = amps if amps is not None else target.body.number("fla")
@@ -100,6 +107,17 @@ def _for_motor(tables: Basis, target: Equipment, system: System, kind: DeviceKin
         kind,
         f"{limit.largest_a:g} A: {percent.value:g} % of {amps:g} A, next rating up ({percent.table})",
     )
+
+
+def _for_fire_pump(tables: Basis, target: Equipment, kind: DeviceKind) -> Device | str:
+    locked_a = target.body.number("lra")
+    if locked_a is None:
+        return f"the device of a fire pump carries its locked-rotor current: `lra` of `{target.name}` is not written"
+    found = fire_pump_device(tables, locked_a, kind)
+    if isinstance(found, NotListed):
+        return found.reason
+    text = f"{found.value:g} A: carries the {locked_a:g} A of the stalled fire pump for good (NEC 695.4(B)(2)(a))"
+    return Device(found.value, kind, text)
 
 
 def _for_primary(tables: Basis, target: Equipment, system: System, kind: DeviceKind) -> Device | str:

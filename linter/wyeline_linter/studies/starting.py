@@ -102,9 +102,20 @@ def at_standstill(study: StateStudy, equipment: Equipment, parts: list[LeafLoad]
     amperes = LOCKED_ROTOR_RATIO * running if lra is None else lra
     if amperes <= 0:
         return None
-    z = locked_rotor_z(volts, amperes, LOCKED_ROTOR_PF, phases)
+    rated = volts if lra is None else _rated_v(study, equipment, volts)
+    z = locked_rotor_z(rated, amperes, LOCKED_ROTOR_PF, phases)
     before = volts / (3**0.5 if phases == 3 else 1.0)
     return Standing(equipment.name, bus, tied, amperes, lra is None, z, before)
+
+
+def _rated_v(study: StateStudy, equipment: Equipment, volts: float) -> float:
+    """The voltage at which a motor takes its locked-rotor current: that of its nameplate, the nearest of a band. The
+    code letter gives kVA per hp at that voltage, of which the current was told at ``volts``."""
+    plate = study.derivation.stated(equipment.primary)
+    if plate is None:
+        return volts
+    rated = min(max(volts, plate.line_v), plate.high_v or plate.line_v)
+    return rated if equipment.body.number("lra") is not None else rated * rated / volts
 
 
 def kept_elsewhere(study: StateStudy, start: Start, names: list[str]) -> dict[str, float]:

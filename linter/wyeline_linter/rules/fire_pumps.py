@@ -1,0 +1,85 @@
+"""Fire pumps under US practice: the device ahead of one carries its locked-rotor current, and never trips on it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.linking import Equipment, Place
+from wyeline_grammar.model import Body
+from wyeline_linter.findings import Finding, Fix, Safety, Severity
+from wyeline_linter.protection.lines import Line
+from wyeline_linter.rules.connection import clause_of
+from wyeline_linter.rules.overcurrent import US
+from wyeline_linter.rules.registry import rule
+from wyeline_linter.sizing.devices import fire_pump_device
+from wyeline_linter.sizing.writing import rating_edit
+from wyeline_linter.tables import NotListed
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
+
+_PUMP = "motor FP-1 460 3ph  25 hp, pf 0.85, eff 93 %, lra 183 A, fire-pump\n"
+
+# Section from memory, as is its other way: an assembly listed for fire pumps, with times of its own.
+DEVICE = rule(
+    name="fire-pump-device-small",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="motor",
+    basis="us",
+    summary="The device ahead of a fire pump is smaller than the pump's locked-rotor current.",
+    why="A fire pump that stalls is to try on until it burns: its supply opens for nothing but a short circuit.",
+    clause={"us": "695.4(B)(2)(a)"},
+    wrong=US + _PUMP + "feeder MSB -> FP-1  70 A 3p  3#6 + G #6 Cu THWN-2  20 m  in 1-1/4 inch RMC\n",
+    right=US + _PUMP + "feeder MSB -> FP-1  200 A 3p  3#6 + G #6 Cu THWN-2  20 m  in 1-1/4 inch RMC\n",
+    mends=True,
+)
+
+
+@DEVICE.check
+def fire_pump(view: View, equipment: Equipment) -> Iterator[Finding]:
+    state = view.state(equipment.name)
+    ahead = state.ahead if state is not None else None
+    if "fire-pump" not in equipment.body.flags or ahead is None or ahead.device_a is None:
+        return
+    holder = view.model.feeders.get(ahead.device_at)
+    fact = holder.body.facts.get("rating") if holder is not None else None
+    place = Place(holder.block, fact.span) if holder is not None and fact is not None else equipment.place
+    own = holder.body if holder is not None and holder.target.name == equipment.name else None
+    yield from _small(view, equipment.body, own, ahead.device_a, f"`{equipment.name}`", place, equipment.name, "")
+
+
+@DEVICE.also("line")
+def fire_pump_circuit(view: View, line: Line) -> Iterator[Finding]:
+    guard = line.guard
+    if guard is None or not guard.own or not {"motor", "fire-pump"} <= line.body.flags.keys():
+        return
+    yield from _small(
+        view, line.body, line.body, guard.amps, line.where, line.place_of("rating"), line.subject, line.position
+    )
+
+
+def _small(
+    view: View, pump: Body, device: Body | None, device_a: float, where: str, place: Place, subject: str, position: str
+) -> Iterator[Finding]:
+    locked_a = pump.number("lra")
+    if view.tables is None or locked_a is None or device_a >= locked_a * 0.9995:
+        return
+    found = fire_pump_device(view.tables, locked_a)
+    fixes: tuple[Fix, ...] = ()
+    if device is not None and not isinstance(found, NotListed):
+        edit = rating_edit(place.block, device, found.value)
+        fixes = (Fix(f"Make the device {found.value:g} A", (edit,), Safety.LOOK),) if edit is not None else ()
+    yield DEVICE.finding(
+        place,
+        f"{where} draws {locked_a:g} A while it stalls; the device ahead is {device_a:g} A",
+        found=f"{device_a:g} A",
+        needed=f"{locked_a:g} A or more, besides the full-load current of all else behind the device",
+        change="Take the next standard rating above. Where it is an assembly listed for fire pumps, accept this "
+        "with that reason.",
+        subject=subject,
+        position=position,
+        fixes=fixes,
+        clause=clause_of(view, DEVICE),
+    )
