@@ -182,9 +182,12 @@ WIRING_KEYS = (
         "Where its device sits: positions in the board it leaves, or the distance along a busway.",
         Use(places("feeder"), (POSITIONS, quantity("0 m", "500 m")), ("at 14,16", "at F9", "at 12 m")),
     ),
-    keyed(
+    keyed(  # what the letters stand for: IEC 60364-5-52, table B.52.1, from memory
         "method",
-        "The reference method of installation of IEC 60364-5-52.",
+        "The reference method of installation of IEC 60364-5-52: `A1` wires and `A2` a cable in a conduit in an "
+        "insulated wall; `B1` wires and `B2` a cable in a conduit on a wall; `C` a cable clipped to a wall; `D1` in a "
+        "duct in the ground, `D2` in the ground itself; `E` a cable in free air, `F` single cores touching there, `G` "
+        "apart.",
         Use(WIRING, (words("A1 A2 B1 B2 C D1 D2 E F G"),), ("method B2",)),
     ),
     keyed(

@@ -206,7 +206,10 @@ def _how_to_say(line: Line) -> str:
         return "Write how it is laid, as in `in 2 inch EMT`."
     if "`soil`" in line.lacks:
         return "Write `soil 1.0 K.m/W` with the figure of this ground, here or for the whole project."
-    return "Write how it is laid, as in `method C`."
+    return (
+        "Write how it is laid, as in `method C` (clipped to a wall), `method B2` (a cable in a conduit on a wall) or "
+        "`method D2` (in the ground); `wyeline explain method` says all of them."
+    )
 
 
 @SHORT.check
