@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import compress
 from typing import TypeVar
 
 T = TypeVar("T")
@@ -24,6 +25,6 @@ def take_out(entries: dict[str, list[T]], name: str, item: T) -> None:
 
 def part_from(entries: dict[str, list[T]]) -> None:
     """Part the lists of a twin's copy from those of its model, as far as they may change."""
-    for name, there in entries.items():
-        if len(there) > 1:
-            entries[name] = list(there)
+    several = map((1).__lt__, map(len, entries.values()))
+    for name in list(compress(entries, several)):
+        entries[name] = list(entries[name])

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from operator import attrgetter
 from typing import TYPE_CHECKING, Literal
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
@@ -34,6 +35,7 @@ class View:
 
     __slots__ = (
         "_books",
+        "_by_kind",
         "_judged",
         "_studies",
         "_tables",
@@ -94,6 +96,8 @@ class View:
         self._books: dict[SwitchState, LoadBook] = {}
         self._judged: LoadBook | None = None
         self._tables: tuple[Basis | None] | None = None
+        self._by_kind: tuple[int, dict[str, list[Equipment]]] = (-1, {})
+        """The equipment of each kind, and after how many edits."""
         self._studies: Studies | None = None
         self.study_cache: StudyCache | None = None
 
@@ -183,7 +187,13 @@ class View:
 
     def of_kind(self, *kinds: str) -> list[Equipment]:
         """The equipment of some kinds, in the order of their names."""
-        return sorted((e for e in self.model.equipment.values() if e.kind in kinds), key=lambda e: e.name)
+        edits, by_kind = self._by_kind
+        if edits != self.edits:
+            by_kind = {}
+            for e in self.model.equipment.values():
+                by_kind.setdefault(e.kind, []).append(e)
+            self._by_kind = self.edits, by_kind
+        return sorted((e for kind in kinds for e in by_kind.get(kind, ())), key=attrgetter("name"))
 
     def feeders_into(self, name: str) -> list[Feeder]:
         return in_order(self.model.feeders_to.get(name, []))

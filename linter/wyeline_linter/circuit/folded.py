@@ -107,9 +107,9 @@ def _batches(forest: Forest, loaded: Bools) -> Iterator[_Batch]:
         if not through.all():
             yield batch.of(~through)
         if through.any():
-            number = turn_of[batch.parents]
-            for each in distinct(number[through]):
-                one = batch.of(through & (number == each))
+            turn_above = turn_of[batch.parents]
+            for each in distinct(turn_above[through]):
+                one = batch.of(through & (turn_above == each))
                 passed = forest.factors[each].of(row_of[one.parents])
                 waiting.append(_Batch(one.members, parent[one.parents], one.factor.below(passed)))
 

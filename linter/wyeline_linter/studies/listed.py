@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import compress, count
+from operator import is_not
 from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
@@ -55,7 +57,7 @@ class Listed(NamedTuple):
             (self.feeders, before.feeders),
             (self.states, before.states),
         ):
-            other = [k for k, (one, was) in enumerate(zip(mine, theirs, strict=True)) if one is not was]
+            other = list(compress(count(), map(is_not, mine, theirs)))
             if mine is self.nodes or mine is self.states:  # these may be made anew and say the same
                 other = [k for k in other if mine[k] != theirs[k]]
             changed.update(other)

@@ -70,7 +70,11 @@ class Recipe:
     transformers: list[TransformerAt] = field(default_factory=list)
     followers: list[tuple[Equipment, System, Bus]] = field(default_factory=list)
     """Inverters that follow the grid."""
-    pieces: list[tuple[Equipment, EquipmentState | None]] = field(default_factory=list)
+    names: list[str] = field(default_factory=list)
+    """What is listed in its state,"""
+    pieces: list[Equipment] = field(default_factory=list)
+    states: list[EquipmentState | None] = field(default_factory=list)
+    """and the voltages there."""
     wiring: tuple[object, ...] = ()
     """What hangs on what, from :func:`wiring_of`."""
     refused: frozenset[str] = frozenset()

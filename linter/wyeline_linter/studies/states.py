@@ -133,13 +133,18 @@ def unlocked_ties(view: View) -> list[str]:
     return sorted(f.key for f in view.model.feeders.values() if f.normally_open and f.key not in named)
 
 
+def _stands_open(feeder: Feeder) -> bool:
+    return "normally-open" in feeder.statement.body.flags
+
+
 class _Finder:
     def __init__(self, view: View) -> None:
         self.view = view
         self.model = view.model
         self.normal = view.network if view.network.state == NORMAL_STATE else view.network_in(NORMAL_STATE)
         self._networks: dict[SwitchState, Network] = {}
-        open_ones = [f for f in self.model.feeders.values() if "normally-open" in f.statement.body.flags]
+        said_open = view.studies.of_each("stand open", self.model.feeders, _stands_open)
+        open_ones = [feeder for feeder, stands_open in said_open if stands_open]
         self.open = sorted(open_ones, key=lambda f: f.key)
         self.transfers = {
             e.name: ports for e in view.of_kind("transfer", "ups") if len(ports := self._ports(e.name)) > 1

@@ -49,6 +49,17 @@ class KeptBoards(NamedTuple):
     by_board: dict[str, KeptBranches]
 
 
+class WorstBranches(NamedTuple):
+    """The largest drop of each board's circuits with what all of them followed from, piece by piece."""
+
+    around: tuple[object, ...]
+    """Buses, voltages at them, and where the drops are kept: the same objects while they hold."""
+    names: list[str]
+    pieces: list[Piece]
+    boards: list[Equipment]
+    found: dict[str, float]
+
+
 @dataclass(slots=True)
 class StudyCache:
     """What outlasts an edit, by switch state: solutions, circuits, loads and factors; and how often each step ran.
@@ -69,6 +80,8 @@ class StudyCache:
     """By switch state, what its solves can take over from those before."""
     branches: dict[str, KeptBoards] = field(default_factory=dict)
     """By switch state, the drops of its boards' circuits."""
+    worst: dict[str, WorstBranches] = field(default_factory=dict)
+    """By switch state, the worst of these of each board."""
     beyond: dict[str, BeyondColumns] = field(default_factory=dict)
     """By switch state, what its feeders are judged with beyond the solved state."""
     views: dict[tuple[str, Case], FaultView] = field(default_factory=dict)
@@ -93,6 +106,7 @@ class StudyCache:
             self.factors,
             self.loads,
             self.branches,
+            self.worst,
             self.beyond,
         )
         for by_state in kept:
