@@ -108,10 +108,13 @@ def equipment_figures(view: View, equipment: Equipment) -> dict[str, Any]:
     figures.update(studied)
     figures["unknown"].update(unknown)
     if isinstance(state.winding, Transformed):
+        winding, why = state.winding, state.winding.angle_unknown
         figures["winding"] = {
-            "connection": state.winding.connection,
-            "shift_deg": state.winding.shift_deg,
-            "separately_derived": state.winding.separately_derived,
+            # Without its angle a connection has no clock number: `Dyn`, not `Dyn11`.
+            "connection": winding.connection if why is None else winding.connection.rstrip("0123456789"),
+            "shift_deg": winding.shift_deg if why is None else None,
+            "separately_derived": winding.separately_derived,
+            "unknown": {} if why is None else {"shift_deg": [why]},
         }
     return figures
 

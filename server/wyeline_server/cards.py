@@ -56,13 +56,20 @@ def equipment_card(view: View, equipment: Equipment) -> str:
         else:
             lines.append(f"**Voltage** {system_text(state.system)}")
         if isinstance(state.winding, Transformed):
-            lines.append(f"**Windings** {state.winding.connection}, shifted by {state.winding.shift_deg:g}°")
+            lines.append(f"**Windings** {_windings_text(state.winding)}")
     load = load_figures(view, name) if not dead else None
     if load is not None:
         lines.append("**Load**\n" + "\n".join(f"- {line.strip()}" for line in load_lines(load)))
     lines += path_text(view, name)
     lines += [] if dead else refused
     return "\n\n".join(lines)
+
+
+def _windings_text(winding: Transformed) -> str:
+    if winding.angle_unknown is not None:
+        return f"{winding.connection.rstrip('0123456789')}; {winding.angle_unknown}"
+    shifted = "" if winding.shift_deg is None else f", shifted by {winding.shift_deg:g}°"
+    return f"{winding.connection}{shifted}"
 
 
 def feeder_card(view: View, feeder: Feeder) -> str:

@@ -88,3 +88,21 @@ async def test_a_refusal_gives_its_reason_once(editor: Editor) -> None:
     assert "**Voltage** and **load** are unknown until it can be fed" in text
     assert text.count("no two wires here are 480 V apart") == 1
     assert "found at `TX-1`" in text and "needed at `WET-1`" in text
+
+
+@pytest.mark.parametrize(
+    ("windings", "basis", "says"),
+    [
+        ("480 1ph -> 120/240 25 kVA", "us-2023", "**Windings** centre-tapped"),  # a shift has no meaning there
+        ("480 3ph -> 208Y/120 45 kVA", "us-2023", "**Windings** Dyn1, shifted by -30°"),
+        ("480 3ph -> 208Y/120 45 kVA", "iec", "**Windings** Dyn; no vector group is given"),
+    ],
+)
+async def test_a_transformer_says_how_it_shifts(editor: Editor, windings: str, basis: str, says: str) -> None:
+    legs = "[AB]" if "1ph" in windings else ""
+    editor.open(
+        f'project "Annex"\n  basis {basis}\nutility GRID 480Y/277 fault 14 kA, x/r 4\n'
+        f"transformer TX-1 {windings}\nfeeder GRID{legs} -> TX-1 70 A {2 if legs else 3}p\n"
+    )
+    text, _ = await hover(editor, "transformer TX-1", offset=13)
+    assert says in text

@@ -114,7 +114,12 @@ def _pair(view: View, first: Equipment, other: Equipment) -> Iterator[Finding]:
         hard.append(f"taps {100 * tap[0]:+g} % and {100 * tap[1]:+g} %")
     states = [view.state(u.name) for u in (first, other)]
     windings = [s.winding for s in states if s is not None and isinstance(s.winding, Transformed)]
-    if len(windings) == 2 and windings[0].shift_deg != windings[1].shift_deg:
+    unnamed = [w.angle_unknown is not None for w in windings]
+    nameless = ""
+    if len(windings) == 2 and any(unnamed):
+        # Two that say nothing may well be alike; one that says it beside one that does not is a question.
+        nameless = "" if all(unnamed) else (first if unnamed[0] else other).name
+    elif len(windings) == 2 and windings[0].shift_deg != windings[1].shift_deg:
         hard.append(f"shifts {windings[0].connection} and {windings[1].connection}")
     z = [u.body.number("z") for u in (first, other)]
     if z[0] is not None and z[1] is not None and abs(z[0] - z[1]) > 0.1 * min(z[0], z[1]):
@@ -122,12 +127,14 @@ def _pair(view: View, first: Equipment, other: Equipment) -> Iterator[Finding]:
     size = [u.body.number("power") for u in (first, other)]
     if size[0] is not None and size[1] is not None and max(size[0], size[1]) > 3 * min(size[0], size[1]):
         soft.append(f"sizes {size[0] / 1e3:g} and {size[1] / 1e3:g} kVA")
-    if not hard and not soft:
+    if not hard and not soft and not nameless:
         return
+    told = [f"unlike {'; '.join([*hard, *soft])}"] if hard or soft else []
+    told += [f"no vector group written for `{nameless}`, so that its angle is unknown"] if nameless else []
     yield PARALLEL.finding(
         other.place,
-        f"`{first.name}` and `{other.name}` run in parallel with unlike {'; '.join([*hard, *soft])}",
-        found="; ".join([*hard, *soft]),
+        f"`{first.name}` and `{other.name}` run in parallel with {', and '.join(told)}",
+        found="; ".join([*hard, *soft, *([f"no vector group of `{nameless}`"] if nameless else [])]),
         needed="one ratio, shift and tap; impedances within 10 %; sizes within 3 to 1",
         change="Choose like units, or run them apart.",
         subject=other.name,
