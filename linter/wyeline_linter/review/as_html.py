@@ -31,7 +31,7 @@ th, td { text-align: left; vertical-align: top; padding: .3rem .6rem; border-bot
 th { font-weight: 600; white-space: nowrap; }
 dl { margin: .3rem 0 0; display: grid; grid-template-columns: max-content 1fr; gap: 0 .8rem; }
 dt { font-style: italic; } dd { margin: 0; }
-summary { cursor: pointer; padding: .4rem 0; font-weight: 600; }
+summary { cursor: pointer; padding: .4rem 0; } summary h2 { display: inline; font-size: 1.1rem; }
 footer { margin-top: 2rem; border-top: 1px solid GrayText; font-size: .9rem; }
 code { font-size: .95em; overflow-wrap: anywhere; }
 tr, li { break-inside: avoid; }
@@ -47,7 +47,7 @@ def html(found: Sequence[Comparison]) -> str:
         '<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
         '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
         f"<title>{heads}</title>\n<style>{_STYLE}</style>\n</head>\n<body>\n"
-        f"{body}\n<footer><p>{escape(CAUTION)}</p></footer>\n</body>\n</html>"
+        f"<main>\n{body}\n</main>\n<footer><p>{escape(CAUTION)}</p></footer>\n</body>\n</html>"
     )
 
 
@@ -78,7 +78,7 @@ def _one(c: Comparison) -> Iterator[str]:
 def _moved(c: Comparison) -> Iterator[str]:
     if not c.moved:
         return
-    yield f"<details open><summary>{escape(MOVED)} ({len(c.moved)})</summary>"
+    yield _fold(MOVED, len(c.moved))
     for cause, figures in by_cause(c.moved).items():
         yield f"<p>{_said(cause or UNEXPLAINED)}:</p><ul>"
         yield from (f"<li>{_said(one.headline)}</li>" for one in figures)
@@ -88,11 +88,22 @@ def _moved(c: Comparison) -> Iterator[str]:
 
 def _section(name: str, rows: Iterable[tuple[str, str]]) -> Iterator[str]:
     """Open from the start: what is folded when a page is printed is lost on paper."""
-    listed = [_row(head, words) for head, words in rows]
-    if listed:
-        yield f"<details open><summary>{escape(name)} ({len(listed)})</summary><table><tbody>"
-        yield from listed
+    listed = list(rows)
+    if not listed:
+        return
+    yield _fold(name, len(listed))
+    if any(head for head, _ in listed):
+        yield "<table><tbody>"
+        yield from (_row(head, words) for head, words in listed)
         yield "</tbody></table></details>"
+    else:
+        yield "<ul>"
+        yield from (f"<li>{_said(words)}</li>" for _, words in listed)
+        yield "</ul></details>"
+
+
+def _fold(name: str, count: int) -> str:
+    return f"<details open><summary><h2>{escape(name)} ({count})</h2></summary>"
 
 
 def _row(head: str, words: str, more: str = "") -> str:

@@ -107,6 +107,14 @@ def test_a_fold_counts_what_people_read_as_one() -> None:
     assert f"({moved})" in as_text.text([compared(site(2, "1"), site(2, "2"))])
 
 
+def test_a_page_can_be_walked_by_its_headings_and_names_every_row() -> None:
+    """What axe-core asks for: one main part, headings for the folds, no empty heading of a row."""
+    page = as_html.html([compared(site(2, "1"), site(3, "2"))])
+    assert page.count("<main>") == page.count("</main>") == 1
+    assert page.count("<summary><h2>") == page.count("<summary>") > 3
+    assert '<th scope="row"></th>' not in page
+
+
 def test_json_names_causes_by_number(hostile: Comparison) -> None:
     report = reader.loads(as_json.json([hostile]))
     assert (report["version"], report["caution"]) == (as_json.VERSION, CAUTION)
