@@ -184,10 +184,10 @@ def render(figure: Figure) -> str:
     if figure.steps:
         lines += ["  Steps", *_step_lines(figure.steps, values), ""]
     if figure.formula:
-        lines.append(f"  Formula   {figure.symbol} = {figure.formula}")
+        lines += _hung("  Formula   ", figure.symbol, figure.formula)
         numbers = put_in(figure.formula, numbers_of(figure))
         if numbers != figure.formula:
-            lines.append(f"            {figure.symbol} = {numbers}")
+            lines += _hung("            ", figure.symbol, numbers)
     lines.append(f"  Result    {figure.symbol} = {value_text(figure.value, figure.unit)}".rstrip())
     if figure.by_leg:
         lines += ["", f"  {BY_LEG}", *_step_lines(figure.by_leg, {**values, figure.symbol: figure.value}), ""]
@@ -208,6 +208,13 @@ def _input_row(item: Input) -> tuple[str, ...]:
 _WIDTH = 118
 """Characters of a line of a sheet: what fits on paper and in a terminal."""
 _LEAST_ROOM = 48
+
+
+def _hung(lead: str, symbol: str, formula: str) -> list[str]:
+    """An equation behind a lead; what does not fit goes on below its right side."""
+    head = f"{lead}{symbol} = "
+    told = textwrap.wrap(formula, _WIDTH - len(head), break_long_words=False, break_on_hyphens=False)
+    return [head + told[0], *(" " * len(head) + more for more in told[1:])]
 
 
 def _step_lines(steps: Sequence[Step], values: dict[str, float | str | None]) -> list[str]:

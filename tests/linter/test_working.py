@@ -80,6 +80,15 @@ def test_reasons_are_bounded_and_counted_across_merges() -> None:
     assert merge_reasons(first, ["another"])[-1] == "and 5 more"
 
 
+def test_a_long_formula_goes_on_below_itself_within_the_width_of_a_page() -> None:
+    inputs = tuple(given(f"S{k}", f"load {k}", 1000.0 * k, "VA") for k in range(1, 21))
+    formula = " + ".join(i.symbol for i in inputs)
+    sheet = render(Figure("sum", "MSB", "S", 210e3, "VA", formula, inputs))
+    assert max(map(len, sheet.splitlines())) <= 118
+    told = sheet.partition("  Formula   S = ")[2].partition("\n  Result")[0]
+    assert " ".join(told.split()) == f"{formula} S = {put_in(formula, {i.symbol: i.value for i in inputs})}"
+
+
 def test_numbers_are_those_of_a_pocket_calculator() -> None:
     assert [number_text(v) for v in (0.0, 75e3, 1.5e7, 277.128129, 0.86, 1e-5)] == [
         "0", "75000", "15000000", "277.128", "0.86", "0.00001",

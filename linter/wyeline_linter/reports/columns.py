@@ -39,7 +39,7 @@ class Column:
     row, read with ``scale`` and, where it is not a number itself, ``pick``; without it ``source`` says where the value
     comes from. ``digits`` are those behind the point, None for text. ``sheet`` names the working sheet of the figure.
     ``wide`` lets a text wrap over several lines. ``us`` is the unit that people read where the project prints US units,
-    with its size in ``unit``; CSV keeps to ``unit``.
+    with its size in ``unit``; CSV keeps to ``unit``. ``iec`` is the title under IEC practice, where it is another.
     """
 
     key: str
@@ -55,12 +55,14 @@ class Column:
     wide: bool = False
     us: tuple[str, float] | None = None
     size: float = 1.0
+    iec: str = ""
 
-    def read_in(self, units: Units) -> Column:
-        """The column as people read it in these units."""
+    def read_in(self, units: Units, practice: str = "us") -> Column:
+        """The column as people read it in these units and in this practice."""
+        column = replace(self, title=self.iec) if self.iec and practice == "iec" else self
         if self.us is None or units == "si":
-            return self
-        return replace(self, unit=self.us[0], size=self.us[1], us=None)
+            return column
+        return replace(column, unit=self.us[0], size=self.us[1], us=None)
 
     @property
     def numeric(self) -> bool:
@@ -153,11 +155,12 @@ class Table:
     beside: Table | None = None
     marked: frozenset[str] = frozenset()
     units: Units = "si"
+    practice: str = "us"
     columns: tuple[Column, ...] = field(init=False)
     """The columns as people read them."""
 
     def __post_init__(self) -> None:
-        self.columns = tuple(column.read_in(self.units) for column in self.kind.columns)
+        self.columns = tuple(column.read_in(self.units, self.practice) for column in self.kind.columns)
 
     @property
     def title(self) -> str:

@@ -39,11 +39,12 @@ _ALIKE = 0.0005
 def _leg_column(leg: str) -> Column:
     return Column(
         f"leg_{leg.lower()}_va",
-        f"Leg {leg} (L{LEGS.index(leg) + 1})",
+        f"Leg {leg}",
         f"Connected load on leg {leg}: one pole to neutral whole, two poles half on each, three poles a third.",
         "VA",
         source="the circuit's load, or `equipment.load.connected` of what a feeder supplies",
         digits=0,
+        iec=f"Leg L{LEGS.index(leg) + 1}",
     )
 
 
@@ -81,7 +82,7 @@ def panel_schedules(subject: Subject) -> list[Table]:
 def panel_schedule(subject: Subject, equipment: Equipment, board: BoardPositions) -> Table:
     """The schedule of one board."""
     name = equipment.name
-    table = Table(SCHEDULE, name, about=about_equipment(name))
+    table = Table(SCHEDULE, name, about=about_equipment(name), practice=subject.practice)
     table.facts = _head(subject, equipment, board)
     sums = dict.fromkeys(LEGS, 0.0)
     unknown: dict[str, None] = {}

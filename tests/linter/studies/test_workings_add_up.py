@@ -59,7 +59,7 @@ def largest_in(text: str) -> float:
 def disagreements(sheet: str) -> list[str]:
     """The lines of a sheet whose numbers do not give what is printed behind them."""
     wrong, last, steps = [], "", False
-    for line in re.sub(r"\n {30,}", " ", sheet).splitlines():
+    for line in re.sub(r"\n {14,}", " ", sheet).splitlines():
         steps = line == "  Steps" or (steps and bool(line))
         cells = [] if line in ("", "  Steps") else re.split(r"\s{2,}", line.strip())
         if steps and cells:
