@@ -2,9 +2,17 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from editing import DIFFICULT, Editor
 from lsprotocol import types
+
+from wyeline_grammar.blocks import TextFile
+from wyeline_grammar.sources import Files
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.rules.registry import all_rules
+from wyeline_server.hover import hover as hover_at
 
 SITE = f"""utility GRID 480Y/277 fault 14 kA, x/r 4 "{DIFFICULT}"
 switchboard MSB 480Y/277 bus 400 A, main 400 A
@@ -106,3 +114,17 @@ async def test_a_transformer_says_how_it_shifts(editor: Editor, windings: str, b
     )
     text, _ = await hover(editor, "transformer TX-1", offset=13)
     assert says in text
+
+
+def test_every_word_of_the_rules_examples_is_answered() -> None:
+    """A card that fails shows nothing and is only logged: here it fails. The examples hold every kind and word."""
+    asked = 0
+    for rule in all_rules().values():
+        for text in (rule.wrong, rule.right):
+            model = Analysis("/m/site.wye", Files(lambda _, text=text: text), "/m")
+            for block in TextFile("/m/site.wye", text).blocks:
+                for row, line in enumerate(block.lines):
+                    for word in re.finditer(r"\S+", line):
+                        hover_at(model.view, block, block.first_line + row, word.start())
+                        asked += 1
+    assert asked > 20_000
