@@ -84,6 +84,8 @@ class Model:
         """Names that several statements bear."""
         self.alike: set[str] = set()
         """Folded names that stand for several, which differ by case only."""
+        self.unread: dict[str, int] = {}
+        """Names in lines that cannot be read and would say what they stand for, and in how many."""
         self.equipment: dict[str, Equipment] = {}
         self.feeders: dict[str, Feeder] = {}
         self.feeders_from: dict[str, list[Feeder]] = {}
@@ -242,7 +244,10 @@ class Model:
                     self.alike.add(folded)
             self._names_by_sort.setdefault(declared.sort, set()).add(declared.name)
             delta.names.add(declared.name)
-        if isinstance(statement, m.FeederStatement):
+        if isinstance(statement, m.Unreadable) and statement.name is not None:
+            self.unread[statement.name.text] = self.unread.get(statement.name.text, 0) + 1
+            delta.names.add(statement.name.text)
+        elif isinstance(statement, m.FeederStatement):
             if statement.source is not None and statement.target is not None:
                 base = feeder_name(statement)
                 add_to(self._feeder_groups, base, (block, statement))
@@ -271,7 +276,12 @@ class Model:
             if all(d.sort != declared.sort for d in left):
                 self._names_by_sort.get(declared.sort, set()).discard(declared.name)
             delta.names.add(declared.name)
-        if isinstance(statement, m.FeederStatement):
+        if isinstance(statement, m.Unreadable) and statement.name is not None:
+            left_unread = self.unread.pop(statement.name.text) - 1
+            if left_unread:
+                self.unread[statement.name.text] = left_unread
+            delta.names.add(statement.name.text)
+        elif isinstance(statement, m.FeederStatement):
             if statement.source is not None and statement.target is not None:
                 base = feeder_name(statement)
                 group = [g for g in self._feeder_groups.get(base, ()) if g[0] is not block]

@@ -384,7 +384,10 @@ class _StatementReader:
         for row in range(self.row + 1, len(self.syntax.lines)):
             if self.syntax.lines[row].form not in ("blank", "comment", "doc"):
                 self.last = row
-        return m.Unreadable(*self._common())
+        head = self.line.head
+        named = self.line.form == "broken" and bool(head) and head[0].kind in ("NAME", "TEXT")
+        name = name_use(head[0], self.row) if named and all(t.kind != "ARROW" for t in head) else None
+        return m.Unreadable(*self._common(), name)
 
     # details
 

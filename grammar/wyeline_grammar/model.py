@@ -322,4 +322,9 @@ class ExpectStatement(Statement):
 
 @dataclass(frozen=True, slots=True)
 class Unreadable(Statement):
-    """A block without a usable statement: only comments, details standing alone, or a head line that says nothing."""
+    """A block without a usable statement: only comments, details standing alone, or a head line that says nothing.
+
+    ``name`` is the name that stands where a statement has its own: what is called so is not missing, only unread.
+    """
+
+    name: NameUse | None = None

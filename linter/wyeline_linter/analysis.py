@@ -109,6 +109,7 @@ class Analysis:
         self._structure = {name: structure_key(e) for name, e in model.equipment.items()}
         self._feeder_structure = {key: feeder_structure_key(f) for key, f in model.feeders.items()}
         self._sorts = {name: tuple(d.sort for d in entries) for name, entries in model.declared.items()}
+        self._sorts.update((name, self._sorts_of(name)) for name in model.unread)
         self._allowances = Allowances(model)
         for path in self._file_versions:
             self._file_versions[path] += 1
@@ -233,13 +234,18 @@ class Analysis:
             self._judge(group, accepted)
         self._store.put(_MODEL, self._check_model(), accepted)
 
+    def _sorts_of(self, name: str) -> tuple[str, ...]:
+        """What a name stands for, by sort; a line that cannot be read counts where nothing else bears it."""
+        found = tuple(d.sort for d in self.model.declared.get(name, ()))
+        return found or (("unread",) if name in self.model.unread else ())
+
     def _shifted(self, names: Iterable[str]) -> tuple[dict[str, str], set[str]]:
         """The names that now stand for nothing, or first for another sort of thing, with the sort they had; and all
         whose meaning changed at all."""
         shifted: dict[str, str] = {}
         changed: set[str] = set()
         for name in names:
-            old, new = self._sorts.get(name, ()), tuple(d.sort for d in self.model.declared.get(name, ()))
+            old, new = self._sorts.get(name, ()), self._sorts_of(name)
             if old == new:
                 continue
             changed.add(name)

@@ -84,7 +84,8 @@ def test_two_feeders_to_a_transfer_switch_are_given_their_inputs(tmp_path: Path)
 
 
 def test_more_positions_than_a_device_has_poles_are_not_offered_again(tmp_path: Path) -> None:
-    text = "wye 1\nutility U 208Y/120 fault 10 kA\npanel LP 208Y/120 bus 100 A\n  2,4,6,8,10,12 spare\nfeeder U -> LP 100 A 3p\n"
+    board = "panel LP 208Y/120 bus 100 A\n  2,4,6,8,10,12 spare\nfeeder U -> LP 100 A 3p\n"
+    text = "wye 1\nutility U 208Y/120 fault 10 kA\n" + board
     (found,) = [f for f in findings(tmp_path, text) if f.rule == "multi-pole-straddle"]
     assert found.needed.startswith("neighbours such as 2,4,6,")
     assert not [fix for fix in found.fixes if "2,4,6" in fix.title]
@@ -105,3 +106,33 @@ def test_a_check_says_how_many_findings_its_option_sets_right(
     main(["check", str(path)])
     assert "about writing alone" not in capsys.readouterr().out
     assert "switchboard MSB" in path.read_text("utf-8")
+
+
+UNREAD = BOARDS + "gizmo G-1 480 3ph 5 kW\nfeeder MSB -> G-1 20 A 3p\nmotor P-1 460 3ph 5 hp, standby-of G-1\n"
+
+
+def test_what_stands_in_a_line_that_cannot_be_read_is_not_missing_too(tmp_path: Path) -> None:
+    found = findings(tmp_path, "wye 1\n" + UNREAD)
+    assert [f.rule for f in found if f.severity.word == "error"] == ["unreadable-line"]
+    assert "dangling-reference" in [
+        f.rule for f in findings(tmp_path, "wye 1\n" + UNREAD.replace("gizmo G-1", "gizmo G-2"))
+    ]
+
+
+def test_a_half_written_line_takes_nothing_from_what_bears_its_name(tmp_path: Path) -> None:
+    found = findings(tmp_path, "wye 1\nfee MSB\n" + BOARDS)
+    assert [f.rule for f in found if f.severity.word == "error"] == ["unreadable-line"]
+
+
+def test_edits_of_a_line_that_cannot_be_read_are_followed(tmp_path: Path) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text("wye 1\n" + UNREAD, "utf-8")
+    files = Files()
+    analysis = Analysis(str(path), files)
+    analysis.findings()
+    for line in ("", "load G-1 480 3ph 5 kW, process", "gizmo G-1", "gizmo G-2", "motor G-1 480 3ph", "gizmo G-1 5 kW"):
+        text = "wye 1\n" + UNREAD.replace("gizmo G-1 480 3ph 5 kW", line)
+        path.write_text(text, "utf-8")
+        analysis.edited(*(files.reload(str(path)) or ((), ())))
+        fresh = Analysis(str(path), Files()).findings()
+        assert [(f.rule, f.message) for f in analysis.findings()] == [(f.rule, f.message) for f in fresh], line

@@ -67,6 +67,8 @@ def _judge(view: View, use: Use, subject: str) -> Iterator[Finding]:
     entries = view.model.declared.get(use.name, [])
     if any(d.sort in use.sorts for d in entries):
         return
+    if not entries and "equipment" in use.sorts and use.name in view.model.unread:
+        return  # its own line is told
     if entries:
         what = sort_phrase(entries[0])
         yield OTHER_SORT.finding(
