@@ -20,6 +20,7 @@ from wyeline_grammar.attributes import (
     listed,
     place_phrase,
     range_phrase,
+    unkeyed_at,
     use_of,
 )
 from wyeline_grammar.reference import where
@@ -34,9 +35,15 @@ _SIDES = {
 }
 
 
+CIRCUIT = ("circuit", "circuits", "branch-circuit", "branch", "row")
+"""A circuit is a row of a board, and begins with no word of its own."""
+
+
 def page(typed: str) -> str | None:
     """The page on a word, or on what the trade calls by these words; None where nobody knows them."""
     word = "-".join(typed.lower().split())
+    if word in CIRCUIT:
+        return "\n".join(_circuit())
     if word_kind(word) != "PLAIN":
         return "\n".join(_word(word))
     term = term_of(typed)
@@ -68,12 +75,36 @@ def contents() -> str:
 
 def spellings() -> list[str]:
     """Every word that has a page."""
-    return [*STATEMENTS, *KINDS, *FLAGS, *KEYS, *ACTIONS, *SMALL_WORDS, *(s for term in TERMS for s in term.spellings)]
+    return [
+        *CIRCUIT,
+        *STATEMENTS,
+        *KINDS,
+        *FLAGS,
+        *KEYS,
+        *ACTIONS,
+        *SMALL_WORDS,
+        *(s for term in TERMS for s in term.spellings),
+    ]
 
 
 def written(word: str) -> str:
     """Lines that show how a word is written; empty where its page has examples of each use instead."""
     return WRITTEN.get(word, "")
+
+
+def _circuit() -> Iterator[str]:
+    """The page on what has no word: rows of boards."""
+    yield "# circuit"
+    yield ""
+    yield "A row below a board: its positions or its label, its device, its load and what it is, then its wires."
+    yield from ("", "```wye", *WRITTEN["panel"].rstrip("\n").split("\n"), "```")
+    yield from (
+        "",
+        "Positions count poles: a device of three poles takes three, as in `7,9,11`. A label such as `F3` takes",
+    )
+    yield "its legs in brackets instead, as in `F3[L1]` or `F3[L1 L2 L3]`."
+    yield from _takes("circuit")
+    yield from ("", "The classes of loads:", *_classes(tuple(sorted(LOAD_CLASSES))))
 
 
 def _word(word: str) -> Iterator[str]:
@@ -120,12 +151,10 @@ def _uses(key: str) -> Iterator[str]:
 
 def _takes(place: str) -> Iterator[str]:
     """What else is written on a piece of equipment or a line."""
-    if place in KINDS:
-        kind = KINDS[place]
-        if kind.ports:
-            yield from ("", "Its ends:", *(f"- `NAME.{port}`: {doc}" for port, doc in kind.ports))
-        if kind.unkeyed:
-            yield from ("", "Without a key:", *(f"- {accept_phrase(u.accept)}: {u.doc}" for u in kind.unkeyed))
+    if place in KINDS and KINDS[place].ports:
+        yield from ("", "Its ends:", *(f"- `NAME.{port}`: {doc}" for port, doc in KINDS[place].ports))
+    if unkeyed_at(place):
+        yield from ("", "Without a key:", *(f"- {accept_phrase(u.accept)}: {u.doc}" for u in unkeyed_at(place)))
     keys = [key for key in keys_at(place) if key != "at"]
     if keys:
         yield from ("", f"Keys that stand on {place_phrase(place)}:")

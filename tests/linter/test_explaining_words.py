@@ -60,6 +60,12 @@ def test_what_nobody_calls_so_is_answered_by_the_nearest_or_by_where_to_look(
     assert all(word in listed for word in ("transfer", "through-lugs", "rcd", "feeder", "shed"))
 
 
+def test_a_circuit_has_a_page_though_no_word_begins_it() -> None:
+    text = page("branch circuit")
+    assert text is not None and text.startswith("# circuit\n")
+    assert all(f"`{shown}`" in text for shown in ("curve C", "rcd 30 mA", "count 6", "lighting", "F3[L1]"))
+
+
 def test_classes_of_loads_are_listed(capsys: pytest.CaptureFixture[str]) -> None:
     main(["explain", "class"])
     listed = capsys.readouterr().out
