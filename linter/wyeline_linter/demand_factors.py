@@ -98,3 +98,9 @@ def neutral_demand_a(basis: Basis, unbalance_a: float, *, not_reducible_a: float
     excess = max(0.0, unbalance_a - not_reducible_a - start.value)
     counted = excess * percent.value / 100
     return Demand(unbalance_a - excess + counted, (Step(excess, percent, counted),))
+
+
+def fraction_dropped(amps: float) -> float:
+    """A load current without its fraction of an ampere, where that is less than half of one (NEC 220.5(B)), A."""
+    whole = math.floor(amps)
+    return float(whole) if amps - whole < 0.5 else amps

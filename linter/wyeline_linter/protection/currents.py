@@ -129,7 +129,10 @@ def inverter_a(inverter: Equipment, per_ampere: float) -> float | None:
     rating, power = inverter.body.number("rating"), inverter.body.number("power")
     if rating is not None:
         return rating
-    return power / per_ampere if power is not None and per_ampere else None
+    if power is None or not per_ampere:
+        return None
+    pf = inverter.body.number("pf") if inverter.body.facts["power"].value.dimension == "power" else None
+    return power / (pf or 1.0) / per_ampere
 
 
 def _of_circuit(view: View, line: Line) -> Current:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.attributes import place_phrase
 from wyeline_grammar.linking import Equipment, Place, PlacedCircuit
 from wyeline_grammar.vocabulary import BOARDS
+from wyeline_linter.demand_factors import fraction_dropped
 from wyeline_linter.findings import Finding, Fix, Safety, Severity
 from wyeline_linter.loads.balance import Swaps, swaps, unbalance
 from wyeline_linter.loads.buckets import AMPS, CODE_AMPS
@@ -16,6 +17,7 @@ from wyeline_linter.loads.demand import MOTORS, Amount, sizing_factors
 from wyeline_linter.loads.moved_circuits import edits_of
 from wyeline_linter.loads.rollup import volt_amperes_per_ampere
 from wyeline_linter.network import follows_grid
+from wyeline_linter.protection.currents import inverter_a
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.shapes import Shape
 from wyeline_linter.shares import above_mean, share_of
@@ -129,7 +131,7 @@ def circuit_load_high(view: View, board: Equipment, placed: PlacedCircuit) -> It
         if "full-rated" not in placed.circuit.body.flags:
             counted = amps * sizing_factors(book.basis)[0]
             how = f", {counted:.1f} A counted as continuous"
-    if counted <= device * _SLACK:
+    if (fraction_dropped(counted) if us else counted) <= device * _SLACK:
         return
     fact = placed.circuit.body.facts["rating"]
     yield CIRCUIT_HIGH.finding(
@@ -281,7 +283,7 @@ def two_source_bus_sum(view: View) -> Iterator[Finding]:
         if inverter.kind != "inverter" or not follows_grid(inverter):
             continue
         board = next((n for n in view.network.above(inverter.name) if _kind(view, n) not in _PASSES), None)
-        amps = _inverter_a(view, inverter)
+        amps = inverter_a(inverter, volt_amperes_per_ampere(view.loads.system(inverter.name)))
         if board is not None and amps is not None and _kind(view, board) in BOARDS:
             boards.setdefault(board, []).append((inverter, amps))
     basis = view.loads.basis
@@ -319,15 +321,6 @@ def _kind(view: View, name: str) -> str:
     return equipment.kind if equipment is not None else ""
 
 
-def _inverter_a(view: View, inverter: Equipment) -> float | None:
-    rated = inverter.body.number("rating")
-    power = inverter.body.number("power")
-    per_ampere = volt_amperes_per_ampere(view.loads.system(inverter.name))
-    if rated is not None or power is None or not per_ampere:
-        return rated
-    return power / per_ampere
-
-
 def _main_a(view: View, board: Equipment) -> float | None:
     own = board.body.number("main") or board.body.number("incomer")
     feeder = view.network.supply.get(board.name)
@@ -337,5 +330,7 @@ def _main_a(view: View, board: Equipment) -> float | None:
 def _branches_fit(view: View, board: Equipment, bus: float) -> bool:
     """The other way of the clause: all devices but the main together stay within the bus."""
     devices = [p.circuit.body.number("rating") for p in board.circuits]
-    devices += [f.body.number("rating") for f in view.feeders_out_of(board.name)]
+    derivation = view.derivation
+    delivers = [f for f in view.feeders_into(board.name) if derivation.delivers_into(f)]  # written from the inverter
+    devices += [f.body.number("rating") for f in (*view.feeders_out_of(board.name), *delivers)]
     return all(d is not None for d in devices) and sum(d or 0.0 for d in devices) <= bus

@@ -5,17 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_linter.conductor_sizes import area_mm2
+from wyeline_linter.conductor_sizes import area_mm2, size_at_least
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.grounding_conductors import bonding_jumper
 from wyeline_linter.protection.ampacities import bounds
-from wyeline_linter.protection.currents import current_of
+from wyeline_linter.protection.currents import Current, current_of
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.protection.purposes import Purpose, purpose_of
 from wyeline_linter.rules.line_findings import about, amps_text
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.shapes import Shape
-from wyeline_linter.sizing.writing import wires_text
+from wyeline_linter.sizing.writing import size_text, wires_text
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
@@ -93,6 +93,9 @@ def _judge(view: View, line: Line) -> Iterator[Finding]:
         if not isinstance(least, NotListed) and area_mm2(wiring.neutral) < area_mm2(least.value) * 0.999:
             yield _small(view, line, f"{least.value}, for a fault that returns on it ({least})", least.value)
             return
+    if not line.us and (rest := _reduced_iec(line, current)) is not None:
+        yield _small(view, line, *rest)
+        return
     worst = current.neutral_a
     if worst is None or line.laid is None:
         return
@@ -101,6 +104,31 @@ def _judge(view: View, line: Line) -> Iterator[Finding]:
         return
     needed = f"{amps_text(worst)}: the load to neutral of one leg alone, and it carries {amps_text(held[1].amps)}"
     yield _small(view, line, needed, wiring.size)
+
+
+_WHOLE_MM2 = {"Cu": 16.0, "Al": 25.0}
+"""Up to this size of the legs a neutral is not reduced, and never below it (IEC 60364-5-52 524.2, from memory)."""
+
+
+def _reduced_iec(line: Line, current: Current) -> tuple[str, str] | None:
+    """What a reduced neutral has to be, and its size; None where it may be reduced this far. That most of a load is
+    electronic stands for a third harmonic above 15 % (common practice, no source: no harmonics are written)."""
+    wiring, system = line.wiring, line.system
+    if wiring.neutral is None or not system.frequency_hz:
+        return None
+    whole, legs = _WHOLE_MM2[wiring.metal], size_text(wiring.size)
+    if len(system.legs) < 3:
+        return f"{legs}, as large as its leg, which carries the same current", wiring.size
+    if current.nonlinear:
+        return f"{legs}, as large as a leg: most of its load is electronic, whose harmonics add in it", wiring.size
+    least = size_at_least(line.tables, min(area_mm2(wiring.size), whole))
+    if isinstance(least, NotListed) or area_mm2(wiring.neutral) >= area_mm2(least.value) * 0.999:
+        return None
+    more = f"{legs}, as large as a leg" if least.value == wiring.size else f"{size_text(least.value)} or more"
+    return (
+        f"{more}: only larger {wiring.metal} legs may have a smaller neutral, and none below {whole:g} mm2",
+        least.value,
+    )
 
 
 def _small(view: View, line: Line, needed: str, size: str) -> Finding:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body
+from wyeline_linter.demand_factors import fraction_dropped
 from wyeline_linter.findings import Finding, Fix, Safety, Severity
 from wyeline_linter.protection.ampacities import small_wire_limit_a
 from wyeline_linter.protection.currents import current_of
@@ -258,7 +259,7 @@ def continuous_margin(view: View, line: Line) -> Iterator[Finding]:
     need = current.sizing_a if line.us else current.design_a
     if purpose in ONE_LOAD or purpose is Purpose.GROUP or need is None or current.design_a is None:
         return
-    if need <= rating * 1.0005 or _told_of_target(line, rating):
+    if (fraction_dropped(need) if line.us else need) <= rating * 1.0005 or _told_of_target(line, rating):
         return
     how = f", {amps_text(need)} to size by" if need > current.design_a * 1.0005 else ""
     better = rating_at_least(line.tables, need, line.guard.kind if line.guard is not None else "breaker")

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Feeder
 from wyeline_linter.claims import DWELLING
+from wyeline_linter.demand_factors import fraction_dropped
 from wyeline_linter.findings import Finding, Fix, Offered, Severity, append_phrase
 from wyeline_linter.protection.ampacities import Carries, Laid, bounds, failing_stage
 from wyeline_linter.protection.currents import Current, current_of, laid_with
@@ -423,9 +424,11 @@ def _against_load(view: View, line: Line, current: Current, purpose: Purpose, fo
     device_a = line.guard.amps if line.guard is not None else first_device_a(line)
     need = required_a(view, line, current, purpose)
     before = min(found.plain_a, found.lugs_a)
-    if device_a is None or (need is not None and need > device_a * 1.0005 and purpose is not Purpose.GROUP):
+    # A load below counts without a small fraction of an ampere; the 125 % of motors do not.
+    counts = fraction_dropped(need) if line.us and need is not None and purpose is not Purpose.GROUP else need
+    if device_a is None or (counts is not None and counts > device_a * 1.0005 and purpose is not Purpose.GROUP):
         return
-    if line.us and need is not None and need > before * 1.0005:
+    if line.us and need is not None and counts is not None and counts > before * 1.0005:
         rule_found = MOTOR_WIRE if purpose is Purpose.GROUP else WIRE_MARGIN
         yield _too_small(view, rule_found, line, found, need, "the load to size by")
     elif current.design_a is not None and current.design_a > found.amps * 1.0005:
@@ -456,12 +459,18 @@ def _one_load(
     rule_found = _OF_ONE_LOAD.get(purpose, SHORT) if line.us else SHORT
     words = _SIZED_BY[purpose] if line.us else "its load"
     if min(found.plain_a, found.lugs_a) < need * 0.9995:
-        yield _too_small(view, rule_found, line, found, need, words)
+        small = _too_small(view, rule_found, line, found, need, words)
+        if purpose is Purpose.CAPACITOR and line.us:
+            small = replace(small, why=_OF_A_CAPACITOR, clause="NEC 460.8(A)")
+        yield small
     elif found.bundled_a < (need if purpose is Purpose.UNIT else current.design_a or 0.0) * 0.9995:
         yield _too_small(view, rule_found, line, found, need, words, after=True)
 
 
-_OF_ONE_LOAD = {Purpose.MOTOR: MOTOR_WIRE, Purpose.DRIVE: DRIVE_WIRE, Purpose.UNIT: UNIT}
+_OF_ONE_LOAD = {
+    Purpose.MOTOR: MOTOR_WIRE, Purpose.DRIVE: DRIVE_WIRE, Purpose.UNIT: UNIT, Purpose.CAPACITOR: WIRE_MARGIN
+}  # fmt: skip
+_OF_A_CAPACITOR = "Its tolerance, a high voltage and harmonics let a capacitor draw more than its rated current."
 _SIZED_BY = {
     Purpose.MOTOR: "125 % of the motor's full-load current",
     Purpose.DRIVE: "125 % of the drive's input current",
