@@ -224,13 +224,19 @@ def _step_lines(steps: Sequence[Step], values: dict[str, float | str | None]) ->
     lines = []
     for step in steps:
         head = (f"{step.symbol:<{symbols}}  " if symbols else "") + f"{step.name:<{names}}  "
-        told = textwrap.wrap(
-            _step_text(step, values), max(_LEAST_ROOM, _WIDTH - before), break_long_words=False, break_on_hyphens=False
-        )
+        told = _wrapped(_step_text(step, values), max(_LEAST_ROOM, _WIDTH - before))
         lines += [f"    {head}{told[0]}", *(" " * before + more for more in told[1:])]
         if step.symbol:
             values[step.symbol] = step.value
     return lines
+
+
+def _wrapped(text: str, width: int) -> list[str]:
+    """A text in lines of at most ``width``; a longer word is not broken. Where it fits, as most do, it is a line as it
+    is."""
+    if 0 < len(text) <= width and text.isprintable() and text[-1] != " ":
+        return [text]
+    return textwrap.wrap(text, width, break_long_words=False, break_on_hyphens=False)
 
 
 def _step_text(step: Step, values: Mapping[str, float | str | None]) -> str:

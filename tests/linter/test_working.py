@@ -3,9 +3,14 @@
 from __future__ import annotations
 
 import math
+import textwrap
 
 import pytest
+from hypothesis import example
+from hypothesis import given as having
+from hypothesis import strategies as st
 
+from wyeline_linter import working
 from wyeline_linter.tables.basis import basis
 from wyeline_linter.working import (
     Figure,
@@ -93,3 +98,10 @@ def test_numbers_are_those_of_a_pocket_calculator() -> None:
     assert [number_text(v) for v in (0.0, 75e3, 1.5e7, 277.128129, 0.86, 1e-5)] == [
         "0", "75000", "15000000", "277.128", "0.86", "0.00001",
     ]  # fmt: skip
+
+
+@having(st.text(st.sampled_from("ab =+*()[]\t\n\u00a0\u202f-"), max_size=40), st.integers(1, 30))
+@example("a = b  [c]", 10)
+def test_a_line_of_a_sheet_breaks_as_textwrap_breaks_it(text: str, width: int) -> None:
+    wrapped = textwrap.wrap(text, width, break_long_words=False, break_on_hyphens=False)
+    assert working._wrapped(text, width) == wrapped

@@ -105,7 +105,8 @@ class Drives:
         for block, values in way:
             entries, reach = self._below(forest)[block]
             if len(entries):
-                lines[entries] = reach @ values
+                # Not `@`: as long as the machines of a site are many, that wakes threads, which cost more.
+                lines[entries] = np.einsum("ij,jk->ik", reach, values)
         return loops.shape, loops.rhs.T @ way[-1].values, self.through(lines)
 
     def _below(self, forest: Forest) -> list[tuple[Ints, Complex]]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import gc
 import os
 import sys
 import time
@@ -41,6 +42,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(arguments: argparse.Namespace) -> int:
+    gc.disable()  # one short run: collecting costs more than it frees
     from wyeline_linter.reports.files_written import left_behind, report_files
     from wyeline_linter.reports.package import PARTS, Wishes, parts_named
 

@@ -13,7 +13,6 @@ from wyeline_linter.reports.html_page import page_html
 from wyeline_linter.reports.markdown_output import escaped, markdown_text
 from wyeline_linter.reports.package import DIAGRAM, WORKING, Package
 from wyeline_linter.reports.panel_schedule import SCHEDULE
-from wyeline_linter.working import render
 
 REPORT = "report.html"
 
@@ -41,7 +40,7 @@ def report_files(packages: Sequence[Package], formats: Sequence[str]) -> Iterato
 def _working(package: Package) -> str:
     lines = ["# Working sheets", ""]
     for sheet in package.sheets:
-        title, _, body = render(sheet.figure).partition("\n\n")
+        title, body = sheet.title_and_body
         lines += [f"## {escaped(title)}", "", *(f"    {line}".rstrip() for line in body.splitlines()), ""]
     return "\n".join([*lines, f"> {escaped(package.caution)}", ""])
 

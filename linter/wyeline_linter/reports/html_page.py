@@ -69,25 +69,27 @@ def _template(package: Package, *, shown: bool) -> str:
 
 def edition_html(package: Package) -> str:
     """The part of the page that changes with the model and the switch state."""
-    return f'<main id="edition" data-scenario="{escape(package.subject.scenario)}">\n{edition_inside(package)}\n</main>'
+    head = f'<main id="edition" data-scenario="{escape(package.subject.scenario)}">\n'
+    return "".join((head, edition_inside(package), "\n</main>"))
 
 
 def edition_inside(package: Package) -> str:
     """All parts of one package, with the list of them."""
-    parts = []
+    parts: list[tuple[str, str, list[str]]] = []
     if package.wants(DIAGRAM):
-        parts.append(("One-line diagram", DIAGRAM, _drawings(package)))
-    parts += [(kind.title, kind.name, _tables(package, kind)) for kind in package.kinds if package.wants(kind.name)]
+        parts.append(("One-line diagram", DIAGRAM, [_drawings(package)]))
+    parts += [(kind.title, kind.name, [_tables(package, kind)]) for kind in package.kinds if package.wants(kind.name)]
     if package.wants(WORKING) and package.sheets:
-        sheets = "\n".join(sheet_html(sheet) for sheet in package.sheets)
-        parts.append(("Working sheets", WORKING, f'<div class="sheets">{sheets}</div>'))
+        sheets = [f"{sheet_html(sheet)}\n" for sheet in package.sheets]
+        sheets[-1] = sheets[-1].rstrip("\n")
+        parts.append(("Working sheets", WORKING, ['<div class="sheets">', *sheets, "</div>"]))
     links = "".join(f'<a href="#part-{name}">{escape(title)}</a>' for title, name, _ in parts)
     caution = escape(package.caution)
-    sections = "\n".join(
-        f'<section class="part{" drawings" if name == DIAGRAM else ""}" id="part-{name}">\n<h2>{escape(title)}</h2>\n'
-        f'{inside}\n<p class="caution">{caution}</p>\n</section>'
-        for title, name, inside in parts
-    )
+    sections: list[str] = []  # put together once: of a large site this is tens of megabytes
+    for title, name, inside in parts:
+        kind = "part drawings" if name == DIAGRAM else "part"
+        head = f'<section class="{kind}" id="part-{name}">\n<h2>{escape(title)}</h2>\n'
+        sections += ["\n" if sections else "", head, *inside, f'\n<p class="caution">{caution}</p>\n</section>']
     limits = escape(package.subject.cautions[1])
     errors = "".join(f"{escape(text)} " for text in errors_told(package.subject))
     told = escape(f"Findings: {findings_told(package.subject)}")
@@ -98,7 +100,8 @@ def edition_inside(package: Package) -> str:
         revised = escape(since.told(package.subject.project_text("revision")))
         told += f'. <a href="#part-{CHANGES.name}">{revised}</a>'
     stand = f'<p class="told{" errors" if errors else ""}">{errors}{told}</p>'
-    return f'<nav aria-label="Parts">{links}</nav>\n{stand}\n<p class="caution">{caution} {limits}</p>\n{sections}'
+    top = f'<nav aria-label="Parts">{links}</nav>\n{stand}\n<p class="caution">{caution} {limits}</p>\n'
+    return "".join((top, *sections))
 
 
 def _issue(package: Package) -> list[str]:

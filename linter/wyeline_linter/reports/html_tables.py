@@ -13,7 +13,6 @@ from wyeline_linter.reports.panel_schedule import LEGS, SCHEDULE
 from wyeline_linter.reports.since import MARK
 from wyeline_linter.reports.subject import row_anchor
 from wyeline_linter.reports.working_sheets import Sheet
-from wyeline_linter.working import render
 
 _ANCHORED = {EQUIPMENT.name: "e ", FEEDERS.name: "f ", SCHEDULE.name: "c "}
 """The table in which a thing has its own row, by the first letters of what the row is about."""
@@ -243,7 +242,7 @@ def _leg_totals(table: Table, anchors: Collection[str]) -> str:
 
 def sheet_html(sheet: Sheet) -> str:
     """One working sheet."""
-    title, _, body = render(sheet.figure).partition("\n\n")
+    title, body = sheet.title_and_body
     return (
         f'<section class="sheet" id="{sheet.anchor}" data-about="{escape(sheet.about)}">'
         f"<h3>{escape(title)}</h3><pre>{escape(body.rstrip())}</pre></section>"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from functools import cached_property
 
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.loads.sheets import AMOUNTS, circuit_figure, equipment_figure, load_figure
@@ -12,16 +13,22 @@ from wyeline_linter.network import two_sided
 from wyeline_linter.reports.ampacity_sheet import ampacity_figure
 from wyeline_linter.reports.subject import Subject, about_circuit, about_equipment, about_feeder, sheet_anchor
 from wyeline_linter.studies.sheets import study_sheet
-from wyeline_linter.working import Figure
+from wyeline_linter.working import Figure, render
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Sheet:
     """One figure with its working. ``anchor`` is what cells link to, ``about`` the equipment or circuit."""
 
     anchor: str
     about: str
     figure: Figure
+
+    @cached_property
+    def title_and_body(self) -> tuple[str, str]:
+        """The sheet as text, laid out once for every format."""
+        title, _, body = render(self.figure).partition("\n\n")
+        return title, body
 
 
 def working_sheets(subject: Subject, report: Callable[[int], None] = lambda _: None) -> list[Sheet]:

@@ -15,8 +15,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from wyeline_linter.reports.diagram import sheets
 from wyeline_linter.reports.diagram.drawing import Drawing
 from wyeline_linter.reports.diagram.labels import broken, text_width_mm
+from wyeline_linter.reports.diagram.shaping import GAP_MM, least_area_mm2
 from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSet, SheetSize, TitleBlock, sheets_of
 from wyeline_linter.reports.diagram.sketch import Kind, Node, Sketch, Status
 from wyeline_linter.reports.diagram.svg import parts_svg
@@ -188,3 +190,24 @@ def test_two_hundred_nodes_are_drawn_quickly() -> None:
         drawn_svg(sketch)
         best = min(best, time.perf_counter() - start)
     assert best < 0.3
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.integers(0, 10_000), st.integers(5, 60), st.booleans(), st.sampled_from([12, 6, 99]))
+def test_no_drawing_is_smaller_than_what_its_symbols_take_at_least(
+    seed: int, size: int, tree: bool, upright_from: int
+) -> None:
+    """A sketch that is turned away for the room of its symbols would not have fitted when drawn either."""
+    sketch = (drawn.random_tree if tree else drawn.random_network)(seed, size)
+    picture = Drawing(sketch).picture(upright_from)
+    least = sum(least_area_mm2(node, "us") for node in sketch.nodes)
+    assert 0 < least <= (picture.width + GAP_MM) * picture.height
+
+
+def test_a_site_that_is_turned_away_undrawn_is_drawn_on_the_same_sheets() -> None:
+    sketch = drawn.crowded_board(500)
+    made = all_sheets(sketch)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(sheets, "_too_much", lambda *_: False)
+        assert [sheet.svg for sheet in all_sheets(sketch).sheets] == [sheet.svg for sheet in made.sheets]
+    assert sheets._too_much(sketch, A3, "us")

@@ -7,7 +7,7 @@ All lengths are millimetres on an unscaled sheet. Every text is written with the
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import lru_cache
 
 FONT_STACK = "'Liberation Sans',Arial,Helvetica,'Nimbus Sans',Roboto,'Noto Sans','DejaVu Sans',sans-serif"
@@ -94,17 +94,15 @@ class Line:
 
 @dataclass(frozen=True, slots=True)
 class Block:
-    """Lines under each other."""
+    """Lines under each other, measured once: a drawing asks many times."""
 
     lines: tuple[Line, ...]
+    width_mm: float = field(init=False, compare=False)
+    height_mm: float = field(init=False, compare=False)
 
-    @property
-    def width_mm(self) -> float:
-        return max((line.width_mm for line in self.lines), default=0.0)
-
-    @property
-    def height_mm(self) -> float:
-        return sum(line.size_mm * LEADING for line in self.lines)
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "width_mm", max((line.width_mm for line in self.lines), default=0.0))
+        object.__setattr__(self, "height_mm", sum(line.size_mm * LEADING for line in self.lines))
 
 
 EMPTY_BLOCK = Block(())

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import enum
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from wyeline_linter.reports.diagram.glyphs import TWO_INPUTS, Glyph, Practice, node_glyph
 from wyeline_linter.reports.diagram.labels import EMPTY_BLOCK, Block, text_block
 from wyeline_linter.reports.diagram.layering import Item, Levels, Segment
-from wyeline_linter.reports.diagram.sketch import BUSES, Device, Edge, Sketch, Status
+from wyeline_linter.reports.diagram.sketch import BUSES, Device, Edge, Node, Sketch, Status
 
 LINE_TO_TEXT_MM = 1.8
 DEVICE_TO_TEXT_MM = 2.3
@@ -141,6 +142,20 @@ def _item_shape(sketch: Sketch, edges: dict[str, Edge], item: Item, practice: Pr
     below = 3.0 if len(item.downs) > 1 else 0.0
     height = above + max(glyph.height, words.height_mm) + below
     return ItemShape(Form.SYMBOL, glyph, words, False, glyph.left, right, height)
+
+
+@lru_cache(maxsize=1 << 15)  # a sketch too large for one sheet is asked again for every part of it
+def least_area_mm2(node: Node, practice: Practice) -> float:
+    """What a symbol with its words and the gap beside it takes of a drawing at least, however it stands; nothing for
+    a board, which may be a bar."""
+    if node.kind in BUSES:
+        return 0.0
+    glyph = node_glyph(node, practice)
+    turned, beside = (text_block(node.words, width, node.tag) for width in (_UPRIGHT_NODE_MM, _NODE_WIDTH_MM))
+    half = turned.height_mm / 2
+    upright = (max(glyph.left, half) + max(glyph.right, half) + GAP_MM) * (glyph.height + turned.width_mm)
+    across = glyph.left + glyph.right + beside.width_mm + GAP_MM
+    return min(upright, across * max(glyph.height, beside.height_mm))
 
 
 def _tie_words(edge: Edge) -> tuple[str, ...]:

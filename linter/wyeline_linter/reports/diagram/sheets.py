@@ -8,6 +8,7 @@ from wyeline_linter.reports.diagram.drawing import UPRIGHT_FROM, Drawing
 from wyeline_linter.reports.diagram.glyphs import Practice
 from wyeline_linter.reports.diagram.labels import Block, Line, broken
 from wyeline_linter.reports.diagram.picture import Picture, PlacedText
+from wyeline_linter.reports.diagram.shaping import GAP_MM, least_area_mm2
 from wyeline_linter.reports.diagram.sketch import Sketch, Status
 from wyeline_linter.reports.diagram.splitting import Reference, sheet_link, split
 from wyeline_linter.reports.diagram.svg import number, parts_svg, svg_page, text_svg, xml
@@ -73,21 +74,28 @@ _UPRIGHT = (UPRIGHT_FROM, 6)
 
 def sheets_of(sketch: Sketch, title: TitleBlock, size: SheetSize = A3, practice: Practice = "us") -> SheetSet:
     """Draw the sketch on as many sheets as it needs. The same input gives the same bytes."""
-    seen: dict[Sketch, tuple[Picture, float]] = {}
+    seen: dict[Sketch, tuple[Picture, float] | None] = {}
 
-    def drawn(part: Sketch) -> tuple[Picture, float]:
+    def fits(part: Sketch) -> bool:
         if part not in seen:
-            seen[part] = _drawn(part, size, practice)
-        return seen[part]
+            made = None if _too_much(part, size, practice) else _drawn(part, size, practice)
+            seen[part] = made if made is not None and made[1] >= _LEAST_SCALE else None
+        return seen[part] is not None
 
-    parts = split(sketch, lambda part: drawn(part)[1] >= _LEAST_SCALE)
+    parts = split(sketch, fits)
     count = len(parts.sketches)
     made = []
     for at, (part, heads) in enumerate(zip(parts.sketches, parts.heads, strict=True), 1):
-        picture, scale = drawn(part)
+        picture, scale = seen.get(part) or _drawn(part, size, practice)
         svg = _sheet_svg(part, picture, scale, title, size, at, count, heads)
         made.append(Sheet(at, count, heads, part, picture, scale, svg))
     return SheetSet(tuple(made), parts.references)
+
+
+def _too_much(sketch: Sketch, size: SheetSize, practice: Practice) -> bool:
+    """Whether the symbols alone, set without a gap between their rows, take more than a sheet at its least scale."""
+    width, height = (side / _LEAST_SCALE for side in _room(size))
+    return sum(least_area_mm2(node, practice) for node in sketch.nodes) > (width + GAP_MM) * height
 
 
 def _drawn(sketch: Sketch, size: SheetSize, practice: Practice) -> tuple[Picture, float]:
