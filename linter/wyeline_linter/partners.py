@@ -38,17 +38,20 @@ class Partner(NamedTuple):
 
 
 def ports(view: View, name: str, *, leaving: bool) -> list[tuple[str, str]]:
-    """The named ends of a piece of equipment that a feeder may leave, or reach: with what each is, or is taken by."""
+    """The named ends of a piece of equipment that a feeder may leave, or reach: with what each is, or is taken by;
+    free ones first."""
     equipment = view.equipment(name)
     if equipment is None:
         return []
     feeders = view.feeders_out_of(name) if leaving else view.feeders_into(name)
     taken = {(f.source if leaving else f.target).port: f.key for f in feeders}
-    return [
-        (port, f"taken by `{taken[port]}`" if port in taken else doc)
+    here = [
+        (port, doc)
         for port, doc in KINDS[equipment.kind].ports
         if (port in OUTGOING_PORTS) == leaving and (not leaving or OUTGOING_PORTS[port] in equipment.body.flags)
     ]
+    free = [(port, doc) for port, doc in here if port not in taken]
+    return [*free, *((port, f"taken by `{taken[port]}`") for port, _ in here if port in taken)]
 
 
 def targets(view: View, source: str, legs: tuple[str, ...] | None = None) -> list[Partner]:

@@ -52,7 +52,7 @@ async def test_ends_with_names_of_their_own_are_offered(editor: Editor) -> None:
     assert set(found) == {"ATS-1.normal", "ATS-1.emergency"}
     assert "taken by `MSB -> ATS-1.normal`" in found["ATS-1.normal"] and "alternate" in found["ATS-1.emergency"]
     inputs = [label for label in labels(await complete(editor, f"{more}feeder LP-1 -> $0")) if "ATS" in label]
-    assert inputs == ["ATS-1.normal", "ATS-1.emergency", "ATS-1"]
+    assert inputs == ["ATS-1.emergency", "ATS-1.normal", "ATS-1"], "the free one first"
     leaving = labels(await complete(editor, f"{more}feeder LP-$0"))
     assert "LP-7.through" in leaving and "LP-1.through" not in leaving, "only where the panel has such lugs"
     assert "LP-7.subfeed" not in leaving
