@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from functools import lru_cache
 from typing import NamedTuple
@@ -10,7 +11,7 @@ from wyeline_grammar import model as m
 from wyeline_grammar.interpret import interpret, value_of
 from wyeline_grammar.notation import ConductorSize, NotationError, Poles, Run, parse_poles, parse_run, parse_size
 from wyeline_grammar.places import span_of
-from wyeline_grammar.problems import Problem
+from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.syntax import Phrase, Token
 
 _TAKES_CONDUCTORS = frozenset({"feeder", "circuit"})
@@ -52,8 +53,15 @@ class BodyBuilder:
         self.leg_loads: list[m.LegLoad] = []
         self.description: str | None = None
         self.description_span: m.Span | None = None
+        self._judged: list[int] = []
+        """Problems of phrases judged by themselves, by their place in ``problems``."""
 
     def build(self) -> m.Body:
+        if self._judged:
+            from wyeline_grammar.out_of_place import beside  # only problems need it
+
+            for i in self._judged:
+                self.problems[i] = beside(self.problems[i], self.place, self.facts)
         return m.Body(
             self.facts,
             self.flags,
@@ -89,7 +97,9 @@ class BodyBuilder:
 
     def _attribute(self, phrase: Phrase, span: m.Span) -> None:
         got = interpret(self.place, phrase, span.line)
-        self.problems.extend(got.problems)
+        if got.problems:
+            self._judged += range(len(self.problems), len(self.problems) + len(got.problems))
+            self.problems.extend(got.problems)
         if got.name is None:
             return
         if phrase.form in ("flag", "class"):
@@ -160,17 +170,21 @@ class BodyBuilder:
             self._misplaced("conductors", span, "Wires belong to the feeder or circuit that uses them.")
             return
         if self.conductors is not None:
-            self._repeated("a run of conductors", span, self.conductors.span)
+            self._repeated("a run of conductors", span, self.conductors.span, _as_further(phrase, span.line))
             return
         wires = _wires(tuple([token[:2] for token in phrase.tokens]))
         if wires is None:
             return
-        sets, run, extras, marks, odd_roles = wires
+        sets, run, extras, marks, odd_roles, odd_marks = wires
         self.conductors = m.Conductors(sets, run, extras, marks, span)
         for i in odd_roles:
             self._unknown_role(phrase.tokens[i], span.line)
+        for i in odd_marks:
+            self._unknown_mark(phrase.tokens[i], span.line)
 
     def _unknown_role(self, token: Token, row: int) -> None:
+        from wyeline_grammar.slip_fixes import PART_WORDS  # only problems need it
+
         self.problems.append(
             Problem(
                 "value-not-understood",
@@ -182,10 +196,53 @@ class BodyBuilder:
                 needed="N (neutral), G (equipment ground), PE, PEN or IG (isolated ground)",
                 why="The part decides what the wire is sized for and what a fault finds as its way back.",
                 change="Write the part of this wire, as in `+ N #2 + G #8`.",
+                remedies=tuple(
+                    Remedy(f"Write `{part}`", (TextEdit(row, token.start, token.end, part),))
+                    for part in (PART_WORDS.get(token.text.upper(), token.text.upper()),)
+                    if part in _ROLES
+                ),
             )
         )
 
-    def _repeated(self, what: str, span: m.Span, first: m.Span) -> None:
+    def _unknown_mark(self, token: Token, row: int) -> None:
+        """A metal in another spelling, a word that the size says already, or a temperature, among insulations."""
+        from wyeline_grammar.slip_fixes import METAL_WORDS  # only problems need it
+
+        text = token.text
+        metal = METAL_WORDS.get(text)
+        spelled: tuple[str, ...]
+        if metal:
+            spelled, said = (metal,), f"`{text}` is written `{metal}`"
+        elif text[0].isdigit():
+            degrees = f"{text[:-1]} deg{text[-1]}"
+            spelled = f"lug-temp {degrees}", f"ambient {degrees}"
+            said = f"`{text}` does not say what it is the temperature of"
+        else:
+            spelled, said = ("",), f"`{text}` says nothing that the size does not"
+        remedies = tuple(
+            Remedy(
+                f"Write `{s}`" if s else f"Leave out `{text}`",
+                (TextEdit(row, token.start, token.end, s),),
+                len(spelled) == 1,
+            )
+            for s in spelled
+        )
+        self.problems.append(
+            Problem(
+                "value-not-understood",
+                said,
+                row,
+                token.start,
+                token.end,
+                found=f"`{text}` behind the conductors",
+                needed="a metal (`Cu`, `Al`), an insulation such as `THWN-2`, or a type of cable such as `MC`",
+                why="What a wire may carry is looked up by these marks; one that no table has hides the answer.",
+                change=f"Write {' or '.join(f'`{s}`' for s in spelled)}." if spelled[0] else f"Leave out `{text}`.",
+                remedies=remedies,
+            )
+        )
+
+    def _repeated(self, what: str, span: m.Span, first: m.Span, remedies: tuple[Remedy, ...] = ()) -> None:
         where = "earlier on this line" if first.line == span.line else "on a line above"
         self.problems.append(
             Problem(
@@ -197,7 +254,8 @@ class BodyBuilder:
                 found="two statements of one fact",
                 needed="each fact once",
                 why="Two values of one fact leave the reader, and every figure below, to guess which one holds.",
-                change="Keep the right one and delete the other.",
+                change=" or ".join(remedy.title for remedy in remedies) or "Keep the right one and delete the other.",
+                remedies=remedies,
             )
         )
 
@@ -217,17 +275,36 @@ class BodyBuilder:
         )
 
 
+def _as_further(phrase: Phrase, row: int) -> tuple[Remedy, ...]:
+    """A run of one conductor behind another run, such as ``1#10 G``, as the further conductor that it must be."""
+    from wyeline_grammar.slip_fixes import PART_WORDS  # only problems need it
+
+    run, *marks = phrase.tokens
+    if run.kind != "RUN" or parse_run(run.text).count != 1:
+        return ()
+    size = parse_run(run.text).size
+    written = f"#{size.text}" if size.system == "awg" else size.text
+    said = PART_WORDS.get(marks[0].text, marks[0].text) if marks else ""
+    parts, end = ((said,), marks[0].end) if said in _ROLES else (("G", "N"), run.end)
+    return tuple(
+        Remedy(f"Write `+ {part} {written}`", (TextEdit(row, run.start, end, f"+ {part} {written}"),), len(parts) == 1)
+        for part in parts
+    )
+
+
 class _Wires(NamedTuple):
     sets: int
     run: Run
     extras: tuple[tuple[str, ConductorSize], ...]
     marks: tuple[str, ...]
     odd_roles: tuple[int, ...]
+    odd_marks: tuple[int, ...]
 
 
 @lru_cache(maxsize=8192)
 def _wires(pieces: tuple[tuple[str, str], ...]) -> _Wires | None:
-    """What a phrase says, from the kinds and texts of its tokens; ``odd_roles`` are the tokens that name no part."""
+    """What a phrase says, from the kinds and texts of its tokens; ``odd_roles`` are the tokens that name no part,
+    ``odd_marks`` those that no metal, insulation or cable is called."""
     sets, extras, marks = 1, [], []
     run = None
     i = 0
@@ -249,9 +326,12 @@ def _wires(pieces: tuple[tuple[str, str], ...]) -> _Wires | None:
     if run is None:
         return None
     odd = [i for i in range(1, len(pieces)) if pieces[i - 1][0] == "PLUS" and pieces[i][1] not in _ROLES]
-    return _Wires(sets, run, tuple(extras), tuple(marks), tuple(odd))
+    no_marks = [i for i, (kind, text) in enumerate(pieces) if kind == "NAME" and _NO_MARK.fullmatch(text)]
+    return _Wires(sets, run, tuple(extras), tuple(marks), tuple(odd), tuple(no_marks))
 
 
+_NO_MARK = re.compile("CU|Copper|COPPER|AL|ALUM|Aluminum|ALUMINUM|AWG|KCMIL|MCM|[0-9]{2,3}[CF]")
+"""Words of drawings behind conductors that say no mark, or another one (common practice, no source)."""
 _ROLES = frozenset({"N", "G", "PE", "PEN", "IG"})
 
 

@@ -5,7 +5,8 @@ Positions are numbers of tokens within the phrase, 0 for its first; ``interpret`
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import re
+from collections.abc import Callable, Container
 
 from wyeline_grammar.attribute_types import FACILITIES, LOADS, Accept, Unkeyed
 from wyeline_grammar.attributes import (
@@ -16,6 +17,7 @@ from wyeline_grammar.attributes import (
     keys_at,
     listed,
     place_phrase,
+    unkeyed_at,
     use_of,
 )
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
@@ -56,7 +58,10 @@ _ELSEWHERE = {
     ("", "length"): "A length belongs to the feeder or circuit whose wires run it.",
     ("", "temperature"): "Write `ambient` in front of the temperature around it.",
     ("", "voltage"): "A voltage stands behind the name, such as `480Y/277`, or behind `voltage`.",
-    ("", "frequency"): "Write `frequency` in front of it.",
+    (
+        "",
+        "frequency",
+    ): "The frequency is that of the project, or of the source: it is written there, as `frequency 60 Hz`.",
 }
 
 
@@ -154,15 +159,38 @@ def poles_out_of_place(place: str, index: int, text: str) -> Problem:
     )
 
 
-def unkeyed_out_of_place(place: str, text: str, dimension: str, unkeyed: tuple[Unkeyed, ...]) -> Problem:
-    """A quantity without a key that has no meaning there."""
+_ALONE = " without a key"
+_SAME = {"main": "incomer", "incomer": "main"}
+"""Keys of which a statement has one."""
+
+
+def beside(problem: Problem, place: str, facts: Container[str]) -> Problem:
+    """The same problem where these facts are stated as well: a key that has its value already is no answer."""
+    text = problem.found.removesuffix(_ALONE)
+    if text == problem.found or not problem.remedies:
+        return problem
+    known = [r for r in problem.remedies if (key := r.edits[0].text.split(" ")[0]) in facts or _SAME.get(key) in facts]
+    if not known:
+        return problem
+    taken = frozenset(r.edits[0].text.split(" ")[0] for r in known)
+    again = unkeyed_out_of_place(place, text, parse_quantity(text).dimension, unkeyed_at(place), taken)
+    left = tuple(r for r in problem.remedies if r not in known)
+    return again._replace(line=problem.line, start=problem.start, end=problem.end, remedies=left)
+
+
+def unkeyed_out_of_place(
+    place: str, text: str, dimension: str, unkeyed: tuple[Unkeyed, ...], taken: frozenset[str] = frozenset()
+) -> Problem:
+    """A quantity without a key that has no meaning there; ``taken`` are keys that have their value elsewhere."""
+    if dimension in _POWERS and place in KINDS and _WIRES.fullmatch(text):
+        return _count_of_wires(place, text)
     if dimension == "voltage" and place in KINDS:
         return _volts_without_wires(place, text)
     powers = [u for u in unkeyed if u.accept.dimension in _POWERS] if dimension in _POWERS else []
     if powers:
         return _other_power(place, text, dimension, powers)
     derived = dimension == "voltage" and (place, dimension) in _ELSEWHERE
-    keys = [] if derived else _keys_for(place, text)[:4]
+    keys = [] if derived else [key for key in _keys_for(place, text) if key not in taken][:4]
     hint = _ELSEWHERE.get((place, dimension if dimension not in _POWERS else "power")) or _ELSEWHERE.get(
         ("", dimension), ""
     )
@@ -180,12 +208,31 @@ def unkeyed_out_of_place(place: str, text: str, dimension: str, unkeyed: tuple[U
         0,
         0,
         0,
-        found=f"{text} without a key",
+        found=f"{text}{_ALONE}",
         needed=_unkeyed_phrase(place, unkeyed),
         why=hint or "The same figure may be several facts, and each is checked against another limit.",
         change=change,
         remedies=tuple(swap(f"Write `{key} {text}`", 0, f"{key} {text}") for key in keys)
         or ((swap(f"Leave out `{text}`", 0, ""),) if derived else ()),
+    )
+
+
+_WIRES = re.compile(r"[2-5] ?W")
+
+
+def _count_of_wires(place: str, text: str) -> Problem:
+    """``4W`` behind a voltage: the wires of a drawing, which read as watts."""
+    return Problem(
+        "attribute-out-of-place",
+        f"`{text}` reads as watts; which wires {place_phrase(place)} has, its voltage says",
+        0,
+        0,
+        0,
+        found=text,
+        needed="a voltage that says them: `480Y/277` three and a neutral, `480 3ph` three, `120/240` two and a neutral",
+        why="A count of wires beside a voltage could only repeat or contradict it.",
+        change=f"Leave out `{text}`.",
+        remedies=(swap(f"Leave out `{text}`", 0, ""),),
     )
 
 
@@ -244,8 +291,8 @@ def short_phrase(dimension: str) -> str:
     return DIMENSIONS[dimension].phrase.partition(",")[0]
 
 
-_SELDOM = frozenset({"limit"})
-"""Keys that are offered behind the others: few mean them."""
+_SELDOM = frozenset({"limit", "ambient"})
+"""Keys that are offered behind the others: few mean them; a temperature that terminals are marked with is theirs."""
 
 
 def _keys_for(place: str, text: str) -> list[str]:

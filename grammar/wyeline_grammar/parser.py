@@ -120,10 +120,16 @@ def may_be_slip(line: Line, kinds: memo.Kinds, first: str) -> bool:
     """Whether a line that parses may be one of the slips that read as something else (see ``slips.py``)."""
     form = line.form
     if form == "equipment":
-        return any(token.kind == "NAME" and token.text[0].isdigit() for token in line.head[2:])
+        if any(token.kind == "NAME" and token.text[0].isdigit() for token in line.head[2:]):
+            return True
+        return any(phrase.tokens[0].text == "main" and phrase.tokens[1].text in _NO_MAINS for phrase in line.phrases)
     if form == "circuit" and kinds[0] == "NAME":
         return first[-1] == "P" or not any(map(str.isdigit, first))
     return form == "more" and kinds[:2] == ("QUANTITY", "QUANTITY") and " " not in first
+
+
+_NO_MAINS = frozenset("breaker circuit CB BKR 1P 2P 3P 4P".split())
+"""Words behind `main` that make a device of the rating behind them."""
 
 
 def parse_block(lines: tuple[str, ...]) -> BlockSyntax:

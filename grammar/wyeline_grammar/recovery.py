@@ -73,7 +73,7 @@ def recover_sound(text: str, line: Line) -> Line:
             options = _options(slip, match, place)
             if options:
                 problem = _slip_problem(slip, match, options, place)
-                if len(options) == 1:
+                if _has_one_meaning(slip, options):
                     meant = _meaning(text, match.start(), match.end(), options[0])
                     if meant is not None:
                         return meant._replace(problems=(problem,), comment=line.comment)
@@ -96,7 +96,7 @@ def _diagnose(
             slip, match, options = found
             problem = _slip_problem(slip, match, options, place)
             at, _, shortened = _trimmed(match, options)
-            return problem, (text, at, match.end(), shortened[0]) if len(options) == 1 else None
+            return problem, (text, at, match.end(), shortened[0]) if _has_one_meaning(slip, options) else None
         if wrong is not None and wrong.kind in ("PLAIN", "NAME", "ERROR"):
             near = nearest(wrong.text, stop.expected)
             sure_words = [w for d, w in near if d == 1 and _leads_further(place, wrong.start, wrong.end, w)]
@@ -137,6 +137,11 @@ def _options(slip: Slip, match: Match, place: Place) -> tuple[str, ...]:
     if fixed is None or fixed == match[0]:
         return ()
     return (fixed,) if isinstance(fixed, str) else fixed
+
+
+def _has_one_meaning(slip: Slip, options: tuple[str, ...]) -> bool:
+    """Whether the line can only have meant this."""
+    return len(options) == 1 and not slip.guess
 
 
 def _without_texts(text: str, tokens: tuple[Token, ...]) -> str:
@@ -202,7 +207,7 @@ def _slip_problem(slip: Slip, match: Match, options: tuple[str, ...], place: Pla
         + "".join(f", or {title[0].lower()}{title[1:]}" for title in titles[1:])
         + (f", and write {besides} on a line of its own" if besides else ""),
         remedies=tuple(
-            Remedy(title, (TextEdit(0, at, match.end(), option),), sure=len(options) == 1 and not besides)
+            Remedy(title, (TextEdit(0, at, match.end(), option),), sure=_has_one_meaning(slip, options) and not besides)
             for title, option in zip(titles, options, strict=True)
         ),
     )

@@ -15,7 +15,7 @@ class Slip(NamedTuple):
     or None where this is not the slip. ``pattern`` sees the line with the insides of texts and comments blanked out,
     unless ``quotes``; a group ``lead`` of it is context that stays. ``why`` is one sentence. ``message`` may use
     ``{wrong}``, ``{right}`` and the groups of the pattern; so may ``besides``, a line that the fix cannot write and
-    that the drafter has to: such a fix is never sure.
+    that the drafter has to: such a fix is never sure; nor is a ``guess``, the likeliest of several meanings.
     """
 
     name: str
@@ -28,3 +28,4 @@ class Slip(NamedTuple):
     quotes: bool = False
     sound: bool = False
     besides: str = ""
+    guess: bool = False

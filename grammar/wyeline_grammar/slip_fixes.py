@@ -45,6 +45,18 @@ SQUARE_MM = r"1\.5|2\.5|4|6|10|16|25|35|50|70|95|120|150|185|240|300"
 RACEWAYS = "EMT|RMC|IMC|GRC|PVC(?:-40|-80)?|FMC|LFMC|LFNC|ENT|RTRC|HDPE"
 """Raceway types by the abbreviations of common practice (article titles of NFPA 70, chapter 3)."""
 
+PART_WORDS = {
+    **dict.fromkeys(("GND", "GRD", "GRND", "GROUND", "EGC", "EG", "EQG"), "G"),
+    **dict.fromkeys(("CPC", "E"), "PE"),
+    **dict.fromkeys(("NEUT", "NEU", "NEUTRAL"), "N"),
+}
+"""What drawings call the further conductors of a run (common practice, no source)."""
+METAL_WORDS = {
+    **dict.fromkeys(("cu", "copper", "cu.", "Copper", "COPPER", "CU"), "Cu"),
+    **dict.fromkeys(("al", "alum", "alum.", "aluminum", "aluminium", "Aluminum", "ALUMINUM", "AL", "ALUM"), "Al"),
+}
+_LONGEST_MARK = 9
+"""Marks of insulations and cables are short; a longer word is none."""
 UNIT_WORDS = {
     **dict.fromkeys(("feet", "foot", "ft.", "lf"), "ft"),
     **dict.fromkeys(("metre", "metres", "meter", "meters", "mtr"), "m"),
@@ -90,6 +102,14 @@ def without(match: Match, place: Place) -> str | None:
 def one_an_action(match: Match, place: Place) -> str | None:
     """The further names behind an action of a scenario taken off its line."""
     return match["lead"] if place.tokens[0].kind == "ACTION" else None
+
+
+def spelled_unit(word: str) -> list[str]:
+    """The units that a word spells: by name, in another case, or a scale of temperature."""
+    if word in ("C", "F", "c", "f"):
+        return [f"deg{word.upper()}"]
+    named = UNIT_WORDS.get(word.lower())
+    return [named] if named else _BY_LOWER.get(word.lower(), [])
 
 
 def unit_word(match: Match, _: Place) -> str | None:
@@ -157,17 +177,21 @@ def volts_alone(match: Match, place: Place) -> tuple[str, str] | None:
     return (f"{figure} 3ph", f"{figure} 1ph") if third and figure in VOLTS else None
 
 
-def wye_mark(match: Match, _: Place) -> str | None:
-    """A wye whose mark stands elsewhere than behind the volts between its legs; those are 1.73 times the others."""
-    low, high = sorted((float(match["one"]), float(match["other"])))
-    return f"{high:g}Y/{low:g}" if low and abs(high / low - 3**0.5) < 0.02 * 3**0.5 else None
+_COUNTS = {"single": 1, "one": 1, "double": 2, "two": 2, "triple": 3, "three": 3, "four": 4}
+
+
+def poles(match: Match, _: Place) -> str:
+    return f"{match[1] or _COUNTS[match[3]]}p{match[2] or ''}"
+
+
+_LEAST_TRIP_A = 10.0
+"""A smaller figure before a stroke counts poles."""
 
 
 def frame(match: Match, _: Place) -> str | None:
-    frame, trip = float(match[1]), float(match[2])
-    frame, trip = max(frame, trip), min(frame, trip)
-    poles = f" {match['poles'].lower()}" if match["poles"] else ""
-    return f"{trip:g} A{poles} frame {frame:g} A" if frame != trip else None
+    first, second = sorted(float(figure) for figure in match.groups() if figure and figure[-1].isdigit())
+    poles = f" {match['poles'][0]}p" if match["poles"] else ""
+    return f"{first:g} A{poles} frame {second:g} A" if _LEAST_TRIP_A <= first < second else None
 
 
 def raceway_size(match: Match, place: Place) -> str:
@@ -257,7 +281,7 @@ def conductor_word(match: Match, place: Place) -> str | None:
         return None
     if match[0] in UNITS or match[0] in ("kcmil", "mcm", "awg"):
         return None
-    return match[0].capitalize() if match[0] in ("cu", "al") else match[0].upper()
+    return METAL_WORDS.get(match[0]) or (match[0].upper() if len(match[0]) < _LONGEST_MARK else None)
 
 
 def value_first(match: Match, place: Place) -> str | None:
@@ -266,6 +290,17 @@ def value_first(match: Match, place: Place) -> str | None:
     if match[2] not in KEYS or not (at == match.start() or not place.text[match.end() : at].strip(" ,\t")):
         return None
     return f"{match[2]} {match[1]}"
+
+
+WYES = {"208": "120", "220": "127", "380": "220", "400": "230", "415": "240", "480": "277", "600": "347", "690": "400"}
+"""Volts from a leg to neutral of a usual wye, by those between its legs (ANSI C84.1, IEC 60038, from memory)."""
+
+
+def secondary(match: Match, _: Place) -> tuple[str, ...]:
+    """Two voltages of a transformer: what the second one is, with a neutral or without, is for the writer to say."""
+    lead, first, second = match["lead"], match[2], match[3]
+    wye = (f"{lead}{first} 3ph -> {second}Y/{WYES[second]}",) if second in WYES else ()
+    return (*wye, f"{lead}{first} 3ph -> {second} 3ph", f"{lead}{first} 1ph -> {second} 1ph")
 
 
 def second_side(match: Match, place: Place) -> str | None:
@@ -278,14 +313,6 @@ def second_side(match: Match, place: Place) -> str | None:
 
 def raw_gauge(match: Match, place: Place) -> str | None:
     return f"{match[1]} #{match[2]}" if "#" in place.text else None
-
-
-def phases(match: Match, _: Place) -> str:
-    volts, unit = match["volts"], " kV" if match["unit"].lower() == "kv" else ""
-    phases = "3ph" if match["phases"].startswith("3") else "1ph"
-    if "/" in volts and phases == "3ph" and ("Y" in volts.upper() or match["wires"]):
-        return volts.replace("y", "Y") + unit
-    return f"{volts.replace('y', 'Y')}{unit} {phases}"
 
 
 def quoted_name(match: Match, place: Place) -> str | None:

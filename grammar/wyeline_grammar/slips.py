@@ -8,12 +8,32 @@ tried on lines that do parse but cannot have been meant so. Every row carries an
 from __future__ import annotations
 
 from wyeline_grammar.slip import Slip
+from wyeline_grammar.slips_boards import BOARD_WORDS
 from wyeline_grammar.slips_devices import DEVICES
 from wyeline_grammar.slips_figures import NUMBERS, UNITS
 from wyeline_grammar.slips_names import NAMES
+from wyeline_grammar.slips_raceways import CONDUITS
+from wyeline_grammar.slips_remarks import REMARKS, SEPARATORS
 from wyeline_grammar.slips_trade import TRADE
+from wyeline_grammar.slips_voltages import VOLTAGES
 from wyeline_grammar.slips_wires import AREAS, RUNS
 from wyeline_grammar.slips_wording import SIGNS, WORDING
 
-SLIPS: tuple[Slip, ...] = (*TRADE, *WORDING, *AREAS, *SIGNS, *DEVICES, *NUMBERS, *RUNS, *UNITS, *NAMES)
-"""The order counts: an area behind a gauge's sign is told before runs are, a thousands comma before positions."""
+SLIPS: tuple[Slip, ...] = (
+    *CONDUITS,
+    *TRADE,
+    *BOARD_WORDS,
+    *WORDING,
+    *AREAS,
+    *SIGNS,
+    *VOLTAGES,
+    *DEVICES,
+    *NUMBERS,
+    *RUNS,
+    *UNITS,
+    *REMARKS,
+    *NAMES,
+    *SEPARATORS,
+)
+"""The order counts: the marks of inches before texts, an area behind a gauge's sign before runs, a thousands comma
+before positions, the phases of a voltage before poles."""

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from wyeline_grammar.slip import Slip
-from wyeline_grammar.slip_fixes import BB, B, N, device_slash, frame, rewritten, spelled, whole
+from wyeline_grammar.slip_fixes import BB, B, N, device_slash, frame, poles, rewritten, spelled, whole
 
 DEVICES: tuple[Slip, ...] = (
     Slip(
         "device-slash",
-        whole(rf"({N}){B}[aA](?:{B}[/-]{B})([1-4]){B}[pP](?:ole)?"),
-        rewritten(r"\1 A \2p"),
+        whole(rf"({N}){B}[aA](?:{B}[/-]{B})([1-4])(?:{B}[pP](?:oles?)?)?|({N})A([1-4])[pP]"),
+        lambda match, _: f"{match[1] or match[3]} A {match[2] or match[4]}p",
         "A device is its rated current and then its poles.",
         "  1  20A/1P  1.2 kVA receptacle",
         "  1  20 A 1p  1.2 kVA receptacle",
@@ -24,7 +24,7 @@ DEVICES: tuple[Slip, ...] = (
     ),
     Slip(
         "poles-first",
-        whole(rf"([1-4])[pP]{BB}({N}){B}A(?!{BB}[1-4][pP])"),
+        whole(rf"([1-4])(?:[pP](?:oles?)?(?:{BB}|{B}[/-]{B}|)|/)({N}){B}A(?!{BB}[1-4][pP])"),
         rewritten(r"\2 A \1p"),
         "A device is its rated current and then its poles.",
         "feeder MSB -> LP-5  3P 100 A  30 m",
@@ -41,23 +41,37 @@ DEVICES: tuple[Slip, ...] = (
     ),
     Slip(
         "poles-case",
-        whole(r"([1-4])(?:P|[ -]?[Pp]ole|[ -][Pp])(\+N)?"),
-        rewritten(r"\1p\2"),
+        whole(
+            r"([1-4])(?:P|[pP]{2,}|p?o|[ -]?[Pp]oles?|[Pp]ol|[ -][Pp])(\+N)?"
+            r"|(single|one|double|two|triple|three|four)[ -][Pp]oles?"
+        ),
+        poles,
         "Poles are a figure and a small p.",
         "  3  20 A 1P  1.2 kVA receptacle",
         "  3  20 A 1p  1.2 kVA receptacle",
     ),
     Slip(
         "frame-and-trip",
-        whole(rf"({N}){B}AF{B}[/,]?{B}({N}){B}AT(?:{BB}(?P<poles>[1-4][pP]))?"),
+        whole(
+            rf"({N}){B}A(?:F{B}[/,]?{B}({N}){B}AT|T{B}[/,]?{B}({N}){B}AF)"
+            rf"(?:{B}[/,]?{B}(?P<poles>[1-4]{B}-?[pP])(?:ole)?)?"
+        ),
         frame,
         "The bare current is the device's setting; its frame has a keyword.",
         "feeder MSB -> LP-5  400AF/350AT 3p",
         "feeder MSB -> LP-5  350 A 3p frame 400 A",
     ),
     Slip(
+        "trip-or-frame-alone",
+        whole(rf"({N}){B}A(?P<mark>[TF])"),
+        lambda match, _: f"{match[1]} A" if match["mark"] == "T" else f"frame {match[1]} A",
+        "The bare current is the device's setting; its frame has a keyword.",
+        "feeder MSB -> LP-5  350AT 3p",
+        "feeder MSB -> LP-5  350 A 3p",
+    ),
+    Slip(
         "frame-slash-trip",
-        whole(rf"({N})/({N}){B}A(?:{BB}(?P<poles>[1-4][pP]))?"),
+        whole(rf"({N})/({N})(?:{B}A|(?={BB}[1-4][pP]))(?:{BB}(?P<poles>[1-4][pP]))?"),
         frame,
         "Offices disagree on which of the two comes first, so the frame has a keyword.",
         "feeder MSB -> LP-5  400/350 A 3p",
@@ -86,13 +100,5 @@ DEVICES: tuple[Slip, ...] = (
         "Capitals are for names; the words say what it is.",
         "panel LP-5 208Y/120  bus 225 A, MLO",
         "panel LP-5 208Y/120  bus 225 A, main lugs",
-    ),
-    Slip(
-        "main-breaker",
-        whole(rf"MCB{BB}({N}{B}A)|({N}{B}A){BB}MCB"),
-        lambda match, _: f"main {match[1] or match[2]}",
-        "Capitals are for names; the words say what it is.",
-        "panel LP-5 208Y/120  bus 225 A, MCB 200 A",
-        "panel LP-5 208Y/120  bus 225 A, main 200 A",
     ),
 )

@@ -8,7 +8,6 @@ from wyeline_grammar.slip_fixes import (
     B,
     N,
     fraction_sign,
-    phases,
     positions,
     rewritten,
     spelled,
@@ -17,7 +16,6 @@ from wyeline_grammar.slip_fixes import (
     unit_word,
     volts_alone,
     whole,
-    wye_mark,
 )
 
 NUMBERS: tuple[Slip, ...] = (
@@ -92,6 +90,63 @@ NUMBERS: tuple[Slip, ...] = (
 
 UNITS: tuple[Slip, ...] = (
     Slip(
+        "feet-and-inches",
+        spelled(rf"(?<![\w.])(\d+){B}['′]{B}-?{B}(\d{{1,2}})(?:\"|″|''|”)"),
+        lambda match, _: f"{int(match[1]) + int(match[2]) / 12:.4g} ft",
+        "A length is one figure with its unit.",
+        "feeder MSB -> LP-5  3#8 Cu  65'-6\"",
+        "feeder MSB -> LP-5  3#8 Cu  65.5 ft",
+        quotes=True,
+    ),
+    Slip(
+        "length-with-a-word",
+        whole(rf"(?:L|[lL]ength|LENGTH|[lL]en\.?|[dD]ist(?:ance)?\.?|[rR]un){B}[=:]?{B}({N}){B}(m|ft|feet|')"),
+        lambda match, _: f"{match[1]} {'m' if match[2] == 'm' else 'ft'}",
+        "On a feeder or a circuit a length needs no keyword.",
+        "feeder MSB -> LP-5  3#8 Cu  L=20 m",
+        "feeder MSB -> LP-5  3#8 Cu  20 m",
+    ),
+    Slip(
+        "percent-impedance",
+        whole(rf"(?:%{B}I?Z{B}[=:]?{B}({N})(?:{B}%)?|({N}){B}%{B}I?Z|I?Z{B}%{B}[=:]?{B}({N})|IZ{B}[=:]?{B}({N}){B}%)"),
+        lambda match, _: f"z {match[1] or match[2] or match[3] or match[4]} %",
+        "A keyword stands before its value, and a share has its sign behind it.",
+        "transformer TX-5 480 3ph -> 208Y/120  75 kVA, 5.75%Z",
+        "transformer TX-5 480 3ph -> 208Y/120  75 kVA, z 5.75 %",
+    ),
+    Slip(
+        "k-factor",
+        whole(r"[kK](?:[- ]?(?:[fF]actor|rated))?[- =]?(4|9|13|20|30|40|50)(?:[- ]rated)?"),
+        rewritten(r"kfactor \1"),
+        "The rating for harmonic currents has a keyword.",
+        "transformer TX-5 480 3ph -> 208Y/120  75 kVA, K-13",
+        "transformer TX-5 480 3ph -> 208Y/120  75 kVA, kfactor 13",
+    ),
+    Slip(
+        "vector-group-alone",
+        whole("(?:D|Y|YN|Z|ZN)(?:d|y|yn|z|zn)(?:\\d{1,2})"),
+        rewritten(r"connection \g<0>"),
+        "How the windings are joined has a keyword.",
+        "transformer TX-5 480 3ph -> 208Y/120  75 kVA, Dyn11",
+        "transformer TX-5 480 3ph -> 208Y/120  75 kVA, connection Dyn11",
+    ),
+    Slip(
+        "rise-behind",
+        whole(rf"({N})(?:{B}(?:deg(?:rees?)?\.?|°))?(?:{B}([CF]))?{BB}(?:temp(?:erature|\.)?{BB})?rise"),
+        lambda match, _: f"rise {match[1]} deg{match[2] or 'C'}",
+        "A keyword stands before its value.",
+        "transformer TX-5 480 3ph -> 208Y/120  75 kVA, 150 °C rise",
+        "transformer TX-5 480 3ph -> 208Y/120  75 kVA, rise 150 degC",
+    ),
+    Slip(
+        "degrees-of-no-scale",
+        whole(rf"(ambient|rise|lug-temp){BB}({N}){B}(?:degrees?|deg\.?|°)(?!{B}[CF]\b)"),
+        lambda match, _: (f"{match[1]} {match[2]} degC", f"{match[1]} {match[2]} degF"),
+        "The same figure is two temperatures.",
+        "panel LP-5 208Y/120  bus 225 A, ambient 35 degrees",
+        "panel LP-5 208Y/120  bus 225 A, ambient 35 degC",
+    ),
+    Slip(
         "foot-mark",
         whole(rf"({N}){B}['′]"),
         rewritten(r"\1 ft"),
@@ -114,50 +169,6 @@ UNITS: tuple[Slip, ...] = (
         "A voltage is its figure and the word that says of what kind it is.",
         "battery BAT-5  48 VDC  20 kWh",
         "battery BAT-5  48 dc  20 kWh",
-    ),
-    Slip(
-        "phases",
-        whole(
-            rf"(?P<volts>{N}(?:[Yy]?/{N}|-{N})?){B}(?P<unit>[kK]?[vV]|){B}[,/-]?{B}"
-            rf"(?P<phases>[13](?:{B}-?{B}(?:PH|Ph|ph|[Pp]hase|PHASE|Ø|ø|φ|Φ)))(?P<wires>{B},?{B}[34]{B}-?[wW](?:ire)?)?"
-        ),
-        phases,
-        "A voltage is its figures and then `3ph` or `1ph`; the volts need no unit.",
-        "motor P-5  460V 3PH  15 hp",
-        "motor P-5  460 3ph  15 hp",
-    ),
-    Slip(
-        "phases-in-one-word",
-        whole(r"(?P<volts>\d+)(?P<unit>k?V)-?(?P<phases>[13][Pp][Hh])(?P<wires>-[34]W)?"),
-        lambda match, place: None if match.start() <= place.tokens[1].start else phases(match, place),
-        "A voltage is its figures and then `3ph` or `1ph`; written in one word it reads as a name.",
-        "motor P-5  460V-3PH  15 hp",
-        "motor P-5  460 3ph  15 hp",
-        sound=True,
-    ),
-    Slip(
-        "wye-mark",
-        whole(rf"[Yy](?P<one>{N})[Vv]?/(?P<other>{N})[Vv]?"),
-        wye_mark,
-        "A wye is the volts between two legs, `Y/`, and the volts from a leg to neutral.",
-        "panel LP-5 Y480/277  bus 100 A",
-        "panel LP-5 480Y/277  bus 100 A",
-    ),
-    Slip(
-        "wye-mark-behind",
-        whole(rf"(?P<one>{N})[Vv]?/(?P<other>{N})[Vv]?[Yy]"),
-        wye_mark,
-        "A wye is the volts between two legs, `Y/`, and the volts from a leg to neutral.",
-        "panel LP-5 120/208Y  bus 100 A",
-        "panel LP-5 208Y/120  bus 100 A",
-    ),
-    Slip(
-        "volts-twice",
-        whole(rf"(?P<one>{N})[Vv]/(?P<other>{N})[Vv]?"),
-        wye_mark,
-        "A wye is the volts between two legs, `Y/`, and the volts from a leg to neutral.",
-        "panel LP-5 480V/277V  bus 100 A",
-        "panel LP-5 480Y/277  bus 100 A",
     ),
     Slip(
         "voltage-alone",

@@ -6,6 +6,7 @@ from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import (
     BB,
     KCMIL,
+    PART_WORDS,
     RACEWAYS,
     SIZE,
     SQUARE_MM,
@@ -19,6 +20,9 @@ from wyeline_grammar.slip_fixes import (
     rewritten,
     whole,
 )
+
+_PARTS = "PEN|PE|G|N|IG|GND|GRD|GRND|GROUND|EGC|EG|EQG|CPC|NEUT|NEU|NEUTRAL"
+_JOINED = rf"(?:(?:\+|&|w/|W/|with|and|plus){B})"
 
 AREAS: tuple[Slip, ...] = (
     Slip(
@@ -34,7 +38,7 @@ AREAS: tuple[Slip, ...] = (
     ),
     Slip(
         "area-without-unit",
-        whole(rf"(?:(\d{{1,2}}){B}[-x×]?{B}#|(\+{B}(?:N|G|IG)){BB}#?)({KCMIL})(?!{B}[kKmM])"),
+        whole(rf"(?:(\d{{1,2}})(?:{B}[-x×]?{B}#|-)|(\+{B}(?:N|G|IG)){BB}#?)({KCMIL})(?!{B}[kKmM])"),
         area_run,
         "Gauges end at #4/0; larger conductors are sized by their area, with its unit.",
         "feeder MSB -> LP-5  3#350 + G #3 Cu  30 m",
@@ -57,6 +61,14 @@ AREAS: tuple[Slip, ...] = (
         "feeder MSB -> LP-5  3#8 + G #10 Cu  30 m",
     ),
     Slip(
+        "two-insulations",
+        whole("(THHN|THWN|XHHW|USE|RHH|RHW)/(THHN|THWN|RHW|USE)(-2)?(?:/[A-Z]+(?:-2)?)*"),
+        lambda match, _: f"{match[2]}-2" if match[3] else (match[2], match[1]),
+        "A wire that bears two marks is used as one of them: `THHN` is for dry places.",
+        "feeder MSB -> LP-5  3#8 Cu THHN/THWN-2  30 m",
+        "feeder MSB -> LP-5  3#8 Cu THWN-2  30 m",
+    ),
+    Slip(
         "role-missing",
         whole(r"\+\s*(#\d+(?:/0)?|\d+(?:\.\d+)?\s*(?:kcmil|mm2))(?!\s+(?:N|G|IG|PE|PEN)\b)"),
         lambda match, _: (f"+ G {match[1]}", f"+ N {match[1]}"),
@@ -70,11 +82,46 @@ AREAS: tuple[Slip, ...] = (
 RUNS: tuple[Slip, ...] = (
     Slip(
         "ground-in-run",
-        whole(rf"(?:\+{B})?(?:1{B}-?{B})?#(\d+(?:/0)?){B}-?(G|GND|EG|EGC|PE|N)"),
-        lambda match, _: f"+ {match[2] if match[2] in ('PE', 'N') else 'G'} #{match[1]}",
+        whole(rf"{_JOINED}?(?:\(?1\)?{B}-?{B})?#(\d+(?:/0)?)(?:{B}AWG)?{B}-?({_PARTS})"),
+        lambda match, _: f"+ {PART_WORDS.get(match[2], match[2])} #{match[1]}",
         "A conductor added to the run is named first and sized then.",
         "feeder MSB -> LP-5  3#8 1#8G Cu  30 m",
         "feeder MSB -> LP-5  3#8 + G #8 Cu  30 m",
+    ),
+    Slip(
+        "ground-joined-by-a-word",
+        whole(rf"(?:&|w/|W/|with|and|plus){B}({_PARTS}){BB}#?(\d+(?:/0)?)(?:{B}AWG)?"),
+        lambda match, _: f"+ {PART_WORDS.get(match[1], match[1])} #{match[2]}",
+        "A conductor added to the run stands behind a `+`.",
+        "feeder MSB -> LP-5  3#8 w/G #10 Cu  30 m",
+        "feeder MSB -> LP-5  3#8 + G #10 Cu  30 m",
+    ),
+    Slip(
+        "gauge-in-noughts",
+        whole(r"(\d+)?(?:-|x|×)?#(0+)(?!/)"),
+        lambda match, _: f"{match[1] or ''}#{len(match[2])}/0",
+        "Noughts are counted: `4/0` is four of them.",
+        "feeder MSB -> LP-5  3#000 Cu  30 m",
+        "feeder MSB -> LP-5  3#3/0 Cu  30 m",
+    ),
+    Slip(
+        "cable-of-cores",
+        whole(
+            rf"(\d{{1,2}}){B}(?:/{B}[cC]|[cC]|[- ]cores?|cond\.?)[ \t\u00a0,x×-]*+"
+            rf"(?:#(\d+(?:/0)?)(?:{B}AWG)?|({N}{B}(?:kcmil|MCM|mm2|mm²)))"
+        ),
+        lambda match, _: f"{match[1]}#{match[2]}" if match[2] else f"{match[1]}x{match[3].replace('MCM', 'kcmil')}",
+        "A cable counts its conductors as a run does.",
+        "feeder MSB -> LP-5  3/C #4 Cu  30 m",
+        "feeder MSB -> LP-5  3#4 Cu  30 m",
+    ),
+    Slip(
+        "run-of-gauges-by-name",
+        whole(rf"(\d{{1,2}})(?:{B}[-x×]{B}|{BB})(?:(\d{{1,2}}|\d/0){B}(?:AWG|awg)|(\d/0))"),
+        lambda match, _: f"{match[1]}#{match[2] or match[3]}",
+        "A run is the count of its conductors and, with no blank, their gauge behind its sign.",
+        "feeder MSB -> LP-5  3-10AWG Cu  30 m",
+        "feeder MSB -> LP-5  3#10 Cu  30 m",
     ),
     Slip(
         "run-dash",
@@ -133,14 +180,6 @@ RUNS: tuple[Slip, ...] = (
         "feeder MSB -> LP-5  30 m  in 2 inch EMT",
     ),
     Slip(
-        "conduit-size-last",
-        whole(rf"in{BB}({RACEWAYS}){BB}({SIZE}){B}(inch|mm|in|\")"),
-        lambda match, _: f"in {match[2]} {'mm' if match[3] == 'mm' else 'inch'} {match[1]}",
-        "The trade size stands before the raceway's kind.",
-        "feeder MSB -> LP-5  30 m  in EMT 2 inch",
-        "feeder MSB -> LP-5  30 m  in 2 inch EMT",
-    ),
-    Slip(
         "raceway-without-in",
         whole(rf"({N}{B}(?:m|ft)){BB}((?:(?:{SIZE}){B}(?:inch|mm){BB})?(?:{RACEWAYS}))"),
         rewritten(r"\1 in \2"),
@@ -149,8 +188,18 @@ RUNS: tuple[Slip, ...] = (
         "feeder MSB -> LP-5  3#8 Cu  42 m in EMT",
     ),
     Slip(
+        "sets-multiplied",
+        whole(
+            rf"\(?(\d)\)?{B}(?:[x×*]{B})?\((\d+(?:#|{B}[x×]{B}\d)[^()]*)\)|(\d){B}[x×](?:{B}|{BB})(\d{{1,2}}(?:#|x)[^\s,]+)"
+        ),
+        lambda match, _: f"{match[1] or match[3]} sets {match[2] or match[4]}",
+        "Parallel sets are a count and the word.",
+        "feeder MSB -> LP-5  2x(4#3/0) Cu  30 m",
+        "feeder MSB -> LP-5  2 sets 4#3/0 Cu  30 m",
+    ),
+    Slip(
         "sets-of",
-        whole(rf"\(?(\d+)\)?{BB}(?:sets?|runs?|parallel)(?:{BB}of)?(?={BB}\d)"),
+        whole(rf"\(?(\d+)\)?(?:{BB}|-)(?:parallel{BB})?(?:sets?|runs?|parallel)(?:{BB}of)?:?(?={BB}[\d(])"),
         lambda match, _: f"{match[1]} set{'s' if match[1] != '1' else ''}",
         "Parallel sets are a count and the word.",
         "feeder MSB -> LP-5  2 sets of 3#4/0 Cu  30 m",

@@ -16,6 +16,7 @@ from wyeline_grammar.slip_fixes import (
     one_an_action,
     rewritten,
     second_side,
+    secondary,
     spelled,
     trade_word,
     value_first,
@@ -110,28 +111,28 @@ WORDING: tuple[Slip, ...] = (
     ),
     Slip(
         "ways-of-a-panel",
-        whole(r"(\d+)[ -](?:circuits?|ckts?|CKTS?|poles?|ways?|Spaces|SPACES)"),
+        whole(r"(\d+)[ -]?(?:circuits?|ccts?|ckts?|CKTS?|CIRCUITS?|poles?|ways?|slots?|space|Spaces|SPACES)"),
         ways,
         "`spaces` counts the single-pole positions of a board.",
         "panel LP-5 208Y/120  bus 225 A, 42 circuits",
         "panel LP-5 208Y/120  bus 225 A, spaces 42",
     ),
     Slip(
-        "interrupting-rating",
-        whole(rf"({N}){B}(?:[kK]{B}-?{B}?AIC|[kK]A?{B}AIC|[kK]A{B}IC)|(?:AIC|aic|SCCR|sccr){BB}({N}){B}[kK]A?"),
-        lambda match, _: f"rated {match[1] or match[2]} kA",
-        "What it may interrupt or withstand is its rating, with the unit of a current.",
-        "panel LP-5 208Y/120  bus 225 A, 22 kAIC",
-        "panel LP-5 208Y/120  bus 225 A, rated 22 kA",
-    ),
-    Slip(
         "voltage-pair-of-a-transformer",
         spelled(
-            rf"(?P<lead>^transformer{BB}\S+{BB})({N})(?:{B}[vV])?{B}(?:-|–|:|/|to\b|->){B}({N}Y/{N})(?:{B}[vV])?(?=[\s,]|$)"
+            rf"(?P<lead>^transformer{BB}\S+{BB})({N})(?:{B}[vV])?[DΔ]?{B}(?:-|–|:|/|to\b|->){B}({N}Y/{N})(?:{B}[vV])?(?=[\s,]|$)"
         ),
         rewritten(r"\g<lead>\2 3ph -> \3"),
         "The two sides of a transformer are two voltages, each with its wires.",
         "transformer TX-5 480-208Y/120V  75 kVA",
+        "transformer TX-5 480 3ph -> 208Y/120  75 kVA",
+    ),
+    Slip(
+        "voltages-of-a-transformer",
+        spelled(rf"(?P<lead>^transformer{BB}\S+{BB})({N}){B}[vV][DΔ]?{B}(?:-|–|:|/|to\b){B}({N}){B}[vV](?=[\s,]|$)"),
+        secondary,
+        "The two sides of a transformer are two voltages, each with its wires.",
+        "transformer TX-5 480V/208V  75 kVA",
         "transformer TX-5 480 3ph -> 208Y/120  75 kVA",
     ),
     Slip(

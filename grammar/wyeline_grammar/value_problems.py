@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from wyeline_grammar.attribute_types import Accept, Use
 from wyeline_grammar.attributes import (
     KEYS,
@@ -211,9 +213,29 @@ def _other_dimension(key: str, use: Use, text: str, value: Value) -> Problem:
     )
 
 
+def _figure_with_its_unit(use: Use, text: str) -> tuple[Remedy, ...]:
+    """``35C``, ``225amps``: a figure whose unit is spelt as no unit is, so that it read as a name or a word."""
+    from wyeline_grammar.slip_fixes import spelled_unit
+
+    match = re.fullmatch(r"([+-]?\d+(?:\.\d+)?)([A-Za-z%]+)", text)
+    units = [UNITS[unit] for unit in spelled_unit(match[2])] if match else []
+    fit = [unit for unit in units for accept in use.accepts if _same_dimension(accept, unit.dimension)]
+    assert match is not None or not fit
+    return tuple(
+        swap(f"Write `{match[1]} {u.symbol}`", 1, f"{match[1]} {u.symbol}", sure=len(fit) == 1) for u in fit if match
+    )
+
+
+def _same_dimension(accept: Accept, dimension: str) -> bool:
+    return dimension == ("temperature" if accept.dimension == "temperature-difference" else accept.dimension)
+
+
 def _other_spelling(use: Use, kind: str, text: str) -> tuple[Remedy, ...]:
     """Spellings that the key takes and that are near to what was written."""
     from difflib import get_close_matches
+
+    if text[0].isdigit():
+        return _figure_with_its_unit(use, text)
 
     bare = text[1:-1] if kind == "TEXT" else text
     choices = [word for accept in use.accepts for word in accept.words]

@@ -95,7 +95,7 @@ SPELLINGS = {
     "motor P-1  460V-3ph  15 hp": "motor P-1  460 3ph  15 hp",
     "motor P-1  460V,3PH  15 hp": "motor P-1  460 3ph  15 hp",
     "panel LP-1  480Y/277V 3PH 4W  bus 225 A": "panel LP-1  480Y/277  bus 225 A",
-    "panel LP-1  120/240V 1PH  bus 225 A": "panel LP-1  120/240 1ph  bus 225 A",
+    "panel LP-1  120/240V 1PH  bus 225 A": "panel LP-1  120/240  bus 225 A",
     "feeder msb -> LP-1": "feeder MSB -> LP-1",
     'panel Pump room 208Y/120': 'panel "Pump room" 208Y/120',
     "feeder MSB -> PUMP ROOM  30 m": 'feeder MSB -> "PUMP ROOM"  30 m',

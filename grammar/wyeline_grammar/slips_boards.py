@@ -1,0 +1,161 @@
+"""Known slips of boards: mains, lugs, ratings, enclosures, temperatures of terminals."""
+
+from __future__ import annotations
+
+import re
+
+from wyeline_grammar.slip import Slip
+from wyeline_grammar.slip_fixes import BB, B, Match, N, Place, rewritten, spelled, whole
+
+_BREAKER = rf"(?:MCB|MCCB|(?:[mM]ain{BB})?(?:[cC]ircuit{BB})?[bB]reaker|[mM]ain{BB}(?:CB|C/B|BKR|[bB]kr))"
+_POLES = r"(?:[ \t\u00a0,/]*+(?P<{name}>[1-4])[ -]?[pP](?:oles?)?)?"
+_KA = r"(?:[kK][aA]?)"
+_IC = r"(?:A?[ \t\u00a0-]*+(?:AIC|aic|A\.I\.C\.|SCCR|sccr|IC|RMS|rms)(?:{BB}(?:sym|SYM)\.?)?)".replace(
+    "{BB}", BB
+).replace("{B}", B)
+_CURRENTS = "bus|main|incomer|service|rated|withstand|frame|series|fault"
+_ENCLOSURE = (
+    r"(?:NEMA[ -]?(?:type[ -]?)?\d{1,2}[RSXKP]{0,2}|[Tt]ype \d{1,2}[RSXKP]{0,2} enclosure|IP[ -]?\d\d[A-Z]?"
+    r"|(?:flush|surface|wall|pole|pad|recess|rack|floor)(?:[- ]?mount(?:ed|ing)?)?|recessed|free[- ]?standing"
+    r"|(?:dry|cast[- ]coil|oil|liquid)(?:[- ](?:type|filled|resin))|weatherproof|explosion[- ]proof)"
+)
+_TEMPERATURE = rf"(?P<n>{N})(?:{B}(?:deg(?:rees?)?\.?|°))?(?:{B}(?P<scale>[CF]))?"
+_OF_TERMINALS = r"(?:lug(?:s|-temp)?|terminals?|terminations?|Lugs|Terminals|rated lugs)"
+
+
+def _main(match: Match, _: Place) -> str:
+    rating, poles = match["n"] or match["m"], match["p"] or match["q"]
+    return f"main {rating} A" + (f" {poles}p" if poles else "")
+
+
+def _main_of_the_bus(_: Match, place: Place) -> str | None:
+    bus = re.search(rf"\bbus{BB}({N}){B}A\b", place.text)
+    return f"main {bus[1]} A" if bus else None
+
+
+def _interrupting(match: Match, _: Place) -> str | None:
+    """``22 kAIC``, ``10,000 AIC``, ``10K AIC``: in kiloamperes, since no board is rated for less than one."""
+    figure, kilo = match["n"] or match["m"], match["k"] or match["l"]
+    value = float(figure.replace(",", ""))
+    if not kilo and value < 1000:
+        return None
+    return f"rated {value if kilo else value / 1000:g} kA"
+
+
+def _remark(match: Match, place: Place) -> str | None:
+    """What the language has no word for, as a note; none where the line has one already."""
+    said = re.sub(r"[ \t\u00a0]+", " ", match[0].strip(" ,"))
+    return None if re.search(r"\bnote\b", place.text) else f'note "{said}"'
+
+
+def _terminals(match: Match, _: Place) -> str | tuple[str, ...]:
+    scale = match["scale"]
+    return (
+        f"lug-temp {match['n']} deg{scale}" if scale else (f"lug-temp {match['n']} degC", f"lug-temp {match['n']} degF")
+    )
+
+
+BOARD_WORDS: tuple[Slip, ...] = (
+    Slip(
+        "lugs-only",
+        whole(rf"(?:(?:[mM]ain{BB})?[lL]ugs{BB}only|MLO{BB}only|MAIN{BB}LUGS(?:{BB}ONLY)?)"),
+        rewritten("main lugs"),
+        "`main lugs` says that nothing protects the bus in the board itself.",
+        "panel LP-5 208Y/120  bus 225 A, main lugs only",
+        "panel LP-5 208Y/120  bus 225 A, main lugs",
+    ),
+    Slip(
+        "main-breaker",
+        whole(
+            rf"{_BREAKER}{BB}(?P<n>{N})(?:{B}A[TF]?)?{_POLES.format(name='p')}"
+            rf"|(?P<m>{N})(?:{B}AT?)?{_POLES.format(name='q')}{BB}{_BREAKER}"
+        ),
+        _main,
+        "`main` is the device that protects the bus; its rating stands behind it.",
+        "panel LP-5 208Y/120  bus 225 A, MCB 200 A",
+        "panel LP-5 208Y/120  bus 225 A, main 200 A",
+    ),
+    Slip(
+        "main-breaker-sound",
+        whole(
+            rf"[mM]ain{BB}(?:(?:[cC]ircuit{BB})?[bB]reaker|CB|C/B|BKR){BB}(?P<n>{N})(?:{B}A)?{_POLES.format(name='p')}(?P<m>)(?P<q>)"
+        ),
+        _main,
+        "`main` is the device that protects the bus; its rating stands behind it.",
+        "panel LP-5 208Y/120  bus 225 A, main breaker 200 A",
+        "panel LP-5 208Y/120  bus 225 A, main 200 A",
+        sound=True,
+    ),
+    Slip(
+        "main-poles-first",
+        whole(rf"main{BB}([1-4])[pP],?{BB}({N}){B}A"),
+        rewritten(r"main \2 A \1p"),
+        "A device is its rated current and then its poles.",
+        "panel LP-5 208Y/120  bus 225 A, main 3P 200 A",
+        "panel LP-5 208Y/120  bus 225 A, main 200 A 3p",
+        sound=True,
+    ),
+    Slip(
+        "main-breaker-alone",
+        whole(r"MCB|MCCB|main[- ](?:circuit[- ])?breaker"),
+        _main_of_the_bus,
+        "`main` is the device that protects the bus, with its rating; it is often that of the bus, and may be less.",
+        "panel LP-5 208Y/120  bus 225 A, MCB",
+        "panel LP-5 208Y/120  bus 225 A, main 225 A",
+        guess=True,
+    ),
+    Slip(
+        "ratings-first",
+        spelled(rf"(?<![^\s,]){N}{B}k?A{BB}(?:{_CURRENTS})(?:[\s,]+{N}{B}k?A{BB}(?:{_CURRENTS}))+(?={B}(?:,|$|//))"),
+        lambda match, _: re.sub(rf"({N}{B}k?A){BB}({_CURRENTS})", r"\2 \1", match[0]),
+        "A keyword stands before its value.",
+        "panel LP-5 208Y/120  225 A bus, 100 A main",
+        "panel LP-5 208Y/120  bus 225 A, main 100 A",
+    ),
+    Slip(
+        "interrupting-rating",
+        whole(
+            rf"(?P<n>\d+(?:,\d{{3}})*+(?:\.\d+)?)(?:{B}(?P<k>{_KA}))?{_IC}"
+            r"|(?:AIC|aic|SCCR|sccr|Icu|Icn|Icw)[ \t\u00a0=:]*+"
+            rf"(?P<m>\d+(?:,\d{{3}})*+(?:\.\d+)?)(?:{B}(?:(?P<l>{_KA})|A\b))?"
+        ),
+        _interrupting,
+        "What it may interrupt or withstand is its rating, with the unit of a current.",
+        "panel LP-5 208Y/120  bus 225 A, 22 kAIC",
+        "panel LP-5 208Y/120  bus 225 A, rated 22 kA",
+    ),
+    Slip(
+        "temperature-of-terminals",
+        whole(rf"{_TEMPERATURE}{BB}{_OF_TERMINALS}"),
+        _terminals,
+        "The temperature that its terminals are rated for has a keyword.",
+        "panel LP-5 208Y/120  bus 225 A, 75 C lugs",
+        "panel LP-5 208Y/120  bus 225 A, lug-temp 75 degC",
+    ),
+    Slip(
+        "temperature-of-terminals-behind",
+        whole(rf"{_OF_TERMINALS}{BB}{_TEMPERATURE}"),
+        _terminals,
+        "The temperature that its terminals are rated for has a keyword.",
+        "panel LP-5 208Y/120  bus 225 A, lugs 75 °C",
+        "panel LP-5 208Y/120  bus 225 A, lug-temp 75 degC",
+    ),
+    Slip(
+        "temperature-alone",
+        whole(rf"(?P<n>60|75|90)(?:{B}(?:deg\.?|°))?{B}(?P<scale>C)"),
+        lambda match, place: _terminals(match, place) if place.statement else None,
+        "A temperature needs the keyword that says of what it is.",
+        "panel LP-5 208Y/120  bus 225 A, 75C",
+        "panel LP-5 208Y/120  bus 225 A, lug-temp 75 degC",
+        guess=True,
+    ),
+    Slip(
+        "enclosure",
+        whole(rf"{_ENCLOSURE}(?:[ \t\u00a0,]*+{_ENCLOSURE})*+"),
+        _remark,
+        "Enclosures and mountings are not judged, so they are a note in the drafter's own words.",
+        "panel LP-5 208Y/120  bus 225 A, NEMA 3R",
+        'panel LP-5 208Y/120  bus 225 A, note "NEMA 3R"',
+        message="the language has no word for `{wrong}`: write it as a note, `{right}`",
+    ),
+)
