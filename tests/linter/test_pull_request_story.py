@@ -126,6 +126,8 @@ def test_the_model_is_named_from_elsewhere(
     monkeypatch.chdir(yard.top.parent)
     assert main(["compare", "main", "larger-loft", "--model", str(yard.model / "site.wye")]) == 1
     assert CAUSE in capsys.readouterr().out
+    assert main(["compare", "main...larger-loft", str(yard.model / "site.wye")]) == 1, "behind a range it is the model"
+    assert CAUSE in capsys.readouterr().out
 
 
 def test_exit_codes(yard: Yard, capsys: pytest.CaptureFixture[str]) -> None:
@@ -145,6 +147,7 @@ def test_exit_codes(yard: Yard, capsys: pytest.CaptureFixture[str]) -> None:
     [
         (["nowhere..HEAD"], "git knows no such revision"),
         (["HEAD", "nowhere"], "git knows no such revision"),
+        (["main..HEAD", "larger-loft"], "names both sides already"),
         (["."], "name what to compare it with"),
         (["main..HEAD", "--model", "gone.wye"], "no .wye file below electrical/gone.wye in this revision"),
         (["main..HEAD", "--scenario", "Night"], "no scenario `Night`"),

@@ -30,8 +30,13 @@ def sides(old: str, new: str | None, model: str | None) -> tuple[Side, Side]:
 
     ``old`` may be a range (``main..HEAD``: those two; ``main...HEAD``: from where they parted). Without ``new``, a lone
     revision is compared with the working tree. ``model`` is the file or folder of the model within the repository,
-    the current folder where it is None. Raises SourceError for what cannot be read.
+    the current folder where it is None; behind a range, which names both sides, ``new`` can only be that. Raises
+    SourceError for what cannot be read.
     """
+    if new is not None and not os.path.exists(old) and _range(old)[1]:
+        if model is not None or not os.path.exists(new):
+            raise SourceError(new, f"`{old}` names both sides already; the model stands behind --model")
+        new, model = None, new
     if new is None and not os.path.exists(old):
         first, dots, second = _range(old)
         if not dots:
