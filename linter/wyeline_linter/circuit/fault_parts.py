@@ -34,7 +34,8 @@ class Loop:
     """The loop of a fault that sources alone feed, without machines and without converters of fixed current.
 
     ``volts``, ``ohm`` and ``amperes`` are of the conductor that carries most; ``mean_ohm`` is the mean over three legs,
-    which the ``parts`` add up to: ohm by element, as it acts at the place of the fault.
+    which the ``parts`` add up to: ohm by element, as it acts at the place of the fault. ``legs_ohm`` is what each of
+    three legs sees: its volts to the star over its current.
     """
 
     volts: complex
@@ -42,6 +43,7 @@ class Loop:
     amperes: float
     mean_ohm: complex
     parts: dict[str, complex]
+    legs_ohm: tuple[complex, ...] = ()
 
 
 class Shares(NamedTuple):
@@ -291,7 +293,10 @@ def loop_of(study: FaultStudy, bus: Bus, tied: Sequence[str]) -> Loop | None:
     least = LEAST_PART * abs(whole)
     powers = felt.powers(currents, least)
     parts = {name: power / squares for name, power in powers.items()}
-    return Loop(volts, volts / current, abs(current), whole / squares, parts)
+    legs: tuple[complex, ...] = ()
+    if len(nodes) == 3 and np.abs(drawn).min() > LEAST_PART * abs(current):
+        legs = tuple(((before - against) / drawn).tolist())
+    return Loop(volts, volts / current, abs(current), whole / squares, parts, legs)
 
 
 def fed_by_motors(motors: Iterable[Motor], before_v: Complex) -> list[tuple[str, Sequence[int], Sequence[complex]]]:

@@ -70,7 +70,7 @@ def _worked(
         ohms = _by_owner(study, view, loop)
         digits = _decimals(loop.ohm)
         inputs += [_way_row(study, view, owner, z, digits) for owner, z in ohms.items()]
-        steps += _loop_steps(loop, [*ohms.values()], digits)
+        steps += _loop_steps(loop, [*ohms.values()], digits, names)
         formula = "c * V / Z" if view.practice == "iec" else "V / Z"
         if shares is not None:
             machines = _machine_shares(view, shares, c)
@@ -110,8 +110,8 @@ def _worked(
     )
 
 
-def _loop_steps(loop: Loop, parts: list[complex], digits: int) -> list[Step]:
-    """R, X and Z of the loop, as sums of the parts that are listed."""
+def _loop_steps(loop: Loop, parts: list[complex], digits: int, names: list[str]) -> list[Step]:
+    """R, X and Z of the loop, as sums of the parts that are listed; of each leg, where the legs differ."""
     alike = abs(loop.mean_ohm - loop.ohm) <= LEGS_DIFFER * abs(loop.ohm)
     sums = ["", ""]
     if alike and parts:
@@ -123,6 +123,10 @@ def _loop_steps(loop: Loop, parts: list[complex], digits: int) -> list[Step]:
         Step("R", f"resistance, {where}", sums[0], z.real, "ohm"),
         Step("X", "reactance, likewise", sums[1], z.imag, "ohm"),
         Step("Z", "impedance of the loop", "sqrt(R^2 + X^2)", abs(z), "ohm"),
+        *(
+            Step(f"Z{name}", f"leg {name} alone: {_complex_text(leg)}, solved", "", abs(leg), "ohm")
+            for name, leg in zip(names, () if alike else loop.legs_ohm, strict=False)
+        ),
     ]
 
 
