@@ -136,3 +136,17 @@ def test_edits_of_a_line_that_cannot_be_read_are_followed(tmp_path: Path) -> Non
         analysis.edited(*(files.reload(str(path)) or ((), ())))
         fresh = Analysis(str(path), Files()).findings()
         assert [(f.rule, f.message) for f in analysis.findings()] == [(f.rule, f.message) for f in fresh], line
+
+
+def test_a_device_too_small_for_a_transformer_is_offered_the_next_standard_size(tmp_path: Path) -> None:
+    """37.5 kVA at 480 V is 78.1 A; 125 % of it is 97.7 A, and the next standard rating 100 A (NEC 240.6(A))."""
+    text = (
+        'wye 1\nproject "X"\n  basis us-2023\n'
+        + BOARDS
+        + "transformer TX-1 480 1ph -> 120/240 37.5 kVA, z 2.8 %, x/r 1.5\nfeeder MSB[AB] -> TX-1  60 A 2p  20 ft\n"
+    )
+    (found,) = [f for f in findings(tmp_path, text) if f.rule == "primary-protection-nuisance"]
+    assert [fix.title for fix in found.fixes] == ["Make the device 100 A"]
+    made = apply_edits(text, found.fixes[0].edits)
+    assert "100 A 2p" in made
+    assert "primary-protection-nuisance" not in [f.rule for f in findings(tmp_path, made)]

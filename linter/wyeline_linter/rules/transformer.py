@@ -26,6 +26,7 @@ from wyeline_linter.rules.taps import told
 from wyeline_linter.standard_ratings import (
     DeviceKind,
     DeviceLimit,
+    rating_at_least,
     transformer_device_limit,
     transformer_device_limit_mv,
 )
@@ -254,6 +255,7 @@ def primary_nuisance(view: View, equipment: Equipment) -> Iterator[Finding]:
             change="Choose a larger device, or a smaller transformer.",
             subject=equipment.name,
             clause=clause_of(view, NUISANCE),
+            fixes=_larger_device(view, holder, rated),
         )
         return
     fact = holder.body.facts.get("instantaneous") if holder is not None else None
@@ -271,6 +273,17 @@ def primary_nuisance(view: View, equipment: Equipment) -> Iterator[Finding]:
             subject=equipment.name,
             clause=clause_of(view, NUISANCE),
         )
+
+
+def _larger_device(view: View, holder: Feeder | None, rated_a: float) -> tuple[Fix, ...]:
+    """The next standard device above 125 % of the rated current, in place of the one written."""
+    found = rating_at_least(view.tables, 1.25 * rated_a) if view.tables is not None and holder is not None else None
+    if found is None or isinstance(found, NotListed) or holder is None or "rating" not in holder.body.facts:
+        return ()
+    from wyeline_linter.sizing.writing import rating_edit
+
+    edit = rating_edit(holder.block, holder.body, found.value)
+    return (Fix(f"Make the device {found.value:g} A", (edit,), Safety.LOOK),) if edit is not None else ()
 
 
 @SECONDARY.check
