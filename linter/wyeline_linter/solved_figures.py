@@ -156,35 +156,20 @@ def _limit(equipment: Equipment) -> tuple[float | None, str]:
 def _volts(columns: JudgedColumns) -> Figures[VoltsFigure]:
     rows, volts = columns.volts()
     lowest = rows.pairs.lowest(volts)
-    known = (lowest >= 0).nonzero()[0]
+    known, names, pairs, row = rows.naming.of(lowest)
     at = lowest[known]
     least = volts[known, at]
-    named = known.tolist()
-    return Figures(
-        [rows.names[k] for k in named],
-        (
-            least.tolist(),
-            [rows.pairs.names[k][column] for k, column in zip(named, at.tolist(), strict=True)],
-            (least / rows.pairs.nominal_v[known, at]).tolist(),
-        ),
-        VoltsFigure,
-        rows.row if len(named) == len(rows.names) else None,
-    )
+    share = least / rows.pairs.nominal_v[known, at]
+    return Figures(names, (least.tolist(), pairs, share.tolist()), VoltsFigure, row)
 
 
 def _drops(columns: JudgedColumns) -> Figures[DropFigure]:
+    import numpy as np
+
     rows, drops = columns.rows, columns.drops
-    known = (drops.column >= 0).nonzero()[0]
-    named = known.tolist()
-    whole = columns.path_of_rows[known].tolist()
-    return Figures(
-        [rows.keys[k] for k in named],
-        (
-            drops.volts[known].tolist(),
-            [rows.far.names[k][column] for k, column in zip(named, drops.column[known].tolist(), strict=True)],
-            drops.part[known].tolist(),
-            [part if part == part else None for part in whole],
-        ),
-        DropFigure,
-        rows.row if len(named) == len(rows.keys) else None,
-    )
+    known, names, pairs, row = rows.naming.of(drops.column)
+    path = columns.path_of_rows[known]
+    whole: list[float | None] = path.tolist()
+    for k in np.flatnonzero(np.isnan(path)).tolist():
+        whole[k] = None
+    return Figures(names, (drops.volts[known].tolist(), pairs, drops.part[known].tolist(), whole), DropFigure, row)

@@ -223,8 +223,9 @@ def shunts_of(network: Network) -> tuple[Ints, Ints, Complex]:
 def impedance_loads(network: Network) -> tuple[Ints, Ints, Complex]:
     """The constant-impedance part of loads in columns: two nodes and siemens."""
     columns = load_columns(network.loads)
-    s = np.array(network.loads.s_va, dtype=np.complex128)
-    there = np.flatnonzero((columns.z_share != 0) & (s != 0))
+    there = np.flatnonzero(columns.z_share != 0)
+    s = powers(network.loads) if len(there) else np.zeros(0, dtype=np.complex128)
+    there = there[s[there] != 0]
     y = np.conj(s[there]) * columns.z_share[there] / columns.v_nominal[there] ** 2
     return columns.plus[there], columns.minus[there], np.asarray(y, dtype=np.complex128)
 
@@ -256,6 +257,15 @@ def load_columns(loads: Loads) -> LoadColumns:
             np.array(loads.v_nominal, dtype=np.float64),
             np.array(loads.limit_a, dtype=np.float64),
         )
+    return found
+
+
+def powers(loads: Loads) -> Complex:
+    """The VA of loads side by side, kept with their columns for those asked about last."""
+    kept = loads.kept.get("powers")
+    if not isinstance(kept, tuple) or kept[0] is not loads.s_va or len(kept[1]) != len(loads.s_va):
+        kept = loads.kept["powers"] = loads.s_va, np.array(loads.s_va, dtype=np.complex128)
+    found: Complex = kept[1]
     return found
 
 

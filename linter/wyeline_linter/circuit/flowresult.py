@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from .assemble import Assembled, Complex, Frame, load_columns
+from .assemble import Assembled, Complex, Frame, load_columns, powers
 from .elements import EARTH, Bus
 from .network import Network
 from .selftest import SelfTest, check_solution
@@ -55,7 +55,7 @@ class Solved:
         v = assembled.node_voltages(x)
         load_voltage = across(v)
         columns = load_columns(network.loads)
-        s = np.array(network.loads.s_va, dtype=np.complex128)
+        s = powers(network.loads)
         by_impedance = columns.z_share * np.conj(s) * load_voltage / columns.v_nominal**2
         load_current = current(load_voltage) + by_impedance
         lines = line_currents(assembled, v)

@@ -11,7 +11,7 @@ from typing import Any
 
 import numpy as np
 
-from .assemble import Assembled, Complex, Floats, Ints, SingularNetwork, assemble, impedance_loads, load_columns
+from .assemble import Assembled, Complex, Floats, Ints, SingularNetwork, assemble, impedance_loads, load_columns, powers
 from .factors import FLOW, Factors, KeptFactors
 from .flowresult import Solved
 from .folded import Folded
@@ -58,7 +58,7 @@ class LoadLaw:
     def of(cls, network: Network, collapse_pu: float = COLLAPSE_PU) -> LoadLaw:
         """Columns of all loads of the network (the constant-impedance share is in the matrix)."""
         columns = load_columns(network.loads)
-        s = np.array(network.loads.s_va, dtype=np.complex128)
+        s = powers(network.loads)
         return cls(
             columns.plus,
             columns.minus,
@@ -259,6 +259,11 @@ class _Settling:
         lost = self.rounds > 0 and not np.isfinite(self.most)
         return lost or self._slow >= 4 or self.rounds >= FIXED_POINT_LIMIT
 
+    @property
+    def settled(self) -> bool:
+        """Whether they are where they go, as far as numbers tell: what moves by rounding does not shrink any more."""
+        return self.left(rounds=0) < TOLERANCE_PU or (self.most < ROUNDING_PU and self.ratio > 0.5)
+
     def nearly(self, rounds: int) -> bool:
         """Whether they are where they go after so many rounds more."""
         return self.left(rounds) < SAFELY_PU or self.most < ROUNDING_PU
@@ -286,7 +291,7 @@ def _fixed_point(
         volts = after
         if settling.most <= settling.least:
             best = volts
-        if refine and settling.left(rounds=0) < TOLERANCE_PU:
+        if refine and settling.settled:
             return x, settling.rounds, None
         refine = not quick and settling.nearly(rounds=1)
     return factors.solve(_injection(assembled, law, source, best)), settling.rounds, settling.moved

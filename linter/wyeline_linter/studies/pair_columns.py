@@ -76,6 +76,38 @@ def pairs_of(rows: Iterable[tuple[Bus, System]], beside: Sequence[Bus] | None = 
     return Pairs(names, first, second, nominal, there)
 
 
+class Named(NamedTuple):
+    """The rows whose pair is known: their places, the names of what they are of, and of the pairs; ``row`` is the row
+    of each name."""
+
+    known: Ints
+    names: list[str]
+    pairs: list[Pair]
+    row: dict[str, int]
+
+
+class Naming:
+    """The names of the pairs that decide, kept while the same ones do, as nearly always."""
+
+    def __init__(self, names: list[str], row: dict[str, int], pairs: Pairs) -> None:
+        self._names, self._row, self._pairs = names, row, pairs
+        self._last: tuple[Ints, Named] | None = None
+
+    def of(self, column: Ints) -> Named:
+        """``column`` is that of the pair of each row, -1 where it is unknown."""
+        if self._last is not None and np.array_equal(self._last[0], column):
+            return self._last[1]
+        known = (column >= 0).nonzero()[0]
+        pairs = [self._pairs.names[k][at] for k, at in zip(known.tolist(), column[known].tolist(), strict=True)]
+        if len(known) == len(self._names):
+            found = Named(known, self._names, pairs, self._row)
+        else:
+            names = [self._names[k] for k in known.tolist()]
+            found = Named(known, names, pairs, {name: k for k, name in enumerate(names)})
+        self._last = column.copy(), found
+        return found
+
+
 class Drops(NamedTuple):
     """What feeders lose on the pair that loses most: its column (-1: none), V, and the part of nominal."""
 
@@ -104,6 +136,7 @@ class FeederRows:
         near = [bus for bus, _ in ends]
         self.far = pairs_of(((far, s) for (_, far), s in zip(ends, systems, strict=True)), beside=near)
         self.near_first, self.near_second = self._at_start(near)
+        self.naming = Naming(self.keys, self.row, self.far)
         self.at_first, self.at_second = self._conductors()
         self._turns([far for _, far in ends], systems)
 
@@ -194,6 +227,7 @@ class BusRows:
         self.names = names
         self.row = {name: k for k, name in enumerate(names)}
         self.pairs = pairs
+        self.naming = Naming(names, self.row, pairs)
 
 
 def bus_rows(built: Built, *, entering: bool = False) -> BusRows:

@@ -78,19 +78,25 @@ def largest_faults(view: View) -> LargestFaults:
     """What :func:`worst_fault` tells of the equipment, of all of it side by side; worked out once."""
 
     def work() -> LargestFaults:
-        import numpy as np
-
         names, studies = list(view.model.equipment), view.studies.for_faults()
-        most, kinds = studies[0].largest.deciding_at(names)
-        which = np.zeros(len(names), dtype=np.int64)
-        for k, study in enumerate(studies[1:], start=1):
-            amperes, kind = study.largest.deciding_at(names)
-            # A later state decides only where it differs by more than the last digits.
-            more = (amperes > most * (1 + 1e-9)) | (np.isnan(most) & ~np.isnan(amperes))
-            most, kinds, which = np.where(more, amperes, most), np.where(more, kind, kinds), np.where(more, k, which)
-        return LargestFaults(names, studies, {name: k for k, name in enumerate(names)}, most, kinds, which)
+        of = names, [(study.state, study.largest.mark) for study in studies]
+        kept = view.studies.normal.kept("largest faults", of, lambda: _side_by_side(names, studies))
+        return LargestFaults(names, studies, *kept)
 
     return view.studies.once("largest faults", work)
+
+
+def _side_by_side(names: list[str], studies: list[StateStudy]) -> tuple[dict[str, int], Floats, Ints, Ints]:
+    import numpy as np
+
+    most, kinds = studies[0].largest.deciding_at(names)
+    which = np.zeros(len(names), dtype=np.int64)
+    for k, study in enumerate(studies[1:], start=1):
+        amperes, kind = study.largest.deciding_at(names)
+        # A later state decides only where it differs by more than the last digits.
+        more = (amperes > most * (1 + 1e-9)) | (np.isnan(most) & ~np.isnan(amperes))
+        most, kinds, which = np.where(more, amperes, most), np.where(more, kind, kinds), np.where(more, k, which)
+    return {name: k for k, name in enumerate(names)}, most, kinds, which
 
 
 def losses(view: View, *, transformers: bool = True) -> list[SwitchState]:

@@ -98,3 +98,22 @@ def test_rounds_that_ask_for_loads_alone_end_where_whole_rounds_end(monkeypatch:
     assert isinstance(whole, Solved)
     assert quick.method == whole.method == "fixed point"
     assert np.abs(quick.v - whole.v).max() < 120 * loadflow.TOLERANCE_PU
+
+
+def test_a_resistance_as_good_as_none_leaves_rounding_and_an_answer() -> None:
+    """A tenth of a microohm in a loop: rounding moves the voltages by some 1e-10 of nominal from round to round, for
+    ever. Beside it, the same network with both ends as one."""
+    volts = []
+    for resistance in (1e-7, None):
+        net, buses = campus([0, 0, 1, 2], [], switched=False)
+        for leg in "ABC":
+            if resistance is None:
+                net.link(f"tie {leg}", buses[3][leg], buses[4][leg])
+            else:
+                net.impedance(f"tie {leg}", (buses[3][leg], buses[4][leg]), resistance)
+            net.load(f"load {leg}", buses[4].pair(f"{leg}N"), 3e3, 120)
+        flow = solve_flow(net)
+        assert isinstance(flow, Solved)
+        assert flow.selftest.passed
+        volts.append(abs(flow.load_voltage))
+    assert np.allclose(volts[0], volts[1], rtol=1e-6)
