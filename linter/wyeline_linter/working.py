@@ -170,7 +170,9 @@ def short(figure: Figure) -> str:
     return f"{text} = {put_in(figure.formula, numbers_of(figure))}" if figure.formula else text
 
 
-BY_LEG = "By leg: the parts in phase with 0 degrees, then those 90 degrees ahead, in the order above"
+def _by_leg_head(steps: Sequence[Step]) -> str:
+    phasors = ": the parts in phase with 0 degrees, then those 90 degrees ahead, in the order above"
+    return "By leg" + (phasors if any("^2" in step.formula for step in steps) else "")
 
 
 def render(figure: Figure) -> str:
@@ -190,7 +192,12 @@ def render(figure: Figure) -> str:
             lines += _hung("            ", figure.symbol, numbers)
     lines.append(f"  Result    {figure.symbol} = {value_text(figure.value, figure.unit)}".rstrip())
     if figure.by_leg:
-        lines += ["", f"  {BY_LEG}", *_step_lines(figure.by_leg, {**values, figure.symbol: figure.value}), ""]
+        lines += [
+            "",
+            f"  {_by_leg_head(figure.by_leg)}",
+            *_step_lines(figure.by_leg, {**values, figure.symbol: figure.value}),
+            "",
+        ]
     lines += [f"  Unknown   {reason}" for reason in figure.unknown]
     lines += [f"  Assumed   {text}" for text in _assumptions(figure)]
     lines.append(f"  Source    {figure.source}")

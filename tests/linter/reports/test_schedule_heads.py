@@ -82,9 +82,10 @@ def test_every_printed_page_says_which_issue_of_which_project_it_is() -> None:
     assert heads[0][1] == "Heron Bight Research Station" and right == "HB-2207 · revision C · 29 November"
 
 
-def test_a_drawing_names_its_client() -> None:
+def test_a_drawing_names_its_client_and_leaves_room_to_sign() -> None:
     for sheet in package_of(STATION).diagram.sheets:
         assert "Client" in sheet.svg and "Heron Bight Trust" in sheet.svg
+        assert ">Drawn<" in sheet.svg and ">Checked<" in sheet.svg and "pproved" not in sheet.svg
 
 
 def test_an_incomer_is_drawn_as_the_device_it_is(tmp_path: Path) -> None:

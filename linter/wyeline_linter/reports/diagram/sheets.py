@@ -66,6 +66,8 @@ _EDGE_MM = 10.0
 _PADDING_MM = 5.0
 _STRIP_MM = 27.0
 _CLIENT_MM = 36.0
+_SIGNED_MM = 32.0
+"""Room for whoever drew and checked a sheet to sign: by hand, no model says who judged it."""
 _LEAST_SCALE = 0.72
 """Below this the words (2.3 mm) would fall under the smallest lettering that is read with ease on paper, 1.7 mm."""
 _MOST_SCALE = 1.2
@@ -154,27 +156,35 @@ _LEGEND = (
 
 
 def _strip(title: TitleBlock, size: SheetSize, at: int, count: int, heads: tuple[str, ...]) -> str:
-    """The strip along the lower edge: legend and cautions, then what the sheet is, then its number."""
+    """The strip along the lower edge: legend and cautions, room for two hands, what the sheet is, then its number."""
     left, right = _EDGE_MM, size.width_mm - _EDGE_MM
     bottom = size.height_mm - _EDGE_MM
     top = bottom - _STRIP_MM
-    columns = (left, left + 34, right - 178, right - 76, right - 34)
+    signed = _SIGNED_MM if right - left > 350 else 0.0  # a smaller sheet needs its strip for the cautions
+    columns = (left, left + 34, right - 178 - signed, right - 178, right - 76, right - 34)
+    middle = (top + bottom) / 2
     lines = "".join(f"M{number(x)} {number(top)}V{number(bottom)}" for x in columns[1:])
     frame = f"M{number(left)} {number(_EDGE_MM)}H{number(right)}V{number(bottom)}H{number(left)}z"
     path = f'<path class="s" d="{frame}M{number(left)} {number(top)}H{number(right)}{lines}"/>\n'
-    until = columns[3] - (_CLIENT_MM if title.client else 0.0)
+    hands = [
+        f'<path class="s" d="M{number(columns[2])} {number(middle)}H{number(columns[3])}"/>\n',
+        _cell(columns[2], columns[3], (top, middle), "Drawn", (), 2.6),
+        _cell(columns[2], columns[3], (middle, bottom), "Checked", (), 2.6),
+    ]
+    until = columns[4] - (_CLIENT_MM if title.client else 0.0)
     cells = [
         _legend(columns[0] + 2, top + 3.4),
         _cell(columns[1], columns[2], (top, bottom), "Cautions", title.cautions, 2.1),
-        _cell(columns[2], until, (top, top + 12.5), "Project", (title.project,), 3.6, bold=True),
-        _cell(until, columns[3], (top, top + 12.5), "Client", (title.client,), 2.6) if title.client else "",
-        _cell(columns[2], columns[3], (top + 12.5, bottom), "One-line diagram", (", ".join(heads),), 3.0),
-        _cell(columns[3], columns[4], (top, top + 11), "Basis", (title.basis,), 2.6),
-        _cell(columns[3], columns[4], (top + 11, top + 19), "Switch state", (title.scenario,), 2.6),
-        _cell(columns[3], columns[4], (top + 19, bottom), "Date", (title.date,), 2.6),
-        _cell(columns[4], right, (top, top + 8), "Number", (title.number,), 2.6),
-        _cell(columns[4], right, (top + 8, top + 18), "Revision", (title.revision,), 2.6),
-        _cell(columns[4], right, (top + 18, bottom), "Sheet", (f"{at} of {count}",), 3.6, bold=True),
+        *(hands if signed else ()),
+        _cell(columns[3], until, (top, top + 12.5), "Project", (title.project,), 3.6, bold=True),
+        _cell(until, columns[4], (top, top + 12.5), "Client", (title.client,), 2.6) if title.client else "",
+        _cell(columns[3], columns[4], (top + 12.5, bottom), "One-line diagram", (", ".join(heads),), 3.0),
+        _cell(columns[4], columns[5], (top, top + 11), "Basis", (title.basis,), 2.6),
+        _cell(columns[4], columns[5], (top + 11, top + 19), "Switch state", (title.scenario,), 2.6),
+        _cell(columns[4], columns[5], (top + 19, bottom), "Date", (title.date,), 2.6),
+        _cell(columns[5], right, (top, top + 8), "Number", (title.number,), 2.6),
+        _cell(columns[5], right, (top + 8, top + 18), "Revision", (title.revision,), 2.6),
+        _cell(columns[5], right, (top + 18, bottom), "Sheet", (f"{at} of {count}",), 3.6, bold=True),
     ]
     return f'<g class="title-strip">\n{path}{"".join(cells)}</g>\n'
 
