@@ -11,6 +11,7 @@ from wyeline_grammar.linking import Place
 from wyeline_grammar.model import Body, Conductors, Raceway
 from wyeline_linter import conductors as tables
 from wyeline_linter.conductors import Material
+from wyeline_linter.protection.wiring import marks_of
 from wyeline_linter.studies.case import HOT_C, ROOM_C, US_COLD_C, US_RUNNING_C, Assumption, Case, Lack, Missing
 from wyeline_linter.tables import Basis, Looked, NotListed
 from wyeline_linter.tables.basis import basis
@@ -95,25 +96,10 @@ def _wires_of(conductors: Conductors, legs: int, neutral: bool) -> Wires:
         n_size = extras["N"].text
     if "PEN" in extras:
         pen, n_size, protective = True, extras["PEN"].text, extras["PEN"].text
-    material, insulation, assumed = _marks(conductors.marks)
+    material, insulation, assumed = marks_of(conductors.marks, basis("iec"))
     return Wires(
         run.size.text, n_size if neutral else None, protective, pen, material, assumed, insulation, conductors.sets
     )
-
-
-@lru_cache(maxsize=1024)
-def _marks(marks: tuple[str, ...]) -> tuple[Material, str | None, bool]:
-    """Metal, insulation and whether the metal is assumed (copper)."""
-    insulation = next((m for m in marks if m not in ("Cu", "Al")), None)
-    if "Al" in marks:
-        return "Al", insulation, False
-    if "Cu" in marks:
-        return "Cu", insulation, False
-    if insulation is not None:
-        listed = basis("iec").text("insulation-types", (insulation,), "material")
-        if isinstance(listed, Looked) and listed.value in ("Cu", "Al"):
-            return ("Cu" if listed.value == "Cu" else "Al"), insulation, False
-    return "Cu", insulation, True
 
 
 @lru_cache(maxsize=1024)
