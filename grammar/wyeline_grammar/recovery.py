@@ -19,6 +19,7 @@ from wyeline_grammar.slips import SLIPS
 from wyeline_grammar.spelling import nearest
 from wyeline_grammar.syntax import Line, Phrase, Token
 from wyeline_grammar.tokens import cut, is_statement
+from wyeline_grammar.unfinished import carried_on
 
 UNREADABLE, KNOWN_SLIP = "unreadable-line", "known-slip"
 
@@ -257,6 +258,11 @@ def _unreadable(place: Place, stop: Failure) -> Problem:
     shown = wrong or place.tokens[-1]
     remedies: tuple[Remedy, ...] = ()
     change = f"Write {needed} behind `{before}`"
+    more = carried_on(place.text, place.tokens, place.statement, stop.expected) if wrong is None else None
+    if more is not None:
+        needed, example = more
+        says = f"the line ends too early: behind `{before}` comes {needed}, as in `{example}`"
+        change = f"Go on with {needed}, as in `{example}`"
     if wrong:
         change = f"Write {needed} in place of `{typed}`"
         if "bare number" in says:

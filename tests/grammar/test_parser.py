@@ -136,14 +136,20 @@ def one(text: str) -> Problem:
 @pytest.mark.parametrize(
     ("text", "found", "message"),
     [
-        ("panel", "the end of the line", "a name is missing behind `panel`"),
         ("panel 208Y/120", "`208Y/120`", "a name is missing behind `panel`; `208Y/120` is none"),
-        ("panel P1 bus", "the end of the line", "`bus` needs its value right behind it"),
+        ("panel P1 bus", "the end of the line",
+         "the line ends too early: behind `bus` comes its value, as in `bus 225 A`"),
         ("panel P1 bus main 150 A", "`main`", "`bus` needs its value right behind it; `main` is none"),
         ("panel P1 225", "`225`", "the bare number `225` has neither a keyword before it nor a unit behind it"),
         ("panel P1 208Y/120 EMT", "`EMT`", "nothing before it says what the name `EMT` is for"),
         ("panel P1 wobbly", "`wobbly`", "`wobbly` is no word of the language"),
-        ("feeder A1 ->", "the end of the line", "a name is missing behind `->`"),
+        ("feeder A1 ->", "the end of the line",
+         "the line ends too early: behind `->` comes what it feeds, as in `feeder A1 -> LP-1`"),
+        ("feeder MSB", "the end of the line",
+         "the line ends too early: behind `MSB` comes `->` and what it feeds, as in `feeder MSB -> LP-1`"),
+        ("  2,4", "the end of the line",
+         "the line ends too early: behind `2,4` comes its device and load, or `spare` or `space`, as in "
+         '`2,4 20 A 2p  2.4 kVA receptacle "Bench"`'),
         (
             "feeder A1[AX] -> B1",
             "`[AX]`",
@@ -155,7 +161,9 @@ def one(text: str) -> Problem:
             "`40 m` cannot stand behind `in`; here stands a raceway, such as `2 inch EMT` or `R-7`",
         ),
         ("expect A1 fault 10 kA", "`10 kA`", "`10 kA` cannot stand behind `fault`; here stands `<=` or `>=`"),
-        ("  allow voltage-drop at 3", "the end of the line", "`3` needs its reason behind it, in quotes"),
+        ("  allow voltage-drop at 3", "the end of the line",
+         "the line ends too early: behind `3` comes the reason, in quotes, as in "
+         '`allow voltage-drop at 3 "existing run, accepted in review 7"`'),
         ("wye one", "`one`", "`one` cannot stand behind `wye`; here stands a number"),
     ],
 )  # fmt: skip
