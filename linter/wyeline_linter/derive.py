@@ -340,7 +340,9 @@ class Derivation:
         conductors = feeder.body.conductors
         neutral = up.has_neutral
         if conductors is not None and neutral and not conductors.run.with_protective:
-            live = len(stated_legs) if stated_legs else (poles.count if poles else len(up.legs))
+            # A fourth pole opens the neutral, and is no live wire.
+            opened = min(poles.count, len(up.legs)) if poles else len(up.legs)
+            live = len(stated_legs) if stated_legs else opened
             roles = {role for role, _ in conductors.extras}
             neutral = bool(roles & {"N", "PEN"}) or conductors.run.count > live - ("N" in (stated_legs or ()))
         if stated_legs is not None:

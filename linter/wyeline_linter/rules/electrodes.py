@@ -58,6 +58,7 @@ def electrode_conductor_size(view: View, equipment: Equipment) -> Iterator[Findi
     if isinstance(needed, NotListed) or area_mm2(fact.value.data.text) >= area_mm2(needed.value) * 0.999:
         return
     place = equipment.place_of("electrode")
+    may_be_enough = area_mm2(fact.value.data.text) >= area_mm2("6") * 0.999
     have, size = size_text(fact.value.data.text), size_text(needed.value)
     wires = " and ".join(f"{_sets(line)}{size_text(line.wiring.size)} {line.wiring.metal}" for line in lines)
     yield SMALL.finding(
@@ -65,11 +66,18 @@ def electrode_conductor_size(view: View, equipment: Equipment) -> Iterator[Findi
         f"the electrode wire of `{equipment.name}` is {have}; its supply wires, {wires}, ask for {size} copper",
         found=f"{have} copper beside {wires}",
         needed=f"{size} copper ({needed})",
-        change=f"Pull {size} copper to the electrode.",
+        severity=Severity.WARNING if may_be_enough else None,
+        change=f"Pull {size} copper to the electrode." + (_TO_RODS if may_be_enough else ""),
         subject=equipment.name,
         fixes=(Fix(f"Write `electrode {size}`", (replace(place, f"electrode {size}"),), Safety.LOOK),),
         clause=clause_of(view, SMALL),
     )
+
+
+_TO_RODS = (
+    " Where it goes to rods alone, #6 copper is enough, and #4 to a concrete-encased electrode (250.66(A), (B)): then "
+    "accept this with that reason."
+)
 
 
 def _sets(line: Line) -> str:

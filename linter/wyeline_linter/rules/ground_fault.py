@@ -149,6 +149,8 @@ def ground_fault_protection(view: View, equipment: Equipment) -> Iterator[Findin
             continue
         if max(system.volts_to_ground(leg) for leg in system.legs) <= 150 or system.earthed_leg is not None:
             continue
+        if system.high_leg is not None:  # a delta with a middle tap is no wye
+            continue
         yield _gfpe(view, equipment, key, rating, place, where)
 
 

@@ -11,6 +11,7 @@ from wyeline_grammar.model import Body, Conductors, Span
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
+from wyeline_linter.network import makes_system
 from wyeline_linter.rules.connection import clause_of, poles_edit
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import Arrangement, Known, SystemState
@@ -52,7 +53,10 @@ def pen_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
     if conductors is None or not _has_pen(conductors):
         return
     yield from _pen(view, feeder.block, feeder.body, conductors, f"`{feeder.key}`", feeder.key, "")
+    source = view.equipment(feeder.source.name)
     above = view.network.supply.get(feeder.source.name)
+    if source is None or makes_system(source) or source.kind == "transformer":
+        above = None  # a system begins here, with a neutral of its own
     before = above.body.conductors if above is not None else None
     if before is not None and _is_split(before) and above is not None:
         yield PEN.finding(
