@@ -28,7 +28,7 @@ TRADE: tuple[Slip, ...] = (
     Slip(
         "through-lugs-of-a-feeder",
         spelled(
-            rf"(?P<lead>^feeder{BB}(?:[^\s:]+{B}:{B})?)(?P<source>{NAMED})(?P<rest>{B}->.*?)[\s,]+"
+            rf"(?P<lead>^feeder{BB}(?:[^\s:]+{B}:{B})?)(?P<source>{NAMED})(?P<rest>{B}->.*?)(?<![\s,])[\s,]++"
             rf"(?:(?:by|via|from|off){BB})?{_THROUGH}(?=[\s,]|$)"
         ),
         rewritten(r"\g<lead>\g<source>.through\g<rest>"),
@@ -100,7 +100,7 @@ TRADE: tuple[Slip, ...] = (
     ),
     Slip(
         "cable-type-apart",
-        spelled(rf"(?<=[^\s,])(?P<rest>[\s,]+{N}{B}(?:m|ft)\b.*?)[\s,]+(?P<type>{_CABLES})(?=[\s,]|$)"),
+        spelled(rf"(?<=[^\s,])(?P<rest>[\s,]++{N}{B}(?:m|ft)\b.*?)(?<![\s,])[\s,]++(?P<type>{_CABLES})(?=[\s,]|$)"),
         cable_type,
         "Metal, insulation and type of cable stand behind the conductors.",
         "feeder HV -> UV  40 A 4p  5G10mm2  24 m NYY-J",

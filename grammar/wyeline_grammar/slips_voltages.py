@@ -143,7 +143,7 @@ VOLTAGES: tuple[Slip, ...] = (
     Slip(
         "voltage-behind-a-fact",
         spelled(
-            rf"(?P<lead>^(?:type{BB})?[a-z]+{BB}(?:{NAMED})[\s,]+)(?P<first>[^\"]+?)[\s,]+"
+            rf"(?P<lead>^(?:type{BB})?[a-z]+{BB}(?:{NAMED})[\s,]++)(?P<first>[^\"]+?)(?<![\s,])[\s,]++"
             rf"(?P<volts>{_SPELLED_RIGHT}(?:{B}->{B}{_SPELLED_RIGHT})?)(?=[\s,]|$)"
         ),
         _voltage_behind,
