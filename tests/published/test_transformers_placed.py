@@ -33,6 +33,7 @@ from wyeline_linter.systems import source_system
 from wyeline_linter.windings import Transformed, secondary_system
 
 S_VA, Z_PU, TAP = 75e3, 0.012 + 0.035j, 1.025
+Z0_PU = 0.8 * Z_PU
 ByHand = Callable[[Network, Bus, Bus], None]
 
 
@@ -46,21 +47,24 @@ class Case:
     connection: str | None
     by_hand: ByHand
     legs: tuple[str, ...] | None = None
+    z0_pu: complex | None = None
 
 
 def rated(units: int) -> Rating:
     return Rating(S_VA / units, Z_PU, tap=TAP)
 
 
-def group(name: str) -> Case:
+def group(name: str, z0_pu: complex | None = None) -> Case:
     star = "d" not in name[1:]
     primary_star = name.startswith("YN")
 
     def by_hand(net: Network, fed: Bus, made: Bus) -> None:
         neutrals = fed["N"] if primary_star else None, made["N"] if star else None
-        three_phase(net, "T", fed.pick("ABC"), neutrals[0], made.pick("ABC"), neutrals[1], 480, 208, name, rated(1))
+        rating = Rating(S_VA, Z_PU, TAP, z0_pu)
+        three_phase(net, "T", fed.pick("ABC"), neutrals[0], made.pick("ABC"), neutrals[1], 480, 208, name, rating)
 
-    return Case("480Y/277", "480Y/277" if primary_star else "480 3ph", "208Y/120" if star else "208 3ph", name, by_hand)
+    primary, secondary = "480Y/277" if primary_star else "480 3ph", "208Y/120" if star else "208 3ph"
+    return Case("480Y/277", primary, secondary, name, by_hand, z0_pu=z0_pu)
 
 
 def on_two_legs(net: Network, fed: Bus, made: Bus) -> None:
@@ -105,6 +109,8 @@ GROUPS = (
 )
 CASES: dict[str, Case] = {
     **{name: group(name) for name in GROUPS},
+    # Another zero-sequence impedance, as of a three-limb core, shows in faults to neutral and to earth alone.
+    **{f"{name}, z0 of its own": group(name, Z0_PU) for name in ("Dyn1", "Dyn5", "Dyn7", "Dyn11", "YNyn0", "YNyn6")},
     "single-phase": Case("480Y/277", "480 1ph", "240 1ph", None, on_two_legs, ("B", "C")),
     "centre-tapped": Case("480Y/277", "480 1ph", "120/240", None, split, ("A", "C")),
     "open delta": Case("480Y/277", "480 3ph", "240 3ph", "open-delta", two_units),
@@ -125,7 +131,7 @@ def site(case: Case, winding: Transformed, *, product: bool) -> tuple[Network, B
     made = net.bus("made", winding.system.conductors)
     if product:
         tap = 1.0 if case.connection == "zigzag" else TAP  # its halves are alike
-        data = TransformerData(S_VA, Z_PU, None, tap, 0.0, 1.0, (), ())
+        data = TransformerData(S_VA, Z_PU, case.z0_pu, tap, 0.0, 1.0, (), ())
         place_transformer(net, "T", fed, made, winding, data)
     else:
         case.by_hand(net, fed, made)

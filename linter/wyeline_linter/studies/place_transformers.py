@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from wyeline_linter.circuit import Bus, Network
 from wyeline_linter.circuit.nameplate import LEAST_MAGNETISING_PU
-from wyeline_linter.cores import Core, Side, Terminal
+from wyeline_linter.cores import Core, Side, Terminal, Winding
 from wyeline_linter.studies.transformer_impedance import TransformerData
 from wyeline_linter.systems import NEUTRAL
 from wyeline_linter.windings import Transformed
@@ -61,8 +61,13 @@ def _star_in_neutral(winding: Transformed) -> bool:
     return (
         winding.separately_derived
         and len(winding.cores) == 3
-        and all(len(c.secondaries) == 1 and c.secondaries[0].end.conductor == NEUTRAL for c in winding.cores)
+        and all(len(c.secondaries) == 1 and _meets_neutral(c.secondaries[0]) for c in winding.cores)
     )
+
+
+def _meets_neutral(winding: Winding) -> bool:
+    """Whether an end of it lies at the neutral: the dotted one where the clock number turns windings round."""
+    return NEUTRAL in (winding.start.conductor, winding.end.conductor)
 
 
 def _place_core(
