@@ -150,3 +150,18 @@ def test_a_device_too_small_for_a_transformer_is_offered_the_next_standard_size(
     made = apply_edits(text, found.fixes[0].edits)
     assert "100 A 2p" in made
     assert "primary-protection-nuisance" not in [f.rule for f in findings(tmp_path, made)]
+
+
+def test_a_device_of_three_poles_on_one_number_of_an_iec_board_is_offered_a_label(tmp_path: Path) -> None:
+    """IEC boards are numbered by device and not by pole (common practice, no source)."""
+    text = (
+        'wye 1\nproject "X"\n  basis iec\nutility NET 400Y/230 fault 6 kA\npanel HV 400Y/230 bus 63 A\n'
+        "  1  16 A 1p+N  1 kW lighting\n  2  16 A 3p  5 kW process\nfeeder NET -> HV 63 A 3p\n"
+    )
+    (found,) = [f for f in findings(tmp_path, text) if f.rule == "pole-count-wrong"]
+    assert found.fixes[0].title.startswith("Call it `F2`")
+    made = apply_edits(text, found.fixes[0].edits)
+    assert "  F2  16 A 3p  5 kW process" in made
+    assert "pole-count-wrong" not in [f.rule for f in findings(tmp_path, made)]
+    us = findings(tmp_path, text.replace("basis iec", "basis us-2023"))
+    assert not [fix for f in us for fix in f.fixes if fix.title.startswith("Call it")]

@@ -235,6 +235,15 @@ def multi_pole_straddle(view: View, equipment: Equipment) -> Iterator[Finding]:
         )
 
 
+def _label_for(view: View, board: BoardPositions, occupant: Occupant) -> str:
+    """A label in place of one number that stands for a device of several poles, as IEC boards are numbered; or ""."""
+    poles = occupant.poles
+    if poles is None or poles.count < 2 or len(occupant.positions) != 1 or not (view.basis or "").startswith("iec"):
+        return ""
+    label = f"F{occupant.positions[0]}"
+    return label if all(o.key != label for o in board.occupants) else ""
+
+
 @POLES.also("equipment")
 def pole_count_wrong(view: View, equipment: Equipment) -> Iterator[Finding]:
     """Poles against positions, or against the legs written behind a label."""
@@ -269,12 +278,17 @@ def pole_count_wrong(view: View, equipment: Equipment) -> Iterator[Finding]:
             run = board.numbering.run(occupant.positions[0], poles.count)
             if not any(o is not occupant and not o.empty for p in run for o in board.taken.get(p, ())):
                 fixes.append(_fix(f"Take {written(run)}", move_edit(occupant, run)))
+        label = _label_for(view, board, occupant)
+        if label and occupant.feeder is None:
+            edit = replace(occupant.place, label)
+            fixes.insert(0, _fix(f"Call it `{label}`: a label stands for the device, whatever its poles", edit))
         yield POLES.finding(
             Place(occupant.place.block, span),
             f"{occupant.shown} on {what} of `{equipment.name}` has {poles.count} pole{'s' if poles.count > 1 else ''}",
             found=f"{poles.count} pole{'s' if poles.count > 1 else ''} on {what}",
             needed=f"{wanted} pole{'s' if wanted > 1 else ''}, one for each",
-            change=f"Write `{text}`, or as many positions as poles.",
+            change=f"Write `{text}`, or as many positions as poles"
+            + (f", or a label such as `{label}` in place of the position." if label else "."),
             subject=equipment.name,
             position=occupant.key,
             fixes=tuple(fixes),
