@@ -170,11 +170,14 @@ VOLTS = frozenset("100 110 115 120 127 200 208 220 230 240 277 347 380 400 415 4
 """What is written as a bare figure and can only be a voltage (IEC 60038, ANSI C84.1 and nameplates, from memory)."""
 
 
-def volts_alone(match: Match, place: Place) -> tuple[str, str] | None:
+def volts_alone(match: Match, place: Place) -> str | tuple[str, str] | None:
     """A usual voltage behind the name of equipment, where its voltage stands."""
     tokens, figure = place.tokens, match["n"]
     third = len(tokens) > 2 and tokens[0].kind == "KIND" and tokens[2].start == match.start()
-    return (f"{figure} 3ph", f"{figure} 1ph") if third and figure in VOLTS else None
+    if not third or figure not in VOLTS:
+        return None
+    split = re.match(r"\s*->\s*1[12]\d/2[234]\d(?!Y)", place.text[match.end() :])
+    return f"{figure} 1ph" if split else (f"{figure} 3ph", f"{figure} 1ph")  # one winding makes what has a middle
 
 
 _COUNTS = {"single": 1, "one": 1, "double": 2, "two": 2, "triple": 3, "three": 3, "four": 4}
@@ -237,7 +240,7 @@ def cable_type(match: Match, place: Place) -> str | None:
     wires = [
         token for token in place.tokens if token.end <= match.start() + 1 and token.kind in ("RUN", "SIZE", "NAME")
     ]
-    runs = any(token.kind == "RUN" for token in wires)
+    runs = any(token.kind == "RUN" for token in wires) and not re.search(r"\bin\b", match["rest"])  # a raceway's stuff
     return f" {match['type']}{match['rest']}" if runs and wires[-1].end == match.start() else None
 
 

@@ -110,7 +110,8 @@ TRADE: tuple[Slip, ...] = (
     Slip(
         "curve-behind",
         whole(rf"({N}{B}A{BB}[1-4]p(?:\+N)?){BB}([BCDKZ])"),
-        rewritten(r"\1 curve \2"),
+        # Alone behind a device, B and C may be legs too, unless the line is one of IEC practice.
+        lambda match, place: f"{match[1]} curve {match[2]}" if "+N" in match[1] or "mm2" in place.text else None,
         "The curve of a device has a keyword.",
         "  F1  16 A 1p+N B  1.2 kW receptacle",
         "  F1  16 A 1p+N curve B  1.2 kW receptacle",

@@ -14,6 +14,8 @@ MEANT = {
     F + "direct buried": F + "method D2",
     F + "in the ground": F + "method D2",
     F + "buried 60 cm": F + "buried 0.6 m",
+    'feeder A -> B  5x500kcmil  24 m  in 4" PVC': "feeder A -> B  5x500kcmil  24 m  in 4 inch PVC",
+    "transformer TX-1 480 -> 120/240  25 kVA": "transformer TX-1 480 1ph -> 120/240  25 kVA",
     "  F5[L3]  16 A 1p+N B  3 kW heating": "  F5[L3]  16 A 1p+N curve B  3 kW heating",
 }
 
@@ -28,3 +30,8 @@ def test_what_was_meant(wrong: str, right: str) -> None:
     meant = parse_line(right, not is_statement(right))
     assert not meant.problems
     assert [[t.text for t in p.tokens] for p in line.phrases] == [[t.text for t in p.tokens] for p in meant.phrases]
+
+
+def test_a_letter_behind_a_device_may_be_a_leg() -> None:
+    (problem,) = parse_line("  3  20 A 1p C  1.2 kVA lighting", True).problems
+    assert not any(remedy.sure for remedy in problem.remedies)
