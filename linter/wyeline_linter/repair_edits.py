@@ -146,18 +146,18 @@ def set_source(draft: Draft, model: Model, feeder: Feeder, name: str, legs: str)
     last = end.legs_span.end if end.legs_span is not None else end.span.end
     draft.replace(feeder.block, Span(end.span.line, end.span.start, last), f"{name}{legs}")
     if name not in (end.text, spelled(end.text)):
-        for block, source, _ in _mentions(model, feeder):
+        for block, source, _ in mentions(model, feeder):
             draft.replace(block, source.span, name)
 
 
 def set_target(draft: Draft, model: Model, feeder: Feeder, name: str) -> None:
     """Let the feeder end at ``name`` (as spelt), and be called so everywhere."""
     draft.replace(feeder.block, feeder.target.span, name)
-    for block, _, target in _mentions(model, feeder):
+    for block, _, target in mentions(model, feeder):
         draft.replace(block, target.span, name)
 
 
-def _mentions(model: Model, feeder: Feeder) -> Iterator[tuple[Block, End, End]]:
+def mentions(model: Model, feeder: Feeder) -> Iterator[tuple[Block, End, End]]:
     """Where scenarios and expectations call a feeder without a label by its ends."""
     if feeder.statement.label is not None:
         return

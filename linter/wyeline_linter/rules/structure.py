@@ -161,7 +161,10 @@ def _unfed(view: View, equipment: Equipment, boards: _Boards) -> Finding:
         message, found = f"nothing feeds `{equipment.name}`", "no feeder that ends here"
         if view.network.root:
             change = f"Write the feeder that feeds it, as in `feeder BOARD -> {spelled(equipment.name)}`."
-            fixes = Offered(lambda: tuple(_parents(view, equipment.name, boards.names())), lambda: view.edits)
+            fixes = Offered(
+                lambda: (*_turned(view, equipment), *_parents(view, equipment.name, boards.names())),
+                lambda: view.edits,
+            )
         else:
             change = (
                 "This model has no source yet. Write one, such as `utility GRID 480Y/277`, and its feeder, as in "
@@ -177,6 +180,9 @@ def _unfed(view: View, equipment: Equipment, boards: _Boards) -> Finding:
         ring = listed([f"`{n}`" for n in _ring(view, equipment.name)], "and")
         message, found = f"{ring} feed each other, and no source feeds any of them", "a circle without a source"
         change = "Feed one of them from a source."
+        fixes = Offered(
+            lambda: tuple(_out_of_the_ring(view, equipment, incoming[0], boards.names())), lambda: view.edits
+        )
     return UNFED.finding(
         equipment.place,
         message,
@@ -186,6 +192,36 @@ def _unfed(view: View, equipment: Equipment, boards: _Boards) -> Finding:
         subject=equipment.name,
         fixes=fixes,
     )
+
+
+def _out_of_the_ring(view: View, equipment: Equipment, closing: Feeder, boards: list[str]) -> Iterator[Fix]:
+    """The feeder that closes a circle without a source, from a board that is fed instead."""
+    if not _is_plain(closing):
+        return
+    place = Place(closing.block, closing.source.span)
+    for name, end in _able_to_feed(view, equipment, boards):
+        title = f"Feed `{equipment.name}` from `{name}` instead of from `{closing.source.name}`"
+        yield Fix(title, (replace(place, end),), Safety.LOOK)
+
+
+def _turned(view: View, equipment: Equipment) -> Iterator[Fix]:
+    """A feeder written the wrong way: it leaves what nothing feeds, and ends at what could feed that."""
+    for feeder in view.feeders_out_of(equipment.name):
+        if _is_plain(feeder) and any(_able_to_feed(view, equipment, [feeder.target.name])):
+            yield _turned_round(feeder)
+
+
+def _turned_round(feeder: Feeder) -> Fix:
+    edits = (
+        replace(Place(feeder.block, feeder.source.span), spelled(feeder.target.name)),
+        replace(Place(feeder.block, feeder.target.span), spelled(feeder.source.name)),
+    )
+    return Fix(f"Turn `{feeder.key}` round", edits, Safety.LOOK)
+
+
+def _is_plain(feeder: Feeder) -> bool:
+    """Whether its ends are names alone, without legs or ports."""
+    return feeder.source.legs is None and feeder.source.port is None and feeder.target.port is None
 
 
 def _first_source(view: View, equipment: Equipment) -> tuple[Fix, ...]:
@@ -297,11 +333,6 @@ def source_fed_by_wire(view: View, feeder: Feeder) -> Iterator[Finding]:
     if target is None or target.kind == "battery" or not makes_system(target) or feeder.source.name == target.name:
         return
     source = spelled(feeder.source.name)
-    turned = (
-        replace(Place(feeder.block, feeder.source.span), spelled(target.name)),
-        replace(Place(feeder.block, feeder.target.span), source),
-    )
-    plain = feeder.source.legs is None and feeder.source.port is None and feeder.target.port is None
     yield SOURCE_FED.finding(
         Place(feeder.block, feeder.target.span),
         f"`{target.name}` is {place_phrase(target.kind)}, and `{feeder.source.name}` cannot feed it",
@@ -309,7 +340,7 @@ def source_fed_by_wire(view: View, feeder: Feeder) -> Iterator[Finding]:
         needed="a feeder that leaves it",
         change=f"Turn it round: `feeder {spelled(target.name)} -> {source}`.",
         subject=feeder.key,
-        fixes=(Fix("Turn the feeder round", turned, Safety.LOOK),) if plain else (),
+        fixes=(_turned_round(feeder),) if _is_plain(feeder) else (),
     )
 
 

@@ -10,8 +10,20 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.attributes import listed
 from wyeline_grammar.linking import Equipment, Feeder, Place, feeder_name
 from wyeline_grammar.model import EquipmentStatement
+from wyeline_grammar.references import references
 from wyeline_grammar.tokens import spelled
-from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity, append_phrase, insert_below, replace
+from wyeline_linter.findings import (
+    Finding,
+    Fix,
+    Offered,
+    Related,
+    Safety,
+    Severity,
+    append_phrase,
+    delete_statement,
+    insert_below,
+    replace,
+)
 from wyeline_linter.near_names import names_in
 from wyeline_linter.network import (
     NORMAL_STATE,
@@ -23,6 +35,7 @@ from wyeline_linter.network import (
     makes_system,
     scenario_state,
 )
+from wyeline_linter.repair_edits import mentions
 from wyeline_linter.rules.registry import NotAccepted, rule
 from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import Known, System, volts_text
@@ -144,7 +157,8 @@ def _joined(view: View, network: Network, equipment: Equipment, feeder: Feeder) 
             found = f"`{feeder.key}` and `{first.key if first is not None else source}`"
             message = f"`{name}` is fed by two ways from `{network.root[name]}`{when}: {found}"
         open_one = append_phrase(feeder.block, feeder.statement.head.line, "normally-open")
-        fixes = (Fix(f"Let `{feeder.key}` stand open (`normally-open`)", (open_one,), Safety.LOOK),)
+        opened = Fix(f"Let `{feeder.key}` stand open (`normally-open`)", (open_one,), Safety.LOOK)
+        fixes = Offered(lambda: (opened, *_left_out(view, feeder)), lambda: view.edits)
         return LOOP.finding(
             place,
             message,
@@ -168,6 +182,15 @@ def _joined(view: View, network: Network, equipment: Equipment, feeder: Feeder) 
         related=related,
         fixes=(inputs or _transfer(view, equipment, first, feeder)) if not when else (),
     )
+
+
+def _left_out(view: View, feeder: Feeder) -> Iterator[Fix]:
+    """The line left out, where nothing else of the model calls it by its name."""
+    label = feeder.statement.label
+    named = len(references(view.model, label.text)) > 1 if label is not None else any(mentions(view.model, feeder))
+    if not named:
+        gone = delete_statement(feeder.block, feeder.statement.last_line)
+        yield Fix(f"Leave out `{feeder.key}`", (gone,), Safety.LOOK)
 
 
 def _inputs(
