@@ -91,9 +91,9 @@ def required_a(view: View, line: Line, current: Current, purpose: Purpose) -> fl
     if purpose is Purpose.CAPACITOR and amps is not None:
         return amps * _percent(tables, "capacitor-conductor-percent", 135.0)
     if line.source.kind == "generator":
-        rated = generator_a(view, line)
-        if rated is not None:
-            return max(amps or 0.0, rated * _percent(tables, "generator-conductor-percent", 115.0))
+        made = of_generator_a(view, line)
+        if made is not None:
+            return max(amps or 0.0, made)
     if line.source.kind == "inverter" and line.feeder is not None and not line.source.arrow:
         from wyeline_linter.loads.rollup import volt_amperes_per_ampere
         from wyeline_linter.protection.currents import CONVERTER_CONTINUOUS, inverter_a
@@ -101,6 +101,12 @@ def required_a(view: View, line: Line, current: Current, purpose: Purpose) -> fl
         made = inverter_a(line.source, volt_amperes_per_ampere(line.system))
         return None if made is None else made * CONVERTER_CONTINUOUS
     return amps
+
+
+def of_generator_a(view: View, line: Line) -> float | None:
+    """What the wires of a generator carry whatever its load: 115 % of its rated current (NEC 445.13(A)), amperes."""
+    rated = generator_a(view, line)
+    return None if rated is None else rated * _percent(line.tables, "generator-conductor-percent", 115.0)
 
 
 def generator_a(view: View, line: Line) -> float | None:

@@ -14,7 +14,7 @@ from wyeline_linter.protection.ampacities import Carries, Laid, bounds, failing_
 from wyeline_linter.protection.currents import Current, current_of, laid_with
 from wyeline_linter.protection.dwellings import relief_if_claimed, relief_of
 from wyeline_linter.protection.lines import Line, first_device_a
-from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of, required_a
+from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, of_generator_a, purpose_of, required_a
 from wyeline_linter.rules.line_findings import about, amps_text, device_words, line_text, rating_fix
 from wyeline_linter.rules.motors import DRIVE_WIRE, FEEDER_DEVICE, MOTOR_WIRE, UNIT
 from wyeline_linter.rules.overcurrent import UNDERPROTECTED, US, small_limit_a
@@ -241,7 +241,7 @@ def judged(view: View, line: Line, loaded: int | None = None) -> Iterator[Findin
     purpose = purpose_of(view, line, current)
     low, high = held
     if line.source.kind == "generator" and line.us:
-        need = required_a(view, line, current, purpose)
+        need = of_generator_a(view, line)
         if need is not None and min(high.plain_a, high.lugs_a) < need * 0.9995:
             yield _too_small(view, GENERATOR, line, high, need, "115 % of the generator's rated current")
             return

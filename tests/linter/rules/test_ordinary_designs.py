@@ -136,3 +136,44 @@ panel UV 400Y/230  bus 160 A, incomer 100 A, rated 10 kA
 feeder TX -> UV  3x50mm2 + PEN 50mm2 Cu XLPE  5 m  method C
 """
     assert "pen-conductor-bad" not in {f.rule for f in findings(text)}
+
+
+HOMESTEAD = """project "Homestead"
+  basis us-2023
+  frequency 60 Hz, ambient 30 degC, revision "A"
+utility UTIL 120/240  fault 10 kA, fault-min 6 kA, x/r 2
+meter KWH
+disconnect MD 120/240  200 A 2p, rated 22 kA, lug-temp 75 degC, service-equipment, electrode #4
+feeder UTIL -> KWH  2#4/0 + N #4/0 Al THWN-2  14 m  in 2-1/2 inch PVC-40
+feeder KWH -> MD  2#4/0 + N #4/0 Al THWN-2  1 m  in 2-1/2 inch PVC-40
+transfer ATS 200 A 2p, rated 22 kA, transition open
+feeder MD -> ATS.normal  200 A 2p  2#3/0 + N #3/0 + G #6 Cu THWN-2  2 m  in 2 inch EMT, lug-temp 75 degC
+generator GEN 120/240 22 kW, pf 1, subtransient 15 %, transient 22 %, x/r 15, neutral floating
+  x0 6 %, sustained 3 pu
+feeder GEN -> ATS.emergency  100 A 2p  2#2 + N #2 + G #8 Cu THWN-2  12 m  in 1-1/2 inch PVC-40, lug-temp 75 degC
+panel H 120/240  bus 225 A, main lugs, rated 22 kA, lug-temp 75 degC, spaces 40
+  1   20 A 1p gfci 1.5 kVA receptacle "Kitchen counter"  2#12 + G #12 Cu NM-B 15 m
+  3   20 A 1p gfci 1.5 kVA receptacle "Laundry"  2#12 + G #12 Cu NM-B 15 m
+  2,4 50 A 2p 4 kVA kitchen "Range"  2#6 + N #6 + G #10 Cu NM-B 12 m
+  6,8 30 A 2p 2.8 kVA process "Dryer"  2#10 + N #10 + G #10 Cu NM-B 12 m
+  5,7 30 A 2p 1.5 kW heating continuous "Water heater" 2#10 + G #10 Cu NM-B 12 m
+  9   15 A 1p 1 kVA lighting "Lights, ground floor" 2#14 + G #14 Cu NM-B 20 m
+  10,12 40 A 2p mca 26 A, mocp 40 A cooling "Heat pump, yard" 2#10 + G #10 Cu THWN-2 15 m in 3/4 inch PVC-40
+feeder ATS -> H  2#3/0 + N #3/0 + G #6 Cu THWN-2  2 m  in 2 inch EMT, lug-temp 75 degC
+panel BARN 120/240  bus 125 A, main 60 A, rated 10 kA, lug-temp 75 degC
+  1  20 A 1p gfci 1 kVA receptacle "Barn receptacles"  2#12 + G #12 Cu THWN-2 15 m in 1/2 inch EMT
+  3  15 A 1p 0.6 kVA lighting "Barn lights"  2#14 + G #14 Cu THWN-2 15 m in 1/2 inch EMT
+feeder H -> BARN  60 A 2p at 14,16  2#6 + N #6 + G #10 Cu THWN-2  45 m  in 1 inch PVC-40
+"""
+
+
+def test_a_homestead_with_a_generator_and_a_barn() -> None:
+    assert told(HOMESTEAD) == []
+
+
+def test_wires_of_a_generator_are_held_to_its_own_current() -> None:
+    """22 kW at 240 V are 91.7 A, 115 % of that 105.4 A (NEC 445.13(A)): #2 has 115 A, #3 100 A, whatever the load."""
+    heavy = HOMESTEAD.replace("4 kVA kitchen", "9.6 kVA kitchen").replace("2.8 kVA process", "6 kVA process")
+    assert "generator-wire-small" not in {f.rule for f in findings(heavy)}
+    found = [f for f in findings(heavy.replace("2#2 + N #2 + G #8", "2#3 + N #3 + G #8")) if "generator" in f.rule]
+    assert [f.needed for f in found] == ["105 A: 115 % of the generator's rated current"]
