@@ -7,6 +7,7 @@ from wyeline_grammar.slip_fixes import (
     BB,
     NAMED,
     B,
+    Fix,
     N,
     cable_type,
     curve_and_rating,
@@ -23,6 +24,12 @@ _RCD_TYPE = "(?P<type>AC|A|F|B)"
 _CABLES = "NYM(?:-[JO])?|NYY(?:-[JO])?|N2XH|NYCWY|H07(?:RN-F|V-K)|THHN|THWN(?:-2)?|XHHW(?:-2)?|USE-2|NM-B|UF-B|XLPE|PVC"
 """Usual marks of cables and insulations (common practice, no source)."""
 _THROUGH = "feed[- ]?(?:thru|through)(?:[- ]lugs?)?"
+
+
+def _method(letter: str) -> Fix:
+    """A reference method of IEC 60364, which says nothing of wires by gauges."""
+    return lambda _, place: None if "#" in place.text or "kcmil" in place.text else f"method {letter}"
+
 
 TRADE: tuple[Slip, ...] = (
     Slip(
@@ -119,7 +126,7 @@ TRADE: tuple[Slip, ...] = (
     Slip(
         "clipped-to-a-wall",
         whole(r"clipped(?:[ -]direct)?(?: to (?:a |the )?wall)?"),
-        rewritten("method C"),
+        _method("C"),
         "How a wire is laid is said by its reference method, IEC 60364-5-52.",
         "feeder HV -> UV  40 A 4p  5G10mm2  24 m  clipped direct",
         "feeder HV -> UV  40 A 4p  5G10mm2  24 m  method C",
@@ -127,7 +134,7 @@ TRADE: tuple[Slip, ...] = (
     Slip(
         "laid-in-the-ground",
         whole(r"direct(?:ly)?[ -]buried|buried direct(?:ly)?|(?:direct(?:ly)? )?in (?:the )?(?:ground|earth|soil)"),
-        rewritten("method D2"),
+        _method("D2"),
         "How a wire is laid is said by its reference method, IEC 60364-5-52; its depth by `buried`.",
         "feeder HV -> UV  40 A 4p  5G10mm2  24 m  in ground",
         "feeder HV -> UV  40 A 4p  5G10mm2  24 m  method D2",

@@ -35,3 +35,8 @@ def test_what_was_meant(wrong: str, right: str) -> None:
 def test_a_letter_behind_a_device_may_be_a_leg() -> None:
     (problem,) = parse_line("  3  20 A 1p C  1.2 kVA lighting", True).problems
     assert not any(remedy.sure for remedy in problem.remedies)
+
+
+def test_wires_by_gauges_are_given_no_method_of_iec_practice() -> None:
+    (problem,) = parse_line("feeder A -> B  60 A 3p  3#6 + G #10  80 ft  direct buried", False).problems
+    assert not any("method" in remedy.title for remedy in problem.remedies)
