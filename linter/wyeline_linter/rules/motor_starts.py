@@ -130,7 +130,8 @@ def _dips(study: StateStudy, equipment: Equipment, start: Start, at: str, dip: f
 @STRICT.check
 def strict_drop_limit(view: View) -> Iterator[Finding]:
     found: dict[tuple[str, str], Lost] = {}
-    marked = {name for name, equipment in view.model.equipment.items() if "fire-pump" in equipment.body.flags}
+    told = view.studies.of_each("fire pumps", view.model.equipment, lambda e: "fire-pump" in e.body.flags)
+    marked = {equipment.name for equipment, is_pump in told if is_pump}
     for study in view.studies.every() if marked else ():
         pumps = [name for name in study.loads_at if name in marked]
         if not pumps:
