@@ -8,12 +8,15 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.attributes import listed
 from wyeline_grammar.linking import Equipment, Place
+from wyeline_grammar.notation import Voltage
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.board_positions import BoardPositions, Occupant, positions_of
+from wyeline_linter.derive import EquipmentState
 from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, delete_line, replace
 from wyeline_linter.rules.connection import POLES, clause_of, legs_text, poles_edit
 from wyeline_linter.rules.registry import NotAccepted, rule
 from wyeline_linter.system_words import conductors_text
+from wyeline_linter.systems import Known
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -244,6 +247,35 @@ def _label_for(view: View, board: BoardPositions, occupant: Occupant) -> str:
     return label if all(o.key != label for o in board.occupants) else ""
 
 
+_LEG_TO_NEUTRAL = frozenset({"lighting", "receptacle", "sign", "show-window", "it"})
+"""Classes of loads that one pole mostly serves (common practice, no source)."""
+
+
+def _wants_several_poles(view: View, equipment: Equipment, occupant: Occupant) -> bool:
+    """Whether the poles of a device are rather meant than the one position that it is written on: by the voltage of
+    the load, or where one leg could not carry it, else by what it is."""
+    state, body = view.state(equipment.name), occupant.body
+    plate = body.facts.get("voltage")
+    if plate is not None and isinstance(plate.value.data, Voltage):
+        return not plate.value.data.has_neutral and plate.value.data.line_v > _MOST_TO_NEUTRAL * _to_neutral_v(state)
+    load, rating, volts = body.number("power"), body.number("rating"), _to_neutral_v(state)
+    if load is not None and rating is not None and volts and load * (body.number("count") or 1) > rating * volts:
+        return True
+    return occupant.feeder is not None or _LEG_TO_NEUTRAL.isdisjoint(body.flags)
+
+
+_MOST_TO_NEUTRAL = 1.15
+"""A nameplate of more than this many times the volts from a leg to neutral is for two legs."""
+
+
+def _to_neutral_v(state: EquipmentState | None) -> float:
+    """Volts from a leg to neutral, the lowest of the legs; 0 where they are not known or there is no neutral."""
+    if state is None or not isinstance(state.system, Known) or not state.system.system.has_neutral:
+        return 0.0
+    system = state.system.system
+    return min(system.distance(leg, "N") for leg in system.legs)
+
+
 @POLES.also("equipment")
 def pole_count_wrong(view: View, equipment: Equipment) -> Iterator[Finding]:
     """Poles against positions, or against the legs written behind a label."""
@@ -277,7 +309,8 @@ def pole_count_wrong(view: View, equipment: Equipment) -> Iterator[Finding]:
         if occupant.positions:
             run = board.numbering.run(occupant.positions[0], poles.count)
             if not any(o is not occupant and not o.empty for p in run for o in board.taken.get(p, ())):
-                fixes.append(_fix(f"Take {written(run)}", move_edit(occupant, run)))
+                several_meant = wanted < poles.count and _wants_several_poles(view, equipment, occupant)
+                fixes.insert(0 if several_meant else 1, _fix(f"Take {written(run)}", move_edit(occupant, run)))
         label = _label_for(view, board, occupant)
         if label and occupant.feeder is None:
             edit = replace(occupant.place, label)

@@ -114,3 +114,26 @@ def test_nothing_is_counted_up_to_a_number_of_spaces_that_no_board_has() -> None
     for written, spaces in (("42", 42), ("999", 999), ("1001", None)):
         other = text.replace("999999999999999", written)
         assert spaces_of(Analysis("/m/site.wye", Files(lambda _, t=other: t), "/m").model.equipment["P1"]) == spaces
+
+
+@pytest.mark.parametrize(
+    ("row", "first"),
+    [
+        ('1  20 A 2p  1 kVA lighting  "Stairs"', "Make the device 1p"),
+        ('1  20 A 2p  180 VA count 5 receptacle  "Bench"', "Make the device 1p"),
+        ('1  20 A 2p  1.2 kVA lighting, voltage 208 1ph  "Canopy"', "Take 1,3"),
+        ('1  20 A 2p  3 kVA receptacle  "More than 20 A at 120 V"', "Take 1,3"),
+        ('1  30 A 2p  3 kW heating  "Water heater"', "Take 1,3"),
+        ('1  20 A 3p  2 hp motor  "Fan"', "Take 1,3,5"),
+        ('1  30 A 2p  2 kW heating, voltage 120 1ph  "Towel rails"', "Make the device 1p"),
+    ],
+)
+def test_poles_or_positions_what_the_load_asks_for_is_offered_first(row: str, first: str) -> None:
+    """208Y/120: 20 A at 120 V is 2.4 kVA."""
+    board = (
+        "utility U 208Y/120  fault 10 kA, x/r 4\npanel LP 208Y/120  bus 225 A, spaces 42\nfeeder U -> LP  225 A 3p\n"
+    )
+    text = board.replace("spaces 42\n", f"spaces 42\n  {row}\n")
+    found = Analysis("/m/site.wye", Files(lambda _: text), "/m").findings()
+    (wrong,) = [f for f in found if f.rule == "pole-count-wrong"]
+    assert wrong.fixes[0].title == first and len(wrong.fixes) == 2
