@@ -7,11 +7,12 @@ from line_models import IEC, LOW, PANEL, US, line_of, model, rules_of
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.protection.ampacities import bounds
 from wyeline_linter.protection.currents import current_of, feeder_current, laid_with
-from wyeline_linter.protection.lines import feeder_line
+from wyeline_linter.protection.lines import feeder_line, first_device_a
 from wyeline_linter.protection.purposes import Purpose, purpose_of
 from wyeline_linter.systems import Known
-from wyeline_linter.tables import Override
+from wyeline_linter.tables import NotListed, Override
 
 
 @pytest.mark.parametrize(
@@ -177,3 +178,25 @@ def test_what_an_inverter_delivers_is_continuous_under_the_nec_only(basis: str, 
     current = feeder_current(view, view.model.equipment["PV-1"], state.arriving.system)
     assert current.design_a == pytest.approx(60_000 / float(volts) / 3**0.5)
     assert current.sizing_a == pytest.approx(factor * 60_000 / float(volts) / 3**0.5)
+
+
+@pytest.mark.parametrize(
+    ("row", "loaded", "amps"),
+    [
+        # IEC 60364-5-52 Tables B.52.2 and B.52.4, 2.5 mm2 Cu PVC on a wall (C): two loaded conductors, three.
+        ("F1[L1]  16 A 1p+N curve B  1 kW heating  3G2.5mm2 Cu PVC", 2, 27.0),
+        ("F1      16 A 3p curve B  1 kW heating  5G2.5mm2 Cu PVC", 3, 24.0),
+    ],
+)
+def test_two_loaded_conductors_carry_more_than_three(row: str, loaded: int, amps: float) -> None:
+    line = line_of(IEC + f"  {row}  20 m method C\n", "HV F1")
+    assert line.laid is not None and line.laid.loaded == loaded
+    held = bounds(line.tables, line.wiring, line.laid)
+    assert not isinstance(held, NotListed)
+    assert held[0].amps == held[1].amps == amps
+
+
+@pytest.mark.parametrize(("written", "amps"), [("60 A fuse gG", 60.0), ("60 A, fused", 60.0), ("60 A", None)])
+def test_a_disconnect_ends_a_line_in_a_device_where_it_has_fuses(written: str, amps: float | None) -> None:
+    text = US + f"disconnect DS-1  {written}\nfeeder MSB -> DS-1  3#6 + G #10 Cu THWN-2  20 m  in 1 inch EMT\n"
+    assert first_device_a(line_of(text, "MSB -> DS-1")) == amps
