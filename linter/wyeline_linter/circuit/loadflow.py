@@ -6,7 +6,7 @@ impedances are part of the matrix.  The start is the no-load solution, which alr
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -37,9 +37,6 @@ class NotSolved:
     """The load flow gave no answer.  It carries no voltages, only why."""
 
     reason: str
-    iterations: int = 0
-    worst_loads: tuple[str, ...] = field(default=())
-    """Loads whose voltage still moved most, worst first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -198,11 +195,8 @@ def solve_flow(
         iterations += more
         method = "Newton"
     if moved is not None:
-        worst = np.argsort(-moved)[:3]
         return NotSolved(
-            "the load flow does not settle: the loads ask for more power than the network can carry at any voltage",
-            iterations,
-            tuple(network.loads.names[k] for k in worst),
+            "the load flow does not settle: the loads ask for more power than the network can carry at any voltage"
         )
     volts = law.across(assembled.node_voltages(x))
     fed = assembled.topology.live[law.plus] | assembled.topology.live[law.minus]
