@@ -3,7 +3,7 @@ electrical changes."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from functools import cached_property
 from itertools import compress, count
 from operator import is_, is_not, or_
@@ -90,20 +90,19 @@ class Studies:
             self._once[what] = work()
         return self._once[what]  # type: ignore[no-any-return]
 
-    def of_each(self, what: str, things: Mapping[str, U], read: Callable[[U], T]) -> list[tuple[U, T]]:
+    def of_each(self, what: str, things: Mapping[str, U], read: Callable[[U], T]) -> Iterator[tuple[U, T]]:
         """What ``read`` tells of each piece of equipment or feeder by its statement alone: asked of those only that are
         other ones than in the version before."""
         before, told = self.cache.facts.get(what, ([], []))
         now, others = self._compared(things, before)
         if len(before) == len(now) and len(others) <= MOST_IN_PLACE:
-            found = list(told)
             for k in others:
-                found[k] = now[k], read(now[k])
-        else:  # those of the version before are alive in ``told``, so that no other has the id of one of them
+                told[k] = read(now[k])
+        else:  # those of the version before are alive in ``before``, so that no other has the id of one of them
             by_id = dict(zip(map(id, before), told, strict=True))
-            found = [by_id.get(id(one)) or (one, read(one)) for one in now]
-        self.cache.facts[what] = now, found
-        return found
+            told = [by_id[id(one)] if id(one) in by_id else read(one) for one in now]
+        self.cache.facts[what] = now, told
+        return zip(now, told, strict=True)
 
     def _compared(self, things: Mapping[str, Any], before: list[Any]) -> tuple[list[Any], list[int]]:
         """The things, and the places of those that are other ones than before."""

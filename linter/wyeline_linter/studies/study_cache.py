@@ -88,8 +88,8 @@ class StudyCache:
     """The faults by the names of the model, while circuit and solution are the same."""
     results: dict[tuple[str, str], tuple[tuple[object, ...], Any]] = field(default_factory=dict)
     """By switch state and what was asked, what was worked out, with what it follows from."""
-    facts: dict[str, tuple[list[Any], list[tuple[Any, Any]]]] = field(default_factory=dict)
-    """By what was asked, all equipment or feeders, and each with what its statement tells by itself."""
+    facts: dict[str, tuple[list[Any], list[Any]]] = field(default_factory=dict)
+    """By what was asked, all equipment or feeders, and what the statement of each tells by itself."""
     solved: dict[str, int] = field(default_factory=dict)
     """Step -> how often it ran: tests prove with it what an edit did not solve anew. ``blocks eliminated`` counts the
     buses whose equations were factorised, in states whose factors are kept."""
