@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slips_boards import BOARD_WORDS
+from wyeline_grammar.slips_circuits import DESCRIPTIONS, ROWS
 from wyeline_grammar.slips_devices import DEVICES
 from wyeline_grammar.slips_figures import NUMBERS, UNITS
 from wyeline_grammar.slips_names import NAMES
@@ -22,6 +23,7 @@ from wyeline_grammar.slips_wording import SIGNS, WORDING
 SLIPS: tuple[Slip, ...] = (
     *CONDUITS,
     *TRADE,
+    *ROWS,
     *BOARD_WORDS,
     *WORDING,
     *AREAS,
@@ -34,6 +36,7 @@ SLIPS: tuple[Slip, ...] = (
     *REMARKS,
     *NAMES,
     *SEPARATORS,
+    *DESCRIPTIONS,
 )
 """The order counts: the marks of inches before texts, an area behind a gauge's sign before runs, a thousands comma
 before positions, the phases of a voltage before poles."""
