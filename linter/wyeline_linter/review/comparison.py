@@ -15,7 +15,7 @@ from wyeline_linter.review.fresh import Fresh, fresh
 from wyeline_linter.review.ordering import by_gravity, by_weight, gathered
 from wyeline_linter.review.physical import Change, changes
 from wyeline_linter.review.renames import renamed_reader, renames
-from wyeline_linter.review.revisions import Side, sides
+from wyeline_linter.review.revisions import Side, is_range, sides
 from wyeline_linter.review.sheets import Sheet, sheets
 from wyeline_linter.review.snapshots import Snapshot, take
 
@@ -68,6 +68,8 @@ def compare_sides(old: Side, new: Side, scenario: str | None) -> list[Comparison
 def versions_of(old: str, root: str) -> tuple[str, Version, Version]:
     """A model on disk, by its root, and its earlier version in a folder, a file or a git revision, with what that is
     called. Raises SourceError where there is none, or several and none of that name."""
+    if not os.path.exists(old) and is_range(old):
+        raise SourceError(old, "a report marks the changes since one issue: name one revision, not a range")
     before, after = sides(old, root, root)
     names = dict(before.roots)
     earlier = names.get(os.path.basename(root)) or (next(iter(names.values())) if len(names) == 1 else None)

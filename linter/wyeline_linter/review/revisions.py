@@ -33,7 +33,7 @@ def sides(old: str, new: str | None, model: str | None) -> tuple[Side, Side]:
     the current folder where it is None; behind a range, which names both sides, ``new`` can only be that. Raises
     SourceError for what cannot be read.
     """
-    if new is not None and not os.path.exists(old) and _range(old)[1]:
+    if new is not None and not os.path.exists(old) and is_range(old):
         if model is not None or not os.path.exists(new):
             raise SourceError(new, f"`{old}` names both sides already; the model stands behind --model")
         new, model = None, new
@@ -48,6 +48,11 @@ def sides(old: str, new: str | None, model: str | None) -> tuple[Side, Side]:
     if new is None:
         raise SourceError(old, "name what to compare it with: a folder, a file or a git revision")
     return _side(old, model), _side(new, model)
+
+
+def is_range(word: str) -> bool:
+    """Whether a word names two revisions, as in ``main..HEAD``."""
+    return bool(_range(word)[1])
 
 
 def _range(word: str) -> tuple[str, str, str]:

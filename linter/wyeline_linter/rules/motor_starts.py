@@ -169,8 +169,8 @@ def lost_beyond_full_load_v(study: StateStudy, equipment: Equipment) -> float:
     if full_a is None or not fault.amperes or fault.x_over_r is None:
         return 0.0
     volts = system.system.distance(*system.system.legs[:2])
-    va = sum(load.va for load in parts)
-    more_a = FIRE_PUMP_SHARE * full_a - abs(va) / volts / 3**0.5
+    va, units = sum(load.va for load in parts), equipment.body.number("count") or 1.0
+    more_a = FIRE_PUMP_SHARE * units * full_a - abs(va) / volts / 3**0.5
     r = volts / 3**0.5 / fault.amperes / math.hypot(1, fault.x_over_r)
     cos, sin = va.real / abs(va), abs(va.imag) / abs(va)
     return max(0.0, 3**0.5 * more_a * r * (cos + fault.x_over_r * sin))

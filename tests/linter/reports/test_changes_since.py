@@ -109,3 +109,9 @@ def test_an_issue_is_a_revision_of_git_too(tmp_path: Path) -> None:
 def test_an_issue_that_is_not_there_is_told(issue: tuple[Path, Path], capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["report", str(issue[1]), "--since", "no-such-issue"]) == 2
     assert "no-such-issue" in capsys.readouterr().err
+
+
+def test_a_report_takes_one_issue_and_no_range(issue: tuple[Path, Path], capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["report", str(issue[1]), "--since", "main..HEAD"]) == 2
+    told = capsys.readouterr().err
+    assert "main..HEAD" in told and "one revision" in told and "--model" not in told, "which a report does not have"
