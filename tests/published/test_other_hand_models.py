@@ -1,5 +1,5 @@
 """Other small models beside a calculation by hand: a fire pump, a smithy on a TT supply, two pipes over a warm roof, an
-inverter on the bus of a barn, reduced neutrals, and a bank of capacitors.
+inverter on the bus of a barn, reduced neutrals, a bank of capacitors, and a fuse far ahead of a workshop.
 
 From memory: NEC 2023 Table 430.250 (75 hp at 460 V: 96 A), 310.16, Chapter 9 Table 9 (ohm per 1000 ft at 75 degC),
 695.4 and 695.7; IEC 60364-4-41 411.5.3, IEC 60228 class 2 and IEC 60909-0. Copper at T has 234.5 + T over
@@ -298,3 +298,34 @@ def test_wires_of_capacitors() -> None:
     (found,) = findings(BANK.format(wire="#1/0"))
     assert (found.rule, found.clause) == ("continuous-wire-margin", "NEC 460.8(A)")
     assert "162 A" in found.needed
+
+
+# A workshop at the end of a long cable, behind a gG fuse.
+
+AT_THE_END = """project "Works"
+  basis iec
+  frequency 50 Hz, ambient 30 degC, revision "A"
+  drop-branch 10 %, drop-path 10 %
+utility NETZ 400Y/230  fault 10 kA, fault-min 5 kA, x/r 2, earthing TN-S
+switchboard HV 400Y/230  bus 400 A, incomer 400 A, rated 15 kA
+feeder NETZ -> HV  400 A 3p fuse gG  2 sets 4x150mm2 + PE 95mm2 Cu XLPE  5 m  method F
+panel WS 400Y/230  bus 125 A, incomer switch, rated 15 kA
+feeder HV -> WS  63 A 3p fuse gG{rcd}  4x16mm2 + PE 16mm2 Cu PVC  {length} m  method C
+"""
+
+
+@pytest.mark.parametrize("length", [60, 110, 165, 170, 175, 180, 185, 240])
+def test_a_fuse_opens_within_five_seconds(length: int) -> None:
+    """IEC 60364-4-41 411.3.2.3 with the gates of IEC 60269-1: 320 A open a fuse of 63 A within 5 s. c 0.95; 16 mm2 1.15
+    ohm/km at 20 degC, 1.55 times that at 160, 0.08 ohm/km; the first run 0.124 and, of 95 mm2, 0.193 ohm/km, twice, at
+    250 degC (XLPE) 1.904 times that."""
+    weak = at_angle(0.95 * 400 / math.sqrt(3) / 5e3, 2)
+    first = complex((0.124 + 0.193) * 1.904, 0.16) * 0.005 / 2
+    run = 2 * complex(1.15 * 1.55, 0.08) * length / 1000
+    amps = 0.95 * 400 / math.sqrt(3) / abs(weak + first + run)
+    text = AT_THE_END.format(length=length, rcd="")
+    assert rules(text) == (["disconnection-too-slow"] if amps < 320 else []), amps
+    assert rules(AT_THE_END.format(length=length, rcd=", rcd 300 mA")) == []
+    if amps < 320:
+        (found,) = findings(text)
+        assert float(found.found.split(" A")[0]) == pytest.approx(amps, rel=0.01)

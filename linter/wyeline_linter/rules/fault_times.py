@@ -16,6 +16,7 @@ from wyeline_linter.protection.withstand import withstand_of
 from wyeline_linter.rules.line_findings import about, amps_text, line_text
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import NEUTRAL, Arrangement, System
+from wyeline_linter.tables import Looked, NotListed
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -43,7 +44,8 @@ SLOW = rule(
     severity=Severity.ERROR,
     scope="study",
     basis="iec",
-    summary="An earth fault at the far end does not reach the current from which the device ahead trips at once.",
+    summary="An earth fault at the far end does not reach the current that trips the device ahead at once, or melts "
+    "its fuse in time.",
     why="An earth fault here would leave metal parts live longer than a person may touch them.",
     clause={"iec": "60364-4-41 411.3.2, 411.4.4"},
     wrong=_TN + "  F1[L1]  16 A 1p+N curve C  1 " + _FROST,
@@ -115,6 +117,11 @@ def _feeders(view: View, of: Callable[[Body], bool]) -> Iterator[Line]:
 def _trips(body: Body) -> bool:
     """Whether it is written from where a device trips at once."""
     return trip_of(body) is not None
+
+
+def _fused(body: Body) -> bool:
+    """Whether its device is a gG fuse."""
+    return body.text("fuse") == "gG"
 
 
 def _waits(body: Body) -> bool:
@@ -212,6 +219,31 @@ def disconnection(view: View) -> Iterator[Finding]:
             change=_TRIP_SOONER,
             place=line.place_of(trip.key),
             fixes=_lower(line, trip, worst[0]),
+        )  # fmt: skip
+
+
+@SLOW.also("study")
+def fuse_of_a_feeder(view: View) -> Iterator[Finding]:
+    """Feeders of TN systems behind a gG fuse, which has opened within the 5 s of a distribution circuit (411.3.2.3)
+    from a current that its standard tells. A last circuit has less time; what it asks is the maker's curve."""
+    for line in _feeders(view, _fused):
+        arrangement = line.system.earthing.arrangement
+        if arrangement in (Arrangement.TT, Arrangement.IT) or line.system.earth is None or line.guard is None:
+            continue
+        if _has_rcd(view, line) or line.system.frequency_hz == 0 or _trips(line.body):
+            continue
+        gate = line.tables.number("fuse-gates", (f"{line.guard.amps:g}",), "within_5s")
+        worst = _least(view, line) if isinstance(gate, Looked) else None
+        if worst is None or isinstance(gate, NotListed) or worst[0] >= gate.value * 0.9995:
+            continue
+        yield about(
+            view, SLOW, line,
+            f"an earth fault at the end of {line.where} draws {amps_text(worst[0])}{worst[1]}; its fuse has opened "
+            f"within 5 s from {amps_text(gate.value)}",
+            found=f"{amps_text(worst[0])} at the far end",
+            needed=f"{amps_text(gate.value)} or more ({gate}), or a residual current device",
+            change="Choose a smaller fuse, a residual current device, or larger wires.",
+            place=line.place_of("rating"),
         )  # fmt: skip
 
 

@@ -210,6 +210,19 @@ def _(t: Table) -> None:
     assert [low for low, _ in bands[1:]] == [high for _, high in bands[:-1]]
 
 
+@check("fuse-gates")
+def _(t: Table) -> None:
+    gates = {float(key[0]): cells[0] for key, cells in t.rows.items()}
+    rising(list(gates))
+    rising([amps for amps in gates.values() if isinstance(amps, float)])
+    sizes = {float(key[0]) for key, cells in table("device-ratings").rows.items() if cells[-1] == 1}
+    for rating, amps in gates.items():
+        assert rating in sizes and isinstance(amps, float)
+        assert 4 <= amps / rating <= 10.5, "far above what a fuse carries for long, and the more so the larger it is"
+    shares = [amps / rating for rating, amps in gates.items() if isinstance(amps, float)]
+    assert shares[-1] > 2 * shares[0]
+
+
 @check("conventional-currents")
 def _(t: Table) -> None:
     for device in ("mcb", "breaker", "fuse"):
