@@ -1,5 +1,5 @@
-"""Fire pumps that one line stands for (`count`) run at 115 % of the full-load current of all of them (NEC 695.7(B), from
-memory). Full-load current: 96 A at 75 hp, 460 V (NEC Table 430.250, from memory)."""
+"""Fire pumps that one line stands for (`count`) run at 115 % of the full-load current of all of them (NEC 695.7(B)).
+Full-load current: 96 A at 75 hp, 460 V (NEC Table 430.250). Both from memory."""
 
 from __future__ import annotations
 
