@@ -38,6 +38,8 @@ const facts = () => Object.fromEntries([...document.querySelectorAll("#details d
 
 async function report(page) {
   await page.goto(pathToFileURL(env.PAGE).href);
+  seen.setAtFirst = await page.evaluate(() =>
+    [...document.querySelectorAll(".sheet")].filter((e) => e.checkVisibility({ contentVisibilityAuto: true })).length);
   seen.overlaps = await page.evaluate(overlaps);
   seen.texts = await page.locator("#edition .viewer text").count();
   await page.emulateMedia({ colorScheme: "light" });

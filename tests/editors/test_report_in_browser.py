@@ -55,6 +55,11 @@ def read(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactor
     return root, tag, seen_by_browser(folder, PAGE=page, TAG=tag, STATE=state.replace("_", " "))
 
 
+def test_what_is_not_in_view_is_not_set_yet(read: tuple[str, str, dict[str, Any]]) -> None:
+    """A browser that sets all the sheets of a large site at once takes minutes."""
+    assert read[2]["setAtFirst"] == 0
+
+
 def test_a_report_is_quiet_and_asks_for_nothing(read: tuple[str, str, dict[str, Any]]) -> None:
     seen = read[2]
     assert seen["console"] == []

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import base64
 import hashlib
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from functools import cache
 from html import escape
 from importlib.resources import files
@@ -37,8 +37,7 @@ def page_html(packages: Sequence[Package], *, live: bool = False) -> str:
         "base-uri 'none'; form-action 'none'"
     )
     title = escape(f"{first.subject.project}: {'preview' if live else 'report'}")
-    templates = "\n".join(_template(p, shown=p is first) for p in packages) if len(packages) > 1 else ""
-    return f"""<!DOCTYPE html>
+    head = f"""<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
@@ -52,40 +51,52 @@ def page_html(packages: Sequence[Package], *, live: bool = False) -> str:
 <a class="skip" href="#edition">To the content</a>
 {_top(packages)}
 <div class="notice" id="notice" role="status" hidden></div>
-{edition_html(first)}
-{templates}
+"""
+    foot = f"""
 <aside id="details" aria-label="Details of one element" hidden></aside>
 <script>{script}</script>
 </body>
 </html>
 """
+    # Put together once: the page of a large site is tens of megabytes.
+    return "".join((head, *_edition(first), "\n", *_templates(packages), foot))
 
 
-def _template(package: Package, *, shown: bool) -> str:
-    """Where a switch state waits to be chosen; that of the one on show is empty."""
-    inside = "" if shown else edition_inside(package)
-    return f'<template data-scenario="{escape(package.subject.scenario)}">{inside}</template>'
+def _templates(packages: Sequence[Package]) -> Iterator[str]:
+    """Where each of several switch states waits to be chosen; that of the one on show is empty."""
+    for at, package in enumerate(packages if len(packages) > 1 else ()):
+        yield f'<template data-scenario="{escape(package.subject.scenario)}">'
+        if at:
+            yield from _inside(package)
+        yield "</template>" if package is packages[-1] else "</template>\n"
 
 
 def edition_html(package: Package) -> str:
     """The part of the page that changes with the model and the switch state."""
-    head = f'<main id="edition" data-scenario="{escape(package.subject.scenario)}">\n'
-    return "".join((head, edition_inside(package), "\n</main>"))
+    return "".join(_edition(package))
+
+
+def _edition(package: Package) -> Iterator[str]:
+    yield f'<main id="edition" data-scenario="{escape(package.subject.scenario)}">\n'
+    yield from _inside(package)
+    yield "\n</main>"
 
 
 def edition_inside(package: Package) -> str:
     """All parts of one package, with the list of them."""
+    return "".join(_inside(package))
+
+
+def _inside(package: Package) -> list[str]:
     parts: list[tuple[str, str, list[str]]] = []
     if package.wants(DIAGRAM):
         parts.append(("One-line diagram", DIAGRAM, [_drawings(package)]))
     parts += [(kind.title, kind.name, [_tables(package, kind)]) for kind in package.kinds if package.wants(kind.name)]
     if package.wants(WORKING) and package.sheets:
-        sheets = [f"{sheet_html(sheet)}\n" for sheet in package.sheets]
-        sheets[-1] = sheets[-1].rstrip("\n")
-        parts.append(("Working sheets", WORKING, ['<div class="sheets">', *sheets, "</div>"]))
+        parts.append(("Working sheets", WORKING, list(_sheets(package))))
     links = "".join(f'<a href="#part-{name}">{escape(title)}</a>' for title, name, _ in parts)
     caution = escape(package.caution)
-    sections: list[str] = []  # put together once: of a large site this is tens of megabytes
+    sections: list[str] = []
     for title, name, inside in parts:
         kind = "part drawings" if name == DIAGRAM else "part"
         head = f'<section class="{kind}" id="part-{name}">\n<h2>{escape(title)}</h2>\n'
@@ -101,7 +112,20 @@ def edition_inside(package: Package) -> str:
         told += f'. <a href="#part-{CHANGES.name}">{revised}</a>'
     stand = f'<p class="told{" errors" if errors else ""}">{errors}{told}</p>'
     top = f'<nav aria-label="Parts">{links}</nav>\n{stand}\n<p class="caution">{caution} {limits}</p>\n'
-    return "".join((top, *sections))
+    return [top, *sections]
+
+
+_TOGETHER = 24
+"""Working sheets that are set in columns together. A browser sets a few at a time as they come into view; all those of
+a large site at once would take it half a minute."""
+
+
+def _sheets(package: Package) -> Iterator[str]:
+    for at, sheet in enumerate(package.sheets):
+        if at % _TOGETHER == 0:
+            yield '</div>\n<div class="sheets">' if at else '<div class="sheets">'
+        yield f"{sheet_html(sheet)}\n"
+    yield "</div>"
 
 
 def _issue(package: Package) -> list[str]:

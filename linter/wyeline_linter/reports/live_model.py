@@ -5,8 +5,10 @@ One thread looks for changes; those of the page's server draw. Nothing is judged
 
 from __future__ import annotations
 
+import gc
 import os
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
 from threading import Lock
 from types import MappingProxyType
 from typing import TYPE_CHECKING
@@ -72,7 +74,7 @@ class LiveModel:
         """The whole page; of the model as it was last where there is nothing newer."""
         from wyeline_linter.reports.html_page import page_html
 
-        with self._drawing:
+        with self._drawing, _uncollected():
             try:
                 package = self._newest()
             except SourceError:
@@ -85,7 +87,7 @@ class LiveModel:
         """The part of the page that changes. Raises as :meth:`renew` does."""
         from wyeline_linter.reports.html_page import edition_html
 
-        with self._drawing:
+        with self._drawing, _uncollected():
             return edition_html(self._newest())
 
     def _newest(self) -> Package:
@@ -132,6 +134,18 @@ def analysed(
         return Analysis(root, Files(reader), workspace_of(root), scenario, load_for(root)).trusted()
     except NoSuchStateError:
         raise SourceError(root, f"this model has no scenario `{scenario}`") from None
+
+
+@contextmanager
+def _uncollected() -> Iterator[None]:
+    """While a page is made, garbage waits: looking through all that is made costs more than it frees."""
+    collecting = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if collecting:
+            gc.enable()
 
 
 def _stamp(path: str, texts: Mapping[str, str]) -> object:

@@ -209,8 +209,10 @@
 
   let hits = [];
   let chosen = 0;
+  let known = null;  // of the edition on show
   function index() {
-    const seen = new Map();
+    if (known) return known;
+    const seen = known = new Map();
     for (const row of main.querySelectorAll("tr[data-about], td[data-about]")) {
       const name = row.dataset.about;
       const words = row.matches("td") ? row.textContent : [...row.cells].slice(1, 4).map((c) => c.textContent).join(" ");
@@ -295,6 +297,7 @@
   });
 
   function started() {
+    known = null;
     main.querySelectorAll(".viewer").forEach(prepare);
     if (picked) select(picked, null, { quiet: true });
   }
@@ -333,6 +336,7 @@
     if (!answer.ok) return;
     const fresh = new DOMParser().parseFromString(text, "text/html");
     const old = new Map([...main.querySelectorAll(".viewer svg")].map((svg) => [svg.id, [svg.getAttribute("viewBox"), svg.dataset.whole]]));
+    const [stood, at] = standing();
     const scrolled = scrollY;
     main.replaceChildren(...fresh.getElementById("edition").childNodes);
     main.dataset.edition = String(Number(main.dataset.edition || 0) + 1);
@@ -341,7 +345,16 @@
       const kept = old.get(svg.id);
       if (kept && kept[1] === svg.dataset.whole) svg.setAttribute("viewBox", kept[0]);
     });
-    scrollTo(0, scrolled);
+    // What was not in view yet has no height of its own: the page stays with what stood on top.
+    const again = stood && document.getElementById(stood);
+    if (again) scrollBy(0, again.getBoundingClientRect().top - at); else scrollTo(0, scrolled);
+  }
+  function standing() {
+    const top = document.querySelector(".top").getBoundingClientRect().bottom + 4;
+    const found = document.elementFromPoint(innerWidth / 2, top);
+    const part = found && found.closest(".viewer, .table, .sheet, .part");
+    const named = part && (part.id ? part : part.querySelector("[id]"));
+    return named && main.contains(named) ? [named.id, named.getBoundingClientRect().top] : ["", 0];
   }
   const events = new EventSource("events");
   events.addEventListener("edition", () => renew());
