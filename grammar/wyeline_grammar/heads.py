@@ -32,6 +32,8 @@ def meant(place: Place) -> tuple[Problem, Mended | None] | None:
     if not place.statement or place.wrong is not tokens[0] or not _heads_a_statement(tokens):
         return None
     first, typed = tokens[0], place.text[: tokens[0].end]
+    if _board_at_the_service(typed, tokens):
+        return _unknown(place, typed), None
     kind, load_class = _meant_kind(typed, tokens)
     if kind:
         return _renamed(place, typed, kind, load_class)
@@ -44,6 +46,12 @@ def _heads_a_statement(tokens: tuple[Token, ...]) -> bool:
     """Whether a name follows, so that the line is no detail that lost its indent."""
     kinds = [token.kind for token in tokens[1:3]]
     return bool(kinds) and (kinds[0] in ("NAME", "PORT") or kinds[:2] in (["TEXT", "VOLTAGE"], ["TEXT", "ARROW"]))
+
+
+def _board_at_the_service(typed: str, tokens: tuple[Token, ...]) -> bool:
+    """Whether a word for the supply stands before a board, which must not become a source."""
+    term = term_of(typed)
+    return term is not None and term.head == "utility" and any(t.text in ("bus", "main", "spaces") for t in tokens)
 
 
 def _meant_kind(typed: str, tokens: tuple[Token, ...]) -> tuple[str, str]:

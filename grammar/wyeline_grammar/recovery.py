@@ -122,7 +122,7 @@ def _find_slip(place: Place) -> tuple[Slip, Match, tuple[str, ...]] | None:
         if slip.sound:
             continue
         spelling = slip.pattern.pattern
-        first = 0 if spelling.startswith("^") else near
+        first = 0 if spelling.startswith(("^", "(?P<lead>^")) else near
         last = len(text) if "$" in spelling or "Z)" in spelling else far
         for match in slip.pattern.finditer(text if slip.quotes else masked, first, last):
             if match.start() > limit:

@@ -7,6 +7,8 @@ import re
 from collections.abc import Callable
 from typing import NamedTuple
 
+from wyeline_grammar import attributes
+from wyeline_grammar.quantities import parse_quantity
 from wyeline_grammar.spelling import nearest
 from wyeline_grammar.syntax import Token
 from wyeline_grammar.trade_terms import BY_SPELLING
@@ -127,7 +129,17 @@ def keyword_case(match: Match, place: Place) -> str | None:
     word = match[0].lower().replace("_", "-")
     if word == match[0] or word_kind(word) == "PLAIN" or place.wrong is None or match.start() != place.wrong.start:
         return None
-    return word
+    return word if _may_take_what_follows(word, match.end(), place) else None
+
+
+def _may_take_what_follows(word: str, end: int, place: Place) -> bool:
+    """Whether a key may have the quantity behind it: ``RCBO 2 kW`` must not take the load for a residual current."""
+    behind = next((token for token in place.tokens if token.start >= end), None)
+    if word not in KEYS or behind is None or behind.kind != "QUANTITY":
+        return True
+    dimension = parse_quantity(behind.text).dimension
+    accepted = {accept.dimension for use in attributes.KEYS[word].uses for accept in use.accepts}
+    return dimension in accepted or (dimension == "temperature" and "temperature-difference" in accepted)
 
 
 def hyphen(match: Match, _: Place) -> str | None:
@@ -136,29 +148,38 @@ def hyphen(match: Match, _: Place) -> str | None:
 
 
 def positions(match: Match, place: Place) -> str | tuple[str, ...] | None:
-    """``2-4`` to ``2,4``; ``1-5`` with three poles is ``1,3,5``. Figures that do not rise are no positions; of a span
-    that no device has, such as ``9-19``, the writer says whether one column of the board is meant or both."""
-    numbers = re.findall(r"\d+", match["list"])
+    """``2-4`` with two poles is ``2,4``, ``1-5`` with three ``1,3,5``. Figures that do not rise are no positions; of
+    any other span, such as ``9-19``, the writer says whether one column of the board is meant or both."""
+    numbers, lead = re.findall(r"\d+", match["list"]), match["lead"] or ""
     if any(int(b) <= int(a) for a, b in itertools.pairwise(numbers)):
         return None
-    poles = re.search(r"\b([234])[pP]\b", place.text)
-    if len(numbers) == 2 and poles and "-" in match["list"]:
-        first, last = map(int, numbers)
-        if last - first == 2 * (int(poles[1]) - 1):
-            numbers = [str(n) for n in range(first, last + 1, 2)]
-        return f"{match['lead'] or ''}{','.join(numbers)}"
-    if len(numbers) == 2 and "-" in match["list"]:
-        first, last = map(int, numbers)
-        if _LONGEST_DEVICE < last - first <= _LONGEST_RUN:
-            runs = [range(first, last + 1, step) for step in ((2, 1) if (last - first) % 2 == 0 else (1,))]
-            return tuple(f"{match['lead'] or ''}{','.join(map(str, run))}" for run in runs)
-    return f"{match['lead'] or ''}{','.join(numbers)}"
+    if len(numbers) != 2 or "-" not in match["list"]:
+        return f"{lead}{','.join(numbers)}"
+    first, last = map(int, numbers)
+    said = re.search(r"\b([1-4])[pP]\b", place.text)
+    poles, column = int(said[1]) if said else 0, range(first, last + 1, 2)
+    if column[-1] == last and len(column) == poles:
+        return f"{lead}{','.join(map(str, column))}"
+    if last - first > _LONGEST_RUN:
+        return None
+    both = range(first, last + 1)
+    runs = [column, both] if column[-1] == last else [both, (first, last)]
+    if last - first == 1:
+        runs = [both]
+    runs.sort(key=lambda run: len(run) != poles)
+    return tuple(f"{lead}{','.join(map(str, run))}" for run in runs)
 
 
-_LONGEST_DEVICE = 4
-"""From the first position of a device of three poles to its last."""
 _LONGEST_RUN = 84
 """No board has more positions in a column (common practice, no source)."""
+
+
+def decimal_comma(match: Match, place: Place) -> str | tuple[str, ...]:
+    """``2,5 mm2``; but what a row of a board begins with may be its position and a figure behind it, as ``1,20 A``."""
+    figure = f"{match[1] or ''}{match[2]}.{match[3]}{match[4]}"
+    if place.statement or match[1] or match.start() > place.tokens[0].start:
+        return figure
+    return f"{match[2]}  {match[3]}{match[4]}", figure
 
 
 def thousands(match: Match, _: Place) -> tuple[str, str]:
@@ -180,23 +201,6 @@ def volts_alone(match: Match, place: Place) -> str | tuple[str, str] | None:
     return f"{figure} 1ph" if split else (f"{figure} 3ph", f"{figure} 1ph")  # one winding makes what has a middle
 
 
-_COUNTS = {"single": 1, "one": 1, "double": 2, "two": 2, "triple": 3, "three": 3, "four": 4}
-
-
-def poles(match: Match, _: Place) -> str:
-    return f"{match[1] or _COUNTS[match[3]]}p{match[2] or ''}"
-
-
-_LEAST_TRIP_A = 10.0
-"""A smaller figure before a stroke counts poles."""
-
-
-def frame(match: Match, _: Place) -> str | None:
-    first, second = sorted(float(figure) for figure in match.groups() if figure and figure[-1].isdigit())
-    poles = f" {match['poles'][0]}p" if match["poles"] else ""
-    return f"{first:g} A{poles} frame {second:g} A" if _LEAST_TRIP_A <= first < second else None
-
-
 def raceway_size(match: Match, place: Place) -> str:
     """``2 in EMT``: behind ``raceway`` and its name the size needs no ``in`` before it."""
     lead = "" if place.text.startswith("raceway") else "in "
@@ -208,12 +212,18 @@ def trade_word(match: Match, place: Place) -> str | tuple[str, ...] | None:
     term = BY_SPELLING.get(match[0].lower())
     if term is None or not term.words or place.wrong is None or match.start() != place.wrong.start:
         return None
+    if not all(_may_take_what_follows(word, match.end(), place) for word in term.words):
+        return None
     return term.words if len(term.words) > 1 else term.words[0]
 
 
-def ways(match: Match, _: Place) -> str | None:
-    """``42 circuits``; but ``4 pole`` is a device's."""
-    return None if "pole" in match[0] and int(match[1]) <= 4 else f"spaces {match[1]}"
+def ways(match: Match, place: Place) -> str | tuple[str, ...] | None:
+    """``42 circuits``; but ``4 pole`` is a device's, and a way of a three-phase board may take three poles."""
+    if "pole" in match[0] and int(match[1]) <= 4:
+        return None
+    spaces = f"spaces {match[1]}"
+    three = "way" in match[0] and re.search(r"\dY/\d|\d ?3ph", place.text)
+    return (spaces, f"spaces {3 * int(match[1])}") if three else spaces
 
 
 def port(match: Match, _: Place) -> str:
@@ -235,40 +245,22 @@ def earthing(match: Match, place: Place) -> str | None:
     return f"earthing {match[1]}" if here else None
 
 
-def cable_type(match: Match, place: Place) -> str | None:
-    """A type of cable behind the length of a line whose conductors stand before it."""
+def cable_type(match: Match, place: Place) -> str | tuple[str, ...] | None:
+    """A type of cable behind the length of a line whose conductors stand before it; `PVC` may be a conduit as well."""
     wires = [
         token for token in place.tokens if token.end <= match.start() + 1 and token.kind in ("RUN", "SIZE", "NAME")
     ]
     runs = any(token.kind == "RUN" for token in wires) and not re.search(r"\bin\b", match["rest"])  # a raceway's stuff
-    return f" {match['type']}{match['rest']}" if runs and wires[-1].end == match.start() else None
+    if not runs or wires[-1].end != match.start():
+        return None
+    insulation = f" {match['type']}{match['rest']}"
+    return (f"{match['rest']} in PVC", insulation) if match["type"] == "PVC" else insulation
 
 
 def curve_and_rating(match: Match, place: Place) -> str | None:
     """``B16`` behind the label of a circuit or the ends of a feeder, where its poles are not said."""
     wrong = place.wrong
     return f"{match[2]} A curve {match[1]}" if wrong is not None and wrong.start == match.start() else None
-
-
-def cores(match: Match, place: Place) -> str | tuple[str, ...] | None:
-    """``5G16``, ``3x2.5``; of a size that is a gauge too the writer says which is meant."""
-    if place.wrong is None or place.wrong.start != match.start() or place.wrong is place.tokens[0]:
-        return None
-    mark = match[2].upper() if match[2] in "gG" else "x"
-    area = f"{match[1]}{mark}{match[3]}mm2"
-    return (area, f"{match[1]}#{match[3]}") if mark == "x" and match[3] in ("4", "6", "10") else area
-
-
-def area_run(match: Match, _: Place) -> str:
-    """``3#250 kcmil`` and its kin, or ``+ N #250 kcmil``."""
-    return f"{match[1]}x{match[3]}kcmil" if match[1] else f"{match[2]} {match[3]}kcmil"
-
-
-def device_slash(match: Match, place: Place) -> str | None:
-    """``20/1`` behind the positions of a circuit or the ends of a feeder."""
-    if not any(token.end <= match.start() for token in place.tokens):
-        return None
-    return f"{match[1]} A {match[2]}p"
 
 
 def equals_sign(match: Match, _: Place) -> str | None:
@@ -299,11 +291,17 @@ WYES = {"208": "120", "220": "127", "380": "220", "400": "230", "415": "240", "4
 """Volts from a leg to neutral of a usual wye, by those between its legs (ANSI C84.1, IEC 60038, from memory)."""
 
 
-def secondary(match: Match, _: Place) -> tuple[str, ...]:
-    """Two voltages of a transformer: what the second one is, with a neutral or without, is for the writer to say."""
-    lead, first, second = match["lead"], match[2], match[3]
+def secondary(match: Match, _: Place) -> tuple[str, ...] | None:
+    """Two voltages of a transformer: what the second one is, with a neutral or without, is for the writer to say. Two
+    that are one wye's, and a lower one first, are the voltages of one side."""
+    lead, first, second, phases = match["lead"], match[2], match[3], match["phases"]
+    if float(first) <= float(second) or WYES.get(first) == second:
+        return None
     wye = (f"{lead}{first} 3ph -> {second}Y/{WYES[second]}",) if second in WYES else ()
-    return (*wye, f"{lead}{first} 3ph -> {second} 3ph", f"{lead}{first} 1ph -> {second} 1ph")
+    high_leg = (f"{lead}{first} 3ph -> 240/120 3ph",) if second == "240" else ()
+    three = (*wye, f"{lead}{first} 3ph -> {second} 3ph", *high_leg)
+    one = (f"{lead}{first} 1ph -> {second} 1ph", f"{lead}{first} 1ph -> {float(second) / 2:g}/{second}")
+    return three if phases == "3" else one if phases == "1" else (*three, one[0])
 
 
 def second_side(match: Match, place: Place) -> str | None:

@@ -6,6 +6,7 @@ import re
 
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import BB, B, Match, N, Place, rewritten, spelled, whole
+from wyeline_grammar.vocabulary import BOARDS
 
 _BREAKER = rf"(?:MCB|MCCB|(?:[mM]ain{BB})?(?:[cC]ircuit{BB})?[bB]reaker|[mM]ain{BB}(?:CB|C/B|BKR|[bB]kr))"
 _POLES = r"(?:[ \t\u00a0,/]*+(?P<{name}>[1-4])[ -]?[pP](?:oles?)?)?"
@@ -23,9 +24,13 @@ _TEMPERATURE = rf"(?P<n>{N})(?:{B}(?:deg(?:rees?)?\.?|°))?(?:{B}(?P<scale>[CF])
 _OF_TERMINALS = r"(?:lug(?:s|-temp)?|terminals?|terminations?|Lugs|Terminals|rated lugs)"
 
 
-def _main(match: Match, _: Place) -> str:
+def _main(match: Match, place: Place) -> str:
+    """The main of a board; of a feeder or a circuit just its device."""
     rating, poles = match["n"] or match["m"], match["p"] or match["q"]
-    return f"main {rating} A" + (f" {poles}p" if poles else "")
+    first = place.tokens[0]
+    alone = not place.statement and (first.kind == "KEY" or first.start >= match.start())  # a detail of its board
+    board = alone or any(token.text in BOARDS for token in place.tokens[:2])
+    return f"{'main ' if board else ''}{rating} A" + (f" {poles}p" if poles else "")
 
 
 def _main_of_the_bus(_: Match, place: Place) -> str | None:
@@ -39,7 +44,7 @@ def _interrupting(match: Match, _: Place) -> str | None:
     value = float(figure.replace(",", ""))
     if not kilo and value < 1000:
         return None
-    return f"rated {value if kilo else value / 1000:g} kA"
+    return f"{'withstand' if match['short'] else 'rated'} {value if kilo else value / 1000:g} kA"
 
 
 def _remark(match: Match, place: Place) -> str | None:
@@ -115,8 +120,8 @@ BOARD_WORDS: tuple[Slip, ...] = (
     Slip(
         "interrupting-rating",
         whole(
-            rf"(?P<n>\d+(?:,\d{{3}})*+(?:\.\d+)?)(?:{B}(?P<k>{_KA}))?{_IC}"
-            r"|(?:AIC|aic|SCCR|sccr|Icu|Icn|Icw)[ \t\u00a0=:]*+"
+            rf"(?:rated{BB})?(?P<n>\d+(?:,\d{{3}})*+(?:\.\d+)?)(?:{B}(?P<k>{_KA}))?{_IC}"
+            r"|(?:AIC|aic|SCCR|sccr|Icu|Icn|(?P<short>Icw))[ \t\u00a0=:]*+"
             rf"(?P<m>\d+(?:,\d{{3}})*+(?:\.\d+)?)(?:{B}(?:(?P<l>{_KA})|A\b))?"
         ),
         _interrupting,

@@ -3,7 +3,41 @@
 from __future__ import annotations
 
 from wyeline_grammar.slip import Slip
-from wyeline_grammar.slip_fixes import BB, B, N, device_slash, frame, poles, rewritten, spelled, whole
+from wyeline_grammar.slip_fixes import BB, VOLTS, B, Match, N, Place, rewritten, spelled, whole
+
+_COUNTS = {"single": 1, "one": 1, "double": 2, "two": 2, "triple": 3, "three": 3, "four": 4}
+
+
+def _poles(match: Match, _: Place) -> str:
+    return f"{match[1] or _COUNTS[match[3]]}p{match[2] or ''}"
+
+
+_LEAST_TRIP_A = 10.0
+"""A smaller figure before a stroke counts poles."""
+
+
+def _frame(match: Match, _: Place) -> str | None:
+    first, second = sorted(float(figure) for figure in match.groups() if figure and figure[-1].isdigit())
+    poles = f" {match['poles'][0]}p" if match["poles"] else ""
+    return f"{first:g} A{poles} frame {second:g} A" if _LEAST_TRIP_A <= first < second else None
+
+
+def _frame_by_mark(match: Match, _: Place) -> str | None:
+    """``400AF/350AT``; a trip above its frame is a mistake in a figure, which nobody can mend but the writer."""
+    frame_a, trip_a = (match[1], match[2]) if match[2] else (match[3], match[1])
+    poles = f" {match['poles'][0]}p" if match["poles"] else ""
+    return f"{trip_a} A{poles} frame {frame_a} A" if _LEAST_TRIP_A <= float(trip_a) <= float(frame_a) else None
+
+
+def _device_slash(match: Match, place: Place) -> str | tuple[str, ...] | None:
+    """``20/1`` behind the positions of a circuit or the ends of a feeder; on equipment ``460/3`` may be its volts."""
+    before = [token for token in place.tokens if token.end <= match.start()]
+    if not before:
+        return None
+    device = f"{match[1]} A {match[2]}p"
+    volts = before[0].kind in ("KIND", "TYPE") and match[1] in VOLTS and match[2] in "13"
+    return (f"{match[1]} {match[2]}ph", device) if volts and before[-1].kind in ("NAME", "TEXT", "ARROW") else device
+
 
 DEVICES: tuple[Slip, ...] = (
     Slip(
@@ -17,7 +51,7 @@ DEVICES: tuple[Slip, ...] = (
     Slip(
         "device-slash-bare",
         spelled(r"(?<=\s)(1[56]|[2-9]\d|\d{3,4})/([1-3])(?:[pP])?(?=[\s,]|$)"),
-        device_slash,
+        _device_slash,
         "A device is its rated current and then its poles.",
         "  1  20/1  1.2 kVA receptacle",
         "  1  20 A 1p  1.2 kVA receptacle",
@@ -45,7 +79,7 @@ DEVICES: tuple[Slip, ...] = (
             r"([1-4])(?:P|[pP]{2,}|p?o|[ -]?[Pp]oles?|[Pp]ol|[ -][Pp])(\+N)?"
             r"|(single|one|double|two|triple|three|four)[ -][Pp]oles?"
         ),
-        poles,
+        _poles,
         "Poles are a figure and a small p.",
         "  3  20 A 1P  1.2 kVA receptacle",
         "  3  20 A 1p  1.2 kVA receptacle",
@@ -56,7 +90,7 @@ DEVICES: tuple[Slip, ...] = (
             rf"({N}){B}A(?:F{B}[/,]?{B}({N}){B}AT|T{B}[/,]?{B}({N}){B}AF)"
             rf"(?:{B}[/,]?{B}(?P<poles>[1-4]{B}-?[pP])(?:ole)?)?"
         ),
-        frame,
+        _frame_by_mark,
         "The bare current is the device's setting; its frame has a keyword.",
         "feeder MSB -> LP-5  400AF/350AT 3p",
         "feeder MSB -> LP-5  350 A 3p frame 400 A",
@@ -72,7 +106,7 @@ DEVICES: tuple[Slip, ...] = (
     Slip(
         "frame-slash-trip",
         whole(rf"({N})/({N})(?:{B}A|(?={BB}[1-4][pP]))(?:{BB}(?P<poles>[1-4][pP]))?"),
-        frame,
+        _frame,
         "Offices disagree on which of the two comes first, so the frame has a keyword.",
         "feeder MSB -> LP-5  400/350 A 3p",
         "feeder MSB -> LP-5  350 A 3p frame 400 A",

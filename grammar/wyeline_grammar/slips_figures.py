@@ -7,6 +7,7 @@ from wyeline_grammar.slip_fixes import (
     BB,
     B,
     N,
+    decimal_comma,
     fraction_sign,
     positions,
     rewritten,
@@ -30,7 +31,7 @@ NUMBERS: tuple[Slip, ...] = (
     Slip(
         "decimal-comma",
         whole(rf"(\d+x|\d+G)?(\d+),(\d{{1,2}})({B}[A-Za-z%][A-Za-z0-9%/.²]*)"),
-        rewritten(r"\1\2.\3\4"),
+        decimal_comma,
         "A comma parts words, so the decimal mark is a point.",
         "feeder HV -> UV  3G2,5 mm2 Cu  24 m",
         "feeder HV -> UV  3G2.5 mm2 Cu  24 m",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import BB, RACEWAYS, SIZE, B, Match, N, Place, rewritten, spelled, whole
 
-_FRACTION = r"(?:\d+-)?\d/\d"
+_FRACTION = r"(?:\d-)?\d/[248]"
 _INCH = rf"(?:{B}-?{B}(?:inch(?:es)?|in\.?|\"|''|″|”))"
 
 
@@ -31,7 +31,7 @@ CONDUITS: tuple[Slip, ...] = (
     Slip(
         "conduit-of-no-kind",
         spelled(
-            rf"(?P<opened>(?<![\w-])in{BB})?(?<![\w./-])(?P<size>{SIZE})(?:{_INCH}{B}|(?<=/\d)(?<=[\d])){B}"
+            rf"(?P<opened>(?<![\w-])in{BB})?(?<![\w./-])(?P<size>{SIZE})(?:{_INCH}{B}|(?<=[1-7]/[248])){B}"
             rf"(?:C|[cC]onduit|COND(?:UIT)?|cond)\b\.?(?![\w-])"
         ),
         _conduit,

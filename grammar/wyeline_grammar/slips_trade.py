@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+import re
+
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import (
     BB,
     NAMED,
     B,
     Fix,
+    Match,
     N,
+    Place,
     cable_type,
     curve_and_rating,
     earthing,
@@ -29,6 +33,19 @@ _THROUGH = "feed[- ]?(?:thru|through)(?:[- ]lugs?)?"
 def _method(letter: str) -> Fix:
     """A reference method of IEC 60364, which says nothing of wires by gauges."""
     return lambda _, place: None if "#" in place.text or "kcmil" in place.text else f"method {letter}"
+
+
+def _in_the_ground(match: Match, place: Place) -> str | tuple[str, ...] | None:
+    """``direct buried``; of ``in ground`` the writer says whether the cable lies there bare or in a duct (D1)."""
+    bare, duct = _method("D2")(match, place), _method("D1")(match, place)
+    if "direct" in match[0] or not isinstance(bare, str) or not isinstance(duct, str):
+        return bare
+    return duct if re.search(r"\bin\b", place.text[: match.start()]) else (bare, duct)
+
+
+def _rated(match: Match, _: Place) -> str:
+    """``RCBO 16 A 1p+N 30 mA``: the device's rating is none of the currents that it trips at."""
+    return f"{match['n']} rcd {match['t']}" if match["t"] else match["n"]
 
 
 TRADE: tuple[Slip, ...] = (
@@ -98,6 +115,18 @@ TRADE: tuple[Slip, ...] = (
         "feeder HV -> UV  40 A 4p  rcd 300 mA",
     ),
     Slip(
+        "rcd-with-the-rating-of-its-device",
+        whole(
+            rf"(?:rccb|RCCB|rcbo|RCBO|RCD){BB}(?P<n>(?:6|\d{{2,3}}){B}A(?:{BB}[1-4]p(?:\+N)?)?)"
+            rf"(?:[ ,]{B}(?P<t>{N}{B}mA))?"
+        ),
+        _rated,
+        "The bare current is the device's rating; what it trips at is another fact, with the keyword `rcd`.",
+        "  F1  RCBO 16 A 1p+N 30 mA  1.2 kW receptacle",
+        "  F1  16 A 1p+N rcd 30 mA  1.2 kW receptacle",
+        guess=True,
+    ),
+    Slip(
         "earthing-alone",
         whole("(TN-S|TN-C-S|TN-C|TT|IT)"),
         earthing,
@@ -134,7 +163,7 @@ TRADE: tuple[Slip, ...] = (
     Slip(
         "laid-in-the-ground",
         whole(r"direct(?:ly)?[ -]buried|buried direct(?:ly)?|(?:direct(?:ly)? )?in (?:the )?(?:ground|earth|soil)"),
-        _method("D2"),
+        _in_the_ground,
         "How a wire is laid is said by its reference method, IEC 60364-5-52; its depth by `buried`.",
         "feeder HV -> UV  40 A 4p  5G10mm2  24 m  in ground",
         "feeder HV -> UV  40 A 4p  5G10mm2  24 m  method D2",

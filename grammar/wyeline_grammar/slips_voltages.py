@@ -28,7 +28,7 @@ _LEAST_LINE_V = 200.0
 """Between the legs of a three-phase system (common practice, no source)."""
 
 
-def _meant(match: Match, _: Place) -> str | tuple[str, ...] | None:
+def _meant(match: Match, place: Place) -> str | tuple[str, ...] | None:
     """The voltage as the language writes it; both where the drafter has to say which of two systems is meant."""
     said = f"{match['before'] or ''}{match['phase'] or ''}"
     phases = "3" if said[:1] in ("3", "t", "T") else "1" if said else ""
@@ -37,10 +37,15 @@ def _meant(match: Match, _: Place) -> str | tuple[str, ...] | None:
     if not (match["unit"] or match["unit2"] or match["sign"] or said or match["wires"] or winding):
         return None
     if match["unit"] and "k" in match["unit"].lower() and match["other"] is None:
+        wye = f"{match['one']}Y/{float(match['one']) / _WYE:.3g} kV"
+        if neutral or winding in ("wye", "star", "y"):
+            return wye, f"{match['one']} kV 3ph"
         return f"{match['one']} kV {phases}ph" if phases else None
     if match["other"] is None:
         return _single(match, phases, neutral, winding)
-    return _pair(match, phases, winding)
+    meant = _pair(match, phases, winding)
+    two_sides = place.tokens[0].text == "transformer" and not any(token.kind == "ARROW" for token in place.tokens)
+    return meant if not two_sides or (isinstance(meant, str) and "Y/" in meant) else None
 
 
 def _single(match: Match, phases: str, neutral: bool, winding: str) -> str | tuple[str, ...] | None:
@@ -49,6 +54,10 @@ def _single(match: Match, phases: str, neutral: bool, winding: str) -> str | tup
         return None
     if (winding in ("wye", "star", "y") or (neutral and phases != "1")) and volts in WYES:
         return f"{volts}Y/{WYES[volts]}"
+    if neutral and phases == "3":
+        return f"{volts}Y/{float(volts) / _WYE:.0f}", f"{volts} 3ph"
+    if not phases and not winding and (match["wires"] or "").startswith("3") and volts in _SINGLE:
+        return f"{volts} 3ph", f"{float(volts) / 2:g}/{volts}"  # three legs, or two and the middle between them
     if phases or (match["wires"] or "").startswith("3") or winding in ("delta", "δ"):
         return f"{volts} {phases or '3'}ph"
     if re.search("[aA~]", match["unit"] or ""):
@@ -66,7 +75,10 @@ def _pair(match: Match, phases: str, winding: str) -> str | tuple[str, ...] | No
         return None
     ratio = high / low
     if abs(ratio - _WYE) < 0.02 * _WYE:
-        return f"{high:g}Y/{low:g}{unit}{' 1ph' if phases == '1' else ''}"
+        wye = f"{high:g}Y/{low:g}{unit}"
+        if not phases and (match["wires"] or "").startswith("3"):
+            return f"{wye} 1ph", f"{high:g}{unit} 3ph"  # two legs and the neutral, or three legs
+        return f"{wye}{' 1ph' if phases == '1' else ''}"
     if match["y"] or match["y2"] or (match["sign"] or "").upper().startswith("Y"):
         return None  # figures that are no wye's: a rule says what they would have to be
     if match["sign"] == "-" and ratio < _BAND and phases:
@@ -85,7 +97,8 @@ def _pair(match: Match, phases: str, winding: str) -> str | tuple[str, ...] | No
 def _two_connections(match: Match, place: Place) -> tuple[str, ...] | None:
     """The plate of a machine of two voltages, one twice the other."""
     low, high = match[1], match[2]
-    if place.tokens[0].text not in ("motor", "load", "drive") or float(low.split("-")[0]) < _LEAST_LINE_V:
+    kind = place.tokens[0].text
+    if kind not in ("motor", "load", "drive") or (kind != "motor" and float(low.split("-")[0]) < _LEAST_LINE_V):
         return None
     if abs(float(high) / float(low.split("-")[-1]) - 2) > 0.01:
         return None
@@ -126,7 +139,7 @@ VOLTAGES: tuple[Slip, ...] = (
     ),
     Slip(
         "volts-of-two-connections",
-        whole(rf"({N}(?:-{N})?)(?:{B}[vV])?/({N})(?:{B}[vV])?{_BETWEEN}(?P<phase>{_PHASE})"),
+        whole(rf"({N}(?:-{N})?)(?:{B}[vV])?[/-]({N})(?:{B}[vV])?{_BETWEEN}(?P<phase>{_PHASE})"),
         _two_connections,
         "A machine that can be connected for either voltage is connected for one; which, stands on the drawing.",
         "motor P-5  208-230/460V 3PH  15 hp",

@@ -11,10 +11,10 @@ from wyeline_grammar.slip_fixes import (
     SIZE,
     SQUARE_MM,
     B,
+    Match,
     N,
-    area_run,
+    Place,
     conductor_word,
-    cores,
     raceway_size,
     raw_gauge,
     rewritten,
@@ -24,6 +24,30 @@ from wyeline_grammar.slip_fixes import (
 _PARTS = "PEN|PE|G|N|IG|GND|GRD|GRND|GROUND|EGC|EG|EQG|CPC|NEUT|NEU|NEUTRAL"
 _JOINED = rf"(?:(?:\+|&|w/|W/|with|and|plus){B})"
 
+
+def _cores(match: Match, place: Place) -> str | tuple[str, ...] | None:
+    """``5G16``, ``3x2.5``; of a size that is a gauge too the writer says which is meant."""
+    if place.wrong is None or place.wrong.start != match.start() or place.wrong is place.tokens[0]:
+        return None
+    mark = match[2].upper() if match[2] in "gG" else "x"
+    area = f"{match[1]}{mark}{match[3]}mm2"
+    return (area, f"{match[1]}#{match[3]}") if mark == "x" and match[3] in ("4", "6", "10") else area
+
+
+def _cable_of_cores(match: Match, _: Place) -> str | tuple[str, ...]:
+    """``3/C #4``; of ``3 core 2.5 mm2`` the writer says whether one of the cores is the protective conductor."""
+    if match[2]:
+        return f"{match[1]}#{match[2]}"
+    area = match[3].replace("MCM", "kcmil")
+    plain = f"{match[1]}x{area}"
+    return (plain, f"{match[1]}G{area}") if "mm" in area and int(match[1]) > 2 else plain
+
+
+def _area_run(match: Match, _: Place) -> str:
+    """``3#250 kcmil`` and its kin, or ``+ N #250 kcmil``."""
+    return f"{match[1]}x{match[3]}kcmil" if match[1] else f"{match[2]} {match[3]}kcmil"
+
+
 AREAS: tuple[Slip, ...] = (
     Slip(
         "area-behind-gauge-sign",
@@ -31,15 +55,17 @@ AREAS: tuple[Slip, ...] = (
             rf"(?:\(?(\d{{1,2}})\)?(?:{B}[-x×]?{B}#|{B}-{B}|(?<=\)){B}|{BB})|(\+{B}(?:N|G|IG|PE|PEN)){B}#)"
             rf"((?:[2-9]|1\d)\d\d){B}(?:kcmil|MCM|mcm|KCMIL|Kcmil)"
         ),
-        area_run,
+        _area_run,
         "`#` is for gauges; a run of conductors sized by their area is count, `x` and area.",
         "feeder MSB -> LP-5  3#250 kcmil + G #4 Cu  30 m",
         "feeder MSB -> LP-5  3x250kcmil + G #4 Cu  30 m",
     ),
     Slip(
         "area-without-unit",
-        whole(rf"(?:(\d{{1,2}})(?:{B}[-x×]?{B}#|-)|(\+{B}(?:N|G|IG)){BB}#?)({KCMIL})(?!{B}[kKmM])"),
-        area_run,
+        whole(
+            rf"(?:(\d{{1,2}})(?:{B}[-x×]?{B}#|-)|(\+{B}(?:N|G|IG)){BB}#?)({KCMIL})(?!{B}(?:[kKmM]|[AVW]\b|hp\b|ft\b))"
+        ),
+        _area_run,
         "Gauges end at #4/0; larger conductors are sized by their area, with its unit.",
         "feeder MSB -> LP-5  3#350 + G #3 Cu  30 m",
         "feeder MSB -> LP-5  3x350kcmil + G #3 Cu  30 m",
@@ -47,7 +73,7 @@ AREAS: tuple[Slip, ...] = (
     Slip(
         "cable-without-unit",
         whole(rf"(\d{{1,2}})([Ggx×])({SQUARE_MM})(?={BB}[A-Z\d\"]|,|{B}$)"),
-        cores,
+        _cores,
         "The size of a conductor has its unit; without one it reads as a name.",
         "feeder HV -> UV  5G16 Cu  24 m",
         "feeder HV -> UV  5G16mm2 Cu  24 m",
@@ -110,7 +136,7 @@ RUNS: tuple[Slip, ...] = (
             rf"(\d{{1,2}}){B}(?:/{B}[cC]|[cC]|[- ]cores?|cond\.?)[ \t\u00a0,x×-]*+"
             rf"(?:#(\d+(?:/0)?)(?:{B}AWG)?|({N}{B}(?:kcmil|MCM|mm2|mm²)))"
         ),
-        lambda match, _: f"{match[1]}#{match[2]}" if match[2] else f"{match[1]}x{match[3].replace('MCM', 'kcmil')}",
+        _cable_of_cores,
         "A cable counts its conductors as a run does.",
         "feeder MSB -> LP-5  3/C #4 Cu  30 m",
         "feeder MSB -> LP-5  3#4 Cu  30 m",

@@ -48,7 +48,7 @@ WORDING: tuple[Slip, ...] = (
     ),
     Slip(
         "inch-mark",
-        spelled(rf"(?:\b(in){BB})?({SIZE}){B}(?:\"|''|″|”){B}(?=[A-Z])"),
+        spelled(rf"(?:\b(in){BB})?(?<!\d)({SIZE}){B}(?:\"|''|″|”){B}(?=[A-Z])"),
         lambda match, place: f"{'' if place.text.startswith('raceway') and not match[1] else 'in '}{match[2]} inch ",
         "Two strokes open a text, so the unit is written out.",
         'feeder GRID -> MSB  40 m  in 2" EMT',
@@ -129,7 +129,10 @@ WORDING: tuple[Slip, ...] = (
     ),
     Slip(
         "voltages-of-a-transformer",
-        spelled(rf"(?P<lead>^transformer{BB}\S+{BB})({N}){B}[vV][DΔ]?{B}(?:-|–|:|/|to\b){B}({N}){B}[vV](?=[\s,]|$)"),
+        spelled(
+            rf"(?P<lead>^transformer{BB}\S+{BB})({N})(?:{B}[vV])?[DΔ]?{B}(?:-|–|:|/|to\b){B}({N}){B}[vV]"
+            rf"(?:{BB}(?P<phases>[13]){B}-?(?:PH|ph|Ph|[Pp]hase|PHASE))?(?=[\s,]|$)"
+        ),
         secondary,
         "The two sides of a transformer are two voltages, each with its wires.",
         "transformer TX-5 480V/208V  75 kVA",

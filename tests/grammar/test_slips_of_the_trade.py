@@ -12,7 +12,6 @@ MEANT = {
     F + "clipped direct": F + "method C",
     F + "clipped to the wall": F + "method C",
     F + "direct buried": F + "method D2",
-    F + "in the ground": F + "method D2",
     F + "buried 60 cm": F + "buried 0.6 m",
     'feeder A -> B  5x500kcmil  24 m  in 4" PVC': "feeder A -> B  5x500kcmil  24 m  in 4 inch PVC",
     "transformer TX-1 480 -> 120/240  25 kVA": "transformer TX-1 480 1ph -> 120/240  25 kVA",
