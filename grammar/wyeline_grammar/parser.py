@@ -122,6 +122,9 @@ def may_be_slip(line: Line, kinds: memo.Kinds, first: str) -> bool:
     if form == "equipment":
         if any(token.kind == "NAME" and token.text[0].isdigit() for token in line.head[2:]):
             return True
+        first_phrases = [phrase.tokens[0] for phrase in line.phrases[:2]]
+        if [token.kind for token in first_phrases] == ["QUANTITY", "KEY"] and first_phrases[1].text in _RATED:
+            return True
         return any(phrase.tokens[0].text == "main" and phrase.tokens[1].text in _NO_MAINS for phrase in line.phrases)
     if form == "circuit" and kinds[0] == "NAME":
         return first[-1] == "P" or not any(map(str.isdigit, first))
@@ -130,6 +133,8 @@ def may_be_slip(line: Line, kinds: memo.Kinds, first: str) -> bool:
 
 _NO_MAINS = frozenset("breaker circuit CB BKR 1P 2P 3P 4P".split())
 """Words behind `main` that make a device of the rating behind them."""
+_RATED = frozenset({"main", "bus", "incomer"})
+"""Keys that may have been written behind their value."""
 
 
 def parse_block(lines: tuple[str, ...]) -> BlockSyntax:

@@ -15,6 +15,8 @@ _IC = r"(?:A?[ \t\u00a0-]*+(?:AIC|aic|A\.I\.C\.|SCCR|sccr|IC|RMS|rms)(?:{BB}(?:s
     "{BB}", BB
 ).replace("{B}", B)
 _CURRENTS = "bus|main|incomer|service|rated|withstand|frame|series|fault"
+_RATED = rf"{N}{B}k?A{BB}(?:{_CURRENTS})"
+_FIRST_RATING = rf"(?<![^\s,])(?<!bus )(?<!main )(?<!rated ){_RATED}"
 _ENCLOSURE = (
     r"(?:NEMA[ -]?(?:type[ -]?)?\d{1,2}[RSXKP]{0,2}|[Tt]ype \d{1,2}[RSXKP]{0,2} enclosure|IP[ -]?\d\d[A-Z]?"
     r"|(?:flush|surface|wall|pole|pad|recess|rack|floor)(?:[- ]?mount(?:ed|ing)?)?|recessed|free[- ]?standing"
@@ -45,6 +47,13 @@ def _interrupting(match: Match, _: Place) -> str | None:
     if not kilo and value < 1000:
         return None
     return f"{'withstand' if match['short'] else 'rated'} {value if kilo else value / 1000:g} kA"
+
+
+def _ratings_behind(match: Match, _: Place) -> str:
+    """``225 A bus, 100 A main, 10k AIC``, each with its keyword in front."""
+    ratings = re.sub(rf"({N}{B}k?A){BB}({_CURRENTS})", r"\2 \1", match[0])
+    more = match.groupdict().get("more")
+    return ratings.removesuffix(more) + f", rated {match['n']} kA" if more else ratings
 
 
 def _remark(match: Match, place: Place) -> str | None:
@@ -111,11 +120,22 @@ BOARD_WORDS: tuple[Slip, ...] = (
     ),
     Slip(
         "ratings-first",
-        spelled(rf"(?<![^\s,]){N}{B}k?A{BB}(?:{_CURRENTS})(?:[\s,]+{N}{B}k?A{BB}(?:{_CURRENTS}))+(?={B}(?:,|$|//))"),
-        lambda match, _: re.sub(rf"({N}{B}k?A){BB}({_CURRENTS})", r"\2 \1", match[0]),
+        spelled(
+            rf"{_FIRST_RATING}(?:[\s,]+{_RATED})+(?P<more>[\s,]+(?P<n>\d+(?:\.\d+)?){B}(?P<k>{_KA}){_IC})?(?={B}(?:,|$|//))"
+        ),
+        _ratings_behind,
         "A keyword stands before its value.",
         "panel LP-5 208Y/120  225 A bus, 100 A main",
         "panel LP-5 208Y/120  bus 225 A, main 100 A",
+    ),
+    Slip(
+        "ratings-first-parted-by-commas",
+        spelled(rf"{_FIRST_RATING}(?:{B},{B}{_RATED})+(?={B}(?:,|$|//))"),
+        _ratings_behind,
+        "A keyword stands before its value: read so, each of these would have the value of its neighbour.",
+        "panel LP-5 208Y/120  100 A main, 125 A bus, 10 kA",
+        "panel LP-5 208Y/120  main 100 A, bus 125 A, 10 kA",
+        sound=True,
     ),
     Slip(
         "interrupting-rating",

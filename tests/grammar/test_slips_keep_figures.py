@@ -60,6 +60,8 @@ SURE = {
     # short-time withstand current, IEC 61439-1, 3.8.10 (from memory)
     "switchboard MSB  400Y/230  bus 1250 A, Icw 50 kA": "switchboard MSB  400Y/230  bus 1250 A, withstand 50 kA",
     "panel LP-5  208Y/120  bus 225 A, rated 22 kAIC": "panel LP-5  208Y/120  bus 225 A, rated 22 kA",
+    # a keyword behind its value must not take the next one's
+    "panel LP-5  208Y/120  100A main, 125A bus, 10k AIC": "panel LP-5  208Y/120  main 100A, bus 125A, rated 10 kA",
     IEC + "in 50 mm PVC in ground": IEC + "in 50 mm PVC method D1",
     "  2-4  20 A 2p spare": "  2,4  20 A 2p spare",
     "  5-9  20 A 3p spare": "  5,7,9  20 A 3p spare",
@@ -110,7 +112,7 @@ def test_what_nobody_can_know_is_not_mended(wrong: str) -> None:
 _CONVERT = frozenset(
     "leading-point ground-in-run feet-and-inches fraction-sign centimetres volts-phases-hertz decimal-comma "
     "decimal-comma-number gauge-in-noughts voltage-of-a-nameplate voltage-in-one-word interrupting-rating "
-    "minus-sign two-insulations positions thousands-comma".split()
+    "minus-sign two-insulations positions thousands-comma laid-in-the-ground".split()
 )
 _HEADS = (
     "feeder MSB -> LP-5", "panel LP-5 208Y/120", "panel LP-5", "motor P-5", "load L-5 480 3ph", "  1", "  1,3,5",
@@ -131,7 +133,7 @@ def test_a_sure_fix_keeps_every_figure() -> None:
     reasons = {slip.why for slip in SLIPS if slip.name in _CONVERT}
     chance = random.Random(20)
     kept = 0
-    for _ in range(3000):
+    for _ in range(2000):
         parts = [chance.choice(_BITS) for _ in range(chance.randint(1, 3))]
         text = f"{chance.choice(_HEADS)} {chance.choice((' ', ', ', '  ')).join(parts)}"
         for problem in parse_line(text, not is_statement(text)).problems:
@@ -142,7 +144,7 @@ def test_a_sure_fix_keeps_every_figure() -> None:
                 if remedy.sure and problem.rule == "known-slip" and problem.why not in reasons:
                     assert _figures(mended) == _figures(text), (text, mended)
                     kept += 1
-    assert kept > 300
+    assert kept > 200
 
 
 _LONG = (
