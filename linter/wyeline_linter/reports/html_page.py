@@ -82,12 +82,8 @@ def _edition(package: Package) -> Iterator[str]:
     yield "\n</main>"
 
 
-def edition_inside(package: Package) -> str:
-    """All parts of one package, with the list of them."""
-    return "".join(_inside(package))
-
-
 def _inside(package: Package) -> list[str]:
+    """All parts of one package, with the list of them."""
     parts: list[tuple[str, str, list[str]]] = []
     if package.wants(DIAGRAM):
         parts.append(("One-line diagram", DIAGRAM, [_drawings(package)]))

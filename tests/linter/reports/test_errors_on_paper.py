@@ -7,7 +7,7 @@ from pathlib import Path
 
 from report_models import STATION, package_of, written
 
-from wyeline_linter.reports.html_page import edition_inside
+from wyeline_linter.reports.html_page import edition_html
 from wyeline_linter.reports.review_tables import FINDINGS
 
 SITE = """wye 1
@@ -42,13 +42,13 @@ def test_errors_are_counted_at_the_head_of_the_page_and_in_the_title_block(tmp_p
     package = package_of(written(tmp_path, SITE))
     errors = sum(row.cells[0].value == "error" for row in package.of(FINDINGS)[0].rows)
     assert errors >= 2
-    inside = edition_inside(package)
+    inside = edition_html(package)
     head = inside[: inside.index("<section")]
     assert f"{errors} errors stand in this model" in head and 'href="#part-findings"' in head
     assert f"{errors} errors stand" in re.sub(r"<[^>]+>", " ", package.diagram.sheets[0].svg)
 
 
 def test_a_model_without_errors_is_not_called_anything() -> None:
-    head = edition_inside(package_of(STATION)).split("<section")[0]
+    head = edition_html(package_of(STATION)).split("<section")[0]
     assert "errors stand" not in head and "No rule of the checked set failed on the stated facts" in head
     assert not re.search(r"\b(compliant|approved|safe)\b", head)
