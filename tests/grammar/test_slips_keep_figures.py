@@ -60,6 +60,8 @@ SURE = {
     # short-time withstand current, IEC 61439-1, 3.8.10 (from memory)
     "switchboard MSB  400Y/230  bus 1250 A, Icw 50 kA": "switchboard MSB  400Y/230  bus 1250 A, withstand 50 kA",
     "panel LP-5  208Y/120  bus 225 A, rated 22 kAIC": "panel LP-5  208Y/120  bus 225 A, rated 22 kA",
+    # the word says no class of load, so none is put behind
+    "equipment X-5  480 3ph  10 kW": "load X-5  480 3ph  10 kW",
     # a keyword behind its value must not take the next one's
     "panel LP-5  208Y/120  100A main, 125A bus, 10k AIC": "panel LP-5  208Y/120  main 100A, bus 125A, rated 10 kA",
     IEC + "in 50 mm PVC in ground": IEC + "in 50 mm PVC method D1",
