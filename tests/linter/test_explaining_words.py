@@ -70,3 +70,11 @@ def test_classes_of_loads_are_listed(capsys: pytest.CaptureFixture[str]) -> None
     main(["explain", "class"])
     listed = capsys.readouterr().out
     assert all(f"`{word}`" in listed for word in ("lighting", "elevator", "show-window", "ev"))
+
+
+def test_a_model_alone_is_no_unknown_word(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    root = tmp_path / "barn.wye"
+    root.write_text("wye 1\nutility U 480Y/277\n", "utf-8")
+    assert main(["explain", str(root)]) == 2
+    told = capsys.readouterr().err
+    assert "name what it is about" in told and "no word" not in told

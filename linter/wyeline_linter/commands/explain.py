@@ -52,6 +52,12 @@ def run(arguments: argparse.Namespace) -> int:
     rules = all_rules()
     rule = rules.get(arguments.rule)
     text = page(rule) if rule is not None else word_pages.page(arguments.rule)
+    if text is None and _is_model(arguments.rule):
+        print(
+            f"wyeline: {arguments.rule}: name what it is about too, such as `{arguments.rule} MSB fault`",
+            file=sys.stderr,
+        )
+        return 2
     if text is None:
         nearest = near(arguments.rule.lower().replace(" ", "-"), {*rules, *word_pages.spellings()})
         hint = f" The nearest: {', '.join(nearest)}."
