@@ -29,6 +29,12 @@ def _described(match: Match, place: Place) -> str | None:
     return f'"{said}"{match[0][len(said) :]}'
 
 
+def _beside_the_cores(match: Match, _: Place) -> str | tuple[str, ...]:
+    """``4x16/16 mm2``; beside three cores it may be the neutral as well (TN-C, IEC 60364-1)."""
+    both = tuple(f"{match[1]}x{match[2]}mm2 + {part} {match[3]}mm2" for part in ("PE", "PEN"))
+    return both if match[1] == "3" else both[0]
+
+
 ROWS: tuple[Slip, ...] = (
     Slip(
         "number-with-a-mark",
@@ -72,7 +78,7 @@ ROWS: tuple[Slip, ...] = (
     Slip(
         "cable-and-its-protective-conductor",
         whole(rf"(\d)[x×]({N})/({N}){B}mm(?:2|²)"),
-        rewritten(r"\1x\2mm2 + PE \3mm2"),
+        _beside_the_cores,
         "A protective conductor of its own size is named and then sized.",
         "feeder HV -> UV  63 A 3p  4x16/16 mm2 Cu  32 m",
         "feeder HV -> UV  63 A 3p  4x16mm2 + PE 16mm2 Cu  32 m",

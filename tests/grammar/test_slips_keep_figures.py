@@ -44,6 +44,8 @@ OFFERED = {
     "panel LP-5  400Y/230  bus 100 A, 12 ways": ["spaces 12", "spaces 36"],
     # one of the cores may be the protective conductor (IEC 60445 and cable marks of CENELEC HD 361, from memory)
     "  F1  16 A 1p  3 core 2.5mm2  24 m": ["3x2.5mm2", "3G2.5mm2"],
+    # the conductor beside three cores may carry the neutral too (TN-C, IEC 60364-1)
+    F + "3x95/50 mm2 Cu  30 m": ["3x95mm2 + PE 50mm2", "3x95mm2 + PEN 50mm2"],
     # a conduit or an insulation
     F + "3#8 Cu  30 m  PVC": ["in PVC", "PVC"],
     # bare in the ground or in a duct: reference methods D2 and D1 of IEC 60364-5-52
