@@ -85,7 +85,7 @@ ROWS: tuple[Slip, ...] = (
     ),
     Slip(
         "fuses-of-three",
-        whole(rf"([1-4])[x×]({N}){B}A"),
+        whole(rf"([34])[x×]({N}){B}A(?!{BB}[1-4][pP])"),  # `2x40 A` may be two devices
         rewritten(r"\2 A \1p"),
         "A device is its rated current and then its poles.",
         "  F2  3x16 A curve C  11 kW ev",

@@ -76,6 +76,7 @@ NOT_MENDED = (
     F + "350AF/400AT 3p",  # a trip above its frame
     F + "63-250 A 3p",  # no run of 63 wires
     "  F1  16 A 1p+N RCBO  2 kW lighting",  # the load is no residual current
+    F + "2x100 A 3p",  # two of three poles, or two poles
     "service MSB  480Y/277  bus 400 A",  # a board must not become a source
 )
 
