@@ -86,9 +86,21 @@ def _has_a_core() -> bool:
     if sys.platform != "linux":
         return False
     try:
-        return len(os.sched_getaffinity(0)) > 1 and len(os.listdir("/proc/self/task")) == 1
+        return len(os.sched_getaffinity(0)) > 1 and len(os.listdir("/proc/self/task")) == 1 and granted_cores() > 1
     except OSError:
         return False
+
+
+def granted_cores(file: str = "/sys/fs/cgroup/cpu.max") -> float:
+    """How many cores' time this process may use by the quota of its container, as the kernel tells it (control groups
+    v2: microseconds granted, and in which period); without end where there is no quota, or none that can be read. An
+    affinity says nothing of it: a container with the time of one core may be let run on all of them."""
+    try:
+        with open(file, encoding="ascii") as quota:
+            granted_us, period_us = quota.read().split()
+        return float("inf") if granted_us == "max" else int(granted_us) / int(period_us)
+    except (OSError, ValueError, ZeroDivisionError):
+        return float("inf")
 
 
 def _study(analysis: Analysis, writer: int, parent: int) -> NoReturn:

@@ -219,11 +219,17 @@ class Site:
 
 
 if __name__ == "__main__":
-    import sys
+    import argparse
     from pathlib import Path
 
     from twins import write_site
 
-    folder = Path(sys.argv[1])
-    folder.mkdir(parents=True, exist_ok=True)
-    print(write_site(folder, int(sys.argv[2]), faulty="--faulty" in sys.argv))
+    parser = argparse.ArgumentParser(description="Write an invented model, and the same facts as its twins.")
+    parser.add_argument("folder", type=Path, help="where to write it; made where there is none")
+    parser.add_argument("pieces", type=int, help="how many pieces of equipment and circuits, at the least")
+    parser.add_argument("--faulty", action="store_true", help="with slips and mismatches all over")
+    arguments = parser.parse_args()
+    if arguments.pieces < 1:
+        parser.error("at least one piece is needed")
+    arguments.folder.mkdir(parents=True, exist_ok=True)
+    print(write_site(arguments.folder, arguments.pieces, faulty=arguments.faulty))

@@ -78,6 +78,20 @@ def test_twins_say_the_same(tmp_path: Path) -> None:
     assert done.returncode == 0, done.stdout
 
 
+def test_the_program_writes_a_site_or_says_how_and_writes_nothing(tmp_path: Path) -> None:
+    def run(*words: str) -> subprocess.CompletedProcess[str]:
+        command = [sys.executable, str(Path(__file__).with_name("generate.py")), *words]
+        return subprocess.run(command, cwd=tmp_path, capture_output=True, text=True, timeout=60)
+
+    assert run("--help").stdout.startswith("usage: ")
+    for words in (("--help",), ("site",), ("site", "many"), ("site", "0"), ("site", "30", "--fault-free")):
+        assert run(*words).returncode == (0 if words == ("--help",) else 2)
+    assert list(tmp_path.iterdir()) == []
+    done = run("site", "30", "--faulty")
+    assert done.returncode == 0, done.stderr
+    assert (tmp_path / done.stdout.strip()).read_text("utf-8") == Site(30, faulty=True).files["site.wye"]
+
+
 def test_every_target_is_judged() -> None:
     assert {target.number for target in TARGETS} == set(range(1, 19))
     few = Measurements(commands={0: {name: [Usage(s, s, 9)] for name, s in (("python", 0.01), ("version", 0.03))}})

@@ -12,7 +12,7 @@ from typing import Any
 
 import pytest
 
-from wyeline_linter.studies_apart import FEWEST
+from wyeline_linter.studies_apart import FEWEST, granted_cores
 
 pytestmark = pytest.mark.skipif(sys.platform != "linux", reason="elsewhere a check is one process")
 
@@ -20,6 +20,9 @@ RUN = """
 import os, signal, sys, time
 def cores(count):
     os.sched_getaffinity = lambda process: set(range(count))
+def quota(count):
+    import wyeline_linter.studies_apart as apart
+    apart.granted_cores = lambda: count
 def refused():
     def fork(): raise OSError("no more processes")
     os.fork = fork
@@ -43,6 +46,7 @@ def told():
     return process
 os.fork = told
 cores(2)
+quota(2)
 exec(sys.argv.pop(1))
 from wyeline_linter.cli import main
 sys.exit(main())
@@ -119,6 +123,23 @@ def test_a_fault_of_ours_is_told_once(site: Path) -> None:
     code, out, errors = checked(site, "in_studies(faulty)")
     assert (code, out) == (3, "")
     assert errors.count("a slip of ours") == 1
+
+
+def test_a_container_with_the_time_of_one_core_makes_no_copy(site: Path, alone: str) -> None:
+    assert checked(site, "cores(64); quota(1.0)", "--format", "json") == (1, alone, "")
+
+
+@pytest.mark.parametrize(
+    ("written", "cores"),
+    [("max 100000\n", float("inf")), ("100000 100000\n", 1.0), ("150000 100000\n", 1.5), ("50000 100000\n", 0.5)]
+    + [(unread, float("inf")) for unread in ("", "max", "1 0\n", "1 2 3\n", "\u00bd 2\n", "x y\n")],
+)
+def test_the_quota_of_a_container_is_read_as_the_kernel_writes_it(tmp_path: Path, written: str, cores: float) -> None:
+    """Source: the Linux kernel's documentation, Control Group v2, ``cpu.max`` ("$MAX $PERIOD", "max": no limit)."""
+    file = tmp_path / "cpu.max"
+    file.write_text(written, "utf-8")
+    assert granted_cores(str(file)) == cores
+    assert granted_cores(str(tmp_path / "none")) == float("inf")
 
 
 def test_a_small_model_is_checked_by_one_process(tmp_path: Path) -> None:
