@@ -12,8 +12,9 @@ from wyeline_linter.protection.lines import Line
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.sizing.devices import fire_pump_device
+from wyeline_linter.sizing.devices import fire_pump_device, other_fire_pumps_a
 from wyeline_linter.sizing.writing import rating_edit
+from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
@@ -28,7 +29,7 @@ DEVICE = rule(
     severity=Severity.WARNING,
     scope="motor",
     basis="us",
-    summary="The device ahead of a fire pump is smaller than the pump's locked-rotor current.",
+    summary="The device ahead of a fire pump, or of several, is smaller than what they draw while one stalls.",
     why="A fire pump that stalls is to try on until it burns: its supply opens for nothing but a short circuit.",
     clause={"us": "695.4(B)(2)(a)"},
     wrong=US + _PUMP + "feeder MSB -> FP-1  70 A 3p  3#6 + G #6 Cu THWN-2  20 m  in 1-1/4 inch RMC\n",
@@ -47,7 +48,10 @@ def fire_pump(view: View, equipment: Equipment) -> Iterator[Finding]:
     fact = holder.body.facts.get("rating") if holder is not None else None
     place = Place(holder.block, fact.span) if holder is not None and fact is not None else equipment.place
     own = holder.body if holder is not None and holder.target.name == equipment.name else None
-    yield from _small(view, equipment.body, own, ahead.device_a, f"`{equipment.name}`", place, equipment.name, "")
+    arriving = state.arriving if state is not None else None
+    system = arriving.system if isinstance(arriving, Known) else None
+    where = f"`{equipment.name}`"
+    yield from _small(view, equipment.body, own, ahead.device_a, system, where, place, equipment.name, "")
 
 
 @DEVICE.also("line")
@@ -56,28 +60,41 @@ def fire_pump_circuit(view: View, line: Line) -> Iterator[Finding]:
     if guard is None or not guard.own or not {"motor", "fire-pump"} <= line.body.flags.keys():
         return
     yield from _small(
-        view, line.body, line.body, guard.amps, line.where, line.place_of("rating"), line.subject, line.position
-    )
+        view, line.body, line.body, guard.amps, line.system, line.where, line.place_of("rating"), line.subject,
+        line.position,
+    )  # fmt: skip
 
 
 def _small(
-    view: View, pump: Body, device: Body | None, device_a: float, where: str, place: Place, subject: str, position: str
-) -> Iterator[Finding]:
+    view: View, pump: Body, device: Body | None, device_a: float, system: System | None, where: str, place: Place,
+    subject: str, position: str,
+) -> Iterator[Finding]:  # fmt: skip
     locked_a = pump.number("lra")
-    if view.tables is None or locked_a is None or device_a >= locked_a * 0.9995:
+    if view.tables is None or locked_a is None:
         return
-    found = fire_pump_device(view.tables, locked_a)
+    several = (pump.number("count") or 1.0) > 1
+    others_a = other_fire_pumps_a(view.tables, pump, system) if system is not None else None
+    carried_a = locked_a + (others_a or 0.0)
+    if device_a >= carried_a * 0.9995:
+        return
+    draws, needed, change = f"{locked_a:g} A while it stalls", f"{carried_a:g} A or more", ""
+    if several:
+        running = f"{others_a:g} A" if others_a is not None else "an unknown current"
+        draws = f"{locked_a:g} A while one pump stalls, and {running} of the others"
+        needed = f"{needed}: {locked_a:g} A of one that stalls, {running} of the others at full load"
+        change = " Where the pumps can start at once, the device carries the locked-rotor current of each."
+    found = fire_pump_device(view.tables, carried_a)
     fixes: tuple[Fix, ...] = ()
-    if device is not None and not isinstance(found, NotListed):
+    if device is not None and not isinstance(found, NotListed) and (others_a is not None or not several):
         edit = rating_edit(place.block, device, found.value)
         fixes = (Fix(f"Make the device {found.value:g} A", (edit,), Safety.LOOK),) if edit is not None else ()
     yield DEVICE.finding(
         place,
-        f"{where} draws {locked_a:g} A while it stalls; the device ahead is {device_a:g} A",
+        f"{where} draws {draws}; the device ahead is {device_a:g} A",
         found=f"{device_a:g} A",
-        needed=f"{locked_a:g} A or more, besides the full-load current of all else behind the device",
+        needed=f"{needed}, besides the full-load current of all else behind the device",
         change="Take the next standard rating above. Where it is an assembly listed for fire pumps, accept this "
-        "with that reason.",
+        f"with that reason.{change}",
         subject=subject,
         position=position,
         fixes=fixes,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment
+from wyeline_grammar.model import Body
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.protection.currents import Current, line_voltage, rated_a
 from wyeline_linter.protection.lines import Line, device_kind
@@ -84,14 +85,27 @@ def motor_full_load_a(tables: Basis, power_w: float, system: System) -> float | 
     return None if isinstance(found, NotListed) else found.value
 
 
-def fire_pump_device(tables: Basis, locked_rotor_a: float, kind: DeviceKind = "breaker") -> Looked[float] | NotListed:
-    """The device ahead of a fire pump: it carries the locked-rotor current for good (NEC 695.4(B)(2), from memory)."""
-    return rating_at_least(tables, locked_rotor_a, kind)
+def other_fire_pumps_a(tables: Basis, pump: Body, system: System) -> float | None:
+    """Full-load amperes of all but one of the fire pumps that one line stands for (`count`); None where not known."""
+    others = (pump.number("count") or 1.0) - 1.0
+    if others <= 0:
+        return 0.0
+    power = pump.facts.get("power")
+    hp_known = power is not None and power.value.dimension == "power"
+    each_a = motor_full_load_a(tables, power.number, system) if power is not None and hp_known else None
+    each_a = each_a if each_a is not None else pump.number("fla")
+    return None if each_a is None else others * each_a
+
+
+def fire_pump_device(tables: Basis, carried_a: float, kind: DeviceKind = "breaker") -> Looked[float] | NotListed:
+    """The device ahead of fire pumps: it carries for good the locked-rotor current of the largest and the full-load
+    current of the others (NEC 695.4(B)(2)(a), from memory; up to the 2011 text the locked-rotor current of each)."""
+    return rating_at_least(tables, carried_a, kind)
 
 
 def _for_motor(tables: Basis, target: Equipment, system: System, kind: DeviceKind) -> Device | str:
     if "fire-pump" in target.body.flags:
-        return _for_fire_pump(tables, target, kind)
+        return _for_fire_pump(tables, target, system, kind)
     power = target.body.number("power")
     amps = motor_full_load_a(tables, power, system) if power is not None else None
     amps = amps if amps is not None else target.body.number("fla")
@@ -109,14 +123,19 @@ def _for_motor(tables: Basis, target: Equipment, system: System, kind: DeviceKin
     )
 
 
-def _for_fire_pump(tables: Basis, target: Equipment, kind: DeviceKind) -> Device | str:
+def _for_fire_pump(tables: Basis, target: Equipment, system: System, kind: DeviceKind) -> Device | str:
     locked_a = target.body.number("lra")
     if locked_a is None:
         return f"the device of a fire pump carries its locked-rotor current: `lra` of `{target.name}` is not written"
-    found = fire_pump_device(tables, locked_a, kind)
+    others_a = other_fire_pumps_a(tables, target.body, system)
+    if others_a is None:
+        return f"the full-load current of the other pumps of `{target.name}` is neither written nor in the table"
+    found = fire_pump_device(tables, locked_a + others_a, kind)
     if isinstance(found, NotListed):
         return found.reason
-    text = f"{found.value:g} A: carries the {locked_a:g} A of the stalled fire pump for good (NEC 695.4(B)(2)(a))"
+    running = f" and the {others_a:g} A of the others" if others_a else ""
+    text = f"{found.value:g} A: carries the {locked_a:g} A of the stalled fire pump{running} for good "
+    text += "(NEC 695.4(B)(2)(a))"
     return Device(found.value, kind, text)
 
 
