@@ -58,7 +58,7 @@ def beside_written(
     wires that are larger than asked for (NEC 250.122(B)), a jumper and a PE follow the size of the wires."""
     have, (wiring, sized_wires, reasons) = line.wiring, chosen
     if (have.sets, have.size) == (wiring.sets, wiring.size):
-        return wiring._replace(neutral=have.neutral or wiring.neutral), reasons
+        return _neutral_kept(have, wiring, reasons)
     needed = needed_size(view, line, current, purpose, laid=laid) if line.us else None
     as_written = sized_wires._replace(sets=have.sets, size=have.size, needed=needed or have.size)
     beside = beside_of(line, current, purpose, demand_of(view, line, current, purpose, have), as_written)
@@ -68,10 +68,16 @@ def beside_written(
     if have.ground is not None and made.ground is not None:
         larger = max(have.ground, made.ground, key=area_mm2)
         made = made._replace(ground=have.ground if have.ground_role == "PEN" else larger)
-    return made._replace(neutral=have.neutral), [
-        *(f"{s.size} {s.governed}: {s.text}".lstrip() for s in sized_wires.steps),
-        *more,
-    ]
+    more = [*(f"{s.size} {s.governed}: {s.text}".lstrip() for s in sized_wires.steps), *more]
+    return _neutral_kept(have, made, more)
+
+
+def _neutral_kept(have: Wiring, made: Wiring, reasons: list[str]) -> tuple[Wiring, list[str]]:
+    """The neutral as it is written in the place of one as large as a leg, and so in the reasons."""
+    if have.neutral is None or have.neutral == made.neutral:
+        return made, reasons
+    kept = f"neutral {have.neutral}: as written"
+    return made._replace(neutral=have.neutral), [kept if r.startswith("neutral ") else r for r in reasons]
 
 
 def brings(have: Wiring, asked: Wiring) -> bool:

@@ -97,3 +97,17 @@ def test_whatever_is_written_the_rules_of_grounds_find_nothing_after_sizing() ->
         assert not RULES & {f.rule for f in analysis(after).findings() if f.subject == "MSB -> LP-1"}, (text, made)
         grown += wires.rpartition(" + G ")[0] in made.wires
     assert grown > 10, "wires that are kept and given a larger ground are among those drawn"
+
+
+@pytest.mark.parametrize("written", ["3#3 + N #6 + G #8", "3#3 + N #6 + G #12", "3#1 + N #6 + G #8"])
+def test_a_reduced_neutral_that_stays_is_not_called_as_large_as_a_leg(written: str) -> None:
+    text = US + PANEL.format(main=100) + f"feeder MSB -> LP-1  100 A 3p  {written} Cu THWN-2  20 m  in 3 inch EMT\n"
+    made = proposal(text, "MSB -> LP-1")
+    assert "neutral 6: as written" in made.reasons and not any("as large as a leg" in r for r in made.reasons)
+    assert not made.wires or " + N #6" in made.wires
+
+
+def test_a_neutral_of_a_legs_size_is_called_so() -> None:
+    written = "3#3 + N #3 + G #12"
+    text = US + PANEL.format(main=100) + f"feeder MSB -> LP-1  100 A 3p  {written} Cu THWN-2  20 m  in 3 inch EMT\n"
+    assert "neutral 3: as large as a leg" in proposal(text, "MSB -> LP-1").reasons
