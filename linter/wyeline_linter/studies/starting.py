@@ -102,20 +102,20 @@ def at_standstill(study: StateStudy, equipment: Equipment, parts: list[LeafLoad]
     amperes = LOCKED_ROTOR_RATIO * running if lra is None else lra
     if amperes <= 0:
         return None
-    rated = volts if lra is None else _rated_v(study, equipment, volts)
-    z = locked_rotor_z(rated, amperes, LOCKED_ROTOR_PF, phases)
+    rated_v = volts if lra is None else _rated_v(study, equipment, volts)
+    from_letter = lra is not None and equipment.body.number("lra") is None
+    # A code letter gives kVA per hp at the motor's own voltage; its current was told at the voltage of the place.
+    at_rated_a = amperes * volts / rated_v if from_letter else amperes
+    z = locked_rotor_z(rated_v, at_rated_a, LOCKED_ROTOR_PF, phases)
     before = volts / (3**0.5 if phases == 3 else 1.0)
     return Standing(equipment.name, bus, tied, amperes, lra is None, z, before)
 
 
 def _rated_v(study: StateStudy, equipment: Equipment, volts: float) -> float:
-    """The voltage at which a motor takes its locked-rotor current: that of its nameplate, the nearest of a band. The
-    code letter gives kVA per hp at that voltage, of which the current was told at ``volts``."""
+    """The voltage at which a motor takes its locked-rotor current: that of its nameplate, of a band the nearest to
+    ``volts``, those of the place."""
     plate = study.derivation.stated(equipment.primary)
-    if plate is None:
-        return volts
-    rated = min(max(volts, plate.line_v), plate.high_v or plate.line_v)
-    return rated if equipment.body.number("lra") is not None else rated * rated / volts
+    return volts if plate is None else min(max(volts, plate.line_v), plate.high_v or plate.line_v)
 
 
 def kept_elsewhere(study: StateStudy, start: Start, names: list[str]) -> dict[str, float]:
