@@ -178,11 +178,11 @@ def _solve(view: View, trial: Trial, found: Diagnosis, depth: int = 0) -> list[S
     solutions = _through_what_waits(view, trial, link, depth) if waiting is not None else []
     supply = supply or waiting
     instead = plain and supply is not None
-    if found.refusal is not None and not isinstance(link.verdict, Refusal) and not instead:
-        ways += ways_to_keep_apart(view, link, found.refusal)
-    elif instead:
+    meets = found.refusal if not isinstance(link.verdict, Refusal) else None
+    ways += ways_to_keep_apart(view, link, meets) if meets is not None else ()
+    if instead:
         ways += _ways(view, replace(link, feeder=supply), everywhere=False)
-    elif link.feeder is None or not isinstance(link.verdict, Feeds):
+    elif meets is None and (link.feeder is None or not isinstance(link.verdict, Feeds)):
         ways += _ways(view, link, everywhere=True)
     if link.feeder is not None:
         ways += _of_findings(trial, link, link.feeder, found.refusal)

@@ -68,7 +68,8 @@ def ways_to_keep_apart(view: View, link: Link, refusal: Refusal) -> Iterator[Can
     if refusal.cause is Cause.SECOND_SUPPLY:
         others = view.network.others.get(link.target.name, [])
         second = feeder if feeder is not None and feeder is not supply else next(iter(others), None)
-        if supply is not None and second is not None and feeder is not None and len(others) == 1:
+        to_write = feeder is None and not others and link.source not in view.network.above(link.target.name)
+        if supply is not None and (to_write or (second is not None and feeder is not None and len(others) == 1)):
             made = _transfer(view, link, supply, second)
             if made is not None:
                 yield made
@@ -132,23 +133,30 @@ def left_out(view: View, link: Link) -> Iterator[Candidate]:
         return
 
 
-def _transfer(view: View, link: Link, first: Feeder, second: Feeder) -> Candidate | None:
-    for feeder in (first, second):
+def _transfer(view: View, link: Link, first: Feeder, second: Feeder | None) -> Candidate | None:
+    """A transfer switch between two feeders, or between one and a second that is not written yet."""
+    feeders = (first,) if second is None else (first, second)
+    for feeder in feeders:
         judged = view.feeder_state(feeder.key)
         if judged is None or not isinstance(judged.verdict, Feeds):
             return None
+    if second is None and not isinstance(link.verdict, Feeds):
+        return None
+    source = link.source if second is None else second.source.name
     tag = new_tag(view.model, "transfer", link.target.name)
-    ratings = [f.body.number("rating") for f in (first, second)]
+    ratings = [f.body.number("rating") for f in feeders]
     known = [r for r in (*ratings, main_of(link.target)) if r is not None]
     rating = max(known) if known else None
     draft = Draft()
-    for feeder, port in ((first, "normal"), (second, "emergency")):
+    for feeder, port in zip(feeders, ("normal", "emergency"), strict=False):
         set_target(draft, view.model, feeder, f"{spelled(tag)}.{port}")
     size = f"{rating:g} A, " if rating is not None else ""
+    new = [f"feeder {spelled(source)} -> {spelled(tag)}.emergency  // add its device, wires and length"]
     draft.below(
-        second.block,
-        second.statement.last_line,
+        feeders[-1].block,
+        feeders[-1].statement.last_line,
         [
+            *(new if second is None else ()),
             f"transfer {spelled(tag)}  {size}transition open  // add its poles and rated",
             f"feeder {spelled(tag)} -> {link.end}  // add wires and length",
         ],
@@ -156,13 +164,14 @@ def _transfer(view: View, link: Link, first: Feeder, second: Feeder) -> Candidat
     return Candidate(
         COST["transfer"],
         "transfer",
-        f"Put a transfer switch `{tag}` between `{first.source.name}`, `{second.source.name}` and `{link.target.name}`",
+        f"Put a transfer switch `{tag}` between `{first.source.name}`, `{source}` and `{link.target.name}`",
         "a transfer switch lets one supply through at a time",
         draft.edits(),
         (
             f"poles of `{tag}`: whether it switches the neutral follows from where each source's neutral is bonded",
             f"rated fault current of `{tag}`, with the device ahead of it",
             f"wires and length of `{tag} -> {link.target.name}`",
+            *((f"device, wires and length of `{source} -> {tag}.emergency`",) if second is None else ()),
         ),
         board=first.source.name,
         inserted=tag,

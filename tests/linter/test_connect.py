@@ -212,3 +212,73 @@ def test_a_chain_that_waits_is_fed_at_its_head_and_a_circle_of_it_hangs_nothing(
     assert "1. Feed `TX-9` from `ATS-1`: `TX-9` leads to `EP-1` already" in capsys.readouterr().out
     path.write_text(chain + "feeder EP-1 -> TX-9  100 A 3p\n", encoding="utf-8")
     assert main(["connect", str(path), "ATS-1", "EP-1"]) == 1
+
+
+TWO_SOURCES = """wye 1
+utility     GRID    208Y/120            fault 12 kA, x/r 3
+generator   GEN-1   208Y/120            60 kVA, pf 0.8
+utility     YARD    480Y/277            fault 12 kA, x/r 3
+transfer    ATS-1                       150 A
+panel       LP-1    208Y/120            bus 225 A
+panel       LP-2    208Y/120            bus 225 A
+feeder GRID        -> LP-1    150 A 3p
+feeder GRID        -> ATS-1.normal  150 A 3p
+feeder GEN-1       -> ATS-1.emergency  150 A 3p
+feeder ATS-1       -> LP-2    150 A 3p
+"""
+
+
+def test_a_board_that_is_fed_takes_a_second_source_through_a_transfer_switch(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Two sources of one board are kept apart, as `already-fed.wye` says; common practice, no source."""
+    path = tmp_path / "site.wye"
+    path.write_text(TWO_SOURCES, encoding="utf-8")
+    assert main(["connect", str(path), "GEN-1", "LP-1"]) == 1
+    out = capsys.readouterr().out
+    assert "`GRID -> LP-1`, `GEN-1`" in out
+    assert "1. Feed `LP-1` from `GEN-1` instead of `GRID`" in out
+    assert "2. Put a transfer switch `ATS-2` between `GRID`, `GEN-1` and `LP-1`" in out
+    assert "device, wires and length of `GEN-1 -> ATS-2.emergency`" in out
+    assert main(["connect", str(path), "GEN-1", "LP-1", "--apply", "2"]) == 0
+    assert errors_found(path) == []
+    text = path.read_text("utf-8")
+    for line in ("feeder GRID        -> ATS-2.normal", "feeder GEN-1       -> ATS-2.emergency", "-> LP-1  // add"):
+        assert line in text
+
+
+def test_no_transfer_switch_is_offered_between_a_source_and_itself(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text(TWO_SOURCES, encoding="utf-8")
+    assert main(["connect", str(path), "GRID", "LP-2"]) == 1
+    out = capsys.readouterr().out
+    assert "instead of `ATS-1`" in out
+    assert "Put a transfer switch" not in out
+
+
+def test_what_feeds_already_is_named_where_another_voltage_is_to_feed_it(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text(TWO_SOURCES, encoding="utf-8")
+    assert main(["connect", str(path), "YARD", "LP-1"]) == 1
+    assert "there:   `GRID -> LP-1`, which feeds `LP-1` already" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("end", "named"),
+    [("ATS-1.normal", "`GRID -> ATS-1.normal` feeds"), ("ATS-1", "`GRID -> ATS-1.normal` and `GEN-1 ->")],
+)
+def test_a_port_that_is_taken_is_no_place_for_a_feeder(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], end: str, named: str
+) -> None:
+    path = tmp_path / "site.wye"
+    path.write_text(TWO_SOURCES.replace("YARD    480Y/277", "YARD    208Y/120"), encoding="utf-8")
+    assert main(["connect", str(path), "YARD", end]) == 1
+    out = capsys.readouterr().out
+    assert "voltage and legs fit, but the place is taken" in out
+    assert "can be connected" not in out
+    assert "Nothing in this model connects them" not in out
+    assert named in " ".join(out.split())

@@ -6,7 +6,7 @@ import argparse
 import difflib
 from collections.abc import Iterable, Sequence
 
-from wyeline_grammar.linking import Equipment
+from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.sources import Files, SourceError, read_text, workspace_of
 from wyeline_linter.analysis import Analysis, View
 from wyeline_linter.checklist import QUESTIONS, for_connection, readings_under
@@ -45,14 +45,15 @@ def run(arguments: argparse.Namespace) -> int:
         return 1
     found = diagnose(analysis.view, source.name, target, port)
     rules = findings_at(analysis, found.link)
-    refused = not found.works or bool(rules)
+    taken = found.works and bool(_in_the_way(analysis.view, found.link))
+    refused = not found.works or bool(rules) or taken
     solutions = solve(analysis.view, source.name, target.name, port) if refused or found.link.feeder is None else []
     if arguments.apply is not None:
         return _apply(arguments.apply, solutions, refused)
     print(_verdict(analysis, found, rules))
     for i, solution in enumerate(solutions, 1):
         print(_solution(analysis, i, solution))
-    if not solutions and not found.works:
+    if not solutions and (taken or not found.works):
         print(_no_solution(analysis.view, found))
     if solutions:
         words = " ".join(_shell(w) for w in (arguments.path, arguments.source, arguments.target))
@@ -136,7 +137,10 @@ def _there(analysis: Analysis, found: Diagnosis) -> list[str]:
     if waiting is not None:
         return [wrapped(f"`{waiting.key}`, which brings nothing: nothing feeds `{waiting.source.name}`", "  there:   ")]
     if not _leads_there(view, link):
-        return []
+        if found.refusal is not None and found.refusal.cause is Cause.SECOND_SUPPLY:
+            return []  # it names them as what was found
+        keys, feed, end = _who_feeds(view, link)
+        return [wrapped(f"{keys}, which {feed} `{end}` already", "  there:   ")] if keys else []
     above = list(view.network.above(link.target.name))
     way = view.network.path(link.target.name)[-1 - above.index(link.source) :]
     listed = ", ".join(f"`{feeder.key}`" for feeder in way)
@@ -146,6 +150,25 @@ def _there(analysis: Analysis, found: Diagnosis) -> list[str]:
 def _leads_there(view: View, link: Link) -> bool:
     """Whether what is to be fed is fed from there already, through others."""
     return link.feeder is None and link.source in view.network.above(link.target.name)
+
+
+def _in_the_way(view: View, link: Link) -> list[Feeder]:
+    """Feeders that stand where one is to be written: closed ones into the far end, or those at the ports of a transfer
+    switch that are asked for, which take one each."""
+    if link.feeder is not None:
+        return []
+    into = view.model.feeders_to.get(link.target.name, ())
+    there = [feeder for feeder in into if link.port in (None, feeder.target.port)]
+    if link.target.kind == "transfer":
+        return sorted(there, key=lambda f: f.block.first_line) if link.port or len(there) > 1 else []
+    return [feeder for feeder in there if view.network.state.closed(feeder) and view.network.fed(feeder.source.name)]
+
+
+def _who_feeds(view: View, link: Link) -> tuple[str, str, str]:
+    """The feeders in the way, their verb, and the end that they feed; no feeders where the place is free."""
+    there = _in_the_way(view, link)
+    end = f"{link.target.name}{f'.{link.port}' if link.port else ''}"
+    return " and ".join(f"`{feeder.key}`" for feeder in there), "feeds" if len(there) == 1 else "feed", end
 
 
 def _others(found: Diagnosis, rules: Iterable[Finding]) -> str:
@@ -164,6 +187,8 @@ def _works(analysis: Analysis, found: Diagnosis, ends: str) -> str:
     link, view = found.link, analysis.view
     verdict = link.verdict
     lines = [f"{ends} can be connected" + (": it is." if link.feeder is not None else "; no feeder does it yet.")]
+    if _in_the_way(view, link):
+        lines = [f"{ends}: voltage and legs fit, but the place is taken"]
     if isinstance(verdict, Feeds):
         ways = dict.fromkeys(conductors_text(m.conductors, view.basis) for m in verdict.maps)
         if link.feeder is not None:
@@ -223,6 +248,15 @@ def _no_solution(view: View, found: Diagnosis) -> str:
         return "No feeder between the two alone is possible, and none is needed for what is fed that way already.\n"
     if found.at is not None:
         return f"No edit can answer for a missing fact: complete `{found.at}` first.\n"
+    keys, feed, end = _who_feeds(view, found.link)
+    if keys:
+        way = (
+            "A port takes one feeder: name a port that is free, or put a second transfer switch ahead of it"
+            if found.link.target.kind == "transfer"
+            else f"Two sources need a transfer switch ahead of `{end}`, each on a port of its own"
+        )
+        alone = f"to feed it from `{found.link.source}` alone, take {keys} out first"
+        return wrapped(f"{keys} {feed} `{end}` already. {way}; {alone}.") + "\n"
     return (
         "Nothing in this model connects them: no wire, no transformer or converter between them, and no other board "
         "here that fits.\nOther equipment, or another supply, is needed.\n"
