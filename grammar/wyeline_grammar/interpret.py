@@ -186,7 +186,10 @@ def _judge_key(place: str, pieces: _Pieces, problems: list[Problem]) -> tuple[st
     use = use_of(place, key)
     if use is None:
         if key in KEYS:
-            problems.append(out_of_place.key_out_of_place(place, key, lambda other: _fits_key(place, other, pieces)))
+            alone = len(pieces) == 1 or pieces[1][0] == "TEXT"
+            problems.append(
+                out_of_place.key_out_of_place(place, key, lambda other: _fits_key(place, other, pieces), alone=alone)
+            )
         return None, None
     end = len(pieces)
     if end > 1 and pieces[-1][0] == "POLES":

@@ -22,6 +22,7 @@ from wyeline_grammar.attributes import (
 )
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.quantities import format_number, parse_quantity
+from wyeline_grammar.trade_terms import BY_SPELLING
 from wyeline_grammar.units import DIMENSIONS, UNITS
 from wyeline_grammar.vocabulary import BOARDS, KINDS
 
@@ -91,9 +92,14 @@ def _nearest(word: str, choices: tuple[str, ...]) -> list[str]:
     return get_close_matches(word, choices, n=2, cutoff=0.7)
 
 
-def key_out_of_place(place: str, key: str, fits: Callable[[str], bool]) -> Problem:
-    """A key that may not stand there; other keys are offered where they may, and ``fits`` says they take the value."""
+def key_out_of_place(place: str, key: str, fits: Callable[[str], bool], *, alone: bool) -> Problem:
+    """A key that may not stand there; other keys are offered where they may, and ``fits`` says they take the value.
+    One that stands ``alone``, without a value, may be what the trade calls another word of the place."""
     where = frozenset(p for use in KEYS[key].uses for p in use.places)
+    term = BY_SPELLING.get(key)
+    meant = [word for word in term.words if word in flags_at(place)] if term is not None and alone else []
+    if meant:
+        return _term_out_of_place(place, key, meant)
     allowed = keys_at(place)
     instead = [k for k in (*_RELATED.get(key, ()), *_nearest(key, allowed)) if k in allowed and fits(k)]
     belongs = _belongs(where)
@@ -108,6 +114,24 @@ def key_out_of_place(place: str, key: str, fits: Callable[[str], bool]) -> Probl
         why=f"{KEYS[key].doc} Here it would be read by nothing.",
         change=_change(instead, belongs),
         remedies=tuple(swap(f"Write `{k}`", 0, k) for k in instead),
+    )
+
+
+def _term_out_of_place(place: str, key: str, meant: list[str]) -> Problem:
+    """A key that the trade says for a flag of this place: a `range` on a circuit is one to cook on."""
+    shown = " or ".join(f"`{word}`" for word in meant)
+    return Problem(
+        "attribute-out-of-place",
+        f"`{key}` as a load is written {shown}",
+        0,
+        0,
+        0,
+        found=f"`{key}` on {place_phrase(place)}",
+        needed=shown,
+        why="What a load is decides its demand factor and its code rules; the word has another meaning here: "
+        + KEYS[key].doc,
+        change=f"Write {shown} in its place.",
+        remedies=tuple(swap(f"Write `{word}`", 0, word, sure=len(meant) == 1) for word in meant),
     )
 
 

@@ -43,6 +43,12 @@ def _in_the_ground(match: Match, place: Place) -> str | tuple[str, ...] | None:
     return duct if re.search(r"\bin\b", place.text[: match.start()]) else (bare, duct)
 
 
+def _range(_: Match, place: Place) -> tuple[str, ...] | None:
+    """``8 kW range`` on a load or in a circuit's row: one to cook on."""
+    row = not place.statement and place.tokens[0].kind in ("NUMBER", "LIST", "NAME", "TEXT")
+    return ("kitchen", "heating") if row or place.tokens[0].text == "load" else None
+
+
 def _rated(match: Match, _: Place) -> str:
     """``RCBO 16 A 1p+N 30 mA``: the device's rating is none of the currents that it trips at."""
     return f"{match['n']} rcd {match['t']}" if match["t"] else match["n"]
@@ -105,6 +111,15 @@ TRADE: tuple[Slip, ...] = (
         "What it trips at is one fact, its type another; each has its keyword.",
         "feeder HV -> WB  20 A 4p  RCD 30 mA type A",
         "feeder HV -> WB  20 A 4p  rcd 30 mA, rcd-type A",
+    ),
+    Slip(
+        "rcd-type-for-its-current",
+        whole(rf"rcd{BB}{_RCD_TYPE},?{BB}(?P<n>{N}{B}mA|0?\.\d+{B}A)"),
+        rewritten(r"rcd \g<n>, rcd-type \g<type>"),
+        "What it trips at is one fact, its type another; each has its keyword.",
+        "feeder HV -> WB  20 A 4p  rcd B 30 mA",
+        "feeder HV -> WB  20 A 4p  rcd 30 mA, rcd-type B",
+        sound=True,
     ),
     Slip(
         "rcd-behind",
@@ -183,6 +198,14 @@ TRADE: tuple[Slip, ...] = (
         "A device without a load is a `spare`, an empty position a `space`; `reserve` is a share kept free.",
         "  6  20 A 1p  reserve",
         "  6  20 A 1p  spare",
+    ),
+    Slip(
+        "range-to-cook-on",
+        spelled(rf"(?<=[\s,])range(?={B}(?:,|//|$))"),
+        _range,
+        "`range` is the band of a supply's voltage; what cooks is a load of a kitchen, or heating in a dwelling.",
+        "  6  50 A 2p  8 kW range",
+        "  6  50 A 2p  8 kW kitchen",
     ),
     Slip(
         "curve-and-rating",

@@ -63,7 +63,7 @@ TERMS = (
     _term("recept recepts rcpt receptacles outlet outlets socket sockets socket-outlet", "load", "receptacle"),
     _term("light lights ltg lighting. luminaire luminaires", "load", "lighting"),
     _term("welder welders", "load", "welding"),
-    _term("cooking cooker cookers oven ovens hob", "", "kitchen heating"),
+    _term("cooking cooker cookers oven ovens hob range stove stoves cooktop", "", "kitchen heating"),
     _term("machine machinery", "load", "process"),
     _term("equipment", "load"),
     _term("server servers rack", "load", "it"),
