@@ -28,6 +28,8 @@ SAFELY_PU = TOLERANCE_PU / 4
 """The same, foreseen: the ratio that it is foreseen by may still grow a little."""
 ROUNDING_PU = 1e-9
 """Movements below this may be rounding, which only a refined solve corrects."""
+STANDING = 0.9
+"""A ratio of two movements above which they do not shrink any more."""
 FIXED_POINT_LIMIT = 40
 NEWTON_LIMIT = 40
 
@@ -243,7 +245,7 @@ class _Settling:
 
     def left(self, rounds: int) -> float:
         """How far they are from where they go, at the most, after so many rounds more."""
-        if not self.ratio < 0.5:
+        if not self.ratio < STANDING:
             return self.most
         return self.most * self.ratio ** (rounds + 1) / (1.0 - self.ratio)
 
@@ -256,7 +258,7 @@ class _Settling:
     @property
     def settled(self) -> bool:
         """Whether they are where they go, as far as numbers tell: what moves by rounding does not shrink any more."""
-        return self.left(rounds=0) < TOLERANCE_PU or (self.most < ROUNDING_PU and self.ratio > 0.5)
+        return self.left(rounds=0) < TOLERANCE_PU or (self.most < ROUNDING_PU and self.ratio > STANDING)
 
     def nearly(self, rounds: int) -> bool:
         """Whether they are where they go after so many rounds more."""

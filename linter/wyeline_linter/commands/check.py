@@ -68,7 +68,8 @@ def run(arguments: argparse.Namespace) -> int:
     _refuse_contradictions(arguments)
     if arguments.watch:
         return _watch(arguments)
-    gc.disable()  # one short run: collecting costs more than it frees
+    if arguments.own_process:
+        gc.disable()  # one short run: collecting costs more than it frees
     return _once(arguments)
 
 

@@ -34,7 +34,8 @@ def run(arguments: argparse.Namespace) -> int:
     from wyeline_linter.review.comparison import compare_sides
     from wyeline_linter.review.revisions import sides
 
-    gc.disable()  # one short run: collecting costs more than it frees
+    if arguments.own_process:
+        gc.disable()  # one short run: collecting costs more than it frees
     old, new = sides(arguments.old, arguments.new, arguments.model)
     found = compare_sides(old, new, arguments.scenario)
     writer = importlib.import_module(f"wyeline_linter.review.as_{arguments.format}")

@@ -42,7 +42,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(arguments: argparse.Namespace) -> int:
-    gc.disable()  # one short run: collecting costs more than it frees
+    if arguments.own_process:
+        gc.disable()  # one short run: collecting costs more than it frees
     from wyeline_linter.reports.files_written import left_behind, report_files
     from wyeline_linter.reports.package import PARTS, Wishes, parts_named
 
