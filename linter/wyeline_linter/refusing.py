@@ -106,14 +106,18 @@ def not_these_legs(
     is_load: bool,
 ) -> Refusal:
     """The supply could do it, but not on the legs that are written; ``fitting`` are the ways it could."""
-    legs = tuple(name for name in stated if name != NEUTRAL)
+    written = tuple(name for name in stated if name != NEUTRAL)
+    legs = tuple(dict.fromkeys(written))
     found = up.restrict((*legs, NEUTRAL) if up.has_neutral else legs).figures()
     choices = " or ".join(dict.fromkeys(" ".join(m.legs) for m in fitting[:3]))
     nearest = _nearest(up, needs, stated)
     if nearest is None:
         counts = " or ".join(_COUNT[count] for count in sorted({len(m.legs) for m in fitting}))
         many = "is one leg" if len(legs) == 1 else f"are {len(legs)} legs"
-        why = f"{' '.join(legs)} {many}, and {counts} have to be taken: {choices}"
+        if len(legs) < len(written):
+            many = "names a leg twice"
+        have = "has" if counts == _COUNT[1] else "have"
+        why = f"{' '.join(written)} {many}, and {counts} {have} to be taken: {choices}"
         return Refusal(Cause.PHASE_COUNT, found, needed, why, fitting=fitting)
     need, checks = nearest
     high = [check for check in checks if up.high_leg in check.takes and NEUTRAL in check.takes]

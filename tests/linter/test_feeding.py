@@ -185,6 +185,21 @@ def test_what_a_map_tells() -> None:
     assert {m.legs for m in high.maps if not m.uses_high_leg} == {("A", "C"), ("C", "A")}
 
 
+@pytest.mark.parametrize("supply", ["480Y/277", "480 3ph", "120/240", "240/120 3ph"])
+@pytest.mark.parametrize("wanted", ["277 1ph", "480 1ph", "480 3ph", "120 1ph", "240 1ph", "120/240", "480Y/277"])
+def test_a_leg_that_is_written_twice_is_refused(supply: str, wanted: str) -> None:
+    up = of(supply)
+    for stated in itertools.product(up.conductors, repeat=len(up.legs)):
+        again = [leg for leg in up.legs if stated.count(leg) > 1]
+        for is_load in (False, True):
+            verdict = feed(up, parse_voltage(wanted), stated_legs=stated, is_load=is_load)
+            assert not again or isinstance(verdict, Refusal), (stated, verdict)
+    twice = feed(of("480Y/277"), parse_voltage("277 1ph"), stated_legs=("C", "C"))
+    assert isinstance(twice, Refusal) and twice.why.startswith(
+        "C C names a leg twice, and one live wire has to be taken"
+    )
+
+
 def test_reversed_legs_feed_with_a_remark() -> None:
     straight = feed(of("480Y/277"), parse_voltage("480 3ph"), stated_legs=("B", "C", "A"))
     turned = feed(of("480Y/277"), parse_voltage("480 3ph"), stated_legs=("A", "C", "B"))
