@@ -19,6 +19,7 @@ from wyeline_linter.ahead import Ahead, at_maker, onward_of, through_feeder
 from wyeline_linter.board_positions import circuit_legs
 from wyeline_linter.feeding import feed_from
 from wyeline_linter.network import Network, entered_side, makes_system, on_bypass, two_sided
+from wyeline_linter.system_words import with_legs_of
 from wyeline_linter.systems import (
     Earthing,
     Known,
@@ -238,7 +239,7 @@ class Derivation:
             earthing=self.earthing(equipment, equipment.secondary, secondary),
             high_leg=equipment.body.text("high") or "B",
         )
-        return _winding_state(result), result
+        return _winding_state(result, self.practice), result
 
     # one feeder
 
@@ -258,7 +259,7 @@ class Derivation:
         if target is not None and self._takes_dc_beside(target, offered):
             wanted = None
         verdict = self._verdict(feeder, target, offered, wanted)
-        state = FeederState(offered, _carried(verdict), wanted, verdict)
+        state = FeederState(offered, _carried(verdict, self.practice), wanted, verdict)
         self.feeders[feeder.key] = state
         return state
 
@@ -283,7 +284,7 @@ class Derivation:
                 switched_neutral=poles.switched_neutral if poles else False,
                 frequency_hz=self.wanted_hz(inverter),
             )
-        state = FeederState(offered, _carried(verdict), wanted, verdict)
+        state = FeederState(offered, _carried(verdict, self.practice), wanted, verdict)
         self.feeders[feeder.key] = state
         return state
 
@@ -439,17 +440,17 @@ def reasons_of(state: SystemState) -> tuple[str, ...]:
     return state.reasons if isinstance(state, UnknownYet) else ()
 
 
-def _carried(verdict: FeedVerdict) -> SystemState:
+def _carried(verdict: FeedVerdict, practice: Practice | None) -> SystemState:
     if isinstance(verdict, Feeds):
         return Known(verdict.best.system)
     if isinstance(verdict, Refusal):
-        return UnknownYet((f"{REFUSED}: {verdict.why}",))
-    return UnknownYet(verdict.reasons)
+        return UnknownYet((f"{REFUSED}: {with_legs_of(practice, verdict.why)}",))
+    return UnknownYet(tuple(with_legs_of(practice, reason) for reason in verdict.reasons))
 
 
-def _winding_state(result: WindingResult) -> SystemState:
+def _winding_state(result: WindingResult, practice: Practice | None) -> SystemState:
     if isinstance(result, Transformed):
         return Known(result.system)
     if isinstance(result, Refusal):
-        return UnknownYet((f"the windings do not fit: {result.why}",))
-    return UnknownYet(result.reasons)
+        return UnknownYet((f"the windings do not fit: {with_legs_of(practice, result.why)}",))
+    return UnknownYet(tuple(with_legs_of(practice, reason) for reason in result.reasons))

@@ -13,6 +13,7 @@ from wyeline_linter.derive import reasons_of
 from wyeline_linter.load_figures import load_figures
 from wyeline_linter.network import two_sided
 from wyeline_linter.studies.study_figures import equipment_studies, feeder_studies
+from wyeline_linter.system_words import with_legs_of
 from wyeline_linter.systems import Known, SystemState
 from wyeline_linter.verdicts import Feeds, Refusal
 from wyeline_linter.windings import Transformed
@@ -159,9 +160,9 @@ def feeder_figures(view: View, feeder: Feeder) -> dict[str, Any]:
         refusal = state.verdict
         figures["refused"] = {
             "cause": refusal.cause.value,
-            "found": refusal.found,
-            "needed": refusal.needed,
-            "why": refusal.why,
+            "found": with_legs_of(view.basis, refusal.found),
+            "needed": with_legs_of(view.basis, refusal.needed),
+            "why": with_legs_of(view.basis, refusal.why),
         }
     figures["carried"] = system_figures(state.carried)
     if figures["carried"] is None and figures["refused"] is None:

@@ -15,6 +15,7 @@ from wyeline_linter.network import two_sided
 from wyeline_linter.outputs.text import wrapped
 from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.shares import above_mean, share_text
+from wyeline_linter.system_words import conductor_text
 from wyeline_linter.systems import System
 
 
@@ -121,7 +122,7 @@ def _unbalance(system: System | None, demand: Amount, unknown: list[str]) -> flo
     return unbalance(tuple(abs(demand.amps[INDEX[leg]]) for leg in system.legs))
 
 
-def load_lines(load: dict[str, Any]) -> list[str]:
+def load_lines(load: dict[str, Any], practice: str | None) -> list[str]:
     """The same for people, one line an amount."""
     lines = []
     for word in ("connected", "demand", "sizing"):
@@ -132,7 +133,7 @@ def load_lines(load: dict[str, Any]) -> list[str]:
             known = f" (what is known: {load['known_va'] / 1e3:.2f} kVA)" if word == "connected" else ""
             lines.append(wrapped(f"{'; '.join(load['unknown'][word])}{known}", f"  {word:<9} unknown: "))
             continue
-        legs = "  ".join(f"{name} {value:.1f} A" for name, value in amount["amps"].items())
+        legs = "  ".join(f"{conductor_text(name, practice)} {value:.1f} A" for name, value in amount["amps"].items())
         lines.append(f"  {word:<9} {amount['va'] / 1e3:.2f} kVA   {legs}")
     if load["left_out"]:
         lines.append(f"  not with  {', '.join(load['left_out'])} (another runs in its place)")

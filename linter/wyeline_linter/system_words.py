@@ -29,15 +29,26 @@ def conductors_text(conductors: Iterable[str], practice: str | None, joint: str 
     return joint.join(conductor_text(name, practice) for name in conductors)
 
 
-_LEG_IN_A_SENTENCE = re.compile(r"(?<![\w`])(?:[BC]|A(?! (?!and\b|or\b|is\b|to\b|near\b)[a-z0-9]))(?![\w`])")
-"""A leg's letter in a sentence; an A before a word or a figure is an article."""
+_LEG_IN_A_SENTENCE = re.compile(
+    r"`[^`]*`|"
+    r"(?<![\w`])(?<!\d )(?<![\d)]\()(?<!curve )(?<!type )(?<!class )(?<!method )"
+    r"(?:[BC]|(?<=\b[BC] )A|(?<=\bleg )A|A(?! (?!and\b|or\b|is\b|to\b|near\b)[a-z0-9]))(?![\w`])"
+)
+"""A leg's letter in a sentence. An A before a word or a figure is an article, behind a figure it is amperes; a B or C
+may name a curve, type, class or method, or a part of a section of the code. In backquotes stands the model's own
+text."""
 
 
 def with_legs_of(practice: str | None, sentence: str) -> str:
     """A sentence of the verdicts, which know no practice, with its legs as practice calls them."""
     if practice != "iec":
         return sentence
-    return _LEG_IN_A_SENTENCE.sub(lambda found: _IEC_CONDUCTORS[found[0]], sentence)
+    return _LEG_IN_A_SENTENCE.sub(lambda found: _IEC_CONDUCTORS.get(found[0], found[0]), sentence)
+
+
+def pair_text(first: str, second: str, volts: float, practice: str | None) -> str:
+    """What lies between two conductors: ``A–B 208 V``, or ``L1–L2 400 V``."""
+    return f"{conductors_text((first, second), practice, '–')} {volts_text(volts)}"
 
 
 _COUNT = {1: "one", 2: "two", 3: "three"}

@@ -29,6 +29,7 @@ from wyeline_linter.board_positions import Occupant, positions_of
 from wyeline_linter.derive import reasons_of
 from wyeline_linter.load_figures import load_figures, load_lines
 from wyeline_linter.loads.sheets import circuit_figure
+from wyeline_linter.system_words import conductors_text, pair_text, with_legs_of
 from wyeline_linter.systems import Known, SystemState, volts_text
 from wyeline_linter.verdicts import Refusal, Undecided
 from wyeline_linter.windings import Transformed
@@ -51,15 +52,15 @@ def equipment_card(view: View, equipment: Equipment) -> str:
         lines.append("**Voltage** and **load** are unknown until it can be fed")
     elif state is not None:
         if state.arriving is not None and state.arriving is not state.system:
-            lines.append(f"**Arriving** {system_text(state.arriving)}")
-            lines.append(f"**Makes** {system_text(state.system)}")
+            lines.append(f"**Arriving** {system_text(state.arriving, view.basis)}")
+            lines.append(f"**Makes** {system_text(state.system, view.basis)}")
         else:
-            lines.append(f"**Voltage** {system_text(state.system)}")
+            lines.append(f"**Voltage** {system_text(state.system, view.basis)}")
         if isinstance(state.winding, Transformed):
             lines.append(f"**Windings** {_windings_text(state.winding)}")
     load = load_figures(view, name) if not dead else None
     if load is not None:
-        lines.append("**Load**\n" + "\n".join(f"- {line.strip()}" for line in load_lines(load)))
+        lines.append("**Load**\n" + "\n".join(f"- {line.strip()}" for line in load_lines(load, view.basis)))
     lines += path_text(view, name)
     lines += [] if dead else refused
     return "\n\n".join(lines)
@@ -82,16 +83,16 @@ def feeder_card(view: View, feeder: Feeder) -> str:
         lines.append("Normally open.")
     state = view.feeder_state(feeder.key)
     if state is not None:
-        lines.append(f"**`{feeder.source.name}` offers** {system_text(state.offered)}")
+        lines.append(f"**`{feeder.source.name}` offers** {system_text(state.offered, view.basis)}")
         if state.wanted is not None:
             lines.append(f"**`{feeder.target.name}` wants** {voltage_text(state.wanted)}")
         if isinstance(state.carried, Known):
-            legs = " ".join(state.carried.system.conductors)
-            lines.append(f"**Carries** {system_text(state.carried)}  \non {legs}")
+            legs = conductors_text(state.carried.system.conductors, view.basis)
+            lines.append(f"**Carries** {system_text(state.carried, view.basis)}  \non {legs}")
         elif isinstance(state.verdict, Undecided):
-            lines.append("**Cannot be told yet:** " + "; ".join(state.verdict.reasons))
+            lines.append("**Cannot be told yet:** " + with_legs_of(view.basis, "; ".join(state.verdict.reasons)))
         if isinstance(state.verdict, Refusal):  # both sides stand above
-            lines.append(f"**Cannot be connected:** {state.verdict.why}")
+            lines.append(f"**Cannot be connected:** {with_legs_of(view.basis, state.verdict.why)}")
     return "\n\n".join(lines)
 
 
@@ -101,9 +102,10 @@ def refusal_text(view: View, feeder: Feeder) -> str:
     if state is None or not isinstance(state.verdict, Refusal):
         return ""
     refusal = state.verdict
+    why, found, needed = (with_legs_of(view.basis, text) for text in (refusal.why, refusal.found, refusal.needed))
     return (
-        f"**Cannot be connected** (`{feeder.key}`): {refusal.why}\n\n"
-        f"- found at `{feeder.source.name}`: {refusal.found}\n- needed at `{feeder.target.name}`: {refusal.needed}"
+        f"**Cannot be connected** (`{feeder.key}`): {why}\n\n"
+        f"- found at `{feeder.source.name}`: {found}\n- needed at `{feeder.target.name}`: {needed}"
     )
 
 
@@ -126,12 +128,12 @@ def legs_of(view: View, board: Equipment, occupant: Occupant) -> str:
     legs = board_positions.legs_of(occupant)
     if not legs:
         return ""
-    words = f"**On leg{'s' if len(legs) > 1 else ''}** {' '.join(legs)}"
+    words = f"**On leg{'s' if len(legs) > 1 else ''}** {conductors_text(legs, view.basis)}"
     system = board_positions.system
     if system is None:
         return words
     pairs = [
-        f"{a}–{b} {volts_text(v)}"
+        pair_text(a, b, v, view.basis)
         for a, b, v in system.pair_voltages()
         if a in legs and (b in legs or b not in system.legs)
     ]
@@ -153,12 +155,12 @@ def declared_card(declared: Declared) -> str:
     return "\n\n".join(lines)
 
 
-def system_text(state: SystemState) -> str:
+def system_text(state: SystemState, practice: str | None) -> str:
     """A voltage system in words, then every pair of its conductors with its volts."""
     if not isinstance(state, Known):
         return "unknown: " + "; ".join(reasons_of(state))
-    pairs = " · ".join(f"{a}–{b} {volts_text(volts)}" for a, b, volts in state.system.pair_voltages())
-    return f"{state.system.in_words()}  \n{pairs}"
+    pairs = " · ".join(pair_text(*pair, practice) for pair in state.system.pair_voltages())
+    return f"{with_legs_of(practice, state.system.in_words())}  \n{pairs}"
 
 
 def voltage_text(voltage: Voltage) -> str:

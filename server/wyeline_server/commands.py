@@ -13,6 +13,7 @@ from wyeline_linter.loads.sheets import FIGURES, load_figure
 from wyeline_linter.outputs.text import CAUTION, wrapped
 from wyeline_linter.repair import Diagnosis, Solution, diagnose, solve
 from wyeline_linter.sizing.asked import sizings, written_together
+from wyeline_linter.system_words import with_legs_of
 from wyeline_linter.working import render
 from wyeline_server.edits import workspace_edit
 from wyeline_server.positions import Json
@@ -62,7 +63,7 @@ def connect(server: WyelineServer, arguments: list[Any]) -> Json:
     view = analysis.view
     found = diagnose(view, source, view.model.equipment[bare], port)
     solutions = solve(view, source, bare, port)
-    answer = _answer(server, found, solutions)
+    answer = _answer(server, found, solutions, view.basis)
     if len(arguments) == 4 and arguments[3] is not None:
         number = arguments[3]
         if not isinstance(number, int) or not 1 <= number <= len(solutions):
@@ -172,7 +173,7 @@ def _named(analysis: Analysis, text: str) -> tuple[str, str | None]:
     raise RequestError(REQUEST_FAILED, f"no equipment in this model is called `{bare}`{hint}")
 
 
-def _answer(server: WyelineServer, found: Diagnosis, solutions: list[Solution]) -> Json:
+def _answer(server: WyelineServer, found: Diagnosis, solutions: list[Solution], practice: str | None) -> Json:
     refusal = found.refusal
     return {
         "works": found.works,
@@ -181,9 +182,9 @@ def _answer(server: WyelineServer, found: Diagnosis, solutions: list[Solution]) 
         if refusal is None
         else {
             "cause": refusal.cause.value,
-            "found": refusal.found,
-            "needed": refusal.needed,
-            "why": refusal.why,
+            "found": with_legs_of(practice, refusal.found),
+            "needed": with_legs_of(practice, refusal.needed),
+            "why": with_legs_of(practice, refusal.why),
         },
         "solutions": [_solution(server, solution) for solution in solutions],
         "applied": None,

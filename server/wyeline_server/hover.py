@@ -19,7 +19,8 @@ from wyeline_linter.board_positions import positions_of
 from wyeline_linter.claims import CLAIMS
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.rules.registry import all_rules
-from wyeline_linter.systems import Known, volts_text
+from wyeline_linter.system_words import conductor_text, pair_text
+from wyeline_linter.systems import Known
 from wyeline_server import cards
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer
@@ -188,7 +189,9 @@ class _Asked:
         own = isinstance(self.statement, EquipmentStatement) and self.statement.is_type
         equipment = view.equipment(name)
         if equipment is not None and not own:
-            return "\n\n".join((cards.equipment_card(view, equipment), *equipment_lines(self.study, equipment)))
+            return "\n\n".join(
+                (cards.equipment_card(view, equipment), *equipment_lines(self.study, equipment, view.basis))
+            )
         declared = view.model.lookup(name)
         if declared is None:
             return ""
@@ -211,14 +214,14 @@ class _Asked:
             return text
         first = statement.primary is not None and statement.primary.span.start == self.token.start
         here = state.arriving if state.arriving is not None and first else state.system
-        return f"{text}\n\n**Here** {cards.system_text(here)}"
+        return f"{text}\n\n**Here** {cards.system_text(here, self._basis())}"
 
     def _feeder(self) -> str:
         feeder = self._feeder_here()
         return self._feeder_card(self.view, feeder) if feeder is not None and self.view is not None else ""
 
     def _feeder_card(self, view: View, feeder: Feeder) -> str:
-        return "\n\n".join((cards.feeder_card(view, feeder), *feeder_lines(self.study, feeder)))
+        return "\n\n".join((cards.feeder_card(view, feeder), *feeder_lines(self.study, feeder, view.basis)))
 
     def _feeder_here(self) -> Feeder | None:
         if self.view is None or not isinstance(self.statement, FeederStatement) or self.statement.source is None:
@@ -226,10 +229,15 @@ class _Asked:
         from_here = self.view.feeders_out_of(self.statement.source.name)
         return next((f for f in from_here if f.block is self.block), None)
 
+    def _basis(self) -> str | None:
+        return self.view.basis if self.view is not None else None
+
     def _legs(self) -> str:
         """Legs: the voltages between them at the board they are taken from."""
         legs = parse_legs(self.token.text)
-        text = f"**[{' '.join(legs)}]** — leg{'s' if len(legs) > 1 else ''} {listed(list(legs), 'and')}"
+        basis = self._basis()
+        called = [conductor_text(leg, basis) for leg in legs]
+        text = f"**[{' '.join(called)}]** — leg{'s' if len(legs) > 1 else ''} {listed(called, 'and')}"
         feeder = self._feeder_here()
         board = feeder.source.name if feeder is not None else None
         if isinstance(self.statement, EquipmentStatement) and self.statement.name is not None:
@@ -239,7 +247,7 @@ class _Asked:
             return text
         system = state.system.system
         wanted = [(a, b, v) for a, b, v in system.pair_voltages() if {a, b} <= {*legs, "N"}]
-        pairs = " · ".join(f"{a}–{b} {volts_text(v)}" for a, b, v in wanted)
+        pairs = " · ".join(pair_text(*pair, basis) for pair in wanted)
         return f"{text} of `{board}`" + (f": {pairs}" if pairs else "")
 
     def _circuit(self) -> str:

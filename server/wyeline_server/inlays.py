@@ -18,6 +18,7 @@ from wyeline_grammar.quantities import format_quantity
 from wyeline_linter.analysis import Analysis, View
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.loading import circuit_amps, feeder_amps
+from wyeline_linter.system_words import conductor_text, conductors_text, with_legs_of
 from wyeline_linter.systems import Known, SystemState
 from wyeline_linter.verdicts import Feeds
 from wyeline_server.positions import Json
@@ -91,7 +92,7 @@ def _of_block(
         feeder = feeders.get(block)
         if feeder is not None:
             yield from _of_feeder(analysis.view, feeder, shown)
-            yield from _drop(feeder, study)
+            yield from _drop(feeder, study, analysis.view.basis)
 
 
 def _of_equipment(view: View, equipment: Equipment, shown: frozenset[str]) -> Iterator[Hint]:
@@ -111,15 +112,17 @@ def _voltage(view: View, equipment: Equipment) -> Iterator[Hint]:
     if statement.primary is not None or statement.secondary is not None or statement.name is None:
         return
     state = view.state(equipment.name)
-    found = _known(state.system) if state is not None else None
+    found = _known(state.system, view.basis) if state is not None else None
     if found is not None:
         span = statement.name.span
         yield Hint(span.line, span.end, *found)
 
 
-def _known(state: SystemState) -> tuple[str, str] | None:
+def _known(state: SystemState, practice: str | None) -> tuple[str, str] | None:
     """The notation of a system, and its words."""
-    return (state.system.nominal.text, state.system.in_words()) if isinstance(state, Known) else None
+    if not isinstance(state, Known):
+        return None
+    return state.system.nominal.text, with_legs_of(practice, state.system.in_words())
 
 
 def _of_circuits(view: View, board: Equipment, shown: frozenset[str]) -> Iterator[Hint]:
@@ -133,11 +136,21 @@ def _of_circuits(view: View, board: Equipment, shown: frozenset[str]) -> Iterato
         if "legs" in shown and occupant.stated_legs is None and not occupant.empty:
             legs = positions.legs_of(occupant)
             if legs:
-                yield Hint(span.line, span.end, "".join(legs), f"on leg {', '.join(legs)} of `{board.name}`")
+                yield Hint(span.line, span.end, _joined(legs, view), f"on leg {_listed(legs, view)} of `{board.name}`")
         drawn = amps.get(circuit.key)
         load = circuit.circuit.body.facts.get("power")
         if drawn is not None and load is not None and load.span.line == circuit.circuit.span.line:
             yield Hint(load.span.line, load.span.end, _amperes(drawn), "on its fullest leg, at nominal voltage")
+
+
+def _joined(legs: tuple[str, ...], view: View) -> str:
+    """``AB``, or ``L1 L2``: legs as the language takes them between brackets."""
+    called = [conductor_text(leg, view.basis) for leg in legs]
+    return (" " if any(len(leg) > 1 for leg in called) else "").join(called)
+
+
+def _listed(legs: tuple[str, ...], view: View) -> str:
+    return conductors_text(legs, view.basis, ", ")
 
 
 def _of_feeder(view: View, feeder: Feeder, shown: frozenset[str]) -> Iterator[Hint]:
@@ -147,11 +160,11 @@ def _of_feeder(view: View, feeder: Feeder, shown: frozenset[str]) -> Iterator[Hi
     if "legs" in shown and feeder.source.legs is None and isinstance(state.offered, Known):
         legs = state.verdict.best.legs
         if len(legs) < len(state.offered.system.legs) and state.verdict.only_choice:
-            text = f"[{' '.join(legs) if any(len(leg) > 1 for leg in legs) else ''.join(legs)}]"
-            tip = f"takes leg {', '.join(legs)} of `{feeder.source.name}`"
+            text = f"[{_joined(legs, view)}]"
+            tip = f"takes leg {_listed(legs, view)} of `{feeder.source.name}`"
             yield Hint(feeder.source.span.line, feeder.source.span.end, text, tip, text)
     end = feeder.target.legs_span or feeder.target.span
-    found = _known(state.carried) if "voltages" in shown else None
+    found = _known(state.carried, view.basis) if "voltages" in shown else None
     drawn = feeder_amps(view, feeder) if "amperes" in shown else None
     if found is not None:
         yield Hint(end.line, end.end, *found)
@@ -162,11 +175,11 @@ def _of_feeder(view: View, feeder: Feeder, shown: frozenset[str]) -> Iterator[Hi
         yield Hint(end.line, end.end, _amperes(drawn), "demand on its fullest leg, at nominal voltage")
 
 
-def _drop(feeder: Feeder, study: Study | None) -> Iterator[Hint]:
+def _drop(feeder: Feeder, study: Study | None, practice: str | None) -> Iterator[Hint]:
     drop, length = drop_of(study, feeder), feeder.body.facts.get("length")
     if study is not None and drop is not None and length is not None and drop.share >= _LEAST_DROP:
         shown = f"drop {drop_in_brief(drop)}{mark(study)}"
-        yield Hint(length.span.line, length.span.end, shown, drop_in_full(drop))
+        yield Hint(length.span.line, length.span.end, shown, drop_in_full(drop, practice))
 
 
 def _amperes(amps: float) -> str:

@@ -34,6 +34,7 @@ from wyeline_linter.network import has_bypass
 from wyeline_linter.rules.registry import all_rules
 from wyeline_linter.sizing.plain import device_for, tables_for, wires_for
 from wyeline_linter.standard_ratings import device_ratings
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.verdicts import Feeds
 from wyeline_server import cards
 from wyeline_server.completion_slots import NAMING, Slot, ends_in
@@ -124,7 +125,8 @@ class Offers:
             return
         for legs, voltage in partners.leg_choices(self.view, ends.source, ends.target):
             if set(legs) <= {"A", "B", "C", "N"}:
-                joined = " ".join(legs) if "N" in legs else "".join(legs)
+                called = conductors_text(legs, self.view.basis)
+                joined = called if "N" in legs or "L" in called else "".join(legs)
                 yield _item(f"{joined}]", _VALUE, voltage)
 
     # equipment
@@ -182,7 +184,7 @@ class Offers:
                 if count >= many:
                     break
                 where = ",".join(map(str, run))
-                legs = " ".join(known.numbering.legs(run, known.legs))
+                legs = conductors_text(known.numbering.legs(run, known.legs), self.view.basis)
                 detail = f"free, {'leg' if poles == 1 else 'legs'} {legs}" if legs else "free"
                 snippet = CIRCUIT_FORM.replace("${1:1}", where).replace("1p", f"{poles}p")
                 yield _item(where, _SNIPPET, detail, snippet)
@@ -327,7 +329,7 @@ class Offers:
         for count, run in enumerate(known.free_runs(poles, wanted)):
             if count >= 20:
                 return
-            legs = " ".join(known.numbering.legs(run, known.legs))
+            legs = conductors_text(known.numbering.legs(run, known.legs), self.view.basis)
             yield _item(",".join(map(str, run)), _VALUE, f"free, legs {legs}" if legs else "free")
 
     def _raceway(self) -> Iterator[Json]:

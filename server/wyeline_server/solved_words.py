@@ -11,6 +11,7 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_linter.solved_figures import DropFigure, FaultFigure, VoltsFigure
 from wyeline_linter.studies.fault import WORDS
+from wyeline_linter.system_words import conductors_text
 from wyeline_server.studies import Study
 
 SETTLING = " …"
@@ -64,14 +65,14 @@ def drop_in_brief(drop: DropFigure) -> str:
     return f"{100 * drop.share:.2g} %"
 
 
-def drop_in_full(drop: DropFigure) -> str:
+def drop_in_full(drop: DropFigure, practice: str | None) -> str:
     """``loses 4.03 V between A and B; 1.9 % from the source to its end``."""
-    text = f"loses {drop.volts:.3g} V between {' and '.join(drop.between)}"
+    text = f"loses {drop.volts:.3g} V between {conductors_text(drop.between, practice, ' and ')}"
     whole = f"; {100 * drop.path_share:.2g} % from the source to its end" if drop.path_share is not None else ""
     return text + whole
 
 
-def equipment_lines(study: Study | None, equipment: Equipment) -> list[str]:
+def equipment_lines(study: Study | None, equipment: Equipment, practice: str | None) -> list[str]:
     """The lines of a card: faults and the voltage under load."""
     lines: list[str] = []
     fault, volts = fault_of(study, equipment), volts_of(study, equipment)
@@ -85,18 +86,18 @@ def equipment_lines(study: Study | None, equipment: Equipment) -> list[str]:
         text = f"{most}{_ka(fault.largest_a)} kA with {WORDS[fault.kind]}{when}{rated}{least}"
         lines.append(f"**Fault** {text}{mark(study)}")
     if volts is not None:
-        between = "–".join(volts.between)
+        between = conductors_text(volts.between, practice, "–")
         share = f"{100 * volts.share:.1f} % of nominal"
         lines.append(f"**Under load** {between} {volts.volts:.4g} V, {share}{mark(study)}")
     return lines
 
 
-def feeder_lines(study: Study | None, feeder: Feeder) -> list[str]:
+def feeder_lines(study: Study | None, feeder: Feeder, practice: str | None) -> list[str]:
     """The line of a card: the drop."""
     drop = drop_of(study, feeder)
     if study is None or drop is None:
         return []
-    return [f"**Drop** {drop_in_brief(drop)}: {drop_in_full(drop)}{mark(study)}"]
+    return [f"**Drop** {drop_in_brief(drop)}: {drop_in_full(drop, practice)}{mark(study)}"]
 
 
 def _ka(amperes: float) -> str:

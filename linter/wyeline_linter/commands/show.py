@@ -16,6 +16,7 @@ from wyeline_linter.outputs.text import caution, shown_path, wrapped
 from wyeline_linter.printed_answers import show
 from wyeline_linter.studies.study_figures import study_lines
 from wyeline_linter.studies.worst import WORDS as FIGURES
+from wyeline_linter.system_words import conductors_text, with_legs_of
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -37,13 +38,14 @@ def run(arguments: argparse.Namespace) -> int:
     if arguments.json:
         show(json.dumps(figures, indent=2, ensure_ascii=False) + "\n", exact=True)
         return 0
-    words = {s["state"]: s["words"] for s in figures["states"]}
+    words, basis = {s["state"]: s["words"] for s in figures["states"]}, analysis.view.basis
     for line in states_text(figures):
         print(line)
     for name, entry in figures["equipment"].items():
-        print(equipment_text(name, entry, worst_text(entry, figures["state"], words)))
+        print(equipment_text(name, entry, worst_text(entry, figures["state"], words), basis))
     for key, entry in figures["feeders"].items():
-        print(feeder_text(key, entry, analysis.view.units, worst_text(entry, figures["state"], words)))
+        worst = worst_text(entry, figures["state"], words)
+        print(feeder_text(key, entry, analysis.view.units, worst, basis))
     print(caution())
     return 0
 
@@ -84,20 +86,20 @@ def worst_text(entry: dict[str, Any], judged: str, words: dict[str, str]) -> lis
     return [wrapped("; ".join(parts), "  worst     ")] if parts else []
 
 
-def equipment_text(name: str, entry: dict[str, Any], worst: Sequence[str] = ()) -> str:
+def equipment_text(name: str, entry: dict[str, Any], worst: Sequence[str], practice: str | None) -> str:
     """One piece of equipment for people."""
     lines = [f"{name}  ({entry['kind']})" + (f'  "{entry["description"]}"' if entry["description"] else "")]
     if entry.get("arriving"):
-        lines.append(wrapped(entry["arriving"]["in_words"], "  arriving  "))
+        lines.append(wrapped(with_legs_of(practice, entry["arriving"]["in_words"]), "  arriving  "))
     if entry["system"] is not None:
         word = "makes" if entry.get("arriving") else "voltage"
-        lines.append(wrapped(entry["system"]["in_words"], f"  {word:<8}  "))
-        pairs = entry["system"]["pairs"]
-        lines.append(wrapped("  ".join(f"{'-'.join(p['between'])} {p['volts']:g} V" for p in pairs), " " * 12))
+        lines.append(wrapped(with_legs_of(practice, entry["system"]["in_words"]), f"  {word:<8}  "))
+        pairs = [(conductors_text(p["between"], practice, "-"), p["volts"]) for p in entry["system"]["pairs"]]
+        lines.append(wrapped("  ".join(f"{between} {volts:g} V" for between, volts in pairs), " " * 12))
     lines += unknown_lines(entry)
     if entry.get("load"):
-        lines += load_lines(entry["load"])
-    lines += [*study_lines(entry), *worst]
+        lines += load_lines(entry["load"], practice)
+    lines += [*study_lines(entry, practice), *worst]
     if entry["path"]:
         lines.append(wrapped("  |  ".join(entry["path"]), "  path      "))
     return "\n".join(lines) + "\n"
@@ -120,7 +122,9 @@ WORDS = {
 """What programs call a figure, as people read it."""
 
 
-def feeder_text(key: str, entry: dict[str, Any], units: Literal["si", "us"] = "si", worst: Sequence[str] = ()) -> str:
+def feeder_text(
+    key: str, entry: dict[str, Any], units: Literal["si", "us"], worst: Sequence[str], practice: str | None
+) -> str:
     """One feeder for people, lengths in the units asked for."""
     lines = [f"feeder {key}" + ("  (normally open)" if entry["normally_open"] else "")]
     if entry["refused"] is not None:
@@ -131,9 +135,10 @@ def feeder_text(key: str, entry: dict[str, Any], units: Literal["si", "us"] = "s
             wrapped(refused["needed"], "  needed    "),
         ]
     elif entry["carried"] is not None:
-        lines.append(wrapped(f"{entry['carried']['in_words']}  on {' '.join(entry['legs'])}", "  carries   "))
+        carried = with_legs_of(practice, entry["carried"]["in_words"])
+        lines.append(wrapped(f"{carried}  on {conductors_text(entry['legs'], practice)}", "  carries   "))
     if entry["length_m"] is not None:
         lines.append(f"  length    {format_quantity(entry['length_m'], 'length', units)}")
-    lines += [*study_lines(entry), *worst]
+    lines += [*study_lines(entry, practice), *worst]
     lines += unknown_lines(entry)
     return "\n".join(lines) + "\n"

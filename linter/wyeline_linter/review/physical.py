@@ -62,15 +62,16 @@ RATINGS = frozenset(
 
 def changes(old: Version, new: Version, renamed: Iterable[Renamed] = ()) -> list[Change]:
     """Every change of meaning from ``old`` (already under the newer names) to ``new``, in the order of the files."""
+    practice = new.model.basis
     found = list(_renamings(new, renamed))
     gone = {k: e for k, e in old.entries.items() if k not in new.entries}
     came = {k: e for k, e in new.entries.items() if k not in old.entries}
-    found += _refed(gone, came)
+    found += _refed(gone, came, practice)
     found += _whole(gone, came)
     for key, entry in new.entries.items():
         before = old.entries.get(key)
         if before is not None and before.lines != entry.lines:
-            found += _within(before, entry)
+            found += _within(before, entry, practice)
     found = _between_boards(found, old, new)
     if replace(old.configuration, path=None) != replace(new.configuration, path=None):
         words = "wyeline.toml says other severities, limits or table rows"
@@ -98,7 +99,7 @@ def _renamings(new: Version, renamed: Iterable[Renamed]) -> Iterator[Change]:
 # whole statements
 
 
-def _refed(gone: dict[Key, Entry], came: dict[Key, Entry]) -> Iterator[Change]:
+def _refed(gone: dict[Key, Entry], came: dict[Key, Entry], practice: str | None) -> Iterator[Change]:
     """Feeders that went and came into one thing: it has another supply. What is told here leaves both dictionaries."""
     for by_port in (True, False):
         ends: dict[str, tuple[list[Key], list[Key]]] = {}
@@ -110,7 +111,7 @@ def _refed(gone: dict[Key, Entry], came: dict[Key, Entry]) -> Iterator[Change]:
         for name, (left, right) in ends.items():
             for a, b in zip(left, right, strict=False):
                 before, after = gone.pop(a), came.pop(b)
-                words = _refed_words(before.statement, after.statement)
+                words = _refed_words(before.statement, after.statement, practice)
                 yield Change(
                     Kind.RE_FED,
                     "feeder",
@@ -122,7 +123,7 @@ def _refed(gone: dict[Key, Entry], came: dict[Key, Entry]) -> Iterator[Change]:
                 )
 
 
-def _refed_words(before: m.Statement, after: m.Statement) -> str:
+def _refed_words(before: m.Statement, after: m.Statement, practice: str | None) -> str:
     assert isinstance(before, m.FeederStatement) and isinstance(after, m.FeederStatement)
     old, new = before.source, after.source
     assert old is not None and new is not None and after.target is not None and before.target is not None
@@ -133,7 +134,7 @@ def _refed_words(before: m.Statement, after: m.Statement) -> str:
         words = f"{old.text} now feeds {after.target.text} instead of {before.target.text}"
     else:
         words = f"{after.target.text} is fed from {new.text} instead of {old.text}"
-    more = statement_changes(before, after)
+    more = statement_changes(before, after, practice)
     return f"{words} ({'; '.join(w for _, w in more)})" if more else words
 
 
@@ -174,12 +175,12 @@ def _sort(entry: Entry) -> str:
 # within a statement
 
 
-def _within(before: Entry, after: Entry) -> Iterator[Change]:
+def _within(before: Entry, after: Entry, practice: str | None) -> Iterator[Change]:
     key, sort = after.key, _sort(after)
     name = key.name or sort
     if before.words(HEAD) != after.words(HEAD):
-        facts = statement_changes(before.statement, after.statement)
-        refed = _other_source(before.statement, after.statement)
+        facts = statement_changes(before.statement, after.statement, practice)
+        refed = _other_source(before.statement, after.statement, practice)
         kind = Kind.RE_RATED if any(fact in RATINGS for fact, _ in facts) else Kind.CHANGED
         subject = name
         called = name if sort != "type" else f"type {name}"
@@ -188,10 +189,10 @@ def _within(before: Entry, after: Entry) -> Iterator[Change]:
             kind, words, brief = Kind.RE_FED, f"{refed[1]}{f' ({words})' if facts else ''}", refed[1]
             subject = refed[0]
         yield Change(kind, sort, subject, words, (Piece(key),), after.block, after.statement.head.line, brief)
-    yield from _circuit_changes(before, after)
+    yield from _circuit_changes(before, after, practice)
 
 
-def _other_source(before: m.Statement, after: m.Statement) -> tuple[str, str] | None:
+def _other_source(before: m.Statement, after: m.Statement, practice: str | None) -> tuple[str, str] | None:
     """A labelled feeder with other ends."""
     if not isinstance(before, m.FeederStatement) or not isinstance(after, m.FeederStatement):
         return None
@@ -199,7 +200,7 @@ def _other_source(before: m.Statement, after: m.Statement) -> tuple[str, str] | 
         return None
     if (before.source.text, before.target.text) == (after.source.text, after.target.text):
         return None
-    words = _refed_words(before, after).split(" (")[0]
+    words = _refed_words(before, after, practice).split(" (")[0]
     return after.target.name, words
 
 
@@ -228,7 +229,7 @@ def _brief(name: str, facts: Sequence[Said]) -> str:
     return f"{_sentence(name, first)} (and {left} more fact{'s' if left > 1 else ''})"
 
 
-def _circuit_changes(before: Entry, after: Entry) -> Iterator[Change]:
+def _circuit_changes(before: Entry, after: Entry, practice: str | None) -> Iterator[Change]:
     board = after.key.name
     gone = {p: before.words(p) for p in before.circuits if p not in after.circuits}
     came = {p: after.words(p) for p in after.circuits if p not in before.circuits}
@@ -248,7 +249,7 @@ def _circuit_changes(before: Entry, after: Entry) -> Iterator[Change]:
         if part not in before.circuits or before.words(part) == after.words(part):
             continue
         one, other = before.circuit(part), after.circuit(part)
-        facts = circuit_changes(one, other) if one is not None and other is not None else []
+        facts = circuit_changes(one, other, practice) if one is not None and other is not None else []
         kind = Kind.RE_RATED if any(fact in RATINGS for fact, _ in facts) else Kind.CHANGED
         called = f"circuit {_place(part)} of {board}"
         words, brief = _sentence(called, facts), _brief(called, facts)
@@ -280,7 +281,9 @@ def _between_boards(found: list[Change], old: Version, new: Version) -> list[Cha
 def _moved_over(one: Change, other: Change, old: Version, new: Version) -> Change:
     (was,), (now,) = one.pieces, other.pieces
     before, after = old.entries[was.key].circuit(was.part), new.entries[now.key].circuit(now.part)
-    facts = circuit_changes(before, after) if before is not None and after is not None else []
+    facts: list[Said] = []
+    if before is not None and after is not None:
+        facts = circuit_changes(before, after, new.model.basis)
     more = f" ({'; '.join(w for _, w in facts)})" if facts else ""
     of = _load(new.entries[now.key], now.part)
     brief = f"circuit {_place(was.part)} of {one.subject} moved to {_place(now.part)} of {other.subject}"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from wyeline_grammar import model as m
+from wyeline_linter.system_words import conductors_text
 
 UNNAMED = frozenset({"power", "rating", "capacity", "length"})
 """Facts that are written as a quantity without a key."""
@@ -34,7 +35,7 @@ def feeder_in_words(statement: m.Statement) -> str:
     return f"from {statement.source.text}" + (f" by {rating}" if rating else "")
 
 
-def statement_changes(before: m.Statement, after: m.Statement) -> list[Said]:
+def statement_changes(before: m.Statement, after: m.Statement, practice: str | None = None) -> list[Said]:
     """What differs between two statements of one name, circuits and the ends of feeders left aside."""
     found: list[Said] = []
     if isinstance(before, m.EquipmentStatement) and isinstance(after, m.EquipmentStatement):
@@ -44,7 +45,7 @@ def statement_changes(before: m.Statement, after: m.Statement) -> list[Said]:
     elif isinstance(before, m.FeederStatement) and isinstance(after, m.FeederStatement):
         for word, old, new in (("from", before.source, after.source), ("to", before.target, after.target)):
             if old is not None and new is not None and old.legs != new.legs:
-                found.append((word, _went("its legs ", _legs(old.legs), _legs(new.legs))))
+                found.append((word, _went("its legs ", _legs(old.legs, practice), _legs(new.legs, practice))))
     elif isinstance(before, m.ScenarioStatement) and isinstance(after, m.ScenarioStatement):
         return _set(("actions", "actions"), map(_action, before.actions), map(_action, after.actions))
     elif isinstance(before, m.RacewayStatement) and isinstance(after, m.RacewayStatement):
@@ -59,11 +60,11 @@ def statement_changes(before: m.Statement, after: m.Statement) -> list[Said]:
     return found
 
 
-def circuit_changes(before: m.Circuit, after: m.Circuit) -> list[Said]:
+def circuit_changes(before: m.Circuit, after: m.Circuit, practice: str | None = None) -> list[Said]:
     """What differs between two circuits on one place of a board."""
     found: list[Said] = []
     if before.legs != after.legs:
-        found.append(("legs", _went("its legs ", _legs(before.legs), _legs(after.legs))))
+        found.append(("legs", _went("its legs ", _legs(before.legs, practice), _legs(after.legs, practice))))
     return found + body_changes(before.body, after.body)
 
 
@@ -120,8 +121,8 @@ def _system(statement: m.EquipmentStatement) -> str:
     return side(statement.primary)
 
 
-def _legs(legs: tuple[str, ...] | None) -> str:
-    return " ".join(legs) if legs else "unstated"
+def _legs(legs: tuple[str, ...] | None, practice: str | None) -> str:
+    return conductors_text(legs, practice) if legs else "unstated"
 
 
 def _poles(poles: object) -> str:

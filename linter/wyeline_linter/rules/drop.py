@@ -14,6 +14,7 @@ from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.sizing.writing import size_text
+from wyeline_linter.system_words import conductors_text
 from wyeline_linter.tables import Basis, NotListed
 
 if TYPE_CHECKING:
@@ -390,7 +391,7 @@ def _off(study: StateStudy, equipment: Equipment, pair: PairVolts, verdict: Name
         equipment.place,
         f"`{equipment.name}` gets {pair.volts:.0f} V under load{when(study.state)}, "
         f"{verdict.deviation_pct:+.1f} % off its nameplate",
-        found=f"{pair.volts:.1f} V between {pair.name}",
+        found=f"{pair.volts:.1f} V between {conductors_text(pair.between, study.practice, '–')}",
         needed=f"within 10 % of {verdict.plate_text}",
         change="Take larger wires, another tap, or equipment for the voltage there is.",
         subject=equipment.name,

@@ -37,10 +37,6 @@ class PairVolts(NamedTuple):
     def per_unit(self) -> float:
         return self.volts / self.nominal_v
 
-    @property
-    def name(self) -> str:
-        return "–".join(self.between)
-
 
 class Drop(NamedTuple):
     """Voltage drop of a feeder on the pair of conductors that loses most, in V and as a part of nominal."""

@@ -12,6 +12,7 @@ from wyeline_linter.network import NORMAL_STATE, SwitchState, feeders_named, sce
 from wyeline_linter.shares import MULTIPLE_FROM, share_of
 from wyeline_linter.studies.scenarios import when
 from wyeline_linter.studies.states import state_named
+from wyeline_linter.system_words import conductors_text
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -154,7 +155,8 @@ def _voltage(study: StateStudy, equipment: Equipment, least: bool) -> Answer:
     pair = study.judged.lowest(equipment.name) if least else study.flow.highest(equipment.name)
     if pair is None:
         return _unknown(*study.flow.reasons(equipment.name))
-    return Answer(pair.per_unit, 100.0, 1, "f", f"% of nominal ({pair.volts:.1f} V between {pair.name})")
+    between = conductors_text(pair.between, study.practice, "–")
+    return Answer(pair.per_unit, 100.0, 1, "f", f"% of nominal ({pair.volts:.1f} V between {between})")
 
 
 def _unbalance(study: StateStudy, equipment: Equipment, _least: bool) -> Answer:

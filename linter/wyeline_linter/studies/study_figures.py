@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_linter.studies.flow import highest_of, lowest_of
+from wyeline_linter.system_words import conductor_text, conductors_text
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -159,19 +160,20 @@ def _one(view: FaultView, fault: FaultCurrent) -> dict[str, Any]:
     }
 
 
-def study_lines(entry: dict[str, Any]) -> list[str]:
+def study_lines(entry: dict[str, Any], practice: str | None) -> list[str]:
     """The figures of the studies for people, as lines of ``wyeline show``."""
     lines = []
     volts, drop, fault = entry.get("voltage_under_load"), entry.get("drop"), entry.get("fault")
     if volts is not None:
         low = volts["lowest"]
-        text = f"{low['volts']:.1f} V between {'-'.join(low['between'])}, {100 * low['part']:.1f} % of nominal"
+        between = conductors_text(low["between"], practice, "-")
+        text = f"{low['volts']:.1f} V between {between}, {100 * low['part']:.1f} % of nominal"
         if volts["unbalance"] is not None:
             text += f"; unbalance {100 * volts['unbalance']['deviation_part']:.2f} %"
         lines.append(f"  loaded    {text}")
     if drop is not None:
         if "volts" in drop:
-            where = f" ({drop['volts']:.2f} V between {'-'.join(drop['between'])})"
+            where = f" ({drop['volts']:.2f} V between {conductors_text(drop['between'], practice, '-')})"
         else:
             where = " in the wires from the source"
             if drop["transformers"]:
@@ -179,7 +181,7 @@ def study_lines(entry: dict[str, Any]) -> list[str]:
         lines.append(f"  drop      {100 * drop['part']:.2f} %{where}")
     current = entry.get("current")
     if current is not None:
-        amps = "  ".join(f"{c} {a:.1f} A" for c, a in current["amps"].items())
+        amps = "  ".join(f"{conductor_text(c, practice)} {a:.1f} A" for c, a in current["amps"].items())
         load = current["load"]
         words = f"  for the {load['is']}, {load['va'] / 1e3:.2f} kVA" if load is not None else ""
         lines.append(f"  current   {amps}{words}")

@@ -68,7 +68,7 @@ def test_a_circuit_on_another_leg_unbalances_the_board() -> None:
     kw = {"L1": 0.8 + 2 + 2.5, "L2": 1.5 + 1.5 + 0.8 + 1.8 + 2.5, "L3": 1.5 + 0.8 + 2 + 2.5}  # 1.8: the gatehouse
     mean = sum(kw.values()) / 3
     assert new_value(limit) == pytest.approx((max(kw.values()) - mean) / mean, rel=0.01)
-    assert because(limit) == ["circuit F1 of UT-2 had its legs changed from A to B"]
+    assert because(limit) == ["circuit F1 of UT-2 had its legs changed from L1 to L2"]
 
 
 def test_what_hangs_on_a_removed_feeder() -> None:

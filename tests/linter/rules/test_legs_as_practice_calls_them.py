@@ -97,8 +97,29 @@ def test_ways_to_connect_name_legs_as_practice_does() -> None:
         ("A and B are 120° apart", "L1 and L2 are 120° apart"),
         ("a wire is a wire. A wire cannot; A 480 V winding", "a wire is a wire. A wire cannot; A 480 V winding"),
         ("take A B or C A", "take L1 L2 or L3 L1"),
+        ("takes legs C B A of `DP`, leg A of it", "takes legs L3 L2 L1 of `DP`, leg L1 of it"),
+        ("100 A and 20 A to `A -> B -> C`, on B", "100 A and 20 A to `A -> B -> C`, on L2"),
+        ("310.15(B)(1) and 250.102(C)(1); curve B, method C", "310.15(B)(1) and 250.102(C)(1); curve B, method C"),
     ],
 )
 def test_an_article_is_no_leg(said: str, meant: str) -> None:
     assert with_legs_of("iec", said) == meant
     assert with_legs_of("us-2023", said) == said
+
+
+NO_LEG = re.compile(
+    r"`[^`]*`|(?<=[\d)])\([A-Z]\)|(?<!L\d )(?<=\d )A\b|(?<!leg )\bA (?=[a-z]{3}(?<!and)|\d+ V)|"
+    r"\b(?:curve|type|class|method) [A-Z]"
+)
+"""What is no leg in a sentence: the model's own text, parts of sections, amperes, articles, names of sorts."""
+
+
+def test_no_sentence_of_the_examples_is_touched_outside_its_legs() -> None:
+    seen, touched = 0, 0
+    for text in TEXTS:
+        for found in analysis(text).all_findings():
+            for words in words_of(found):
+                put = with_legs_of("iec", words)
+                assert NO_LEG.findall(put) == NO_LEG.findall(words), (found.rule, put)
+                seen, touched = seen + 1, touched + (put != words)
+    assert seen > 1000 and touched > 20
