@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from collections import Counter
 from collections.abc import Iterable
 from functools import lru_cache
 
@@ -16,6 +17,8 @@ CAUTION = (
 )
 
 _COLOURS = {Severity.ERROR: "31", Severity.WARNING: "33", Severity.ADVICE: "36", Severity.GAP: "35"}
+IN_FULL = 3
+"""How often what is alike in a file is told in full."""
 MAX_LINE = 200
 """A longer source line is shown around the marked words only."""
 
@@ -59,9 +62,35 @@ def _shown_from(path: str, folder: str) -> str:
 
 
 def render(findings: Iterable[Finding], *, colour: bool, quiet: bool = False, columns: int = 0) -> str:
-    """All findings, one after the other; ``quiet`` leaves one line each."""
+    """All findings, one after the other; ``quiet`` leaves one line each. What is alike in a file (the same rule and the
+    same words below the first line) is told in full three times, and further on in one line."""
     columns = columns or sentence_columns()
-    return "\n".join(_one(f, colour, columns) if not quiet else _head(f, colour) for f in findings)
+    if quiet:
+        return "\n".join(_head(f, colour) for f in findings)
+    listed = list(findings)
+    alike = [_alike(finding) for finding in listed]
+    count, told = Counter(alike), Counter[tuple[object, ...]]()
+    lines: list[str] = []
+    short = False
+    for finding, like in zip(listed, alike, strict=True):
+        told[like] += 1
+        if told[like] > IN_FULL:
+            lines.append(_head(finding, colour))
+            short = True
+            continue
+        more = count[like] - IN_FULL if told[like] == IN_FULL else 0
+        lines.append(("\n" if short else "") + _one(finding, colour, columns, more))
+        short = False
+    return "\n".join([*lines, ""] if short else lines)
+
+
+def _alike(finding: Finding) -> tuple[object, ...]:
+    """What two findings have in common of which the second says nothing new but its place and message; what names
+    another place as well is like no other."""
+    if finding.related:
+        return (id(finding),)
+    fixes = tuple(fix.title for fix in finding.fixes)
+    return finding.place.file, finding.severity, finding.rule, *_particulars(finding), fixes
 
 
 def render_one(finding: Finding) -> str:
@@ -79,7 +108,7 @@ def _head(finding: Finding, colour: bool) -> str:
     return f"{_paint(place, '1', colour)}: {word} {finding.rule}: {finding.message}"
 
 
-def _one(finding: Finding, colour: bool, columns: int) -> str:
+def _one(finding: Finding, colour: bool, columns: int, more: int = 0) -> str:
     places = [(finding.place, "^", ""), *((r.place, "-", r.message) for r in finding.related)]
     width = max(len(str(p.row + 1)) for p, _, _ in places)
     lines = [_head(finding, colour)]
@@ -93,6 +122,8 @@ def _one(finding: Finding, colour: bool, columns: int) -> str:
         label = "fix:" if len(finding.fixes) == 1 else f"fix {i + 1}:"
         note = " (an example; its numbers are yours to give)" if fix.safety is Safety.SHOW else ""
         lines.append(wrapped(f"{fix.title}{note}", f"  {label:<8} ", columns))
+    if more > 0:
+        lines.append(wrapped(f"{more} more like this in this file, one line each below", "  alike:   ", columns))
     return "\n".join(lines) + "\n"
 
 
