@@ -169,7 +169,7 @@ ALL_KINDS = (
         "A charger: of a battery plant (`400Y/230 -> 380 dc`) or of vehicles; taken as continuous.",
         "either",
         _power("its rating", ("100 VA", "5 MVA"), ("100 W", "5 MW")),
-        "charger ${1:EV-1} ${2:208 1ph}  ${3:7.2 kW}",
+        "charger ${1:EV-1} ${2:208 1ph}  ${3:7.2 kW}, ${4:ev}",
         system=True,
     ),
     Kind(

@@ -69,7 +69,7 @@ def _meant_kind(typed: str, tokens: tuple[Token, ...]) -> tuple[str, str]:
     term = term_of(typed)
     if term is None or not term.head or (term.head == "feeder") != linked:
         return "", ""
-    if term.head not in ("load", "motor"):
+    if term.head not in ("load", "motor", "charger"):
         return term.head, ""
     rated_as_load = term.head == "motor" and any(t.text in ("mca", "mocp") for t in tokens)
     return ("load" if rated_as_load else term.head), (term.words[0] if term.words else "")

@@ -160,7 +160,7 @@ load        RTU-1   480 3ph             mca 42 A, mocp 60 A, cooling, "Roof-top 
 feeder MSB         -> RTU-1   60 A 3p    3#6 + G #10 Cu                              60 m
 """,
     "charger": """\
-charger     EV-1    208 1ph             7.2 kW
+charger     EV-1    208 1ph             7.2 kW, ev
 feeder LP-1        -> EV-1    50 A 2p    2#6 + G #10 Cu                              40 m  at 2,4
 panel       LP-1    208Y/120            bus 225 A, main 225 A
   1,3     50 A 2p   7.2 kW    ev                  "Charger, or as a circuit"

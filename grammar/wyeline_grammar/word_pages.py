@@ -44,9 +44,11 @@ def page(typed: str) -> str | None:
     word = "-".join(typed.lower().split())
     if word in CIRCUIT:
         return "\n".join(_circuit())
-    if word_kind(word) != "PLAIN":
-        return "\n".join(_word(word))
     term = term_of(typed)
+    if word_kind(word) != "PLAIN":
+        means = listed([f"`{said}`" for said in term.says], "or") if term is not None else ""
+        trade = ["", f"What the trade means by it elsewhere is written with {means}."] if means else []
+        return "\n".join([*_word(word), *trade])
     if term is None:
         return None
     shown = listed([f"`{said}`" for said in term.says], "and" if term.head and term.words else "or")

@@ -33,7 +33,7 @@ MEANT = {
     "MDP MSB 480Y/277  bus 800 A": "switchboard MSB 480Y/277  bus 800 A",
     "supply NET 400Y/230  fault 10 kA": "utility NET 400Y/230  fault 10 kA",
     "pv PV-1 480Y/277  50 kW": "inverter PV-1 480Y/277  50 kW",
-    "wallbox WB-1 400 3ph  11 kW": "charger WB-1 400 3ph  11 kW",
+    "wallbox WB-1 400 3ph  11 kW": "charger WB-1 400 3ph  11 kW, ev",
     "switch S-1  60 A 3p": "disconnect S-1  60 A 3p",
     "cable MSB -> LP-1  100 A 3p": "feeder MSB -> LP-1  100 A 3p",
     "elevator EL-1 480 3ph  25 hp": "motor EL-1 480 3ph  25 hp, elevator",
