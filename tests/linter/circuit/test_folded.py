@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from test_faults_at_every_bus import campus
 
@@ -56,6 +56,7 @@ def test_voltages_at_loads_are_those_of_a_dense_solve(
     st.sampled_from([0, 240]),
     st.floats(0.2, 30),
 )
+@example([0, 0], [], [(0, "AN", 1.0, 0.0, False)] * 11 + [(20, "AN", 3.0, 0.0, False)], 0, 20.36)  # it shrinks slowly
 def test_a_settled_flow_satisfies_the_laws_of_its_loads(
     parents: list[int],
     loops: list[tuple[int, int]],
