@@ -5,7 +5,7 @@ The word is set right, and where it said the class of a load too, the class goes
 
 from __future__ import annotations
 
-from wyeline_grammar.attributes import LOAD_CLASSES
+from wyeline_grammar.attributes import KEYS, LOAD_CLASSES
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.slip_fixes import Place
 from wyeline_grammar.spelling import nearest
@@ -37,6 +37,10 @@ def meant(place: Place) -> tuple[Problem, Mended | None] | None:
     kind, load_class = _meant_kind(typed, tokens)
     if kind:
         return _renamed(place, typed, kind, load_class)
+    if _says_a_device(typed, tokens):
+        return _device(place, typed), None
+    if first.kind == "KEY" and first.text == "main" and any(t.kind == "VOLTAGE" for t in tokens):
+        return _unknown(place, typed), None  # the main board, by the look of it
     if first.kind != "PLAIN" or nearest(first.text, place.expected):
         return None
     return _unknown(place, typed), None
@@ -64,8 +68,8 @@ def _meant_kind(typed: str, tokens: tuple[Token, ...]) -> tuple[str, str]:
         return ("motor" if word in _MOVING else "load"), word
     if word == "range":  # a key elsewhere; before a name, the one in a kitchen, of a household or not
         return "load", ""
-    if first.kind == "ACTION" and word == "switch":
-        return ("disconnect", "") if any(t.kind == "POLES" for t in tokens) else ("", "")
+    if first.kind == "ACTION" and word == "switch":  # before a name alone, what a transfer switch does
+        return ("disconnect", "") if any(t.kind in ("POLES", "VOLTAGE") for t in tokens) else ("", "")
     term = term_of(typed)
     if term is None or not term.head or (term.head == "feeder") != linked:
         return "", ""
@@ -114,6 +118,32 @@ def brought_back(line: Line, tokens: tuple[Token, ...]) -> Line:
         for phrase in line.phrases
     )
     return line._replace(phrases=phrases)
+
+
+def _says_a_device(typed: str, tokens: tuple[Token, ...]) -> bool:
+    """Whether a breaker or fuse is written as if it were a piece of equipment; ``fuse J`` is a detail."""
+    if typed.lower() in ("fuse", "fuses"):
+        return not any(tokens[1].text in accept.words for use in KEYS["fuse"].uses for accept in use.accepts)
+    term = term_of(typed)
+    return term is not None and "curve" in term.about
+
+
+def _device(place: Place, typed: str) -> Problem:
+    """``breaker CB-1 ...``: devices stand on what they protect, so that none is drawn that protects nothing."""
+    return Problem(
+        rule="unreadable-line",
+        message=f"`{typed}`: a breaker or fuse is no line of its own, it stands on what it protects",
+        line=0,
+        start=0,
+        end=len(typed),
+        found=f"`{typed}` in front of a name",
+        needed="its rating on a feeder, `feeder MSB -> LP-1  100 A 3p`, on a circuit, `1  20 A 1p`, or as the `main` of "
+        "a board; one in an enclosure of its own is a `disconnect`",
+        why="A device is judged by the wires and the load behind it, so it is written where these are.",
+        change="Write its rating behind the feeder that it protects, and delete this line; or call it a `disconnect` "
+        "and feed it",
+        remedies=(Remedy("Write `disconnect`", (TextEdit(0, 0, len(typed), "disconnect"),), sure=False),),
+    )
 
 
 def _unknown(place: Place, typed: str) -> Problem:

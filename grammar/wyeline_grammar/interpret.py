@@ -187,8 +187,11 @@ def _judge_key(place: str, pieces: _Pieces, problems: list[Problem]) -> tuple[st
     if use is None:
         if key in KEYS:
             alone = len(pieces) == 1 or pieces[1][0] == "TEXT"
+            bare = tuple(text for _, text in pieces[1:]) if _fits_without_key(place, pieces) else ()
             problems.append(
-                out_of_place.key_out_of_place(place, key, lambda other: _fits_key(place, other, pieces), alone=alone)
+                out_of_place.key_out_of_place(
+                    place, key, lambda other: _fits_key(place, other, pieces), alone=alone, bare=bare
+                )
             )
         return None, None
     end = len(pieces)
@@ -214,6 +217,15 @@ def _fits_key(place: str, key: str, pieces: _Pieces) -> bool:
     """Whether the value of a phrase would be right behind another key."""
     problems: list[Problem] = []
     _judge_key(place, (("KEY", key), *pieces[1:]), problems)
+    return not problems
+
+
+def _fits_without_key(place: str, pieces: _Pieces) -> bool:
+    """Whether the value of a phrase would be right there with no key in front of it."""
+    problems: list[Problem] = []
+    if [kind for kind, _ in pieces[1:]] not in (["QUANTITY"], ["QUANTITY", "POLES"]):
+        return False
+    _judge_unkeyed(place, pieces[1:], problems)
     return not problems
 
 

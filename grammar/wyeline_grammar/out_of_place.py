@@ -27,6 +27,7 @@ from wyeline_grammar.units import DIMENSIONS, UNITS
 from wyeline_grammar.vocabulary import BOARDS, KINDS
 
 _POWERS = frozenset({"power", "apparent-power", "reactive-power"})
+_RATINGS = frozenset({"bus", "main", "incomer", "service"})
 _RELATED: dict[str, tuple[str, ...]] = {
     "fault": ("rated", "withstand", "subtransient", "limit"),
     "rated": ("withstand", "fault"),
@@ -92,9 +93,12 @@ def _nearest(word: str, choices: tuple[str, ...]) -> list[str]:
     return get_close_matches(word, choices, n=2, cutoff=0.7)
 
 
-def key_out_of_place(place: str, key: str, fits: Callable[[str], bool], *, alone: bool) -> Problem:
+def key_out_of_place(
+    place: str, key: str, fits: Callable[[str], bool], *, alone: bool, bare: tuple[str, ...] = ()
+) -> Problem:
     """A key that may not stand there; other keys are offered where they may, and ``fits`` says they take the value.
-    One that stands ``alone``, without a value, may be what the trade calls another word of the place."""
+    One that stands ``alone``, without a value, may be what the trade calls another word of the place; a ``bare`` value
+    is one that says there without a key what ``main`` or ``bus`` say on a board: what a disconnect is rated."""
     where = frozenset(p for use in KEYS[key].uses for p in use.places)
     term = BY_SPELLING.get(key)
     meant = [word for word in term.words if word in flags_at(place)] if term is not None and alone else []
@@ -102,6 +106,10 @@ def key_out_of_place(place: str, key: str, fits: Callable[[str], bool], *, alone
         return _term_out_of_place(place, key, meant)
     allowed = keys_at(place)
     instead = [k for k in (*_RELATED.get(key, ()), *_nearest(key, allowed)) if k in allowed and fits(k)]
+    remedies = [swap(f"Write `{k}`", 0, k) for k in instead]
+    if bare and not instead and key in _RATINGS:
+        instead = [" ".join(bare)]
+        remedies = [swap(f"Write `{instead[0]}`", 0, instead[0], end=len(bare))]
     belongs = _belongs(where)
     return Problem(
         "attribute-out-of-place",
@@ -113,7 +121,7 @@ def key_out_of_place(place: str, key: str, fits: Callable[[str], bool], *, alone
         needed=f"`{key}` on {belongs}",
         why=f"{KEYS[key].doc} Here it would be read by nothing.",
         change=_change(instead, belongs),
-        remedies=tuple(swap(f"Write `{k}`", 0, k) for k in instead),
+        remedies=tuple(remedies),
     )
 
 

@@ -225,3 +225,11 @@ def test_any_key_with_any_value_anywhere_has_an_answer(place: str, key: str, val
     for problem in got.problems:
         assert problem.found and problem.needed and problem.why and problem.change
         mended(place, f"{key} {value}")
+
+
+def test_a_rating_that_needs_no_key_is_offered_without_it() -> None:
+    """A switch has no bus and no main: its current stands alone."""
+    assert mended("disconnect", "bus 400 A") == {"400 A"}
+    assert mended("transfer", "main 400 A 3p") == {"400 A 3p"}
+    assert mended("busway", "bus 800 A") == {"800 A"}
+    assert mended("motor", "bus 800 A") == set()

@@ -35,6 +35,7 @@ MEANT = {
     "pv PV-1 480Y/277  50 kW": "inverter PV-1 480Y/277  50 kW",
     "wallbox WB-1 400 3ph  11 kW": "charger WB-1 400 3ph  11 kW, ev",
     "switch S-1  60 A 3p": "disconnect S-1  60 A 3p",
+    "switch S-1  480 3ph  60 A": "disconnect S-1  480 3ph  60 A",
     "cable MSB -> LP-1  100 A 3p": "feeder MSB -> LP-1  100 A 3p",
     "elevator EL-1 480 3ph  25 hp": "motor EL-1 480 3ph  25 hp, elevator",
     "pump P-1 460 3ph  15 hp  // by the owner": "motor P-1 460 3ph  15 hp, pump  // by the owner",
@@ -60,7 +61,7 @@ def test_the_line_means_what_the_right_one_says(wrong: str, right: str) -> None:
 
 
 def test_a_detail_that_lost_its_indent_stays_a_detail() -> None:
-    for text in ("lighting continuous", 'receptacle "Outlets"', "bus 225 A"):
+    for text in ("lighting continuous", 'receptacle "Outlets"', "bus 225 A", "fuse J", "main 400 A", "switch UTIL-1"):
         assert only(text).remedies[0].title == "Indent the line"
 
 
@@ -72,6 +73,14 @@ def test_a_first_word_that_nobody_knows_is_told_every_kind() -> None:
     assert only("gizmo G-1 480Y/277  bus 100 A").remedies[0].title == "Write `panel`"
     assert only("gizmo MSB -> LP-1  100 A 3p").remedies[0].title == "Write `feeder`"
     assert only("transfomer T-1 480 3ph -> 208Y/120").remedies[0].title == "Write `transformer`"
+
+
+def test_a_device_as_a_line_of_its_own_is_told_where_devices_stand() -> None:
+    for text in ("breaker CB-1 480Y/277  400 A", "mccb CB-1  400 A 3p", "fuse F-1 480 3ph"):
+        problem = only(text)
+        assert "on a feeder" in problem.needed and "`main`" in problem.needed
+        assert [(r.title, r.sure) for r in problem.remedies] == [("Write `disconnect`", False)]
+    assert only("main MDP 480Y/277  bus 400 A").remedies[0].title == "Write `panel`"
 
 
 def test_terms_say_words_of_the_language_and_each_stands_once() -> None:
