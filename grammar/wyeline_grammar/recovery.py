@@ -264,7 +264,10 @@ def _unreadable(place: Place, stop: Failure) -> Problem:
         says = f"the line ends too early: behind `{before}` comes {needed}, as in `{example}`"
         change = f"Go on with {needed}, as in `{example}`"
     if wrong:
-        change = f"Write {needed} in place of `{typed}`"
+        if says.startswith(f"`{before}` needs its value"):
+            _, example = carried_on(place.text, place.tokens[: stop.at], place.statement, stop.expected) or ("", "")
+            needed = f"a value, as in `{example}`" if example else needed
+        change = f"Write {needed}{', ' if 'as in' in needed else ' '}in place of `{typed}`"
         if "bare number" in says:
             change = f"Write the unit behind `{typed}`, or the keyword that it belongs to in front of it"
         elif wrong.kind in ("NAME", "PLAIN") and stop.expected >= PHRASE_STARTS:

@@ -57,6 +57,7 @@ TERMS = (
     _term("rtu rooftop-unit chiller condenser condensing-unit air-conditioner", "load", "cooling"),
     _term("hvac ac a/c aircon air-conditioning", "load", "cooling"),
     _term("ahu exhaust-fan supply-fan ventilation", "motor", "fan"),
+    _term("code kva-code nema-code", "", "code-letter"),
     _term("lift lifts elevators", "motor", "elevator"),
     _term("water-heater unit-heater boiler duct-heater baseboard", "load", "heating"),
     _term("heater heat htg", "load", "heating"),

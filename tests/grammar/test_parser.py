@@ -133,6 +133,11 @@ def one(text: str) -> Problem:
     return problem
 
 
+def test_a_keyword_without_its_value_is_shown_one_of_its_own() -> None:
+    for text, example in (("feeder A1 -> B1  100 A fuse 3p", "fuse J"), ("panel P1 bus main 150 A", "bus 225 A")):
+        assert f"`{example}`" in one(text).needed and f"`{example}`" in one(text).change
+
+
 @pytest.mark.parametrize(
     ("text", "found", "message"),
     [
