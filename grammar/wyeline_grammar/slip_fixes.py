@@ -53,6 +53,13 @@ PART_WORDS = {
     **dict.fromkeys(("NEUT", "NEU", "NEUTRAL"), "N"),
 }
 """What drawings call the further conductors of a run (common practice, no source)."""
+
+
+def further(word: str) -> str:
+    """``EGC``, ``gnd``: the further conductor that a drawing calls so, as it is written here."""
+    return PART_WORDS.get(word.upper(), word.upper())
+
+
 METAL_WORDS = {
     **dict.fromkeys(("cu", "copper", "cu.", "Copper", "COPPER", "CU"), "Cu"),
     **dict.fromkeys(("al", "alum", "alum.", "aluminum", "aluminium", "Aluminum", "ALUMINUM", "AL", "ALUM"), "Al"),
@@ -313,7 +320,9 @@ def second_side(match: Match, place: Place) -> str | None:
 
 
 def raw_gauge(match: Match, place: Place) -> str | None:
-    return f"{match[1]} #{match[2]}" if "#" in place.text else None
+    """A bare gauge on a line that has gauges; ``1/0`` is nothing else."""
+    sure = match[2].endswith("/0") or "#" in place.text or "kcmil" in place.text
+    return f"{match[1]} #{match[2]}" if sure else None
 
 
 def quoted_name(match: Match, place: Place) -> str | None:

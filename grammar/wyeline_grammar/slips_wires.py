@@ -6,7 +6,6 @@ from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import (
     BB,
     KCMIL,
-    PART_WORDS,
     RACEWAYS,
     SIZE,
     SQUARE_MM,
@@ -15,13 +14,14 @@ from wyeline_grammar.slip_fixes import (
     N,
     Place,
     conductor_word,
+    further,
     raceway_size,
     raw_gauge,
     rewritten,
     whole,
 )
 
-_PARTS = "PEN|PE|G|N|IG|GND|GRD|GRND|GROUND|EGC|EG|EQG|CPC|NEUT|NEU|NEUTRAL"
+_PARTS = "PEN|PE|G|N|IG|(?i:GND|GRD|GRND|GROUND|EGC|EG|EQG|CPC|NEUT|NEU|NEUTRAL)"
 _JOINED = rf"(?:(?:\+|&|w/|W/|with|and|plus){B})"
 
 
@@ -108,8 +108,8 @@ AREAS: tuple[Slip, ...] = (
 RUNS: tuple[Slip, ...] = (
     Slip(
         "ground-in-run",
-        whole(rf"{_JOINED}?(?:\(?1\)?{B}-?{B})?#(\d+(?:/0)?)(?:{B}AWG)?{B}-?({_PARTS})"),
-        lambda match, _: f"+ {PART_WORDS.get(match[2], match[2])} #{match[1]}",
+        whole(rf"{_JOINED}?(?:\(?1\)?{B}-?{B})?(?:#(\d+)|#?(\d/0))(?:{B}AWG)?{B}-?({_PARTS})"),
+        lambda match, _: f"+ {further(match[3])} #{match[1] or match[2]}",
         "A conductor added to the run is named first and sized then.",
         "feeder MSB -> LP-5  3#8 1#8G Cu  30 m",
         "feeder MSB -> LP-5  3#8 + G #8 Cu  30 m",
@@ -117,7 +117,7 @@ RUNS: tuple[Slip, ...] = (
     Slip(
         "ground-joined-by-a-word",
         whole(rf"(?:&|w/|W/|with|and|plus){B}({_PARTS}){BB}#?(\d+(?:/0)?)(?:{B}AWG)?"),
-        lambda match, _: f"+ {PART_WORDS.get(match[1], match[1])} #{match[2]}",
+        lambda match, _: f"+ {further(match[1])} #{match[2]}",
         "A conductor added to the run stands behind a `+`.",
         "feeder MSB -> LP-5  3#8 w/G #10 Cu  30 m",
         "feeder MSB -> LP-5  3#8 + G #10 Cu  30 m",
@@ -164,6 +164,14 @@ RUNS: tuple[Slip, ...] = (
         "A wire gauge has its sign, so that it is no bare number.",
         "feeder MSB -> LP-5  3#8 + G 10 Cu  30 m",
         "feeder MSB -> LP-5  3#8 + G #10 Cu  30 m",
+    ),
+    Slip(
+        "electrode-gauge-unmarked",
+        whole(rf"electrode{BB}(\d/0)(?:{B}AWG)?(?:{BB}Cu)?"),
+        rewritten(r"electrode #\1"),
+        "A wire gauge has its sign; the wire to an electrode is of copper.",
+        "panel LP-5 208Y/120  electrode 3/0",
+        "panel LP-5 208Y/120  electrode #3/0",
     ),
     Slip(
         "size-before-role",
