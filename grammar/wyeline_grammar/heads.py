@@ -11,7 +11,7 @@ from wyeline_grammar.slip_fixes import Place
 from wyeline_grammar.spelling import nearest
 from wyeline_grammar.syntax import Line, Token
 from wyeline_grammar.trade_terms import term_of
-from wyeline_grammar.vocabulary import KINDS, STATEMENTS
+from wyeline_grammar.vocabulary import KINDS, STATEMENTS, word_kind
 
 _MOVING = frozenset({"elevator", "pump", "fan"})
 """Classes of loads that are motors."""
@@ -29,19 +29,26 @@ def meant(place: Place) -> tuple[Problem, Mended | None] | None:
     None where the line has another problem, or where its first word is just misspelt.
     """
     tokens = place.tokens
-    if not place.statement or place.wrong is not tokens[0] or not _heads_a_statement(tokens):
+    if not place.statement or place.wrong is not tokens[0]:
         return None
     first, typed = tokens[0], place.text[: tokens[0].end]
+    if first.kind in ("NAME", "TEXT", "PORT") and len(tokens) > 1:
+        follows = tokens[2].kind if tokens[1].kind == "LEGS" and len(tokens) > 2 else tokens[1].kind
+        if follows in ("ARROW", "COLON", "VOLTAGE"):
+            return _unsaid(place, typed, _likely(tokens))
+    if not _heads_a_statement(tokens):
+        return None
     if _board_at_the_service(typed, tokens):
         return _unknown(place, typed), None
     kind, load_class = _meant_kind(typed, tokens)
     if kind:
         return _renamed(place, typed, kind, load_class)
     if _says_a_device(typed, tokens):
-        return _device(place, typed), None
+        return _device(typed), None
     if first.kind == "KEY" and first.text == "main" and any(t.kind == "VOLTAGE" for t in tokens):
         return _unknown(place, typed), None  # the main board, by the look of it
-    if first.kind != "PLAIN" or nearest(first.text, place.expected):
+    small = first.text.lower()
+    if first.kind not in ("PLAIN", "NAME") or word_kind(small) != "PLAIN" or nearest(small, place.expected):
         return None
     return _unknown(place, typed), None
 
@@ -128,7 +135,7 @@ def _says_a_device(typed: str, tokens: tuple[Token, ...]) -> bool:
     return term is not None and "curve" in term.about
 
 
-def _device(place: Place, typed: str) -> Problem:
+def _device(typed: str) -> Problem:
     """``breaker CB-1 ...``: devices stand on what they protect, so that none is drawn that protects nothing."""
     return Problem(
         rule="unreadable-line",
@@ -137,8 +144,8 @@ def _device(place: Place, typed: str) -> Problem:
         start=0,
         end=len(typed),
         found=f"`{typed}` in front of a name",
-        needed="its rating on a feeder, `feeder MSB -> LP-1  100 A 3p`, on a circuit, `1  20 A 1p`, or as the `main` of "
-        "a board; one in an enclosure of its own is a `disconnect`",
+        needed="its rating on a feeder, `feeder MSB -> LP-1  100 A 3p`, on a circuit, `1  20 A 1p`, or as `main` of a "
+        "board; one in an enclosure of its own is a `disconnect`",
         why="A device is judged by the wires and the load behind it, so it is written where these are.",
         change="Write its rating behind the feeder that it protects, and delete this line; or call it a `disconnect` "
         "and feed it",
@@ -146,15 +153,38 @@ def _device(place: Place, typed: str) -> Problem:
     )
 
 
+def _likely(tokens: tuple[Token, ...]) -> tuple[str, ...]:
+    """The kinds, or statement, that a line looks like by what stands on it, the likeliest first."""
+    words = {token.text for token in tokens}
+    if any(token.kind in ("ARROW", "COLON") for token in tokens[1:3]):
+        return ("transformer",) if tokens[1].kind == "VOLTAGE" else ("feeder",)
+    if words & {"bus", "main", "incomer", "spaces"}:
+        return ("panel", "switchboard")
+    return ("utility", "generator") if "fault" in words else ("load", "panel")
+
+
+def _unsaid(place: Place, name: str, words: tuple[str, ...]) -> tuple[Problem, Mended | None]:
+    """A line that begins with a name: the word before it is missing."""
+    sure = len(words) == 1
+    listed = " or ".join(f"`{word} {name}`" for word in words)
+    problem = Problem(
+        rule="known-slip" if sure else "unreadable-line",
+        message=f"in front of `{name}` stands what it is, as in {listed}",
+        line=0,
+        start=0,
+        end=len(name),
+        found=f"`{name}` alone",
+        needed=listed if sure else f"a kind of equipment: {_KIND_LIST}",
+        why="The first word says what a line is: a kind of equipment with its name, or `feeder` with two ends.",
+        change=f"Write {listed}",
+        remedies=tuple(Remedy(f"Write `{word} {name}`", (TextEdit(0, 0, 0, f"{word} "),), sure) for word in words),
+    )
+    return problem, (place.text, 0, 0, f"{words[0]} ") if sure else None
+
+
 def _unknown(place: Place, typed: str) -> Problem:
     """A first word that nobody knows: what there is, and what the rest of the line looks like."""
-    words = {token.text for token in place.tokens}
-    if any(token.kind == "ARROW" for token in place.tokens[1:3]):
-        likely = "feeder"
-    elif words & {"bus", "main", "incomer", "spaces"}:
-        likely = "panel"
-    else:
-        likely = "load"
+    likely = _likely(place.tokens)[0]
     statements = ", ".join(f"`{word}`" for word in sorted(STATEMENTS - {"wye"}))
     return Problem(
         rule="unreadable-line",

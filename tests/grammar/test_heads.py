@@ -75,6 +75,33 @@ def test_a_first_word_that_nobody_knows_is_told_every_kind() -> None:
     assert only("transfomer T-1 480 3ph -> 208Y/120").remedies[0].title == "Write `transformer`"
 
 
+@pytest.mark.parametrize(
+    ("wrong", "right"),
+    [
+        ("MSB -> LP-1  100 A 3p", "feeder MSB -> LP-1  100 A 3p"),
+        ("MSB[AB] -> LP-1  100 A 2p", "feeder MSB[AB] -> LP-1  100 A 2p"),
+        ('"Hall 2" -> LP-1  100 A 2p', 'feeder "Hall 2" -> LP-1  100 A 2p'),
+        ("F-2: MSB -> LP-1", "feeder F-2: MSB -> LP-1"),
+        ("T-1 480 3ph -> 208Y/120  75 kVA", "transformer T-1 480 3ph -> 208Y/120  75 kVA"),
+    ],
+)
+def test_a_line_that_begins_with_a_name_is_read_with_the_word_that_it_lacks(wrong: str, right: str) -> None:
+    problem = only(wrong)
+    assert problem.rule == "known-slip" and problem.remedies[0].sure
+    assert applied(wrong, problem.remedies[0]) == right
+    read, meant = parse(wrong), parse(right)
+    assert (read.form, [t.text for t in read.head]) == (meant.form, [t.text for t in meant.head])
+    assert all(0 <= t.start <= t.end <= len(wrong) for p in read.phrases for t in p.tokens)
+
+
+def test_of_a_name_and_a_voltage_the_likely_kinds_are_offered() -> None:
+    for text, first in (("LP-1 208Y/120  bus 100 A", "panel"), ("GRID 480Y/277  fault 10 kA", "utility")):
+        problem = only(text)
+        assert problem.remedies[0].title == f"Write `{first} {text.split()[0]}`"
+        assert not any(remedy.sure for remedy in problem.remedies)
+    assert "no kind of equipment" in only("Netz NET 400Y/230  fault 10 kA").message
+
+
 def test_a_device_as_a_line_of_its_own_is_told_where_devices_stand() -> None:
     for text in ("breaker CB-1 480Y/277  400 A", "mccb CB-1  400 A 3p", "fuse F-1 480 3ph"):
         problem = only(text)
