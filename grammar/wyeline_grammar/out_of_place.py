@@ -268,11 +268,21 @@ def _count_of_wires(place: str, text: str) -> Problem:
     )
 
 
+_TO_NEUTRAL = {208: 120, 380: 220, 400: 230, 415: 240, 480: 277, 600: 347, 690: 400}
+"""Volts between lines of the usual wyes, and to their neutral (ANSI C84.1, IEC 60038)."""
+_MOSTLY_WYE = frozenset({208, 380, 400, 415})
+"""Voltages of boards that nearly always bring their neutral (common practice, no source)."""
+
+
 def _volts_without_wires(place: str, text: str) -> Problem:
     """``208V`` or ``12.47 kV``: a voltage that does not say which wires bring it."""
     given = parse_quantity(text)
     figure = format_number(given.number, 9) + (" kV" if given.unit == "kV" else "")
     spelled = [f"{figure} 3ph", f"{figure} 1ph"]
+    neutral = _TO_NEUTRAL.get(given.number) if given.unit == "V" else None
+    if neutral is not None and place in BOARDS:
+        wye = f"{figure}Y/{neutral}"
+        spelled.insert(0 if given.number in _MOSTLY_WYE else 2, wye)
     shown = listed([f"`{s}`" for s in spelled])
     return Problem(
         "attribute-out-of-place",
@@ -281,9 +291,10 @@ def _volts_without_wires(place: str, text: str) -> Problem:
         0,
         0,
         found=f"{text} alone",
-        needed=f"a voltage with its wires: {shown}, or with its neutral, such as `208Y/120`",
+        needed=f"a voltage with its wires: {shown}"
+        + ("" if "Y/" in shown else ", or with its neutral, such as `208Y/120`"),
         why="The same volts arrive on two wires, on three, or on three and a neutral; which, must not be guessed.",
-        change=f"Write {shown} right behind the name, or the wye with its neutral.",
+        change=f"Write {shown} right behind the name; `Y/` brings the neutral.",
         remedies=tuple(swap(f"Write `{s}`", 0, s) for s in spelled),
     )
 

@@ -11,6 +11,7 @@ from wyeline_grammar.attributes import (
     listed,
     place_phrase,
     range_phrase,
+    use_of,
 )
 from wyeline_grammar.model import Value
 from wyeline_grammar.notation import NotationError
@@ -104,7 +105,9 @@ def impossible(index: int, written: str, accept: Accept) -> Problem:
 def implausible(place: str, index: int, written: str, accept: Accept, value: Value) -> Problem:
     usual = range_phrase(accept)
     remedies: tuple[Remedy, ...] = ()
-    if value.kind == "quantity" and value.dimension == accept.dimension and not _near(accept, value):
+    if index == 0 and value.dimension == "current" and value.text.endswith("mA") and use_of(place, "rcd") is not None:
+        remedies = (swap(f"Write `rcd {value.text}`", 0, f"rcd {value.text}"),)  # milliamperes are what it trips at
+    elif value.kind == "quantity" and value.dimension == accept.dimension and not _near(accept, value):
         number = parse_quantity(value.text).number
         remedies = tuple(
             swap(f"Write `{spelled}`", index, spelled) for spelled in _spelled(format_number(number, 9), number, accept)

@@ -233,3 +233,14 @@ def test_a_rating_that_needs_no_key_is_offered_without_it() -> None:
     assert mended("transfer", "main 400 A 3p") == {"400 A 3p"}
     assert mended("busway", "bus 800 A") == {"800 A"}
     assert mended("motor", "bus 800 A") == set()
+
+
+def test_volts_alone_on_a_board_are_offered_the_wye_of_the_same_figure() -> None:
+    assert mended("panel", "400 V") == {"400Y/230", "400 3ph", "400 1ph"}
+    assert [r.title for r in read("panel", "480 V").problems[0].remedies][-1] == "Write `480Y/277`"
+    assert mended("motor", "400 V") == {"400 3ph", "400 1ph"}
+
+
+def test_milliamperes_are_what_a_residual_current_device_trips_at() -> None:
+    for place in ("circuit", "feeder"):
+        assert mended(place, "30 mA") == {"rcd 30 mA"}

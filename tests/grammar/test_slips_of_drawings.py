@@ -233,7 +233,7 @@ MEANT = [
     ("panel LP-9 3N~ 400V bus 225 A", "panel LP-9 400Y/230 bus 225 A"),
     ("panel LP-9 230V 1N~ bus 225 A", "panel LP-9 230 1ph bus 225 A"),
     ("panel LP-9 230V~ bus 225 A", "panel LP-9 230 1ph bus 225 A"),
-    ("panel LP-9 400 V bus 225 A", "panel LP-9 400 3ph bus 225 A"),
+    ("panel LP-9 400 V bus 225 A", "panel LP-9 400Y/230 bus 225 A"),
     ("panel LP-9 480VAC bus 225 A", "panel LP-9 480 3ph bus 225 A"),
     ("panel LP-9 208Y/120V 3P4W bus 225 A", "panel LP-9 208Y/120 bus 225 A"),
     ("panel LP-9 208Y/120 3P4W bus 225 A", "panel LP-9 208Y/120 bus 225 A"),
