@@ -265,9 +265,8 @@ def _jumper(view: View, line: Line) -> Iterator[Finding]:
     wiring = line.wiring
     if wiring.ground is None:
         return
-    # In raceways in parallel each jumper follows the wires of its own raceway (NEC 250.102(C)(2)).
-    least = bonding_jumper(line.tables, wiring.size, 1, wiring.metal, wiring.metal)
-    if isinstance(least, NotListed) or area_mm2(wiring.ground) >= area_mm2(least.value) * _SLACK:
+    least = _jumper_beside(view, line)
+    if least is None or area_mm2(wiring.ground) >= area_mm2(least.value) * _SLACK:
         return
     yield about(
         view, JUMPER, line,
@@ -295,10 +294,21 @@ def _rewritten(line: Line, text: str, title: str) -> tuple[Fix, ...]:
     return (Fix(title, (Edit(line.block, span.line, span.start, span.line, span.end, text),), Safety.LOOK),)
 
 
+def _jumper_beside(view: View, line: Line) -> Looked[str] | None:
+    """The table's bonding jumper beside a transformer's secondary wires, in each raceway; None elsewhere.
+
+    In raceways in parallel each jumper follows the wires of its own raceway (NEC 250.102(C)(2)).
+    """
+    if purpose_of(view, line, current_of(view, line)) is not Purpose.SECONDARY:
+        return None
+    found = bonding_jumper(line.tables, line.wiring.size, 1, line.wiring.metal, line.wiring.metal)
+    return None if isinstance(found, NotListed) else found
+
+
 def _with_ground(view: View, line: Line, role: str) -> tuple[Fix, ...]:
     wiring = line.wiring._replace(ground=line.wiring.size, ground_role=role)
     if line.us:
-        least = _least(line) if line.guard is not None else None
+        least = _least(line) if line.guard is not None else _jumper_beside(view, line)
         if least is None:
             return ()
         size = least.value

@@ -111,3 +111,16 @@ def test_a_neutral_of_a_legs_size_is_called_so() -> None:
     written = "3#3 + N #3 + G #12"
     text = US + PANEL.format(main=100) + f"feeder MSB -> LP-1  100 A 3p  {written} Cu THWN-2  20 m  in 3 inch EMT\n"
     assert "neutral 3: as large as a leg" in proposal(text, "MSB -> LP-1").reasons
+
+
+# NEC 250.102(C)(1), from memory: to #2 Cu #8, 1 and 1/0 #6, 2/0 and 3/0 #4, over 350 to 600 kcmil #1/0.
+@pytest.mark.parametrize(
+    ("written", "jumper"), [("3#1 + N #1", "#6"), ("3#3/0 + N #3/0", "#4"), ("2 sets 3x400kcmil + N 400kcmil", "#1/0")]
+)
+def test_a_missing_jumper_behind_a_transformer_is_offered_by_its_wires(written: str, jumper: str) -> None:
+    text = US + BANK.format(wires=written)
+    (missing,) = [f for f in analysis(text).findings() if f.rule == "equipment-ground-missing"]
+    (fix,) = missing.fixes
+    after = apply_edits(text, fix.edits)
+    assert f"{written} + G {jumper} Cu" in " ".join(after.split())
+    assert not {"equipment-ground-missing", *RULES} & {f.rule for f in analysis(after).findings()}
