@@ -32,7 +32,7 @@ from wyeline_linter.studies.place_sources import (
 )
 from wyeline_linter.studies.place_transformers import place_transformer
 from wyeline_linter.studies.recipe import LineAt, SourceAt, TransformerAt, line_of, refused_joins, wiring_of
-from wyeline_linter.studies.source_impedance import source_data
+from wyeline_linter.studies.source_impedance import USUAL_TOLERANCE, source_data, tolerance_of, voltage_factor
 from wyeline_linter.studies.transformer_impedance import transformer_data
 from wyeline_linter.systems import Known, System, SystemState
 from wyeline_linter.tables import Basis
@@ -148,9 +148,10 @@ class _Builder:
     # sources
 
     def _source(self, equipment: Equipment, system: System, bus: Bus) -> None:
-        data = source_data(equipment, system, self.case, self.practice)
         made = self.made
-        self.recipe.sources.append(SourceAt(equipment, system, *self.made.noted(), data))
+        tolerance = made.state_tolerance(bus, tolerance_of(equipment, self._declared(equipment)))
+        data = source_data(equipment, system, self.case, self.practice, tolerance)
+        self.recipe.sources.append(SourceAt(equipment, system, tolerance, *self.made.noted(), data))
         made.assumed += data.assumed
         made.missing += data.missing
         blank = tuple(m.text for m in data.missing if m.lack is not Lack.EARTH)
@@ -256,7 +257,8 @@ class _Builder:
         self.recipe.followers.append((equipment, system, bus))
         if self.case is not Case.MAX:
             return
-        if not place_converter(self.net, equipment, system, bus):
+        c = voltage_factor(self.case, self.practice, system, self.made.tolerance_at(bus))
+        if not place_converter(self.net, equipment, system, bus, c):
             text = f"`{equipment.name}` states no `limit`, so what it adds to a fault is not counted"
             needed = "`limit`, such as `limit 1.1 pu`"
             self.made.missing.append(Missing(Lack.SOURCE, equipment.name, text, equipment.place, needed))
@@ -274,20 +276,24 @@ class _Builder:
         if equipment.kind != "transformer" or not isinstance(state.winding, Transformed):
             self._source(equipment, system, made)
             return
-        data = transformer_data(equipment, self.case, self.practice, system.nominal.line_v)
+        secondary_v = system.nominal.line_v
+        stated = tolerance_of(equipment, self._declared(equipment))
+        tolerance = USUAL_TOLERANCE if stated is None else stated
+        data = transformer_data(equipment, self.case, self.practice, secondary_v, tolerance)
         self.made.transformers[name] = data
         noted, first = self.made.noted(), len(self.net.branches.impedance)
         self.made.missing += data.missing
         self.made.assumed += data.assumed
         self.made.inherit(fed, made)
         blocks = state.winding.separately_derived
+        self.made.state_tolerance(made, stated)
         if blocks:
             # A new star point: what is unknown of the zero sequence above does not reach it.
             self.made.unknown_earth.pop(made.name, None)
         self.made.add_unknown(made, tuple(m.text for m in data.missing))
         star = place_transformer(self.net, name, fed, made, state.winding, data)
         windings = range(first, len(self.net.branches.impedance))
-        self.recipe.transformers.append(TransformerAt(equipment, system.nominal.line_v, *noted, data, windings))
+        self.recipe.transformers.append(TransformerAt(equipment, secondary_v, tolerance, *noted, data, windings))
         if blocks:
             self._earthing(equipment, system, made, star)
             return

@@ -8,6 +8,7 @@ from wyeline_linter.circuit import Bus, Network
 from wyeline_linter.studies.case import Assumption, Case, Missing
 from wyeline_linter.studies.line_impedance import LineData
 from wyeline_linter.studies.recipe import Recipe
+from wyeline_linter.studies.source_impedance import USUAL_TOLERANCE
 from wyeline_linter.studies.transformer_impedance import TransformerData
 from wyeline_linter.systems import System
 
@@ -39,6 +40,8 @@ class Built:
     assumed: list[Assumption] = field(default_factory=list)
     ceiling: dict[str, str] = field(default_factory=dict)
     """Bus name -> the unlimited source above it."""
+    tolerance: dict[str, float] = field(default_factory=dict)
+    """Bus name -> how far above nominal its voltage may stand, as a part of it, where that is written."""
     recipe: Recipe = field(default_factory=Recipe)
     """What was placed and of what, for the same circuit with other values (:mod:`.vary`)."""
 
@@ -56,6 +59,19 @@ class Built:
                 kept[bus.name] = kept[near.name]
         if near.name in self.ceiling:
             self.ceiling[bus.name] = self.ceiling[near.name]
+        if near.name in self.tolerance:
+            self.tolerance[bus.name] = self.tolerance[near.name]
+
+    def state_tolerance(self, bus: Bus, stated: float | None) -> float:
+        """Keep the tolerance of a system that is made at a bus, where it is written; gives the one that counts."""
+        self.tolerance.pop(bus.name, None)
+        if stated is not None:
+            self.tolerance[bus.name] = stated
+        return self.tolerance_at(bus)
+
+    def tolerance_at(self, bus: Bus) -> float:
+        """How far above nominal the voltage of a bus may stand, as a part of it: written, or the usual."""
+        return self.tolerance.get(bus.name, USUAL_TOLERANCE)
 
     def add_unknown(self, bus: Bus, reasons: Reasons) -> None:
         """More reasons why the figures of a bus cannot be told."""

@@ -6,13 +6,12 @@ import math
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, PlacedCircuit
-from wyeline_linter.circuit import iec60909
 from wyeline_linter.studies.branch import wires_of
 from wyeline_linter.studies.case import Case
 from wyeline_linter.systems import NEUTRAL, System
 
 if TYPE_CHECKING:
-    from wyeline_linter.studies.fault import FaultCurrent, FaultView
+    from wyeline_linter.studies.fault import FaultCurrent
     from wyeline_linter.studies.line_impedance import LineData
     from wyeline_linter.studies.study import StateStudy
 
@@ -36,7 +35,7 @@ def end_fault_a(study: StateStudy, board: Equipment, placed: PlacedCircuit, *, l
     if data is None or data.leg is None:
         return None
     system, at_board = faults.built.system_at[bus.name], faults.at_bus(bus)
-    factor = _voltage_factor(study, faults, system)
+    factor = faults.voltage_factor(bus)  # which the fault at the board holds already
     found = []
     for kind, volts, ohm in _ways(system, legs, data):
         fault = at_board.get(kind)
@@ -69,11 +68,3 @@ def _behind(volts: float, fault: FaultCurrent) -> complex:
         return complex(0.0, volts / fault.amperes)
     r = volts / fault.amperes / math.hypot(1.0, ratio)
     return complex(r, r * ratio)
-
-
-def _voltage_factor(study: StateStudy, faults: FaultView, system: System) -> float:
-    """The factor c of IEC 60909-0 that the fault at the board holds already."""
-    if study.practice != "iec":
-        return 1.0
-    volts = system.nominal.line_v
-    return iec60909.c_max(volts) if faults.largest else iec60909.c_min(volts)

@@ -15,7 +15,7 @@ from wyeline_linter.studies.built import Built, Reasons
 from wyeline_linter.studies.case import Case
 from wyeline_linter.studies.place_sources import PROTECTIVE
 from wyeline_linter.system_words import conductor_text
-from wyeline_linter.systems import NEUTRAL, System
+from wyeline_linter.systems import NEUTRAL
 
 if TYPE_CHECKING:
     from wyeline_linter.circuit import FaultStudy
@@ -100,13 +100,12 @@ class WorstColumns:
 
 
 class Group(NamedTuple):
-    """Buses with the same conductors and legs, with their systems; at which of them the way back through earth and
+    """Buses with the same conductors and legs; at which of them the way back through earth and
     neutral is known."""
 
     conductors: tuple[str, ...]
     legs: tuple[str, ...]
     buses: list[Bus]
-    systems: list[System]
     earth_known: Bools
 
 
@@ -117,19 +116,17 @@ class Alike:
     def __init__(self, built: Built) -> None:
         import numpy as np
 
-        found: dict[tuple[tuple[str, ...], tuple[str, ...]], tuple[list[Bus], list[System]]] = {}
+        found: dict[tuple[tuple[str, ...], tuple[str, ...]], list[Bus]] = {}
         for bus in built.network.buses:
             system = built.system_at.get(bus.name)
             if system is not None and bus.name not in built.unknown:
-                buses, systems = found.setdefault((bus.conductors, system.legs), ([], []))
-                buses.append(bus)
-                systems.append(system)
+                found.setdefault((bus.conductors, system.legs), []).append(bus)
         self.groups: list[Group] = []
         self.at: dict[str, tuple[int, int]] = {}
-        for (conductors, legs), (buses, systems) in found.items():
+        for (conductors, legs), buses in found.items():
             self.at |= {bus.name: (len(self.groups), row) for row, bus in enumerate(buses)}
             known = np.array([bus.name not in built.unknown_earth for bus in buses], dtype=np.bool_)
-            self.groups.append(Group(conductors, legs, buses, systems, known))
+            self.groups.append(Group(conductors, legs, buses, known))
         self.place = {name: k for k, name in enumerate(self.at)}
 
 
@@ -266,7 +263,7 @@ class FaultView:
         for group in self.alike.groups if study is not None else ():
             assert study is not None
             places = study.places(group.buses)
-            factors = [self._c_factor(system) for system in group.systems]
+            factors = [self.voltage_factor(bus) for bus in group.buses]
             found.append(
                 [
                     WorstColumns(kind, [(tied, places.tied(tied)) for tied in ties], factors, largest=self.largest)
@@ -275,12 +272,12 @@ class FaultView:
             )
         return found
 
-    def _c_factor(self, system: System) -> float:
+    def voltage_factor(self, bus: Bus) -> float:
         """Voltage factor of IEC 60909-0 at the place of the fault; 1 in other practice."""
         if self.practice != "iec":
             return 1.0
-        volts = system.nominal.line_v
-        return iec60909.c_max(volts) if self.largest else iec60909.c_min(volts)
+        volts, tolerance = self.built.system_at[bus.name].nominal.line_v, self.built.tolerance_at(bus)
+        return iec60909.c_max(volts, tolerance) if self.largest else iec60909.c_min(volts, tolerance)
 
     # what a current means for equipment
 

@@ -159,13 +159,17 @@ def earthing_ohm(equipment: Equipment, system: System, declared: Body | None = N
     return None
 
 
-def place_converter(net: Network, equipment: Equipment, system: System, bus: Bus) -> bool:
-    """Put the fixed fault current of an inverter that follows the grid on its bus; False where none is stated."""
+def place_converter(net: Network, equipment: Equipment, system: System, bus: Bus, c_factor: float) -> bool:
+    """Put the fixed fault current of an inverter that follows the grid on its bus; False where none is stated.
+
+    Currents of the whole network are read times the voltage factor at the fault, which raises the voltage of sources
+    and no current that a converter limits (IEC 60909-0:2016, from memory): it is placed over ``c_factor``.
+    """
     limit = converter_limit_a(equipment, system)
     if limit is None:
         return False
     legs = system.legs if is_three_phase(system) else (system.conductors[0], system.conductors[1])
-    net.fault_current_source(equipment.name, bus.pick(legs), limit)
+    net.fault_current_source(equipment.name, bus.pick(legs), limit / c_factor)
     return True
 
 

@@ -40,10 +40,11 @@ class LineAt:
 
 @dataclass(slots=True)
 class SourceAt:
-    """A source, where what it lacks is listed, and its data."""
+    """A source, how far above nominal its system may stand, where what it lacks is listed, and its data."""
 
     equipment: Equipment
     system: System
+    tolerance: float
     missing: int
     assumed: int
     data: SourceData
@@ -51,10 +52,12 @@ class SourceAt:
 
 @dataclass(slots=True)
 class TransformerAt:
-    """A transformer, where what it lacks is listed, its data, and where its impedances stand in the circuit."""
+    """A transformer, the voltage that it makes and how far above it that may stand, where what it lacks is listed, its
+    data, and where its impedances stand in the circuit."""
 
     equipment: Equipment
     secondary_v: float
+    tolerance: float
     missing: int
     assumed: int
     data: TransformerData

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass, field
 
 from wyeline_grammar.linking import Equipment
-from wyeline_grammar.model import Fact
+from wyeline_grammar.model import Body, Fact
 from wyeline_grammar.notation import VoltageForm
 from wyeline_linter.circuit import iec60909
 from wyeline_linter.circuit.nameplate import from_magnitude, utility_z0
@@ -15,6 +15,9 @@ from wyeline_linter.studies.transformer_impedance import x_over_r
 from wyeline_linter.systems import System
 
 SQRT3 = math.sqrt(3.0)
+USUAL_TOLERANCE = 0.06
+"""How far above nominal low voltage stands at the most where nobody states a ``range``, as a part of it (IEC 60909-0
+Table 1 has +6 % and +10 %); sheets and the list of assumptions say so."""
 ASSUMED_IEC_R_OVER_X = 0.1
 """R/X of a network feeder of which only the fault power is known (IEC 60909-0, 6.2; from memory)."""
 
@@ -64,12 +67,15 @@ def is_unlimited(equipment: Equipment) -> bool:
     return "infinite" in equipment.body.flags or equipment.body.text("fault") == "infinite"
 
 
-def source_data(equipment: Equipment, system: System, case: Case, practice: str | None) -> SourceData:
-    """What a source shows in a case. A load flow holds the terminal voltage, so ``z1`` is 0 there."""
+def source_data(
+    equipment: Equipment, system: System, case: Case, practice: str | None, tolerance: float = USUAL_TOLERANCE
+) -> SourceData:
+    """What a source shows in a case; ``tolerance`` is that of its system, from :func:`tolerance_of`. A load flow holds
+    the terminal voltage, so ``z1`` is 0 there."""
     if equipment.kind == "utility":
-        found = _utility(equipment, system, case, practice)
+        found = _utility(equipment, system, case, practice, tolerance)
     elif equipment.kind == "generator":
-        found = _generator(equipment, system, case, practice)
+        found = _generator(equipment, system, case, practice, tolerance)
     else:
         found = converter_data(equipment, system)
     if case is Case.FLOW:
@@ -79,12 +85,15 @@ def source_data(equipment: Equipment, system: System, case: Case, practice: str 
     return found
 
 
-def tolerance_of(equipment: Equipment | None) -> float:
-    """How far above nominal the supply may stand: its ``range``, else +6 % (IEC 60909-0 Table 1)."""
-    fact = equipment.body.facts.get("range") if equipment is not None else None
-    if fact is not None and isinstance(fact.value.data, tuple):
-        return float(fact.value.data[1]) - 1.0
-    return 0.06
+def tolerance_of(equipment: Equipment, declared: Body | None) -> float | None:
+    """How far above nominal the voltage of a system may stand, as a part of it: the ``range`` of the utility that
+    gives it, or of the declared system that is made; None where neither states one."""
+    own = equipment.body if equipment.kind == "utility" else None
+    for body in (own, declared):
+        fact = body.facts.get("range") if body is not None else None
+        if fact is not None and isinstance(fact.value.data, tuple):
+            return round(float(fact.value.data[1]) - 1.0, 9)
+    return None
 
 
 def _amperes(fact: Fact, system: System) -> float:
@@ -93,7 +102,7 @@ def _amperes(fact: Fact, system: System) -> float:
     return fact.number / (SQRT3 if is_three_phase(system) else 1.0) / line_v(system)
 
 
-def _utility(equipment: Equipment, system: System, case: Case, practice: str | None) -> SourceData:
+def _utility(equipment: Equipment, system: System, case: Case, practice: str | None, tolerance: float) -> SourceData:
     found = SourceData()
     if is_unlimited(equipment) and case is Case.MAX:
         found.z1 = found.z2 = found.z0 = 0j
@@ -105,7 +114,7 @@ def _utility(equipment: Equipment, system: System, case: Case, practice: str | N
     ratio = _utility_x_over_r(found, equipment, practice)
     if level is None or ratio is None:
         return found
-    c_of = _c_factor(case, practice, system, tolerance_of(equipment))
+    c_of = voltage_factor(case, practice, system, tolerance)
     found.z1 = found.z2 = found.z0 = _loop(line_v(system), _amperes(level, system), ratio, c_of, system)
     if system.has_neutral or system.earth is not None or system.earthing.conductor is not None:
         _fit_earth(found, equipment, system, case, ratio, c_of)
@@ -228,14 +237,15 @@ def _loop(volts: float, amperes: float, ratio: float, c: float, system: System) 
     return from_magnitude(c * volts / (share * amperes), ratio)
 
 
-def _c_factor(case: Case, practice: str | None, system: System, tolerance: float) -> float:
+def voltage_factor(case: Case, practice: str | None, system: System, tolerance: float) -> float:
+    """Voltage factor c of IEC 60909-0 Table 1 in a system; 1 in other practice."""
     if practice != "iec":
         return 1.0
     volts = line_v(system)
     return iec60909.c_min(volts, tolerance) if case is Case.MIN else iec60909.c_max(volts, tolerance)
 
 
-def _generator(equipment: Equipment, system: System, case: Case, practice: str | None) -> SourceData:
+def _generator(equipment: Equipment, system: System, case: Case, practice: str | None, tolerance: float) -> SourceData:
     body, name, place = equipment.body, equipment.name, equipment.place
     found = SourceData()
     rated = rated_current_a(equipment, system)
@@ -263,7 +273,7 @@ def _generator(equipment: Equipment, system: System, case: Case, practice: str |
     pf = body.number("pf") or 0.8
     k_g = 1.0
     if practice == "iec" and case is not Case.START:
-        c = _c_factor(Case.MAX, practice, system, 0.06)
+        c = voltage_factor(Case.MAX, practice, system, tolerance)
         k_g = iec60909.generator_factor(volts, volts, c, subtransient, math.sqrt(1 - pf * pf))
     reactance = {Case.MIN: 1 / sustained if sustained else subtransient, Case.START: transient}.get(case, subtransient)
     assert reactance is not None

@@ -35,8 +35,11 @@ def x_over_r(body: Body) -> float | None:
     return None if not turned else 1 / turned
 
 
-def transformer_data(equipment: Equipment, case: Case, practice: str | None, secondary_v: float) -> TransformerData:
-    """The nameplate of a transformer for a case; ``secondary_v`` is line to line, for the factor of IEC 60909."""
+def transformer_data(
+    equipment: Equipment, case: Case, practice: str | None, secondary_v: float, tolerance: float
+) -> TransformerData:
+    """The nameplate of a transformer for a case; ``secondary_v`` is line to line, ``tolerance`` how far above it its
+    system may stand, for the factor of IEC 60909."""
     body, name, place = equipment.body, equipment.name, equipment.place
     s_va, z = body.number("power"), body.number("z")
     ratio = x_over_r(body)
@@ -60,7 +63,7 @@ def transformer_data(equipment: Equipment, case: Case, practice: str | None, sec
             lacks("x/r and no winding loss", "`x/r` or `loss` from the nameplate")
     k_t = 1.0
     if z_pu is not None and practice == "iec" and case is Case.MAX:
-        k_t = iec60909.transformer_factor(z_pu.imag, iec60909.c_max(secondary_v, 0.10 if secondary_v > 1000 else 0.06))
+        k_t = iec60909.transformer_factor(z_pu.imag, iec60909.c_max(secondary_v, tolerance))
         z_pu *= k_t
     z0 = body.number("z0")
     z0_pu = None

@@ -21,7 +21,7 @@ from wyeline_linter.studies.load_pieces import LoadPieces
 from wyeline_linter.studies.place_loads import place_loads
 from wyeline_linter.studies.place_sources import PROTECTIVE, place_converter, source_ohm
 from wyeline_linter.studies.recipe import LineAt, line_of, refused_joins, wiring_of
-from wyeline_linter.studies.source_impedance import SourceData, source_data
+from wyeline_linter.studies.source_impedance import SourceData, source_data, voltage_factor
 from wyeline_linter.studies.transformer_impedance import transformer_data
 from wyeline_linter.tables import Basis
 
@@ -121,7 +121,8 @@ def vary(
         return None
     if case is Case.MAX:
         for equipment, system, bus in base.recipe.followers:
-            if not place_converter(made.network, equipment, system, bus):
+            c = voltage_factor(case, practice, system, made.tolerance_at(bus))
+            if not place_converter(made.network, equipment, system, bus, c):
                 return None  # what it lacks is listed among the others, in their order
     elif base.case is Case.MAX and any(m.subject == e.name for e, _, _ in base.recipe.followers for m in made.missing):
         return None
@@ -190,7 +191,7 @@ def _ohm(data: LineData, conductor: str) -> complex:
 
 def _vary_sources(made: Built, practice: str | None) -> bool:
     for k, at in enumerate(made.recipe.sources):
-        data = source_data(at.equipment, at.system, made.case, practice)
+        data = source_data(at.equipment, at.system, made.case, practice, at.tolerance)
         if not _known_alike(at.data, data):
             return False
         made.recipe.sources[k] = replace(at, data=data)
@@ -215,7 +216,7 @@ def _vary_transformers(made: Built, base: Built, practice: str | None) -> bool:
     made.recipe.transformers = []
     for at in base.recipe.transformers:
         name = at.equipment.name
-        data = transformer_data(at.equipment, made.case, practice, at.secondary_v)
+        data = transformer_data(at.equipment, made.case, practice, at.secondary_v, at.tolerance)
         made.transformers[name] = data
         made.recipe.transformers.append(replace(at, data=data))
         factor = data.k_t / at.data.k_t

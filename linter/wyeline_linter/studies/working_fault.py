@@ -9,16 +9,18 @@ from typing import TYPE_CHECKING, NamedTuple
 from wyeline_linter.circuit import ansi, iec60909
 from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.studies.case import Assumption, Case, assumption_texts
+from wyeline_linter.studies.source_impedance import USUAL_TOLERANCE
 from wyeline_linter.system_words import conductor_text
 from wyeline_linter.working import Figure, Input, State, Step, derived, number_text
 
 if TYPE_CHECKING:
     from wyeline_grammar.linking import Place
-    from wyeline_linter.circuit import Fault
+    from wyeline_linter.circuit import Bus, Fault
     from wyeline_linter.circuit.elements import Motor
     from wyeline_linter.circuit.fault_parts import Loop, Shares
     from wyeline_linter.studies.fault import FaultCurrent, FaultView
     from wyeline_linter.studies.study import StateStudy
+    from wyeline_linter.systems import System
 
 _METHOD = {
     "us": "IEEE Std 141 and 551: symmetrical current of the first half cycle, from the network's impedances",
@@ -66,7 +68,7 @@ def _worked(
         tied = "leg to star" if len(fault.tied) == 3 else "-".join(names)
         inputs.append(derived("V", f"volts that drive it ({tied})", abs(loop.volts), "V"))
         if view.practice == "iec":
-            inputs.append(Input("c", "voltage factor, IEC 60909-0 Table 1", c, "", State.DERIVED))
+            inputs.append(_factor_row(view, bus, system, c))
         ohms = _by_owner(study, view, loop)
         digits = _decimals(loop.ohm)
         inputs += [_way_row(study, view, owner, z, digits) for owner, z in ohms.items()]
@@ -108,6 +110,18 @@ def _worked(
         _METHOD.get(view.practice or "us", "") + (_SHARES if formula.startswith("I1 ") else ""),
         merge_reasons(notes, most=12),
     )
+
+
+def _factor_row(view: FaultView, bus: Bus, system: System, c: float) -> Input:
+    """The voltage factor, and what of the tolerance of the voltage it rests on."""
+    name, stated = "voltage factor, IEC 60909-0 Table 1", view.built.tolerance.get(bus.name)
+    if system.nominal.line_v > iec60909.LOW_VOLTAGE_V:
+        return Input("c", name, c, "", State.DERIVED, note="above 1 kV")
+    share = USUAL_TOLERANCE if stated is None else stated
+    usual = f"voltage at most {100 * share:g} % above nominal"
+    if stated is None:
+        return Input("c", name, c, "", State.ASSUMED, note=f"{usual}; no `range` of its system is written")
+    return Input("c", name, c, "", State.DERIVED, note=f"{usual}, its `range`")
 
 
 def _loop_steps(loop: Loop, parts: list[complex], digits: int, names: list[str]) -> list[Step]:
