@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body, RacewayStatement
-from wyeline_linter.ahead import own_device_a
+from wyeline_linter.ahead import Ahead, own_device_a
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.laying import how_laid, is_wet, raceway_of, shared_raceway
 from wyeline_linter.protection.wiring import Wiring, wiring_of
@@ -158,10 +158,8 @@ def _feeder(
     guard = None
     if own is not None:
         guard = Guard(own, device_kind(body, own, tables), True, feeder.key)
-    elif onward is not None and onward.device_a is not None:
-        guard = Guard(
-            onward.device_a, _kind_of(view, onward.device_at, onward.device_a, tables), False, onward.device_at
-        )
+    elif onward is not None:
+        guard = guard_ahead(view, onward, tables)
     ends = [source, target]
     marked, lug_ends = _lugs(body, ends)
     if wiring is None:
@@ -173,6 +171,13 @@ def _feeder(
         feeder.key, "", f"`{feeder.key}`", feeder.block, body, feeder.place, wiring, tables, system, guard, maker,
         source, target, feeder, None, laid, lacks, shared_raceway(body), claims, assumed, lug_ends,
     )  # fmt: skip
+
+
+def guard_ahead(view: View, ahead: Ahead, tables: Basis) -> Guard | None:
+    """The device that stands ahead of a line without one of its own; None where there is none."""
+    if ahead.device_a is None:
+        return None
+    return Guard(ahead.device_a, _kind_of(view, ahead.device_at, ahead.device_a, tables), False, ahead.device_at)
 
 
 def first_device_a(line: Line) -> float | None:
