@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import cmath
 import math
+from itertools import combinations
 
-from wyeline_grammar.linking import Equipment
+from wyeline_grammar.linking import Equipment, Model
 from wyeline_grammar.model import Body
 from wyeline_grammar.notation import VoltageForm
 from wyeline_linter.circuit import EARTH, Bus, Network
 from wyeline_linter.circuit.sequences import phase_matrix
+from wyeline_linter.derive import Derivation
 from wyeline_linter.earthing import Arrangement, EarthingKind
+from wyeline_linter.network import has_bypass
 from wyeline_linter.studies.source_impedance import (
     SourceData,
     converter_limit_a,
@@ -18,7 +21,7 @@ from wyeline_linter.studies.source_impedance import (
     is_three_phase,
     line_v,
 )
-from wyeline_linter.systems import NEUTRAL, System
+from wyeline_linter.systems import NEUTRAL, Known, System
 
 PROTECTIVE = "G"
 """Name of the protective conductor's node at every bus."""
@@ -171,6 +174,19 @@ def place_converter(net: Network, equipment: Equipment, system: System, bus: Bus
     legs = system.legs if is_three_phase(system) else (system.conductors[0], system.conductors[1])
     net.fault_current_source(equipment.name, bus.pick(legs), limit / c_factor)
     return True
+
+
+def bypass_untold(model: Model, derivation: Derivation, ups: Equipment) -> bool:
+    """Whether a UPS could go over to a bypass inside it, since it gives the voltage that it gets, and no feeder to its
+    bypass is written."""
+    state = derivation.states.get(ups.name)
+    arriving, made = (state.arriving, state.system) if state is not None else (None, None)
+    if has_bypass(model, ups) or not isinstance(arriving, Known) or not isinstance(made, Known):
+        return False
+    a, b = arriving.system, made.system
+    if a.frequency_hz != b.frequency_hz or not set(b.conductors) <= set(a.conductors):
+        return False
+    return all(math.isclose(a.distance(x, y), b.distance(x, y), rel_tol=0.01) for x, y in combinations(b.conductors, 2))
 
 
 def is_tt(system: System) -> bool:

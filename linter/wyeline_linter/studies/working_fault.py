@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from wyeline_linter.circuit import ansi, iec60909
 from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.studies.case import Assumption, Case, assumption_texts
+from wyeline_linter.studies.place_sources import bypass_untold
 from wyeline_linter.studies.source_impedance import USUAL_TOLERANCE
 from wyeline_linter.system_words import conductor_text
 from wyeline_linter.working import Figure, Input, State, Step, derived, number_text
@@ -96,6 +97,7 @@ def _worked(
     conductors = "cold conductors, running motors added" if view.built.case is Case.MAX else "hot conductors, no motors"
     ceiling = view.built.ceiling.get(bus.name)
     notes = assumption_texts(_concerned(view, loop, shares), study.view.length_text)
+    notes = (*_bypasses(study, name), *notes)
     if ceiling is not None:
         notes = (f"`{ceiling}` unlimited: this is a ceiling", *notes)
     return Figure(
@@ -110,6 +112,16 @@ def _worked(
         _METHOD.get(view.practice or "us", "") + (_SHARES if formula.startswith("I1 ") else ""),
         merge_reasons(notes, most=12),
     )
+
+
+def _bypasses(study: StateStudy, name: str) -> list[str]:
+    """What is taken of the supplies ahead that could go over to a bypass which nobody wrote."""
+    way = [study.equipment(each) for each in (name, *study.connectivity.above(name))]
+    return [
+        f"`{e.name}` does not go over to its bypass, which is not written: its inverter alone feeds a fault behind it"
+        for e in way
+        if e is not None and e.kind == "ups" and bypass_untold(study.model, study.derivation, e)
+    ]
 
 
 def _factor_row(view: FaultView, bus: Bus, system: System, c: float) -> Input:

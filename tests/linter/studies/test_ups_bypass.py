@@ -8,6 +8,7 @@ from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.figures import model_figures
 from wyeline_linter.network import NORMAL_STATE
+from wyeline_linter.studies.working_fault import fault_figure
 
 ROOT = "/m/model.wye"
 SITE = """wye 1
@@ -132,3 +133,28 @@ def test_edits_keep_up(state: str | None) -> None:
         assert [(f.rule, f.message) for f in analysis.findings()] == [(f.rule, f.message) for f in again.findings()]
         assert [f.message for f in analysis.study_findings()] == [f.message for f in again.study_findings()]
         assert model_figures(analysis.view) == model_figures(again.view)
+
+
+SAME_VOLTAGE = (
+    SITE.replace("transformer TX-B 480 3ph -> 208Y/120  45 kVA, z 4 %, x/r 1.5, electrode #4\n", "")
+    .replace("feeder MSB -> TX-B  70 A 3p  3#4 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n", "")
+    .replace("TX-B -> UPS-1{port}", "MSB -> UPS-1.bypass")
+    .replace("480Y/277", "208Y/120")
+    .replace("{ups}", UPS.replace("480Y/277", "208Y/120"))
+)
+
+
+def gaps(text: str) -> list[str]:
+    return [f.subject for f in fresh(text).all_findings() if f.rule == "bypass-not-written"]
+
+
+def test_a_ups_without_a_written_bypass_says_that_its_inverter_alone_counts() -> None:
+    """Common practice, no source: a double conversion supply goes over to its mains in a fault. It can by wire alone
+    where it gives the voltage that it gets."""
+    without = "".join(line for line in SAME_VOLTAGE.splitlines(keepends=True) if "BYP:" not in line)
+    assert gaps(SAME_VOLTAGE) == []
+    assert gaps(without) == ["UPS-1"]
+    assert gaps(without.replace("ups UPS-1 208Y/120 -> 208Y/120", "ups UPS-1 208 3ph -> 208Y/120")) == []
+    told = fault_figure(fresh(without).view.studies.normal, "IT-1").assumptions
+    assert any("`UPS-1` does not go over to its bypass" in text for text in told)
+    assert not fault_figure(fresh(SAME_VOLTAGE).view.studies.normal, "IT-1").assumptions
