@@ -193,14 +193,22 @@ def _secondary(subject: Subject, unit: Equipment) -> str:
     for feeder in subject.view.feeders_out_of(unit.name):
         own = device_text(feeder.body)
         target = subject.view.equipment(feeder.target.name)
-        main = target.body.text("main") if target is not None and target.body.number("main") is not None else None
+        main = _main(target) if target is not None else ""
         if own:
             found.append(f"{own} to {feeder.target.text}")
         elif main:
-            found.append(f"main {main} of {feeder.target.text}")
+            found.append(f"{main} of {feeder.target.text}")
         else:
             found.append(f"none written at {feeder.target.text}")
     return "; ".join(found)
+
+
+def _main(board: Equipment) -> str:
+    """The main with a rating of a board, in the word that it is written with; empty where it has none."""
+    for key in ("main", "incomer"):
+        if board.body.number(key) is not None:
+            return f"{key} {board.body.text(key)}"
+    return ""
 
 
 def grounding_list(subject: Subject) -> Table:

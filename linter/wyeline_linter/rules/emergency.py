@@ -43,6 +43,8 @@ _EL = (
 )
 _OTHER = '  2,4,6  40 A 3p  20 kW heating  "Reheat"  3#8 + G #10 Cu THWN-2  20 m  in 3/4 inch EMT\n'
 
+_OTHER_CLASSES = frozenset({"legally-required", "critical", "optional"})
+"""Classes of supply beside emergency: a circuit that says one of them is not emergency on any board."""
 MIXED = rule(
     name="emergency-mixed",
     since="0.1",
@@ -69,8 +71,9 @@ def emergency_mixed(view: View, equipment: Equipment) -> Iterator[Finding]:
     feeding = [f for f in view.feeders_out_of(equipment.name) if "emergency" in f.body.flags]
     transfers = [view.equipment(name) for name in list(view.network.above(equipment.name))[:1]]
     dedicated = any(t is not None and t.kind == "transfer" and "emergency" in t.body.flags for t in transfers)
+    whole = "emergency" in equipment.body.flags  # what the board says holds for circuits that say nothing else
     marked = any("emergency" in placed.circuit.body.flags for placed in equipment.circuits)
-    if not (marked or feeding or dedicated):
+    if not (whole or marked or feeding or dedicated):
         return
     emergency: list[tuple[str, Place]] = []
     other: list[tuple[str, Place]] = []
@@ -78,20 +81,20 @@ def emergency_mixed(view: View, equipment: Equipment) -> Iterator[Finding]:
         flags = placed.circuit.body.flags
         if "spare" in flags or "space" in flags:
             continue
-        (emergency if "emergency" in flags else other).append(
-            (placed.key, Place(placed.block, placed.circuit.place.span))
-        )
-    if not other or not (emergency or feeding or dedicated):
+        belongs = "emergency" in flags or (whole and not flags.keys() & _OTHER_CLASSES)
+        (emergency if belongs else other).append((placed.key, Place(placed.block, placed.circuit.place.span)))
+    if not other or not (emergency or feeding or dedicated or whole):
         return
     keys = listed([key for key, _ in other[:4]], "and") + (" and more" if len(other) > 4 else "")
     why = "circuits " + listed([k for k, _ in emergency[:4]], "and") if emergency else "its transfer switch"
+    why = "the board" if whole else why
     yield MIXED.finding(
         other[0][1],
         f"`{equipment.name}` holds ordinary circuits ({keys}) beside emergency ones",
         found=f"{why} marked emergency; {keys} not",
         needed="a board for the emergency system alone",
         change="Move the ordinary circuits to a board of their own, behind another transfer switch; or, where they "
-        "belong to the emergency system, write `emergency` at each of them.",
+        "belong to the emergency system, write `emergency` at each of them, or at the board where all of them do.",
         subject=equipment.name,
         position=other[0][0],
     )

@@ -388,3 +388,15 @@ def test_a_guessed_length_stands_in_the_unit_of_the_schedules(tmp_path: Path) ->
     (table,) = (t for t in package_of(guessed).tables if t.kind.name == "assumptions-and-gaps")
     (row,) = (row for row in csv_rows(table) if row["sort"] == "marked as assumed")
     assert (row["figure"], row["text"]) == ("length", "49.2 ft")
+
+
+def test_an_incomer_behind_a_transformer_is_its_secondary_device(tmp_path: Path) -> None:
+    text = DAIRY.read_text("utf-8")
+    assert "bus 800 A, main 630 A" in text
+    for other in DAIRY.parent.glob("*.wye"):
+        (tmp_path / other.name).write_text(other.read_text("utf-8"), "utf-8")
+    root = tmp_path / DAIRY.name
+    root.write_text(text.replace("bus 800 A, main 630 A", "bus 800 A, incomer 630 A"), "utf-8")
+    for file, told in ((DAIRY, "main 630 A of HT-1"), (root, "incomer 630 A of HT-1")):
+        (table,) = (t for t in package_of(file).tables if t.kind.name == "transformers")
+        assert told in [cell.value for row in table.rows for cell in row.cells]
