@@ -30,13 +30,13 @@ def conductors_text(conductors: Iterable[str], practice: str | None, joint: str 
 
 
 _LEG_IN_A_SENTENCE = re.compile(
-    r"`[^`]*`|"
+    r"`[^`]*`|\bTN-C(?:-S)?\b|"
     r"(?<![\w`])(?<!\d )(?<![\d)]\()(?<!curve )(?<!type )(?<!class )(?<!method )"
     r"(?:[BC]|(?<=\b[BC] )A|(?<=\bleg )A|A(?! (?!and\b|or\b|is\b|to\b|near\b)[a-z0-9]))(?![\w`])"
 )
 """A leg's letter in a sentence. An A before a word or a figure is an article, behind a figure it is amperes; a B or C
-may name a curve, type, class or method, or a part of a section of the code. In backquotes stands the model's own
-text."""
+may name a curve, type, class, method or earthing, or a part of a section of the code. In backquotes stands the
+model's own text."""
 
 
 def with_legs_of(practice: str | None, sentence: str) -> str:

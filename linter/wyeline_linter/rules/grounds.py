@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
@@ -13,11 +14,13 @@ from wyeline_linter.grounding_conductors import (
     equipment_ground_enlarged,
     protective_conductor,
 )
+from wyeline_linter.network import makes_system
 from wyeline_linter.protection.currents import current_of
 from wyeline_linter.protection.lines import METAL_RACEWAYS, Line
 from wyeline_linter.protection.purposes import Purpose, purpose_of
 from wyeline_linter.rules.line_findings import about, line_text
 from wyeline_linter.rules.overcurrent import US
+from wyeline_linter.rules.protective_conductors import LEAST_PEN_MM2
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.sizing.as_written import needed_size
 from wyeline_linter.sizing.choosing import choose
@@ -169,14 +172,16 @@ def _ground(view: View, line: Line) -> Iterator[Finding]:
         elif wiring.cable and line.us and wiring.insulation in ("MC", "NM-B", "UF-B", "AC"):
             return  # such cables have one inside, or an armour that serves
         role = "G" if line.us else "PE"
+        as_pen = () if line.us else _as_pen(view, line)
         yield about(
             view, MISSING, line,
             f"{line.where} brings no {'equipment ground' if line.us else 'protective conductor'}",
             found=f"{line_text(line)}, and nothing for fault current to come back on",
             needed=f"`+ {role}` with its size"
-            + (", or `claim raceway-ground` where the raceway is EMT, RMC or IMC" if line.us else ""),
-            change=f"Add `+ {role}` with its size.",
-            fixes=_with_ground(view, line, role),
+            + (", or `claim raceway-ground` where the raceway is EMT, RMC or IMC" if line.us else "")
+            + (", or the neutral as `PEN`, up to where the two are parted" if as_pen else ""),
+            change=f"Add `+ {role}` with its size" + (", or write the neutral as `+ PEN`." if as_pen else "."),
+            fixes=(*as_pen, *_with_ground(view, line, role)),
         )  # fmt: skip
         return
     current = current_of(view, line)
@@ -292,6 +297,19 @@ def _rewritten(line: Line, text: str, title: str) -> tuple[Fix, ...]:
         return ()
     span = conductors.span
     return (Fix(title, (Edit(line.block, span.line, span.start, span.line, span.end, text),), Safety.LOOK),)
+
+
+def _as_pen(view: View, line: Line) -> tuple[Fix, ...]:
+    """The neutral of a supply's own line as the PEN that its TN-C or TN-C-S asks for (IEC 60364-5-54, 543.4)."""
+    maker, wiring = view.equipment(line.maker), line.wiring
+    begins = maker is not None and (makes_system(maker) or maker.kind == "transformer")
+    combined = line.system.earthing.arrangement in (Arrangement.TN_C, Arrangement.TN_C_S)
+    if not begins or not combined or wiring.neutral is None:
+        return ()
+    if area_mm2(wiring.neutral) < LEAST_PEN_MM2.get(wiring.metal, math.inf) * _SLACK:
+        return ()
+    text = wires_text(wiring._replace(ground=wiring.neutral, ground_role="PEN"), iec=True)
+    return _rewritten(line, text, f"Call the neutral what it is in this supply: `{text}`")
 
 
 def _jumper_beside(view: View, line: Line) -> Looked[str] | None:

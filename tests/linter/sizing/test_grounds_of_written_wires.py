@@ -124,3 +124,32 @@ def test_a_missing_jumper_behind_a_transformer_is_offered_by_its_wires(written: 
     after = apply_edits(text, fix.edits)
     assert f"{written} + G {jumper} Cu" in " ".join(after.split())
     assert not {"equipment-ground-missing", *RULES} & {f.rule for f in analysis(after).findings()}
+
+
+BAKERY = """project "Bakery"
+  basis iec
+  frequency 50 Hz, ambient 30 degC
+utility NET 400Y/230  fault 10 kA, fault-min 4 kA, x/r 2, earthing {earthing}
+panel MDB 400Y/230  bus 100 A, incomer 100 A 3p, rated 10 kA
+feeder NET -> MDB  100 A 3p fuse gG  {wires}  30 m, method C
+"""
+
+
+# IEC 60364-5-54, 543.4.1: a PEN has 10 mm2 of copper or 16 mm2 of aluminium, at the least.
+@pytest.mark.parametrize(
+    ("earthing", "wires", "offered"),
+    [
+        ("TN-C-S", "4x35mm2 Al XLPE", ["3x35mm2 + PEN 35mm2 Al XLPE", "4x35mm2 + PE 16mm2 Al XLPE"]),
+        ("TN-C", "3x50mm2 + N 25mm2 Al XLPE", ["3x50mm2 + PEN 25mm2 Al XLPE", "3x50mm2 + N 25mm2 + PE 25mm2 Al XLPE"]),
+        ("TN-S", "4x35mm2 Al XLPE", ["4x35mm2 + PE 16mm2 Al XLPE"]),
+        ("TN-C-S", "4x6mm2 Cu XLPE", ["5G6mm2 Cu XLPE"]),
+        ("TN-C-S", "4x10mm2 Al XLPE", ["5G10mm2 Al XLPE"]),
+    ],
+)
+def test_the_fourth_wire_of_a_supply_may_be_its_pen(earthing: str, wires: str, offered: list[str]) -> None:
+    text = BAKERY.format(earthing=earthing, wires=wires)
+    (missing,) = [f for f in analysis(text).findings() if f.rule == "equipment-ground-missing"]
+    assert [fix.edits[0].text for fix in missing.fixes] == offered
+    for fix in missing.fixes:
+        after = analysis(apply_edits(text, fix.edits)).findings()
+        assert not {"equipment-ground-missing", "equipment-ground-small", "pen-conductor-bad"} & {f.rule for f in after}
