@@ -16,15 +16,15 @@
   "Words of the group `kind'.")
 
 (defconst wye-key-words
-  '("ambient" "among" "at-most" "autonomy" "basis" "buried" "bus" "client" "code-letter" "connection" "count"
-    "curve" "delay" "detuning" "dip" "diversity" "draws" "drop-branch" "drop-path" "duty" "earthing" "eff"
-    "electrode" "factor" "fault" "fault-lg" "fault-min" "fla" "frame" "frequency" "fuse" "gfpe-pickup" "ground"
-    "ground-reactor" "ground-resistor" "grouped" "high" "incomer" "instantaneous" "kfactor" "like" "limit"
-    "location" "loss" "loss-idle" "lra" "lug-temp" "main" "mca" "mcov" "method" "mocp" "neutral" "not-with" "note"
-    "number" "numbering" "overload" "peak" "per" "pf" "pickup" "r/x" "range" "rated" "ratio" "rcd" "rcd-type"
-    "reactance" "recharge" "reserve" "resistance" "revision" "rise" "sections" "series" "service" "service-factor"
-    "soil" "spaces" "stages" "standby-of" "starter" "step" "subtransient" "sustained" "tap" "taps" "transient"
-    "transition" "units" "voltage" "with" "withstand" "x/r" "x0" "x2" "z" "z0")
+  '("ambient" "among" "at-most" "autonomy" "basis" "buried" "bus" "checked" "client" "code-letter" "connection"
+    "count" "curve" "delay" "detuning" "dip" "diversity" "drawn" "draws" "drop-branch" "drop-path" "duty"
+    "earthing" "eff" "electrode" "engineer" "factor" "fault" "fault-lg" "fault-min" "fla" "frame" "frequency"
+    "fuse" "gfpe-pickup" "ground" "ground-reactor" "ground-resistor" "grouped" "high" "incomer" "instantaneous"
+    "kfactor" "like" "limit" "location" "loss" "loss-idle" "lra" "lug-temp" "main" "mca" "mcov" "method" "mocp"
+    "neutral" "not-with" "note" "number" "numbering" "overload" "peak" "per" "pf" "pickup" "r/x" "range" "rated"
+    "ratio" "rcd" "rcd-type" "reactance" "recharge" "reserve" "resistance" "revision" "rise" "sections" "series"
+    "service" "service-factor" "soil" "spaces" "stages" "standby-of" "starter" "step" "subtransient" "sustained"
+    "tap" "taps" "transient" "transition" "units" "voltage" "with" "withstand" "x/r" "x0" "x2" "z" "z0")
   "Words of the group `key'.")
 
 (defconst wye-flag-words
@@ -41,7 +41,7 @@
   "Words of the group `action'.")
 
 (defconst wye-link-words
-  '("all" "allow" "assume" "at" "claim" "in" "leg")
+  '("all" "allow" "assume" "at" "claim" "in" "issue" "leg")
   "Words of the group `link'.")
 
 (defconst wye-font-lock-keywords
@@ -62,6 +62,7 @@
    '("\\_<\\(?:[1-4]p\\(?:\\+N\\)?\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[0-9]+\\(?:\\.[0-9]+\\)?\\.\\.[0-9]+\\(?:\\.[0-9]+\\)?\\(?:[ \t\u00a0]*\\(?:ohm/kft\\|cycles\\|mohm/m\\|ohm/km\\|K\\.m/W\\|K·m/W\\|Ω/kft\\|Ω/kft\\|Mvar\\|degC\\|degF\\|kvar\\|mohm\\|mΩ/m\\|mΩ/m\\|Ω/km\\|Ω/km\\|MVA\\|MWh\\|kVA\\|kWh\\|min\\|ohm\\|var\\|Ah\\|Hz\\|MW\\|VA\\|ft\\|hp\\|kA\\|kV\\|kW\\|km\\|mA\\|ms\\|mΩ\\|mΩ\\|pu\\|°C\\|°F\\|%\\|A\\|V\\|W\\|h\\|m\\|s\\|Ω\\|Ω\\)\\)?\\)\\_>" . 'font-lock-constant-face)
    '("\\(?:[+]\\|\\_<-?\\)[0-9]+\\(?:\\.[0-9]+\\)?\\_>" . 'font-lock-constant-face)
+   '("\\_<\\(?:[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]\\)\\_>" . 'font-lock-constant-face)
    '("\\_<[a-z0-9_.-]*[A-ZÀ-ÖØ-öø-῿Ⰰ-󠀀][[:alnum:]_.-]*\\_>" . 'font-lock-function-name-face)
    (cons (regexp-opt wye-statement-words 'symbols) ''font-lock-keyword-face)
    (cons (regexp-opt wye-kind-words 'symbols) ''font-lock-type-face)

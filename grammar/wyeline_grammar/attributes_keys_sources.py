@@ -55,7 +55,12 @@ PROJECT_KEYS = (
     keyed(
         "revision",
         "The issue of this model, as it prints on every report.",
-        Use(places("project"), (TEXT, NAME, COUNT), ('revision "B, for tender"', "revision 3")),
+        Use(
+            places("project"),
+            (TEXT, NAME, COUNT),
+            ('revision "B, for tender"', "revision 3"),
+            default="the name of the newest `issue`",
+        ),
     ),
     keyed(
         "number",
@@ -63,6 +68,21 @@ PROJECT_KEYS = (
         Use(places("project"), (TEXT, NAME, COUNT), ('number "24-117"', "number 24117")),
     ),
     keyed("client", "Whom the work is for.", Use(places("project"), (TEXT, NAME), ('client "Harbour Trust"',))),
+    keyed(
+        "drawn",
+        "Who drew it, as it prints in the title block.",
+        Use(places("project issue"), (TEXT, NAME), ('drawn "T. Aune"', "drawn TA"), default="an empty place to sign"),
+    ),
+    keyed(
+        "checked",
+        "Who checked it, as it prints in the title block; once an issue says who, what the newest issue says.",
+        Use(places("project issue"), (TEXT, NAME), ('checked "R. Okafor"',), default="an empty place to sign"),
+    ),
+    keyed(
+        "engineer",
+        "The engineer who answers for the design; the drawings keep a place for the seal.",
+        Use(places("project"), (TEXT, NAME), ('engineer "R. Okafor, PE"',)),
+    ),
     keyed(
         "location",
         "Where it stands: building, level, room.",

@@ -219,6 +219,7 @@ ALL_KINDS = (
 
 ALL_PLACES = (
     Place("project", "a project", ()),
+    Place("issue", "an issue", ()),
     Place("raceway", "a raceway", (_length("its length", "0.05 m", "3000 m"),)),
     Place(
         "feeder",

@@ -54,9 +54,12 @@ ALL_FLAGS = (
         _CLASSED,
         lighting="Lighting; taken as continuous.",
         receptacle="Receptacles (socket outlets).",
-        heating="Space or process heating.",
+        heating="Space or process heating; in a dwelling the electric heating of its rooms.",
         cooling="Air conditioning and refrigeration.",
-        kitchen="Commercial kitchen equipment.",
+        kitchen="Commercial kitchen equipment; in a dwelling what cooks: ranges, ovens, cooktops.",
+        appliance="An appliance of a dwelling fastened in place: water heater, dishwasher, disposer, pump, fan.",
+        dryer="A clothes dryer of a dwelling.",
+        heat_pump="A heat pump, which heats and cools.",
         elevator="Elevators and lifts.",
         process="Equipment of a process or a shop.",
         ev="Charging of electric vehicles; taken as continuous.",
@@ -181,6 +184,12 @@ ALL_SMALL_WORDS = (
     Word("assume", "Marks a value that is assumed, not known; reports list it.", "assume "),
     Word("allow", "Accepts a finding; the reason is required.", 'allow ${1:rule} "${2:reason}"'),
     Word("claim", "Asks for an exception of the code, whose conditions are then checked.", "claim ${1:tap-25ft}"),
+    Word(
+        "issue",
+        "An issue of the project: its name, its date, what for. The newest is the revision; without a date it is being "
+        "prepared.",
+        'issue ${1:A} ${2:2026-03-02} "${3:for review}"',
+    ),
 )
 
 ALL_ACTIONS = (

@@ -27,7 +27,7 @@ _GROUPS: tuple[tuple[frozenset[str], str, frozenset[str]], ...] = (
         frozenset("TEXT SIZE TRADE_SIZE PORT PLAIN FLAG KIND ACTION".split()),
     ),
     (
-        frozenset({*_STARTS, "ALLOW", "CLAIM"}),
+        frozenset({*_STARTS, "ALLOW", "CLAIM", "ISSUE"}),
         "the positions of a circuit, or a keyword with its value",
         frozenset("TEXT NAME NUMBER LIST ACTION".split()),
     ),
@@ -48,6 +48,7 @@ _SINGLE = {
     "TEXT": "a text in quotes",
     "NUMBER": "a number",
     "LIST": "positions such as `2,4`",
+    "DATE": "a date such as `2026-03-02`",
     "QUANTITY": "a number with its unit, such as `225 A`",
     "VOLTAGE": "a voltage such as `480Y/277`",
     "POLES": "poles such as `3p`",

@@ -19,6 +19,7 @@ EQUIPMENT_STOPS = {"name": 12, "sides": 20, "phrases": 40}
 FEEDER_STOPS = {"source": 7, "arrow": 19, "target": 22, "device": 30, "wires": 41, "length": 85}
 CIRCUIT_STOPS = {"device": 10, "load": 20, "class": 30, "text": 50, "wires": 77}
 RACEWAY_STOPS = {"name": 12, "phrases": 40}
+ISSUE_STOPS = {"date": 14, "phrases": 26}
 
 _BLANKS = re.compile(r"[ \t\u00a0]+")
 _NUMBER_UNIT = re.compile(r"(?P<number>[+-]?[\d.]+(?:-\d+/\d+)?(?:/\d+)?)[ \t\u00a0]*(?P<unit>\S.*)")
@@ -102,6 +103,8 @@ def _compose(raw: str, line: Line) -> str:
         setter.at(RACEWAY_STOPS["name"])
         setter.put(_words(line.head[1:]))
         return _append(setter, raw, line.phrases, RACEWAY_STOPS["phrases"], line.head[-1])
+    if line.form == "issue":
+        return _issue(raw, line)
     statement = line.form in ("wye", "project", "include", "scenario", "expect")
     setter = _Setter("" if statement else INDENT)
     setter.put(_words(line.head))
@@ -125,6 +128,15 @@ def _equipment(raw: str, line: Line) -> str:
         setter.at(EQUIPMENT_STOPS["sides"])
         setter.put(_words(rest[1:]))
     return _append(setter, raw, line.phrases, EQUIPMENT_STOPS["phrases"], head[-1] if head else None)
+
+
+def _issue(raw: str, line: Line) -> str:
+    setter = _Setter(INDENT)
+    setter.put(_words(line.head[:2]))
+    if len(line.head) > 2:
+        setter.at(ISSUE_STOPS["date"])
+        setter.put(_words(line.head[2:]))
+    return _append(setter, raw, line.phrases, ISSUE_STOPS["phrases"], line.head[-1])
 
 
 def _append(setter: _Setter, raw: str, phrases: tuple[Phrase, ...], stop: int, last: Token | None) -> str:

@@ -78,6 +78,7 @@ GROUP_OF_KIND: dict[str, str] = {
     "RANGE": "count",
     "LIST": "count",
     "NUMBER": "count",
+    "DATE": "count",
     **dict.fromkeys(("ARROW", "LE", "GE", "COLON", "PLUS"), "mark"),
     **{word.upper(): "statement" for word in vocabulary.STATEMENTS},
     **{word.upper(): "link" for word in vocabulary.SMALL_WORDS},
@@ -133,6 +134,7 @@ RULES: tuple[Rule, ...] = (
     Rule("count", rf"{_N}\.\.{_N}(?:{_B}{_UNIT})?"),
     Rule("count", "[0-9]+(?:,[0-9]+)+"),
     Rule("count", f"[+-]?{_N}"),
+    Rule("count", "[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]"),
 )
 """Tried in this order, as the tokenizer does: of two rules that fit from the same place the upper one holds."""
 

@@ -76,6 +76,7 @@ _TOKENS: dict[str, str] = {
     "band": f"{_N}-{_N}(?:k?V)?",
     "range": rf"{_N}\.\.{_N}(?:{_UNIT}|k?V)?",
     "list": "[0-9]+(?:,[0-9]+)+",
+    "date": "[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]",
     "poles": r"[1-4]p(?:\+N)?",
     "unit": _UNIT,
     "volts": "k?V",
@@ -105,7 +106,7 @@ _QUANTITY = """choice(
       seq(choice($._number, $._fraction), choice($._unit, $._volts)),
     )"""
 _COUNT = """choice(
-      $._number, $._list, $._poles, seq($._range, optional(choice($._unit, $._volts))),
+      $._number, $._list, $._date, $._poles, seq($._range, optional(choice($._unit, $._volts))),
       seq($._number, $._sets), $._tight_sets,
     )"""
 

@@ -12,6 +12,7 @@ from operator import attrgetter
 from wyeline_grammar import model as m
 from wyeline_grammar.bodies import BodyBuilder, name_use, place_of, unquoted
 from wyeline_grammar.circuit_rows import read_row
+from wyeline_grammar.issue_dates import UNREAD, is_a_day, no_such_day
 from wyeline_grammar.notation import NotationError, parse_legs, parse_voltage
 from wyeline_grammar.parser import ELSEWHERE, read_block
 from wyeline_grammar.places import span_of
@@ -25,7 +26,7 @@ _STATEMENTS: Remembered[tuple[str, ...], m.Statement] = of_blocks()
 
 _DETAILS: dict[str, frozenset[str]] = {
     "equipment": frozenset({"more", "allow", "claim"}),
-    "project": frozenset({"more", "allow", "claim"}),
+    "project": frozenset({"more", "allow", "claim", "issue"}),
     "raceway": frozenset({"more", "allow", "claim"}),
     "feeder": frozenset({"more", "allow", "claim"}),
     "scenario": frozenset({"action", "allow"}),
@@ -39,6 +40,7 @@ _DETAIL_WORDS = {
     "action": "a switching action",
     "allow": "an allowance",
     "claim": "a claim",
+    "issue": "an issue",
 }
 _BELONGS = {
     "circuit": "Circuits stand under a panel, switchboard, switchgear or mcc.",
@@ -46,6 +48,7 @@ _BELONGS = {
     "action": "Switching actions stand under a scenario.",
     "allow": "An `allow` stands under the statement whose finding it accepts.",
     "claim": "A `claim` stands under the feeder or equipment that needs the exception.",
+    "issue": "An `issue` stands under the project.",
 }
 
 
@@ -109,6 +112,7 @@ class _StatementReader:
         self.problems = problems
         self.allows: list[m.Allow] = []
         self.claims: list[m.Claim] = []
+        self.issues: list[m.Issue] = []
         self.circuits: list[m.Circuit] = []
         self.actions: list[m.Action] = []
         self.last = head
@@ -182,6 +186,8 @@ class _StatementReader:
                 self._allow(row, line)
             elif line.form == "claim":
                 self._claim(row, line)
+            elif line.form == "issue":
+                self._issue(row, line)
 
     def _out_of_place(self, row: int, line: Line, form: str, place: str) -> None:
         words = line.words()
@@ -236,7 +242,12 @@ class _StatementReader:
         name = next((name_use(t, self.row) for t in self.line.head if t.kind in ("NAME", "TEXT")), None)
         built = body.build()
         return m.ProjectStatement(
-            *self._common(), name=name, body=built, allows=tuple(self.allows), claims=tuple(self.claims)
+            *self._common(),
+            name=name,
+            body=built,
+            allows=tuple(self.allows),
+            claims=tuple(self.claims),
+            issues=tuple(self.issues),
         )
 
     def _equipment(self) -> m.Statement:
@@ -442,6 +453,19 @@ class _StatementReader:
         text = rest[-1] if rest and rest[-1].kind == "TEXT" and (place is None or len(rest) > 2) else None
         span = span_of(row, line.head[0].start, line.head[-1].end)
         self.claims.append(m.Claim(name.text, place, unquoted(text) if text else None, span))
+
+    def _issue(self, row: int, line: Line) -> None:
+        name = next((t for t in line.head[1:] if t.kind in ("NAME", "TEXT", "NUMBER")), None)
+        dated = next((t for t in line.head if t.kind == "DATE"), None)
+        date = dated.text if dated is not None else UNREAD if line.problems else ""
+        if dated is not None and not is_a_day(dated.text):
+            self.problems.append(no_such_day(dated, row))
+            date = UNREAD
+        body = BodyBuilder("issue", self.problems)
+        body.add(row, line.phrases)
+        if name is not None:
+            span = span_of(row, line.start, line.end)
+            self.issues.append(m.Issue(name_use(name, row), date, body.build(), span))
 
 
 _READERS: dict[str, Callable[[_StatementReader], m.Statement]] = {

@@ -27,6 +27,8 @@ END = "$END"
 CLOSED_FORMS = frozenset({"wye", "include", "scenario", "expect", "action", "allow", "claim"})
 """Forms of lines whose head is all; the others may have phrases behind it, a circuit must."""
 
+_NEED_PHRASES = frozenset({"circuit", "more"})
+
 STATEMENT_FORMS = frozenset("wye project include equipment type raceway feeder scenario expect".split())
 """Forms of lines in the first column."""
 
@@ -153,7 +155,7 @@ def _compose(kinds: Kinds, statement: bool) -> Recipe | Failure:
             assumed = kinds[at] == "ASSUME"
             phrases.append((phrase, at + assumed, end, assumed))
             last, at = at, end
-    if not stuck and at == n and (phrases or form in CLOSED_FORMS or (statement and n)):
+    if not stuck and at == n and n and (phrases or form not in _NEED_PHRASES):
         counts.composed += 1
         return Recipe(form, head, tuple(phrases))
     # What is wrong shows in the head, the last whole phrase and the words up to the wrong one.

@@ -169,6 +169,16 @@ class Allow(NamedTuple):
     span: Span
 
 
+class Issue(NamedTuple):
+    """``issue NAME [DATE] phrases``: ``date`` as ISO 8601 writes it, empty for an issue that is being prepared, ``?`` where
+    it cannot be read."""
+
+    name: NameUse
+    date: str
+    body: Body
+    span: Span
+
+
 class Claim(NamedTuple):
     """``claim NAME [at PLACE] ["text"]``."""
 
@@ -230,10 +240,13 @@ class Include(Statement):
 
 @dataclass(frozen=True, slots=True)
 class ProjectStatement(Statement):
+    """``issues`` are in the order in which they are written."""
+
     name: NameUse | None
     body: Body
     allows: tuple[Allow, ...]
     claims: tuple[Claim, ...]
+    issues: tuple[Issue, ...]
 
 
 @dataclass(frozen=True, slots=True)

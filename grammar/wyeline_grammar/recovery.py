@@ -44,9 +44,10 @@ _DETAIL_FORMS = {
     "ACTION": "action",
     "ALLOW": "allow",
     "CLAIM": "claim",
+    "ISSUE": "issue",
     **dict.fromkeys(("NUMBER", "LIST", "NAME", "TEXT"), "circuit"),
 }
-_IN_HEAD = frozenset("NAME TEXT PORT VOLTAGE ARROW LEGS COLON TRADE_SIZE".split())
+_IN_HEAD = frozenset("NAME TEXT PORT VOLTAGE ARROW LEGS COLON TRADE_SIZE DATE".split())
 
 
 def recover(
@@ -255,6 +256,8 @@ def _unreadable(place: Place, stop: Failure) -> Problem:
         needed = "the reason, in quotes"
         says = f"`{before}` needs its reason behind it, in quotes"
         why = "Who reads the finding later must see why it was accepted."
+    if place.tokens[0].kind == "ISSUE" and "KEY" in stop.expected:
+        needed = "the date such as `2026-03-02`, what for in quotes, and who `drawn` and `checked` it"
     shown = wrong or place.tokens[-1]
     remedies: tuple[Remedy, ...] = ()
     change = f"Write {needed} behind `{before}`"

@@ -12,6 +12,7 @@ from wyeline_grammar.slips_boards import BOARD_WORDS
 from wyeline_grammar.slips_circuits import DESCRIPTIONS, ROWS
 from wyeline_grammar.slips_devices import DEVICES
 from wyeline_grammar.slips_figures import NUMBERS, UNITS
+from wyeline_grammar.slips_issues import ISSUES
 from wyeline_grammar.slips_names import NAMES
 from wyeline_grammar.slips_raceways import CONDUITS
 from wyeline_grammar.slips_remarks import REMARKS, SEPARATORS
@@ -21,6 +22,7 @@ from wyeline_grammar.slips_wires import AREAS, RUNS
 from wyeline_grammar.slips_wording import SIGNS, WORDING
 
 SLIPS: tuple[Slip, ...] = (
+    *ISSUES,
     *CONDUITS,
     *TRADE,
     *ROWS,

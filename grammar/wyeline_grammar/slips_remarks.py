@@ -87,7 +87,7 @@ REMARKS: tuple[Slip, ...] = (
     Slip(
         "room-without-quotes",
         whole(
-            rf"(?P<key>location|note|per|client){BB}(?P<said>[A-Za-z][^\s,\"]*(?:{BB}(?:[A-Z0-9][^\s,\"]*|of|the|and))+)"
+            rf"(?P<key>location|note|per|client|drawn|checked|engineer){BB}(?P<said>[A-Za-z][^\s,\"]*(?:{BB}(?:[A-Z0-9][^\s,\"]*|of|the|and))+)"
         ),
         _room,
         "A text stands in quotes, so that its words are not read as words of the language.",

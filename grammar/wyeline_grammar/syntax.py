@@ -49,7 +49,7 @@ class Line(NamedTuple):
     """One line: its form, the tokens of its head (in order, marks included) and its phrases.
 
     Forms of statements: ``wye project include equipment type raceway feeder scenario expect``; of details: ``circuit
-    more action allow claim``; also ``comment``, ``doc``, ``blank`` and ``broken`` (nothing usable was found).
+    more action allow claim issue``; also ``comment``, ``doc``, ``blank`` and ``broken`` (nothing usable was found).
     In a line with problems the head holds what could be read, in order, and readable phrases are kept; a line whose
     slip can only have meant one thing holds what it meant, in columns of the text as written (several tokens may then
     share them). ``comment`` runs from its ``//`` to the end of the line as written.

@@ -4,9 +4,9 @@ A word's kind follows from its spelling and the word lists alone, never from wha
 one regular expression, and the kind of a word once seen is looked up. Kinds, in the order in which they are tried
 (which is the same as: the longest spelling wins, and of two equally long the one that stands first):
 
-``TEXT PORT ARROW LE GE COLON PLUS LEGS TRADE_SIZE QUANTITY VOLTAGE RUN SIZE SETS POLES RANGE LIST NUMBER NAME``, then
-the words in small letters: ``KEY FLAG KIND ACTION``, one kind for each statement and small word (``FEEDER``, ``IN``),
-and ``PLAIN``. ``ERROR`` is a word that reaches its end as none of these.
+``TEXT PORT ARROW LE GE COLON PLUS LEGS TRADE_SIZE QUANTITY VOLTAGE RUN SIZE SETS POLES RANGE LIST NUMBER DATE NAME``,
+then the words in small letters: ``KEY FLAG KIND ACTION``, one kind for each statement and small word (``FEEDER``,
+``IN``), and ``PLAIN``. ``ERROR`` is a word that reaches its end as none of these.
 
 A token's text is the plain spelling (``x`` for ``×``, ``ohm`` for ``Ω``, ``->`` for ``→``); its columns are those of
 the text as written. Time grows with the length of the line and no faster.
@@ -68,6 +68,7 @@ _NUMERIC: tuple[tuple[str, str], ...] = (
     ("RANGE", rf"[+-]?+{_N}\.\.[+-]?+{_N}(?:{_B}{_UNIT})?"),
     ("LIST", r"[0-9]++(?:,[0-9]++)+"),
     ("NUMBER", rf"[+-]?+{_N}"),
+    ("DATE", "[0-9]{4}-[0-9]{2}-[0-9]{2}"),
 )
 _LETTERED: tuple[tuple[str, str], ...] = (
     ("PORT", rf"{_NAME}\.{_PORT_WORD}"),

@@ -80,7 +80,8 @@ def _from_its_snippet(word: Token, statement: bool) -> Next | None:
     if statement:
         entry = KINDS.get(word.text) or STATEMENTS.get(word.text)
     else:
-        entry = ACTIONS.get(word.text) or (SMALL_WORDS.get(word.text) if word.kind in ("ALLOW", "CLAIM") else None)
+        opens = word.kind in ("ALLOW", "CLAIM", "ISSUE")
+        entry = ACTIONS.get(word.text) or (SMALL_WORDS.get(word.text) if opens else None)
     if entry is None:
         return None
     words = {
@@ -93,6 +94,7 @@ def _from_its_snippet(word: Token, statement: bool) -> Next | None:
         "expect": "of what, which figure, and its limit",
         "allow": "the name of the rule, and the reason in quotes",
         "claim": "the name of the exception",
+        "issue": "its name, its date and what it is for",
     }.get(word.text, "what it acts on" if not statement else "its name")
     return Next(
         words, _STOP.sub(r"\1", entry.snippet.split("\n")[0]).replace("allow rule", "allow branch-drop-high"), True

@@ -8,25 +8,25 @@ language reference read them here. What each key, flag and kind *means* (dimensi
 from __future__ import annotations
 
 STATEMENTS = frozenset("wye project include type raceway feeder scenario expect".split())
-SMALL_WORDS = frozenset("in at leg all assume allow claim".split())
+SMALL_WORDS = frozenset("in at leg all assume allow claim issue".split())
 ACTIONS = frozenset("on off open close switch shed scale".split())
 KINDS = frozenset(
     """utility generator inverter battery ups transfer switchgear switchboard mcc panel busway disconnect transformer
     motor drive load charger capacitor junction meter spd system interlock""".split()
 )
 KEYS = frozenset(
-    """basis frequency ambient drop-branch drop-path revision number client location per note fault fault-min
-    fault-lg x/r r/x range service subtransient transient x2 x0 sustained dip step pf eff autonomy recharge
-    limit bus main incomer rated series withstand peak spaces numbering sections diversity reserve connection
-    z z0 loss loss-idle tap taps kfactor rise units high ground electrode ground-resistor ground-reactor
-    earthing neutral curve fuse frame pickup instantaneous delay gfpe-pickup rcd rcd-type voltage transition
-    method grouped buried soil lug-temp resistance reactance like with count draws mca mocp fla lra
-    code-letter service-factor overload duty starter factor standby-of not-with among at-most stages detuning
-    mcov ratio""".split()
+    """basis frequency ambient drop-branch drop-path revision number client drawn checked engineer location per note
+    fault fault-min fault-lg x/r r/x range service subtransient transient x2 x0 sustained dip step pf eff autonomy
+    recharge limit bus main incomer rated series withstand peak spaces numbering sections diversity reserve
+    connection z z0 loss loss-idle tap taps kfactor rise units high ground electrode ground-resistor ground-reactor
+    earthing neutral curve fuse frame pickup instantaneous delay gfpe-pickup rcd rcd-type voltage transition method
+    grouped buried soil lug-temp resistance reactance like with count draws mca mocp fla lra code-letter
+    service-factor overload duty starter factor standby-of not-with among at-most stages detuning mcov ratio
+    dwelling floor-area small-appliance laundry""".split()
 )
 FLAGS = frozenset(
     """existing new future temporary relocated demolish spare space continuous lighting receptacle heating cooling
-    kitchen elevator process ev it fire-pump medical welding show-window sign marina pump fan emergency
+    kitchen appliance dryer heat-pump elevator process ev it fire-pump medical welding show-window sign marina pump fan emergency
     legally-required critical optional fused gfci afci gfpe rdc-dd tied current-limiting full-rated leading
     regenerative infinite static manual grid-following grid-forming together nipple outdoor normally-open
     service-equipment isolated-phases double-neutral isolated-ground through-lugs subfeed-lugs""".split()

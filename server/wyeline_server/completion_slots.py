@@ -19,7 +19,7 @@ class Slot(NamedTuple):
     """What comes next.
 
     ``what`` is one of: ``statement detail kind sides source target legs phrase value raceway role include rule claim
-    reason action subject scenario nothing``. ``prefix`` is the part of the word already typed, from column ``start``.
+    reason action subject scenario day nothing``. ``prefix`` is the part of the word already typed, from column ``start``.
     ``head`` is the first word of the statement, ``place`` where its phrases stand (a kind, ``feeder``, ``circuit``,
     ``project``, ``raceway``), ``key`` the key or verb that a value belongs to, ``tokens`` the line's words before it.
     """
@@ -148,11 +148,21 @@ def _detail(above: tuple[Token, ...], start: int, prefix: str, before: tuple[Tok
     if first.kind in ("ALLOW", "CLAIM"):
         what = {"ALLOW": "rule", "CLAIM": "claim"}[first.kind] if len(before) == 1 else "reason"
         return Slot(what, start, prefix, place, first.text, before)
+    if first.kind == "ISSUE":
+        return _issue(start, prefix, before)
     if first.kind == "ACTION" and place == "scenario":
         return Slot("action", start, prefix, place, first.text, before)
     if first.kind in ("NUMBER", "LIST", "NAME", "TEXT"):
         return _phrase("circuit", start, prefix, before)
     return _phrase(place, start, prefix, before)
+
+
+def _issue(start: int, prefix: str, before: tuple[Token, ...]) -> Slot:
+    """Behind `issue` its name, which nobody can guess, then the day, then phrases."""
+    if len(before) == 1:
+        return Slot("nothing", start, prefix, "issue", tokens=before)
+    slot = _phrase("issue", start, prefix, before)
+    return slot._replace(what="day") if len(before) == 2 and slot.what == "phrase" else slot
 
 
 def _phrase(place: str, start: int, prefix: str, words: tuple[Token, ...]) -> Slot:

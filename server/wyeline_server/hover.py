@@ -117,8 +117,8 @@ class _Asked:
     @property
     def place(self) -> str | None:
         """The place whose keys and quantities hold here: a kind, ``feeder``, ``circuit``, ``project``, ``raceway``."""
-        if self.line.form == "circuit":
-            return "circuit"
+        if self.line.form in ("circuit", "issue"):
+            return self.line.form
         if isinstance(self.statement, EquipmentStatement):
             return self.statement.kind
         if isinstance(self.statement, FeederStatement):
@@ -135,6 +135,8 @@ class _Asked:
             return f"**{word}** — {CLAIMS[word]}" if word in CLAIMS else ""
         if self.phrase is None and self.line.form == "circuit":
             return self._circuit()
+        if self.phrase is None and self.line.form == "issue":
+            return f"**issue** — {SMALL_WORDS['issue'].doc}"
         if kind in ("NAME", "TEXT", "PORT"):
             return self._name()
         if kind == "VOLTAGE":

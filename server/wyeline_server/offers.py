@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator
+from datetime import date
 
 from wyeline_grammar.attributes import (
     ACTIONS,
@@ -166,6 +167,8 @@ class Offers:
             return
         if place in BOARDS:
             yield from self._circuits()
+        if place == "project":
+            yield _small("issue")
         yield _small("allow")
         yield _small("claim")
         if place in KINDS or place in ("feeder", "project", "raceway"):
@@ -198,6 +201,11 @@ class Offers:
         board = self.view.equipment(statement.name.text)
         return board if board is not None and board.block is block else None
 
+    def _day(self) -> Iterator[Json]:
+        """The day of an issue: an issue that is being written goes out today, or has no date yet."""
+        yield _item(date.today().isoformat(), _VALUE, "today")
+        yield from self._phrase()
+
     def _phrase(self) -> Iterator[Json]:
         place = self.slot.place
         if place in ("feeder", "circuit"):
@@ -221,7 +229,9 @@ class Offers:
         for flag in flags_at(place):
             if flag not in written:
                 yield _item(flag, _FLAG, FLAGS[flag].doc)
-        small = {"feeder": ("in", "at", "assume"), "circuit": ("in", "leg", "assume")}.get(place, ("assume",))
+        small = {"feeder": ("in", "at", "assume"), "circuit": ("in", "leg", "assume"), "issue": ()}.get(
+            place, ("assume",)
+        )
         for word in small:
             if word not in written or word == "assume":
                 yield _small(word)

@@ -42,8 +42,8 @@ class At(NamedTuple):
     @property
     def place(self) -> str:
         """Where its phrases stand, for the table of attributes: a kind's name, ``feeder``, ``circuit``, ``project``,
-        ``raceway``, ``scenario`` or ``expect``; empty where nothing readable stands above."""
-        return "circuit" if self.line.form == "circuit" else place_of(self.statement)
+        ``issue``, ``raceway``, ``scenario`` or ``expect``; empty where nothing readable stands above."""
+        return self.line.form if self.line.form in ("circuit", "issue") else place_of(self.statement)
 
     @property
     def token_span(self) -> m.Span | None:

@@ -86,7 +86,7 @@ def _form_of(head: Token, statement: bool) -> Form | None:
             return form_of(KINDS[word].snippet, KINDS[word].doc)
         return form_of(STATEMENTS[word].snippet, STATEMENTS[word].doc) if word in STATEMENTS else None
     for table in (ACTIONS, SMALL_WORDS):
-        if word in table and head.kind in ("ACTION", "ALLOW", "CLAIM"):
+        if word in table and head.kind in ("ACTION", "ALLOW", "CLAIM", "ISSUE"):
             return form_of(table[word].snippet, table[word].doc)
     if head.kind in ("NUMBER", "LIST"):
         return form_of(CIRCUIT_FORM, "A circuit: positions, device, load and its class, name, wires, length.")

@@ -29,7 +29,7 @@ def report_files(packages: Sequence[Package], formats: Sequence[str]) -> Iterato
             yield f"csv/{name}.csv", csv_text(table, first.caution)
     if "md" in formats:
         for name, table in names:
-            yield f"md/{name}.md", markdown_text(table, first.caution)
+            yield f"md/{name}.md", markdown_text(table, first.caution, first.colophon)
         if first.wants(WORKING):
             yield "md/working-sheets.md", _working(first)
     if "svg" in formats and first.wants(DIAGRAM):
@@ -42,7 +42,7 @@ def _working(package: Package) -> str:
     for sheet in package.sheets:
         title, body = sheet.title_and_body
         lines += [f"## {escaped(title)}", "", *(f"    {line}".rstrip() for line in body.splitlines()), ""]
-    return "\n".join([*lines, f"> {escaped(package.caution)}", ""])
+    return "\n".join([*lines, escaped(package.colophon), "", f"> {escaped(package.caution)}", ""])
 
 
 def left_behind(folder: str, written: Sequence[str], parts: Collection[str]) -> list[str]:

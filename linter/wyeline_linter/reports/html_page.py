@@ -12,10 +12,12 @@ from importlib.resources import files
 from wyeline_linter.reports.columns import TableKind
 from wyeline_linter.reports.diagram.sheets import SheetSize
 from wyeline_linter.reports.html_tables import sheet_html, table_html, table_id, text
+from wyeline_linter.reports.issue_list import ISSUES
 from wyeline_linter.reports.one_line import paper_of
 from wyeline_linter.reports.package import DIAGRAM, WORKING, Package
 from wyeline_linter.reports.review_tables import FINDINGS, errors_told, findings_told
 from wyeline_linter.reports.since import CHANGES
+from wyeline_linter.reports.subject import Subject
 
 
 @cache
@@ -85,9 +87,11 @@ def _edition(package: Package) -> Iterator[str]:
 def _inside(package: Package) -> list[str]:
     """All parts of one package, with the list of them."""
     parts: list[tuple[str, str, list[str]]] = []
+    tables = [(kind.title, kind.name, [_tables(package, kind)]) for kind in package.kinds if package.wants(kind.name)]
+    parts += [part for part in tables if part[1] == ISSUES.name]  # on the first printed page
     if package.wants(DIAGRAM):
         parts.append(("One-line diagram", DIAGRAM, [_drawings(package)]))
-    parts += [(kind.title, kind.name, [_tables(package, kind)]) for kind in package.kinds if package.wants(kind.name)]
+    parts += [part for part in tables if part[1] != ISSUES.name]
     if package.wants(WORKING) and package.sheets:
         parts.append(("Working sheets", WORKING, list(_sheets(package))))
     links = "".join(f'<a href="#part-{name}">{escape(title)}</a>' for title, name, _ in parts)
@@ -104,7 +108,7 @@ def _inside(package: Package) -> list[str]:
         told = f'<a href="#part-{FINDINGS.name}">{told}</a>'
     since = package.wishes.since
     if since is not None:
-        revised = escape(since.told(package.subject.project_text("revision")))
+        revised = escape(since.told)
         told += f'. <a href="#part-{CHANGES.name}">{revised}</a>'
     stand = f'<p class="told{" errors" if errors else ""}">{errors}{told}</p>'
     top = f'<nav aria-label="Parts">{links}</nav>\n{stand}\n<p class="caution">{caution} {limits}</p>\n'
@@ -124,16 +128,21 @@ def _sheets(package: Package) -> Iterator[str]:
     yield "</div>"
 
 
-def _issue(package: Package) -> list[str]:
-    """What tells one issue of a project from another: its number, revision and date, as far as they are given."""
-    number, revision = (package.subject.project_text(key) for key in ("number", "revision"))
-    return [text for text in (number, f"revision {revision}" if revision else "", package.wishes.date) if text]
+def _signed(subject: Subject) -> str:
+    """Who drew and checked it, and who answers for it; on paper an empty place to sign for whom nobody named."""
+    names = [("Drawn", subject.drawn), ("Checked", subject.checked)]
+    engineer = subject.project_text("engineer")
+    places = [
+        f"<div{'' if name else ' class=open'}><dt>{title}</dt><dd>{escape(name)}</dd></div>"
+        for title, name in (*names, *([("Engineer", engineer)] if engineer else ()))
+    ]
+    return f'<dl class="signed">{"".join(places)}</dl>'
 
 
 def _top(packages: Sequence[Package]) -> str:
     subject = packages[0].subject
     client = subject.project_text("client")
-    facts = [*_issue(packages[0]), *([f"for {client}"] if client else []), subject.basis_in_words]
+    facts = [*packages[0].issue, *([f"for {client}"] if client else []), subject.basis_in_words]
     names = [p.subject.scenario for p in packages]
     choice = f"<p>Switch state: {escape(names[0])}</p>"
     if len(names) > 1:
@@ -142,6 +151,7 @@ def _top(packages: Sequence[Package]) -> str:
     return (
         f'<header class="top"><h1>{escape(subject.project)}</h1>'
         f"<p>{escape(' · '.join(facts))}</p>"
+        f"{_signed(subject)}"
         f'<div class="tools">{choice}<label>Find <input id="find" type="search" placeholder="tag or description ( / )" '
         'role="combobox" aria-expanded="false" aria-controls="found" aria-autocomplete="list" '
         'autocomplete="off"></label>'
@@ -174,7 +184,7 @@ def _style(package: Package) -> str:
     size: SheetSize = paper_of(package.subject, package.wishes.paper)
     sheet = "letter" if package.subject.practice == "us" else "A4"
     foot = css_string(package.foot)
-    project, issue = css_string(package.subject.project), css_string(" \N{MIDDLE DOT} ".join(_issue(package)))
+    project, issue = css_string(package.subject.project), css_string(" \N{MIDDLE DOT} ".join(package.issue))
     return (
         _resource("page.css")
         + f"@page{{size:{sheet} landscape;margin:12mm 10mm 16mm;"

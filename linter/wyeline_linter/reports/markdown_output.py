@@ -10,8 +10,9 @@ from wyeline_linter.reports.since import MARK
 _SPECIAL = re.compile(r"([\\`*_{}\[\]|~#!])")
 
 
-def markdown_text(table: Table, caution: str) -> str:
-    """One table as a document of its own. Columns that stay empty all the way down are left out."""
+def markdown_text(table: Table, caution: str, colophon: str = "") -> str:
+    """One table as a document of its own. Columns that stay empty all the way down are left out; ``colophon`` says of
+    which issue of which project it is."""
     lines = [f"# {escaped(table.title)}", "", escaped(table.kind.doc), ""]
     lines += [f"- {escaped(label)}: {escaped(text)}" for label, text in table.facts]
     if table.facts:
@@ -24,6 +25,8 @@ def markdown_text(table: Table, caution: str) -> str:
         lines += ["", *(f"{number}. ? {escaped(reason)}" for number, reason in enumerate(reasons, 1))]
     if table.notes:
         lines += ["", *(f"- {escaped(note)}" for note in table.notes)]
+    if colophon:
+        lines += ["", escaped(colophon)]
     return "\n".join([*lines, "", f"> {escaped(caution)}", ""])
 
 

@@ -7,12 +7,15 @@ from dataclasses import replace
 from typing import Any
 
 from wyeline_grammar.linking import Equipment, Feeder, status_in
+from wyeline_grammar.model import Issue
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.earthing import EarthingKind
+from wyeline_linter.issues import NOT_YET
 from wyeline_linter.network import NORMAL_STATE
 from wyeline_linter.reports.columns import number, resolve
-from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSet, SheetSize, TitleBlock, sheets_of
+from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSet, SheetSize, sheets_of
 from wyeline_linter.reports.diagram.sketch import BUSES, Device, DeviceKind, Edge, Kind, Node, Sketch, Status, Winding
+from wyeline_linter.reports.diagram.title_strip import Issued, TitleBlock
 from wyeline_linter.reports.review_tables import errors_told
 from wyeline_linter.reports.since import MARK, Since
 from wyeline_linter.reports.subject import Subject, about_equipment, about_feeder, row_anchor
@@ -43,7 +46,7 @@ def one_line(subject: Subject, *, linked: bool = True, since: Since | None = Non
         nodes = tuple(replace(n, working="") for n in nodes)
         edges = tuple(replace(e, working="") for e in edges)
     if since is not None:
-        sign = f"{MARK} {subject.project_text('revision')}".rstrip()
+        sign = f"{MARK} {subject.revision_mark}".rstrip()
         nodes = tuple(replace(n, lines=(*n.lines, sign)) if about_equipment(n.id) in since.marked else n for n in nodes)
         edges = tuple(replace(e, lines=(*e.lines, sign)) if about_feeder(e.id) in since.marked else e for e in edges)
     return Sketch(nodes, edges, f"{subject.project}: one-line diagram")
@@ -53,18 +56,28 @@ def diagram(
     subject: Subject, date: str = "", paper: str = "", *, linked: bool = True, since: Since | None = None
 ) -> SheetSet:
     """The one-line diagram on sheets. ``paper`` is A3 or tabloid; left out, what the code basis is printed on."""
-    changes = () if since is None else (since.told(subject.project_text("revision")),)
+    changes = () if since is None else (since.told,)
     title = TitleBlock(
         subject.project,
         subject.project_text("number"),
-        subject.project_text("revision"),
+        subject.revision,
         subject.basis_in_words,
         date,
         subject.scenario,
         (*subject.cautions, *errors_told(subject), *changes),
         subject.project_text("client"),
+        subject.drawn,
+        subject.checked,
+        subject.project_text("engineer"),
+        tuple(_issued(issue) for issue in reversed(subject.issues)),
     )
     return sheets_of(one_line(subject, linked=linked, since=since), title, paper_of(subject, paper), subject.practice)
+
+
+def _issued(issue: Issue) -> Issued:
+    body = issue.body
+    drawn, checked = (body.text(key) or "" for key in ("drawn", "checked"))
+    return Issued(issue.name.text, issue.date or NOT_YET, body.description or "", drawn, checked)
 
 
 def paper_of(subject: Subject, paper: str = "") -> SheetSize:

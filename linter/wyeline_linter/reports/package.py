@@ -21,6 +21,7 @@ from wyeline_linter.reports.equipment_lists import (
 )
 from wyeline_linter.reports.fault_and_drop import FAULTS, fault_and_drop
 from wyeline_linter.reports.feeder_schedule import FEEDERS, feeder_schedule
+from wyeline_linter.reports.issue_list import ISSUES, issue_list
 from wyeline_linter.reports.load_summary import CLASSES, SUMMARY, load_classes, load_summary
 from wyeline_linter.reports.one_line import diagram
 from wyeline_linter.reports.panel_schedule import SCHEDULE, panel_schedules
@@ -39,6 +40,7 @@ from wyeline_linter.reports.subject import Subject
 from wyeline_linter.reports.working_sheets import Sheet, working_sheets
 
 TABLE_KINDS: tuple[TableKind, ...] = (
+    ISSUES,
     SCHEDULE,
     FEEDERS,
     SUMMARY,
@@ -56,10 +58,13 @@ TABLE_KINDS: tuple[TableKind, ...] = (
 """Every table of a report, in the order in which they are handed over."""
 
 DIAGRAM, WORKING = "diagram", "working"
+EMPTY_PLACE = "_" * 12
+"""Where somebody signs by hand."""
 PARTS: tuple[str, ...] = (DIAGRAM, *(kind.name for kind in TABLE_KINDS), WORKING)
 """What ``--only`` takes."""
 
 _BUILDERS: dict[str, Callable[[Subject], list[Table]]] = {
+    ISSUES.name: lambda s: [issue_list(s)],
     SCHEDULE.name: panel_schedules,
     FEEDERS.name: lambda s: [feeder_schedule(s)],
     SUMMARY.name: lambda s: [load_summary(s)],
@@ -103,6 +108,8 @@ class Package:
         return TABLE_KINDS if self.wishes.since is None else (CHANGES, *TABLE_KINDS)
 
     def wants(self, part: str) -> bool:
+        if part == ISSUES.name and not self.subject.issues:
+            return False
         return part in self.wishes.parts or (part == CHANGES.name and self.wishes.since is not None)
 
     @cached_property
@@ -110,7 +117,7 @@ class Package:
         """The one-line diagram on sheets."""
         self._progress("one-line diagram")
         linked = self.wants(EQUIPMENT.name) and self.wants(FEEDERS.name)
-        return diagram(self.subject, self.wishes.date, self.wishes.paper, linked=linked, since=self.wishes.since)
+        return diagram(self.subject, self.date, self.wishes.paper, linked=linked, since=self.wishes.since)
 
     @cached_property
     def sheets(self) -> list[Sheet]:
@@ -148,6 +155,26 @@ class Package:
     def of(self, kind: TableKind) -> list[Table]:
         """The tables of one kind."""
         return [table for table in self.tables if table.kind is kind]
+
+    @property
+    def issue(self) -> tuple[str, ...]:
+        """What tells one issue of a project from another: its number, revision and date, as far as they are given."""
+        number, revision = self.subject.project_text("number"), self.subject.revision
+        return tuple(text for text in (number, f"revision {revision}" if revision else "", self.date) if text)
+
+    @property
+    def date(self) -> str:
+        """The date that is asked for, else the day of the issue."""
+        return self.wishes.date or self.subject.issue_date
+
+    @property
+    def colophon(self) -> str:
+        """The title block in one line: what it is, which issue of it, for whom, and who drew and checked it."""
+        subject = self.subject
+        client, engineer = (subject.project_text(key) for key in ("client", "engineer"))
+        hands = (f"drawn {subject.drawn or EMPTY_PLACE}", f"checked {subject.checked or EMPTY_PLACE}")
+        parts = (subject.project, *self.issue, f"for {client}" if client else "", *hands)
+        return " \N{MIDDLE DOT} ".join(text for text in (*parts, f"engineer {engineer}" if engineer else "") if text)
 
     @property
     def caution(self) -> str:

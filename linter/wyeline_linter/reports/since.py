@@ -20,19 +20,18 @@ class Revised(NamedTuple):
 
 
 class Since(NamedTuple):
-    """An earlier issue: what it is called, its revision as printed, the changes, and what rows are marked by
-    (``about`` of a row: an element that is not written as it was)."""
+    """An earlier issue: what it is called (``issue A of 2026-03-02``, ``revision A``, or where it was read from), the
+    changes, and what rows are marked by (``about`` of a row: an element that is not written as it was)."""
 
-    label: str
-    revision: str
+    issue: str
     changes: tuple[Revised, ...]
     marked: frozenset[str]
 
-    def told(self, revision: str) -> str:
+    @property
+    def told(self) -> str:
         """What the mark means, for the head of a page and the strip of a drawing."""
-        issue = f"revision {self.revision}" if self.revision and self.revision != revision else self.label
         count = f"{len(self.changes)} change{'s' if len(self.changes) != 1 else ''}"
-        return f"{MARK} marks what is written otherwise than in {issue}: {count}."
+        return f"{MARK} marks what is written otherwise than in {self.issue}: {count}."
 
 
 CHANGES = TableKind(

@@ -7,8 +7,10 @@ from collections.abc import Callable, Iterable, Mapping
 from functools import cached_property
 from typing import Any, Literal
 
+from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place
-from wyeline_grammar.model import Body
+from wyeline_grammar.model import Body, Issue, ProjectStatement
+from wyeline_linter import issues
 from wyeline_linter.analysis import Analysis, View
 from wyeline_linter.figures import model_figures, ordered_feeders, ordered_names
 from wyeline_linter.network import NORMAL
@@ -66,19 +68,57 @@ class Subject:
     # the project
 
     @cached_property
-    def project_body(self) -> Body | None:
+    def project_statement(self) -> ProjectStatement | None:
         projects = self.view.model.projects
-        return projects[0][1].body if projects else None
+        return projects[0][1] if projects else None
+
+    @property
+    def project_block(self) -> Block | None:
+        projects = self.view.model.projects
+        return projects[0][0] if projects else None
+
+    @property
+    def project_body(self) -> Body | None:
+        return self.project_statement.body if self.project_statement is not None else None
 
     @cached_property
     def project(self) -> str:
         """The project's name; that of the root file without one."""
-        projects = self.view.model.projects
-        name = projects[0][1].name if projects else None
+        name = self.project_statement.name if self.project_statement is not None else None
         return name.text if name is not None else os.path.basename(self.view.model.root)
 
     def project_text(self, key: str) -> str:
         return (self.project_body.text(key) or "") if self.project_body is not None else ""
+
+    @cached_property
+    def issues(self) -> tuple[Issue, ...]:
+        """The issues that the project lists, the oldest first."""
+        return issues.oldest_first(self.project_statement) if self.project_statement is not None else ()
+
+    @cached_property
+    def revision(self) -> str:
+        """The revision as it prints: as stated, else the newest issue."""
+        return issues.revision(self.project_statement) if self.project_statement is not None else ""
+
+    @property
+    def revision_mark(self) -> str:
+        """The revision beside a mark on a drawing: its name alone."""
+        return self.revision.removesuffix(f" ({issues.NOT_YET})")
+
+    @cached_property
+    def issue_date(self) -> str:
+        """The day of the revision that prints; empty where it is not known."""
+        return issues.issue_date(self.project_statement) if self.project_statement is not None else ""
+
+    @property
+    def drawn(self) -> str:
+        """Who drew it; empty where nobody is named, so that a place to sign stays."""
+        return issues.drawn_by(self.project_statement) if self.project_statement is not None else ""
+
+    @property
+    def checked(self) -> str:
+        """Who checked it; empty where nobody is named, so that a place to sign stays."""
+        return issues.checked_by(self.project_statement) if self.project_statement is not None else ""
 
     @property
     def basis_in_words(self) -> str:

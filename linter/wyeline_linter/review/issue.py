@@ -5,33 +5,38 @@ from __future__ import annotations
 import os
 from collections.abc import Iterator
 
+from wyeline_linter.issues import current, in_words
 from wyeline_linter.reports.since import Revised, Since
 from wyeline_linter.reports.subject import about_circuit, about_equipment, about_feeder
 from wyeline_linter.review.documents import HEAD, Version
-from wyeline_linter.review.physical import Change, changes
+from wyeline_linter.review.physical import Change, Kind, changes
 from wyeline_linter.review.renames import renamed_reader, renames
 
 
 def since(label: str, old: Version, new: Version) -> Since:
     """The changes from one version to another, under the newer names."""
-    revision = _revision(old)
+    issue = _named(old)
+    same = issue == _named(new)
     renamed = renames(old, new)
     if renamed:
         names = {r.old: r.new for r in renamed}
         old = Version(old.root, renamed_reader(old.reader(), names), old.workspace, old.configuration)
-    found = changes(old, new, renamed)
+    found = [change for change in changes(old, new, renamed) if change.kind is not Kind.ISSUED]
     folder = os.path.dirname(new.root)
     return Since(
-        label,
-        revision,
+        label if same or not issue else issue,
         tuple(Revised(c.kind.value, c.subject, c.words, _place(c, folder, new)) for c in found),
         frozenset(about for change in found for about in _marks(change, new)),
     )
 
 
-def _revision(version: Version) -> str:
-    project = version.model.project
-    return project.text("revision") or "" if project is not None else ""
+def _named(version: Version) -> str:
+    """``issue A of 2026-03-02``, else ``revision A``; empty where the version says neither."""
+    if not version.model.projects:
+        return ""
+    project = version.model.projects[0][1]
+    found, revision = current(project), project.body.text("revision")
+    return in_words(found) if found is not None else f"revision {revision}" if revision else ""
 
 
 def _place(change: Change, folder: str, new: Version) -> str:

@@ -10,7 +10,14 @@ from wyeline_grammar import model as m
 from wyeline_grammar.blocks import Block
 from wyeline_linter.review.documents import CONFIGURATION, HEAD, Entry, Key, Piece, Version
 from wyeline_linter.review.renames import Renamed
-from wyeline_linter.review.wording import Said, circuit_changes, feeder_in_words, in_words, statement_changes
+from wyeline_linter.review.wording import (
+    Said,
+    circuit_changes,
+    feeder_in_words,
+    in_words,
+    issue_changes,
+    statement_changes,
+)
 
 
 class Kind(enum.Enum):
@@ -23,6 +30,7 @@ class Kind(enum.Enum):
     CHANGED = "changed"
     MOVED = "moved"
     RENAMED = "renamed"
+    ISSUED = "issued"
 
 
 @dataclass(frozen=True, slots=True)
@@ -180,6 +188,12 @@ def _within(before: Entry, after: Entry, practice: str | None) -> Iterator[Chang
     name = key.name or sort
     if before.words(HEAD) != after.words(HEAD):
         facts = statement_changes(before.statement, after.statement, practice)
+        issued = issue_changes(before.statement, after.statement)
+        for words in issued:  # told apart: an issue changes no figure, so nothing else is because of it
+            pieces = () if facts else (Piece(key),)
+            yield Change(Kind.ISSUED, sort, name, words, pieces, after.block, after.statement.head.line)
+        if issued and not facts:
+            return
         refed = _other_source(before.statement, after.statement, practice)
         kind = Kind.RE_RATED if any(fact in RATINGS for fact, _ in facts) else Kind.CHANGED
         subject = name

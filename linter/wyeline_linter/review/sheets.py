@@ -99,7 +99,9 @@ def _drawn(subject: Subject) -> Iterator[object]:
     from wyeline_linter.reports.one_line import one_line, paper_of
 
     sketch = one_line(subject, linked=False)
-    yield subject.project, *(subject.project_text(key) for key in ("number", "revision", "client"))
+    yield subject.project, *(subject.project_text(key) for key in ("number", "client", "engineer"))
+    yield subject.revision, subject.issue_date, subject.drawn, subject.checked
+    yield from ((i.name.text, i.date, i.body.description, i.body.text("drawn")) for i in subject.issues)
     yield subject.basis_in_words
     yield subject.scenario, subject.practice, paper_of(subject)
     yield from (replace(node, source="") for node in sketch.nodes)

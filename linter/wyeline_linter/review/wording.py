@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from wyeline_grammar import model as m
+from wyeline_linter.issues import NOT_YET
+from wyeline_linter.issues import in_words as issue_in_words
 from wyeline_linter.system_words import conductors_text
 
 UNNAMED = frozenset({"power", "rating", "capacity", "length"})
@@ -58,6 +60,33 @@ def statement_changes(before: m.Statement, after: m.Statement, practice: str | N
     found += _set(("allow", "allowances"), _accepted(before, "allows"), _accepted(after, "allows"))
     found += _set(("claim", "claims"), _accepted(before, "claims"), _accepted(after, "claims"))
     return found
+
+
+def issue_changes(before: m.Statement, after: m.Statement) -> list[str]:
+    """What differs between the issues that two projects list, a sentence for each issue."""
+    if not isinstance(before, m.ProjectStatement) or not isinstance(after, m.ProjectStatement):
+        return []
+    old, new = ({issue.name.text: issue for issue in project.issues} for project in (before, after))
+    found = [f"{issue_in_words(issue)} is new{_purpose(issue)}" for name, issue in new.items() if name not in old]
+    found += [f"{issue_in_words(issue)} is no longer listed" for name, issue in old.items() if name not in new]
+    for name, issue in new.items():
+        if name in old:
+            found += [f"issue {name} {words}" for words in _changed_issue(old[name], issue)]
+    return found
+
+
+def _purpose(issue: m.Issue) -> str:
+    return f' ("{issue.body.description}")' if issue.body.description else ""
+
+
+def _changed_issue(before: m.Issue, after: m.Issue) -> Iterator[str]:
+    if before.date != after.date:
+        day = f"is dated {after.date} instead of {before.date}" if before.date and after.date else ""
+        yield day or (f"was issued on {after.date}" if after.date else f"is {NOT_YET}; it was of {before.date}")
+    if after.body.description and not before.body.description:
+        yield f'now says "{after.body.description}"'
+        before = before._replace(body=before.body._replace(description=after.body.description))
+    yield from (words for _, words in body_changes(before.body, after.body))
 
 
 def circuit_changes(before: m.Circuit, after: m.Circuit, practice: str | None = None) -> list[Said]:

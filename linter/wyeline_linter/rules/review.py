@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.attributes import listed
 from wyeline_grammar.linking import Place
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase
 from wyeline_linter.rules.registry import rule
@@ -81,15 +80,14 @@ def issue_data_missing(view: View) -> Iterator[Finding]:
     if not view.model.projects:
         return
     block, statement = view.model.projects[0]
-    missing = [key for key in ("revision",) if key not in statement.body.facts]
-    if not missing or statement.name is None:
+    if "revision" in statement.body.facts or statement.issues or statement.name is None:
         return
     edit = append_phrase(block, statement.last_line, 'revision "A"')
     yield ISSUE.finding(
         Place(block, statement.name.span),
-        f"the project does not state its {listed(missing, 'and')}",
-        found=f"no {listed(missing)}",
-        needed=f"`{missing[0]}`, as it prints on every report",
-        change='Write it in the project block, such as `revision "B, for tender"`.',
+        "the project does not state its revision",
+        found="no `issue` and no `revision`",
+        needed="either, as it prints on every report",
+        change='Write `revision "B"` in the project block, or a list such as `issue B 2026-04-14 "for tender"`.',
         fixes=(Fix('Write `revision "A"`', (edit,), Safety.LOOK),),
     )

@@ -158,7 +158,7 @@ NEW_TEXT: Edit = ("labs.wye", '"Confocal laser bench" ', '"Laser bench" ')
         (LONGER, {DIAGRAM, FEEDERS, FAULTS, LABELS, PANELS}, {LOADS}),
         # Warmer wires carry less: only the feeder schedule prints what they carry.
         (WARMER, {FEEDERS}, {DIAGRAM, FAULTS, PANELS, LOADS}),
-        (("station.wye", 'revision "C"', 'revision "D"'), {DIAGRAM}, {FEEDERS, PANELS}),
+        (("station.wye", "issue C     2026", "issue D     2026"), {DIAGRAM}, {FEEDERS, PANELS}),
         (NEW_TEXT, {PANELS, LABELS}, {DIAGRAM, FEEDERS}),
     ],
 )

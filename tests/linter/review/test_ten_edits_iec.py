@@ -30,6 +30,8 @@ PREHEATING: Edit = ("halls.wye", "9 kW  heating continuous  ", "57 kW  heating c
 RENAMED: Edit = ("works.wye", "KJØL-1*", "KJØL-2")
 TWICE: Edit = ("halls.wye", "motor       AG-1    400 3ph ", "motor       PU-1    400 3ph ")
 
+BARS: Edit = ("works.wye", "withstand 25 kA, peak 52 kA", "withstand 25 kA, peak 22 kA")
+
 
 def iec(*edits: Edit) -> Comparison:
     return compared("dairy-works", "works.wye", *edits)
@@ -119,3 +121,11 @@ def test_a_smaller_set_is_too_small_when_the_mains_are_lost() -> None:
     assert because(limit) == ["GEN-1 went from 60 to 25 kVA"]
     normal = compared("dairy-works", "works.wye", edit)
     assert not [c for c in normal.worse if c.subject == "GEN-1" and c.measured[1] is not None]
+
+
+def test_bars_that_bear_a_smaller_peak_are_told_once() -> None:
+    """The rule and the figure say the same of one peak: 1.02 + 0.98 e^(-3 R/X) times sqrt(2) of the fault current (IEC
+    60909-0), and the withstand rating beside it still suffices."""
+    graver = [c for c in iec(BARS).worse if c.gravity is Severity.ERROR]
+    assert [c.subject for c in graver] == ["HT-1"]
+    assert "above its 22 kA peak rating (withstand-too-low)" in graver[0].headline
