@@ -141,9 +141,18 @@ def _partner(one: Consequence, told: dict[str, list[Consequence]]) -> Consequenc
     for other in told.get(one.subject, ()):
         if other.kind is wanted and other.finding is not None:
             grave = other.gravity >= one.gravity or wanted is Kind.MENDED
-            if grave and any(word in other.finding.rule for word in measured.family):
+            if grave and _speaks_of(other.finding, measured.family):
                 return other
     return None
+
+
+def _speaks_of(finding: Finding, family: tuple[str, ...]) -> bool:
+    """Whether a rule found what a figure of a family shows. One rule holds withstand ratings against fault currents
+    and peak ratings against first peaks: which of them, what it needs says."""
+    peak = "`peak`" in finding.needed
+    if peak or "peak" in family:
+        return peak and "peak" in family
+    return any(word in finding.rule for word in family)
 
 
 # findings
