@@ -128,4 +128,4 @@ def test_bars_that_bear_a_smaller_peak_are_told_once() -> None:
     60909-0), and the withstand rating beside it still suffices."""
     graver = [c for c in iec(BARS).worse if c.gravity is Severity.ERROR]
     assert [c.subject for c in graver] == ["HT-1"]
-    assert "above its 22 kA peak rating (withstand-too-low)" in graver[0].headline
+    assert "above its 22 kA peak rating (52 kA before) (withstand-too-low)" in graver[0].headline
