@@ -23,6 +23,7 @@ from wyeline_grammar.attribute_types import (
 )
 
 _DEVICES = places(LINES, "disconnect", ALL_BOARDS)
+_DWELLINGS = places("panel switchboard")
 
 BOARD_KEYS = (
     keyed(
@@ -106,6 +107,28 @@ BOARD_KEYS = (
         "reserve",
         "The share of positions or capacity to keep free.",
         Use(places("project", ALL_BOARDS), (quantity("0 %", "60 %"),), ("reserve 20 %",)),
+    ),
+    keyed(
+        "dwelling",
+        "The board carries the whole load of one dwelling unit, which is calculated as NEC 220 does: `standard` by Part "
+        "III, `optional` by 220.82, from its `floor-area` and the classes of its loads.",
+        Use(_DWELLINGS, (words("standard optional"),), ("dwelling standard", "dwelling optional")),
+    ),
+    keyed(
+        "floor-area",
+        "The floor area of the dwelling by its outside dimensions, without open porches, garages and what cannot be "
+        "lived in (NEC 220.41: 3 VA each square foot).",
+        Use(_DWELLINGS, (quantity("100 ft2", "20000 ft2"),), ("floor-area 1500 ft2", "floor-area 140 m2")),
+    ),
+    keyed(
+        "small-appliance",
+        "How many small-appliance circuits of 20 A the kitchen and dining rooms have (NEC 210.11(C)(1), 220.52(A)).",
+        Use(_DWELLINGS, (count(2, 20),), ("small-appliance 3",), default="2"),
+    ),
+    keyed(
+        "laundry",
+        "How many laundry circuits the dwelling has (NEC 210.11(C)(2), 220.52(B)); 0 where none is asked for.",
+        Use(_DWELLINGS, (count(0, 5),), ("laundry 1",), default="1"),
     ),
 )
 

@@ -141,6 +141,7 @@ _STEPS: dict[str, tuple[tuple[float, str], ...]] = {
     "ratio": ((0.0, "%"),),
     "frequency": ((0.0, "Hz"),),
     "length": ((0.0, "m"), (10e3, "km")),
+    "area": ((0.0, "m2"),),
     "temperature": ((-math.inf, "degC"),),
     "temperature-difference": ((-math.inf, "degC"),),
     "time": ((0.0, "ms"), (0.1, "s"), (120.0, "min"), (7200.0, "h")),
@@ -151,6 +152,7 @@ _STEPS: dict[str, tuple[tuple[float, str], ...]] = {
 
 _US_STEPS: dict[str, tuple[tuple[float, str], ...]] = {
     "length": ((0.0, "ft"),),
+    "area": ((0.0, "ft2"),),
     "impedance-per-length": ((0.0, "ohm/kft"),),
 }
 """Where US practice writes another unit. Temperatures stay in degC, as conductor and lug ratings do."""

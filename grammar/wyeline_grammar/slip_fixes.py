@@ -81,6 +81,8 @@ UNIT_WORDS = {
     **dict.fromkeys(("hour", "hours", "hr", "hrs"), "h"),
     **dict.fromkeys(("inches", "inch.", "in."), "inch"),
     **dict.fromkeys(("ohms", "ohm."), "ohm"),
+    **dict.fromkeys(("sqft", "sf", "sq.ft.", "sq-ft"), "ft2"),
+    **dict.fromkeys(("sqm", "sq.m."), "m2"),
     "cycle": "cycles",
 }
 _BY_LOWER = {low: [unit for unit in UNITS if unit.lower() == low] for low in {unit.lower() for unit in UNITS}}

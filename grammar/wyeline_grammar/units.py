@@ -50,6 +50,7 @@ DIMENSIONS: dict[str, Dimension] = {
         Dimension("ratio", "", "a share, such as 4 % or 1.1 pu", ("4 %", "1.1 pu")),
         Dimension("frequency", "Hz", "a frequency, such as 60 Hz", ("50 Hz", "60 Hz")),
         Dimension("length", "m", "a length, such as 0.7 m or 30 ft", ("0.7 m", "30 ft")),
+        Dimension("area", "m2", "a floor area, such as 1500 ft2 or 140 m2", ("1500 ft2", "140 m2")),
         Dimension("temperature", "degC", "a temperature, such as 35 degC or 95 degF", ("35 degC", "95 degF")),
         Dimension("temperature-difference", "K", "a temperature rise, such as 115 degC", ("115 degC",)),
         Dimension("time", "s", "a time, such as 0.3 s, 15 min or 3 cycles", ("0.3 s", "15 min", "3 h")),
@@ -94,6 +95,8 @@ _UNITS = (
     Unit("m", "length", 1.0, 0.0, "meter", "metre"),
     Unit("km", "length", 1e3, 0.0, "kilometer", "kilometre"),
     Unit("ft", "length", 0.3048, 0.0, "foot", "foot"),
+    Unit("m2", "area", 1.0, 0.0, "meter**2", "square metre"),
+    Unit("ft2", "area", 0.3048**2, 0.0, "foot**2", "square foot"),
     Unit("degC", "temperature", 1.0, 0.0, "degree_Celsius", "degree Celsius"),
     Unit("degF", "temperature", 5 / 9, -160 / 9, "degree_Fahrenheit", "degree Fahrenheit"),
     Unit("s", "time", 1.0, 0.0, "second", "second"),
@@ -124,6 +127,8 @@ def _also_read(symbol: str) -> tuple[str, ...]:
         return (symbol.replace("deg", "\u00b0"),)
     if "ohm" in symbol:
         return tuple(symbol.replace("ohm", sign) for sign in _OHM_SIGNS)
+    if symbol in ("m2", "ft2"):
+        return (symbol.replace("2", "\u00b2"),)
     if symbol == "K.m/W":
         return ("K\u00b7m/W",)
     return ()

@@ -26,8 +26,8 @@ KEYS = frozenset(
 )
 FLAGS = frozenset(
     """existing new future temporary relocated demolish spare space continuous lighting receptacle heating cooling
-    kitchen appliance dryer heat-pump elevator process ev it fire-pump medical welding show-window sign marina pump fan emergency
-    legally-required critical optional fused gfci afci gfpe rdc-dd tied current-limiting full-rated leading
+    kitchen appliance dryer heat-pump elevator process ev it fire-pump medical welding show-window sign marina pump fan
+    emergency legally-required critical optional fused gfci afci gfpe rdc-dd tied current-limiting full-rated leading
     regenerative infinite static manual grid-following grid-forming together nipple outdoor normally-open
     service-equipment isolated-phases double-neutral isolated-ground through-lugs subfeed-lugs""".split()
 )
