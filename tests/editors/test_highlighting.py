@@ -36,6 +36,7 @@ bus-bar tap-25ft x/r-2 fault-min.x 20A/1P .86 3-#8 LP-1 A C 2x4 12abc #8 8 #4/0
 expect all panel drop<=3 % in "On generator" /// "late"
 unclosed "text and bus // not a text
 ///bus 20 A
+  issue A 2026-03-02 "x" 2026-3-2 2026-03-021 12026-03-02 2026-03-02,drawn 2026-03-02a 2026-03
   F1[L1] 16 A 1p+N count 6 leg A 1.2 kVA, leg B 900 VA ×2 ATS-1.normal ATS-1.emergency
 PUMP°C 3×95 mm² 5K.m/W 1.5 K.m/W 12 mohm/m 3 K·m/W
 panel\tT-1\t480Y/277\tbus\t400 A,\tmain 20\tA\t// tabs part words

@@ -127,7 +127,7 @@ def test_a_long_list_stays_in_its_table_and_off_the_drawing(size: SheetSize, cou
     assert f">Ä{count}<" in table and ("earlier issues" in table) is (count > 6)
     assert (">Ä1<" in table) is (count <= 6)
     lefts = [(float(x), float(x) + float(w)) for x, _, w in TEXT.findall(block)]
-    assert len(lefts) > 20 and all(10 <= left and right <= size.width_mm - 10 for left, right in lefts)
+    assert len(lefts) > 20 and all(left >= 10 and right <= size.width_mm - 10 for left, right in lefts)
     frame = re.findall(r'<path class="s" d="M([\d.]+) ([\d.]+)V([\d.]+)H([\d.]+)', block)[-1]
     left, bottom, top, right = map(float, frame)
     inside = [float(y) for x, y, _ in TEXT.findall(table) if float(x) >= left]
