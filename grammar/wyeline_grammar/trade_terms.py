@@ -207,6 +207,13 @@ panel       LP-2    208Y/120            bus 225 A, main lugs
     "service-equipment": """\
 switchboard MSB     480Y/277            bus 800 A, main 800 A, rated 42 kA, service-equipment
 """,
+    "issue": """\
+project "Boathouse"
+  drawn "T. Aune", engineer "R. Okafor, PE"
+  issue A     2026-03-02  "for review", checked "R. Okafor"
+  issue B     2026-04-14  "slip lights added", drawn "M. Kolb"
+  issue C                 "for construction"
+""",
     "claim": """\
 feeder TX-1        -> LP-1               4#4/0 + G #4 Cu                             3 m
   claim tap-10ft

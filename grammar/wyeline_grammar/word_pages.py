@@ -126,7 +126,7 @@ def _word(word: str) -> Iterator[str]:
     if word in KEYS:
         yield ""
         yield from _uses(word)
-    if word in KINDS or word in ("feeder", "project", "raceway"):
+    if word in KINDS or word in ("feeder", "project", "raceway", "issue"):
         yield from _takes(word)
     if word in FLAGS:
         yield from ("", f"It stands alone, on {where(FLAGS[word].places)}.")

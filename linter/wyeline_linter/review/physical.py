@@ -189,9 +189,9 @@ def _within(before: Entry, after: Entry, practice: str | None) -> Iterator[Chang
     if before.words(HEAD) != after.words(HEAD):
         facts = statement_changes(before.statement, after.statement, practice)
         issued = issue_changes(before.statement, after.statement)
-        for words in issued:  # told apart: an issue changes no figure, so nothing else is because of it
+        for words, row in issued:  # told apart: an issue changes no figure, so nothing else is because of it
             pieces = () if facts else (Piece(key),)
-            yield Change(Kind.ISSUED, sort, name, words, pieces, after.block, after.statement.head.line)
+            yield Change(Kind.ISSUED, sort, name, words, pieces, after.block, row)
         if issued and not facts:
             return
         refed = _other_source(before.statement, after.statement, practice)

@@ -62,16 +62,19 @@ def statement_changes(before: m.Statement, after: m.Statement, practice: str | N
     return found
 
 
-def issue_changes(before: m.Statement, after: m.Statement) -> list[str]:
-    """What differs between the issues that two projects list, a sentence for each issue."""
+def issue_changes(before: m.Statement, after: m.Statement) -> list[tuple[str, int]]:
+    """What differs between the issues that two projects list: a sentence, and the row of the newer project that it is
+    about."""
     if not isinstance(before, m.ProjectStatement) or not isinstance(after, m.ProjectStatement):
         return []
     old, new = ({issue.name.text: issue for issue in project.issues} for project in (before, after))
-    found = [f"{issue_in_words(issue)} is new{_purpose(issue)}" for name, issue in new.items() if name not in old]
-    found += [f"{issue_in_words(issue)} is no longer listed" for name, issue in old.items() if name not in new]
+    gone = [issue for name, issue in old.items() if name not in new]
+    found = [(f"{issue_in_words(issue)} is no longer listed", after.head.line) for issue in gone]
     for name, issue in new.items():
         if name in old:
-            found += [f"issue {name} {words}" for words in _changed_issue(old[name], issue)]
+            found += [(f"issue {name} {words}", issue.span.line) for words in _changed_issue(old[name], issue)]
+        else:
+            found.append((f"{issue_in_words(issue)} is new{_purpose(issue)}", issue.span.line))
     return found
 
 

@@ -43,6 +43,11 @@ def test_an_issue_is_told_as_an_issue(before: str, after: str, words: list[str])
     found = compared(HEAD + before + SITE, HEAD + after + SITE)
     assert [w for _, w in told(found)] == words
     assert {kind for kind, _ in told(found)} == {Kind.ISSUED}
+    rows = (HEAD + after).splitlines()
+    for change in found.changes:
+        assert change.place is not None
+        said = rows[change.place[1] - 1]
+        assert said.startswith("project" if "no longer" in change.words else "  issue ")
     assert not found.worse and not found.better and not found.moved, "no figure of the model hangs on it"
 
 
