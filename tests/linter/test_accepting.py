@@ -22,7 +22,7 @@ BY_HAND = {
     "transformer-overload", "two-unit-bank-overload", "demand-applied-twice", "through-lugs-absent",
     "earthing-systems-joined", "overload-after-switching", "position-leg-conflict", "multi-pole-straddle",
     "grounded-leg-has-pole", "shared-neutral-same-leg", "interrupting-too-low", "earth-fault-exceeds-three-phase",
-    "withstand-too-low", "second-supply", "supply-loop", "interlock-broken",
+    "withstand-too-low", "second-supply", "supply-loop", "interlock-broken", "export-overload",
 }  # fmt: skip
 """Errors of physics that somebody may answer for, with a reason that the model does not show."""
 REFUSAL = """project "Shed"
