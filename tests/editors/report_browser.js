@@ -121,9 +121,10 @@ async function preview(page) {
   await barriers(page, "preview", ["html"]);
   const text = fs.readFileSync(env.MODEL, "utf8");
   const begun = Date.now();
-  fs.writeFileSync(env.MODEL, text.replaceAll(env.TAG, env.NEW_TAG));
+  fs.writeFileSync(env.MODEL, text.replaceAll(env.TAG, env.NEW_TAG).replace(/^  issue 2 /m, "  issue 9 "));
   await page.locator(".oneline g.node text", { hasText: env.NEW_TAG }).first().waitFor();
   seen.renewed_ms = Date.now() - begun;
+  seen.title = await page.locator("#title").textContent();
   await page.locator(".oneline g.node text", { hasText: env.NEW_TAG }).first().click();
   await page.locator("#details button", { hasText: "Show in editor" }).click();
   await page.waitForTimeout(300);

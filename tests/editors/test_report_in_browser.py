@@ -157,4 +157,5 @@ def test_a_preview_follows_the_file_and_tells_what_is_selected(tmp_path: Path) -
     )
     assert selected.rstrip().endswith(f"works.wye:{line}")
     assert "works.wye" in seen["notice"]
+    assert "revision 9 · 2026-04-20" in seen["title"], "the bar of the page tells the issue of this edition"
     assert all(url.startswith(address) for url in seen["requests"])

@@ -74,8 +74,8 @@ def _templates(packages: Sequence[Package]) -> Iterator[str]:
 
 
 def edition_html(package: Package) -> str:
-    """The part of the page that changes with the model and the switch state."""
-    return "".join(_edition(package))
+    """The part of the page that changes with the model and the switch state, and what its bar says of the issue."""
+    return "".join((f'<template id="title-now">{_title(package)}</template>\n', *_edition(package)))
 
 
 def _edition(package: Package) -> Iterator[str]:
@@ -139,19 +139,22 @@ def _signed(subject: Subject) -> str:
     return f'<dl class="signed">{"".join(places)}</dl>'
 
 
-def _top(packages: Sequence[Package]) -> str:
-    subject = packages[0].subject
+def _title(package: Package) -> str:
+    """What it is, which issue of it, for whom, and who drew and checked it."""
+    subject = package.subject
     client = subject.project_text("client")
-    facts = [*packages[0].issue, *([f"for {client}"] if client else []), subject.basis_in_words]
+    facts = [*package.issue, *([f"for {client}"] if client else []), subject.basis_in_words]
+    return f"<h1>{escape(subject.project)}</h1><p>{escape(' · '.join(facts))}</p>{_signed(subject)}"
+
+
+def _top(packages: Sequence[Package]) -> str:
     names = [p.subject.scenario for p in packages]
     choice = f"<p>Switch state: {escape(names[0])}</p>"
     if len(names) > 1:
         options = "".join(f"<option>{escape(name)}</option>" for name in names)
         choice = f'<label>Switch state <select id="scenario" autocomplete="off">{options}</select></label>'
     return (
-        f'<header class="top"><h1>{escape(subject.project)}</h1>'
-        f"<p>{escape(' · '.join(facts))}</p>"
-        f"{_signed(subject)}"
+        f'<header class="top"><div id="title">{_title(packages[0])}</div>'
         f'<div class="tools">{choice}<label>Find <input id="find" type="search" placeholder="tag or description ( / )" '
         'role="combobox" aria-expanded="false" aria-controls="found" aria-autocomplete="list" '
         'autocomplete="off"></label>'

@@ -338,6 +338,7 @@
     const old = new Map([...main.querySelectorAll(".viewer svg")].map((svg) => [svg.id, [svg.getAttribute("viewBox"), svg.dataset.whole]]));
     const [stood, at] = standing();
     const scrolled = scrollY;
+    document.getElementById("title").replaceChildren(fresh.getElementById("title-now").content);
     main.replaceChildren(...fresh.getElementById("edition").childNodes);
     main.dataset.edition = String(Number(main.dataset.edition || 0) + 1);
     started();
