@@ -170,8 +170,8 @@ class Allow(NamedTuple):
 
 
 class Issue(NamedTuple):
-    """``issue NAME [DATE] phrases``: ``date`` as ISO 8601 writes it, empty for an issue that is being prepared, ``?`` where
-    it cannot be read."""
+    """``issue NAME [DATE] phrases``: ``date`` as ISO 8601 writes it, empty for an issue that is being prepared, ``?``
+    where it cannot be read."""
 
     name: NameUse
     date: str
