@@ -33,7 +33,16 @@ class Demand(NamedTuple):
 
 def receptacle_demand_va(basis: Basis, connected_va: float) -> Demand | NotListed:
     """Receptacles outside dwellings at 180 VA a strap (NEC 220.47, 220.44 before 2023), VA."""
-    tiers = _receptacle_tiers(basis)
+    return _by_tiers(basis, "receptacle-demand", connected_va)
+
+
+def dwelling_lighting_demand_va(basis: Basis, general_va: float) -> Demand | NotListed:
+    """General lighting, small appliances and laundry of a dwelling (NEC Table 220.45, 220.42 before 2023), VA."""
+    return _by_tiers(basis, "dwelling-lighting-demand", general_va)
+
+
+def _by_tiers(basis: Basis, table: str, connected_va: float) -> Demand | NotListed:
+    tiers = _tiers(basis, table)
     if isinstance(tiers, NotListed):
         return tiers
     steps: list[Step] = []
@@ -45,9 +54,9 @@ def receptacle_demand_va(basis: Basis, connected_va: float) -> Demand | NotListe
 
 
 @lru_cache(maxsize=64)
-def _receptacle_tiers(basis: Basis) -> tuple[tuple[float, float, Looked[float]], ...] | NotListed:
+def _tiers(basis: Basis, name: str) -> tuple[tuple[float, float, Looked[float]], ...] | NotListed:
     """Where each tier starts and ends, VA, and its percentage."""
-    table = basis.table("receptacle-demand")
+    table = basis.table(name)
     if isinstance(table, NotListed):
         return table
     rows = table.numeric_keys
@@ -82,6 +91,76 @@ def _kitchen_factor(basis: Basis, units: int) -> Looked[float] | NotListed:
         return table
     last = table.numeric_keys[-1][1]
     return table.number(last if units > float(last[0]) else (str(units),), "percent")
+
+
+_KW = 1e3
+_COLUMN_B_FROM_VA, _COLUMN_C_FROM_VA, _COOKING_TO_VA = 3.5 * _KW, 8.75 * _KW, 27 * _KW
+_COLUMN_C_TO_KW = 12.0
+_COOKING_FROM_VA = 1.75 * _KW
+
+
+def cooking_demand_va(basis: Basis, ratings_va: Sequence[float]) -> Demand | NotListed:
+    """Household cooking appliances of a dwelling by their nameplates (NEC Table 220.55 with its notes 1 to 3), VA.
+
+    The lesser of column C for all, and of columns A and B for those that they are made for with C for the rest; never
+    more than the nameplates. What is rated 1.75 kW or less, or above 27 kW, counts whole.
+    """
+    table = basis.table("cooking-demand")
+    rise = basis.constant("cooking-rise-percent")
+    if isinstance(table, NotListed):
+        return table
+    if isinstance(rise, NotListed):
+        return rise
+    whole = [va for va in ratings_va if not _COOKING_FROM_VA < va <= _COOKING_TO_VA]
+    small = [va for va in ratings_va if _COOKING_FROM_VA < va < _COLUMN_B_FROM_VA]
+    middle = [va for va in ratings_va if _COLUMN_B_FROM_VA <= va <= _COLUMN_C_FROM_VA]
+    large = [va for va in ratings_va if _COLUMN_C_FROM_VA < va <= _COOKING_TO_VA]
+    if max(map(len, (small, middle, large)), default=0) > len(table.numeric_keys) or (
+        len(small) + len(middle) + len(large) > len(table.numeric_keys)
+    ):
+        return NotListed(f"{table.cite} is held for up to {len(table.numeric_keys)} appliances", table.cite)
+    apart: list[Step] = []
+    for column, group in (("a", small), ("b", middle)):
+        if group:
+            percent = table.number((str(len(group)),), column)
+            if isinstance(percent, NotListed):
+                return percent
+            apart.append(Step(sum(group), percent, sum(group) * percent.value / 100))
+    ways: list[tuple[list[Step], list[float]]] = [(apart, large), ([], [*small, *middle, *large])]
+    answers: list[tuple[float, list[Step]]] = []
+    for steps, group in ways:
+        found = list(steps)
+        if group:
+            kw = table.number((str(len(group)),), "c")
+            if isinstance(kw, NotListed):
+                return kw
+            found.append(Step(sum(group), kw, min(sum(group), kw.value * _KW * _above_column_c(group, rise.value))))
+        answers.append((sum(step.counted for step in found), found))
+    value, steps = min(answers, key=lambda answer: answer[0])
+    note = f"{sum(whole):g} VA of appliances outside the table counts whole" if whole else ""
+    return Demand(value + sum(whole), tuple(steps), note)
+
+
+def _above_column_c(ratings_va: Sequence[float], rise_percent: float) -> float:
+    """How much column C rises for an average rating above 12 kW; a smaller one counts as 12 kW (notes 1 and 2)."""
+    mean_kw = sum(max(va / _KW, _COLUMN_C_TO_KW) for va in ratings_va) / len(ratings_va)
+    return 1.0 + rise_percent / 100 * math.floor(mean_kw - _COLUMN_C_TO_KW + 0.5)
+
+
+def dryer_demand_va(basis: Basis, ratings_va: Sequence[float]) -> Demand | NotListed:
+    """Clothes dryers of a dwelling (NEC 220.54), VA: each with 5000 VA or its nameplate, by their number."""
+    table, least = basis.table("dryer-demand"), basis.constant("dryer-least")
+    if isinstance(table, NotListed):
+        return table
+    if isinstance(least, NotListed):
+        return least
+    if len(ratings_va) > len(table.numeric_keys):
+        return NotListed(f"{table.cite} is held for up to {len(table.numeric_keys)} dryers", table.cite)
+    percent = table.number((str(len(ratings_va)),), "percent")
+    if isinstance(percent, NotListed):
+        return percent
+    total = sum(max(va, least.value) for va in ratings_va)
+    return Demand(total * percent.value / 100, (Step(total, percent, total * percent.value / 100),))
 
 
 def neutral_demand_a(basis: Basis, unbalance_a: float, *, not_reducible_a: float = 0.0) -> Demand | NotListed:

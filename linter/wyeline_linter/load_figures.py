@@ -43,7 +43,8 @@ def load_figures(view: View, name: str) -> dict[str, Any] | None:
                 "units": int(row[0].real),
                 "connected_va": abs(row[VA]),
                 "factor": counted.factors[key],
-                "factor_stated": key.factor is not None,
+                "factor_stated": key.factor is not None and not key.dwelling,
+                "of_dwelling": key.dwelling,
                 "demand_va": counted.factors[key] * abs(row[VA]),
             }
             for key, row in sorted(book.rows(name)[0].items(), key=lambda item: str(item[0]))

@@ -25,8 +25,10 @@ CONSTANT_IMPEDANCE: Shares = (0.0, 0.0, 1.0)
 
 _IMPEDANCE_CLASSES = frozenset({"heating", "capacitor"})
 """Resistance heat and capacitors follow the voltage; motors, electronics and lighting hold their power (practice)."""
-_MOTOR_LIKE = frozenset({"motor", "drive", "cooling", "pump", "fan", "elevator", "process", "fire-pump", "welding"})
-_TURNING = frozenset({"motor", "cooling", "pump", "fan", "elevator", "fire-pump"})
+_MOTOR_LIKE = frozenset(
+    {"motor", "drive", "cooling", "heat-pump", "pump", "fan", "elevator", "process", "fire-pump", "welding"}
+)
+_TURNING = frozenset({"motor", "cooling", "heat-pump", "pump", "fan", "elevator", "fire-pump"})
 """Classes that run machines without a rectifier between, unless their starter is one (common practice, no source)."""
 _NOT_TURNING = frozenset({"drive", "ups", "charger", "heating"})
 ASSUMED_PF_MOTOR = 0.85

@@ -14,12 +14,14 @@ from wyeline_linter.loads.conductors_of_loads import LEG_COUNT, NEUTRAL_AT, Curr
 
 
 class Key(NamedTuple):
-    """What a row holds: a class of load, continuous or not, and the demand factor stated for it (None: the table's)."""
+    """What a row holds: a class of load, continuous or not, and the demand factor stated for it (None: the table's), or
+    made by the calculation of a dwelling."""
 
     category: str
     continuous: bool
     factor: float | None = None
     nameplate: bool = False
+    dwelling: bool = False
 
 
 Row = list[complex]

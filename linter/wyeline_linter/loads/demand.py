@@ -137,8 +137,8 @@ def ordered(rows: Rows) -> Rows:
     return {key: rows[key] for key in sorted(rows, key=_order)} if len(rows) > 1 else rows
 
 
-def _order(key: Key) -> tuple[str, bool, bool, float, bool]:
-    return key.category, key.continuous, key.factor is None, key.factor or 0.0, key.nameplate
+def _order(key: Key) -> tuple[str, bool, bool, float, bool, bool]:
+    return key.category, key.continuous, key.factor is None, key.factor or 0.0, key.nameplate, key.dwelling
 
 
 def leg_shares(amps: Currents) -> tuple[float, ...]:

@@ -17,8 +17,9 @@ from wyeline_linter.loads.rollup import LoadBook, Node
 Asked = tuple[str, Key]
 """The place at which a load is asked for, and its kind there."""
 Amps = tuple[complex, complex, complex, complex]
-Mark = tuple[float | None, float, bool]
-"""What a place does to loads that pass it: a stated factor, what a limit leaves, and whether it is a top."""
+Mark = tuple[float | None, float, bool, dict[Key, Key]]
+"""What a place does to loads that pass it: a stated factor, what a limit leaves, whether it is a top, and which kind of
+load the calculation of a dwelling makes of which."""
 MOST_SLOTS = 5_000
 """Slots that are taken over: beyond, those that nobody asks for any more go with all others, which are found anew."""
 
@@ -96,7 +97,8 @@ class DemandShares:
             mark = marks.get(name)
             if mark is None:
                 mark = marks[name] = _mark(self.book, name)
-            factor, limited, is_top = mark
+            factor, limited, is_top, became = mark
+            key = became.get(key, key)
             if factor is not None and key.factor is None:
                 key = key._replace(factor=factor)
             if limited != 1.0 and key.category == "ev":
@@ -193,5 +195,5 @@ class DemandShares:
 def _mark(book: LoadBook, name: str) -> Mark:
     node, equipment = book.nodes.get(name), book.model.equipment.get(name)
     if node is None or equipment is None:
-        return None, 1.0, True
-    return node.factor, node.limited, book.converts(name)
+        return None, 1.0, True, {}
+    return node.factor, node.limited, book.converts(name), node.became

@@ -138,7 +138,8 @@ def scale_facts(
     """Of a piece of equipment by itself: the share of its full load, and whether it draws what hangs on it as its own
     load (a motor behind a drive is the drive's)."""
     dead = equipment is None or LoadBook.is_gone(equipment, feeder) or has_no_load(equipment.body)
-    draws = node is not None and bool(node.leaves) and equipment is not None and not equipment.circuits
+    draws = node is not None and any(leaf.given is None or leaf.given.how != "dwelling" for leaf in node.leaves)
+    draws = draws and equipment is not None and not equipment.circuits
     return 0.0 if dead else share, draws
 
 

@@ -19,6 +19,7 @@ from wyeline_linter.loads.buckets import VA, Key, Largest, Rows, add_row, row_of
 from wyeline_linter.loads.coincidence import left_out, relations_of
 from wyeline_linter.loads.conductors_of_loads import Part, inverse_conjugates, spread
 from wyeline_linter.loads.demand import Counted, count
+from wyeline_linter.loads.dwelling import all_dwellings, as_dwelling, is_covered
 from wyeline_linter.loads.leaves import Leaf
 from wyeline_linter.loads.mentioned_tags import mentioned_tags
 from wyeline_linter.loads.nodes import Sum
@@ -45,7 +46,8 @@ class Node(NamedTuple):
 
     ``leaves`` are its own loads; ``below`` is what it carries on its bus or output; ``up`` what it draws from its
     supply; ``twice`` names stated factors below a place that states one too. ``factor`` is the one stated here, and
-    ``limited`` the share that a limit leaves of vehicle chargers; both are in ``below`` already.
+    ``limited`` the share that a limit leaves of vehicle chargers; both are in ``below`` already. ``became`` says which
+    kind of load the calculation of a dwelling makes of which.
     """
 
     name: str
@@ -55,6 +57,7 @@ class Node(NamedTuple):
     twice: tuple[str, ...]
     factor: float | None = None
     limited: float = 1.0
+    became: dict[Key, Key] = {}  # noqa: RUF012 (of a NamedTuple: never changed)
 
 
 EMPTY = Sum()
@@ -124,6 +127,7 @@ class LoadBook:
         self.mentions.clear()
         self.relations = relations_of(self.model.equipment.values())
         self.running = self._running()
+        self.dwellings, self.within = all_dwellings(self.model.equipment.values(), self.basis, self.below)
         for name in reversed(self.network.order):
             if name in self.model.equipment:
                 self.nodes[name] = self._taken_over(name) or self._node(name)
@@ -181,6 +185,7 @@ class LoadBook:
                 self._forget_counted(name)
                 changed.add(name)
         again |= self._relations_again(touched, network is not None)
+        again |= self._dwellings_again(touched, network is not None)
         depth = self.network.depth
         heap = [(-depth.get(name, 1 << 30), name) for name in again if name in self.model.equipment]
         heapq.heapify(heap)
@@ -221,6 +226,19 @@ class LoadBook:
         again = names | {name for name, node in self.nodes.items() if node.below.held}
         for name in again:
             self._forget_counted(name)
+        return again
+
+    def _dwellings_again(self, touched: set[str], rewired: bool) -> set[str]:
+        """Who must be looked at again because it lies within a dwelling now, or no more."""
+        equipment = self.model.equipment
+        said = any(n in self.dwellings or (n in equipment and "dwelling" in equipment[n].body.facts) for n in touched)
+        if not said and not (rewired and self.dwellings):
+            return set()
+        before = self.within
+        self.dwellings, self.within = all_dwellings(equipment.values(), self.basis, self.below)
+        again = set(before ^ self.within)
+        for name in again:
+            self._own.pop(name, None)
         return again
 
     def _forget_counted(self, name: str) -> None:
@@ -273,8 +291,12 @@ class LoadBook:
                     below.add(node.up)
         twice: tuple[str, ...] = ()
         factor, limited = None, 1.0
-        if not leaves or equipment.circuits:
-            factor, source = stated_factor(equipment, feeder)
+        became: dict[Key, Key] = {}
+        unit = name in self.dwellings
+        if unit:
+            leaves, below, became = as_dwelling(equipment, self.basis, leaves, below, self.system(name), self._counting)
+        if unit or not leaves or equipment.circuits:
+            factor, source = (None, "") if unit else stated_factor(equipment, feeder)
             if factor is not None:
                 twice = below.factored
                 below = below.with_factor(factor, source)
@@ -286,7 +308,12 @@ class LoadBook:
             apart, up = up.apart_va + _total_va(up), Sum()
             up.apart_va = apart
         self._forget_counted(name)
-        return Node(name, leaves, below, up, twice, factor, limited)
+        return Node(name, leaves, below, up, twice, factor, limited, became)
+
+    def _counting(self, added: Sum) -> Rows:
+        """The rows of a sum without what others run in place of."""
+        held = {n: h.va for n, h in added.held.items()}
+        return added.counting(left_out(held, self.relations, self.running))[0]
 
     def _own_sum(
         self, equipment: Equipment, state: EquipmentState | None, children: Iterable[str]
@@ -295,6 +322,8 @@ class LoadBook:
         leaves: list[Leaf] = []
         if equipment.circuits:
             leaves += circuit_leaves(equipment, system, reasons, self.basis, self.practice)
+            if equipment.name in self.within:
+                leaves = [one._replace(unknown=(), unknown_code=()) if is_covered(one) else one for one in leaves]
             mentioned = mentioned_tags(equipment, leaves)
             if mentioned:
                 self.mentions[equipment.name] = mentioned

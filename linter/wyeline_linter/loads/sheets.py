@@ -12,10 +12,13 @@ from wyeline_linter.claims import DWELLING
 from wyeline_linter.loads.as_given import table_current_a, usual_pf
 from wyeline_linter.loads.balance import unbalance
 from wyeline_linter.loads.buckets import CODE, VA, Key, Largest, Row, Rows
+from wyeline_linter.loads.coincidence import left_out
 from wyeline_linter.loads.conductors_of_loads import INDEX
 from wyeline_linter.loads.demand import MOTORS, NO_BASIS, Counted, sizing_factors
+from wyeline_linter.loads.dwelling import Calculated, calculate, dwelling_of
 from wyeline_linter.loads.leaves import Leaf
 from wyeline_linter.loads.leg_sheets import by_leg, of_one_load, worst_alone
+from wyeline_linter.loads.nodes import Sum
 from wyeline_linter.loads.of_equipment import ASSUMED_CONVERTER_PF, is_converter, plate_ratio
 from wyeline_linter.loads.rollup import LoadBook
 from wyeline_linter.network import two_sided
@@ -64,7 +67,7 @@ def in_words(key: Key) -> str:
     """A kind of load as a schedule names it."""
     more = ["continuous"] if key.continuous else []
     if key.factor is not None:
-        more.append(f"factor {key.factor:g} stated")
+        more.append(f"factor {key.factor:.4g} of a dwelling" if key.dwelling else f"factor {key.factor:g} stated")
     return ", ".join([key.category, *more])
 
 
@@ -112,6 +115,9 @@ def _power_sum(book: LoadBook, name: str, *, factors: dict[Key, float] | None) -
 
 
 def _factor_input(symbol: str, key: Key, factor: float, book: LoadBook) -> Input:
+    if key.dwelling:
+        note = "its part in the calculation of the dwelling"
+        return derived(symbol, f"demand factor of {key.category}", factor, note=note)
     if key.factor is not None:
         return Input(symbol, f"demand factor of {key.category}", factor, "", State.GIVEN)
     table = {"receptacle": "receptacle-demand", "kitchen": "kitchen-demand"}[key.category]
@@ -139,7 +145,9 @@ def _figure(
     left = book.left_out(name)
     notes = [f"left out, because another runs in its place: {', '.join(sorted(left))}"] if left else []
     notes += _converters(book, name)
-    if any(claim.name == DWELLING for f in book.model.feeders_to.get(name, ()) for claim in f.statement.claims):
+    if calculation_of(book, name) is not None:
+        notes.append(_OF_THE_METHOD)
+    elif any(claim.name == DWELLING for f in book.model.feeders_to.get(name, ()) for claim in f.statement.claims):
         notes.append(_OF_A_DWELLING)
     if unknown:
         notes.append(f"what is known adds up to {value:.6g} {unit}")
@@ -159,9 +167,29 @@ def _figure(
 
 
 _OF_A_DWELLING = (
-    "the loads of the dwelling unit count as written, each with its `factor`; the calculations that NEC 220 has for "
-    "dwellings (general lighting and appliances, or the optional one of 220.82) are not made here"
+    "the loads of the dwelling unit count as written, each with its `factor`; the calculations of NEC 220 are made where "
+    "the board says `dwelling standard` (Part III) or `dwelling optional` (220.82), with its `floor-area`"
 )
+_OF_THE_METHOD = (
+    "lighting and receptacle circuits count within the general load, `kitchen` as household cooking, other classes as "
+    "their line says; 125 % is added to loads outside these lines only"
+)
+
+
+def calculation_of(book: LoadBook, name: str) -> Calculated | None:
+    """The dwelling calculation of a board, replayed; None for what is no dwelling, or lacks its floor area."""
+    equipment, node = book.model.equipment[name], book.nodes[name]
+    dwelling = dwelling_of(equipment, book.basis)
+    if dwelling is None or dwelling.area_m2 is None or book.basis is None or name not in book.dwellings:
+        return None
+    written = Sum()
+    for leaf in node.leaves:
+        written.add_leaf(leaf, alone=not leaf.place and book.relations.concerns(leaf.owner))
+    for child in book.children.get(name, ()):
+        if child in book.nodes:
+            written.add(book.nodes[child].up)
+    left = left_out({n: held.va for n, held in written.held.items()}, book.relations, book.running)
+    return calculate(dwelling, written.counting(left)[0], book.basis)
 
 
 def _converters(book: LoadBook, name: str) -> list[str]:
@@ -189,6 +217,9 @@ def _demand(book: LoadBook, name: str) -> Figure:
     counted = _counted(book, name)
     inputs, steps = _power_sum(book, name, factors=counted.factors)
     us = book.practice == "us"
+    made = calculation_of(book, name)
+    if made is not None:
+        steps = [*made.steps, *steps]
     source = "NEC 2023 Article 220, each factor once over all loads of its class" if us else "stated factors"
     return _figure(
         book, name, "demand load", "S", abs(counted.demand.va), "VA", "sqrt(P*P + Q*Q)", inputs, steps, source
@@ -224,8 +255,10 @@ def _sizing(book: LoadBook, name: str) -> Figure:
         terms.append(f"{quarter:g} * M")
     source = "NEC 2023 215.2, 215.3 (125 % of continuous load), 430.24 (a quarter of the largest motor)"
     formula = " + ".join(terms) or "0"
+    made = calculation_of(book, name)
+    steps = list(made.steps) if made is not None else []
     return _figure(
-        book, name, "load to size by", "S", counted.sizing.va.real, "VA", formula, inputs, [], source, code=True
+        book, name, "load to size by", "S", counted.sizing.va.real, "VA", formula, inputs, steps, source, code=True
     )
 
 

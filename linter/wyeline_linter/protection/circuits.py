@@ -68,7 +68,9 @@ def circuit_marks(view: View, board: Equipment) -> Marks:
         return NO_MARKS
     bus = _bus_of(view, board)
     maker = view.equipment(bus.maker) if bus is not None else None
-    around = None if bus is None else (bus.system, maker.kind if maker is not None else "", bus.device_a, bus.lug_c)
+    made_by = maker.kind if maker is not None else ""
+    within = board.name in view.loads.within
+    around = None if bus is None else (bus.system, made_by, bus.device_a, bus.lug_c, within)
     known = view.marks.setdefault(around, {})
     wired_marks = view.wired_marks
     alone = len({p.key for p in board.circuits}) == len(board.circuits)

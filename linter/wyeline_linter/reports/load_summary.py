@@ -94,7 +94,7 @@ CLASSES = TableKind(
         Column("units", "Units", "How many.", source="`equipment.load.by_class.units`", digits=0),
         Column("connected_kva", "Connected", "Connected load.", "kVA", source="`...by_class.connected_va`", digits=2),
         Column("factor", "Factor", "The demand factor.", source="`...by_class.factor`", digits=2),
-        words("factor_from", "Factor from", "Stated, or the code's table.", "`...by_class.factor_stated`"),
+        words("factor_from", "Factor from", "Stated, a code table, or a dwelling's.", "`...by_class.factor_stated`"),
         Column("demand_kva", "Demand", "With the factor.", "kVA", source="`...by_class.demand_va`", digits=2),
     ),
 )
@@ -196,6 +196,10 @@ _NOT_A_SUM = (
 )
 
 
+def _from_code(row: dict[str, Any]) -> str:
+    return "dwelling" if row["of_dwelling"] else "" if row["factor"] == 1.0 else "code table"
+
+
 def _by_class(subject: Subject, equipment: Equipment) -> Iterator[dict[str, Cell | Value]]:
     load = subject.of(equipment.name).get("load")
     rows: list[dict[str, Any]] = load["by_class"] if load is not None else []
@@ -207,6 +211,6 @@ def _by_class(subject: Subject, equipment: Equipment) -> Iterator[dict[str, Cell
             "units": row["units"],
             "connected_kva": Cell(row["connected_va"] / 1e3, (), connected),
             "factor": row["factor"],
-            "factor_from": "stated" if row["factor_stated"] else "" if row["factor"] == 1.0 else "code table",
+            "factor_from": "stated" if row["factor_stated"] else _from_code(row),
             "demand_kva": Cell(row["demand_va"] / 1e3, (), demand),
         }

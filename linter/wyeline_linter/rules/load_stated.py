@@ -13,6 +13,7 @@ from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.loads.as_given import has_no_load
 from wyeline_linter.loads.buckets import VA
 from wyeline_linter.loads.demand import factors_of
+from wyeline_linter.loads.of_equipment import converter_input
 from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
@@ -43,7 +44,7 @@ NOT_CONNECTED = rule(
 def load_not_connected(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
     body = placed.circuit.body
     leaf = view.loads.leaf(board.name, placed.key)
-    if leaf is None or leaf.given is None or leaf.given.va is not None or "power" in body.facts:
+    if leaf is None or leaf.given is None or leaf.given.va is not None or "power" in body.facts or not leaf.unknown:
         return
     device = body.facts.get("rating")
     what = f"a {device.value.text} device" if device is not None else "no device"
@@ -58,6 +59,8 @@ def load_not_connected(view: View, board: Equipment, placed: PlacedCircuit) -> I
     )
 
 
+CONVERTING = frozenset({"ups", "drive", "charger"})
+"""What may draw by what it delivers."""
 NOT_STATED = rule(
     name="load-not-stated",
     since="0.1",
@@ -76,6 +79,25 @@ def load_not_stated(view: View, equipment: Equipment) -> Iterator[Finding]:
     for leaf in view.loads.nodes[equipment.name].leaves:
         if not leaf.place and leaf.given is not None and leaf.given.va is None:
             yield _not_stated(equipment.place, leaf.unknown[0], equipment.name)
+
+
+@NOT_STATED.also("equipment")
+def conversion_not_stated(view: View, equipment: Equipment) -> Iterator[Finding]:
+    if equipment.kind not in CONVERTING or not view.loads.converts(equipment.name):
+        return
+    feeder = view.network.supply.get(equipment.name)
+    if feeder is None or view.loads.is_gone(equipment, feeder):
+        return
+    _, unknown = converter_input(equipment, None)
+    if unknown and "eff" not in equipment.body.facts:
+        yield NOT_STATED.finding(
+            equipment.place,
+            f"{unknown[0]}, so what it draws from `{feeder.source.name}` is unknown",
+            found=unknown[0],
+            needed="its efficiency at full load",
+            change="Write what the nameplate says, as in `eff 94 %`.",
+            subject=equipment.name,
+        )
 
 
 @NOT_STATED.also("circuit")
@@ -227,7 +249,7 @@ def demand_too_generous(view: View, equipment: Equipment) -> Iterator[Finding]:
         rows = {
             key._replace(factor=None): row
             for key, row in book.rows(equipment.name)[0].items()
-            if key.category == category and key.factor == stated
+            if key.category == category and key.factor == stated and not key.dwelling
         }
         table = min(factors_of(rows, book.basis).values(), default=0.0)
         if table <= stated + 0.005:

@@ -38,6 +38,16 @@ load        CH    480 3ph         90 kVA, cooling, not-with HTR
 load        HTR   480 3ph         60 kW heating
 feeder MSB -> CH  150 A 3p
 feeder LP-1 -> HTR  100 A 3p
+transformer TX-2  480 1ph -> 120/240  25 kVA
+feeder MSB[AB] -> TX-2  70 A 2p
+panel       UNIT  120/240         bus 125 A, dwelling optional, floor-area 900 ft2
+  1,3  50 A 2p  12 kW kitchen
+  5  20 A 1p  receptacle
+feeder TX-2 -> UNIT  100 A 2p
+panel       SUB   120/240         bus 60 A
+  1  20 A 1p  lighting
+  2,4  30 A 2p  5 kW heating
+feeder UNIT -> SUB  60 A 2p
 scenario "Night"
   shed LP-1
 """
@@ -58,6 +68,14 @@ CHANGES = [
     (21, "feeder UTIL -> MCC  400 A 3p"),
     (21, ""),
     (27, "load        HTR-2 480 3ph         60 kW heating, not-with CH"),
+    (32, "panel       UNIT  120/240         bus 125 A, dwelling standard, floor-area 120 m2, laundry 2"),
+    (32, "panel       UNIT  120/240         bus 125 A, dwelling standard"),
+    (32, "panel       UNIT  120/240         bus 125 A"),
+    (33, "  1,3  50 A 2p  8 kW count 2 kitchen"),
+    (35, "feeder MSB[A] -> UNIT  100 A 2p"),
+    (36, "panel       SUB   120/240         bus 60 A, dwelling optional, floor-area 50 m2"),
+    (38, "  2,4  30 A 2p  7 kVA cooling"),
+    (39, "feeder TX-2 -> SUB  60 A 2p"),
 ]
 
 

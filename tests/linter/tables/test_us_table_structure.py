@@ -295,6 +295,28 @@ def _(t: Table) -> None:
     assert list(t.rows.items()) == [(("0",), (100.0,)), (("10000",), (50.0,))]
 
 
+@check("dwelling-lighting-demand")
+def _(t: Table) -> None:
+    assert list(t.rows.items()) == [(("0",), (100.0,)), (("3000",), (35.0,)), (("120000",), (25.0,))]
+
+
+@check("cooking-demand")
+def _(t: Table) -> None:
+    for name, until in (("a", 25), ("b", 15)):
+        shares = list(column(t, name).values())
+        assert all(x >= y for x, y in pairwise(shares)) and shares[0] == 80, name
+        # One more takes no load away; column B steps down at 16 and 21, as it is printed.
+        rising([n * share for n, share in enumerate(shares[:until], 1)], strictly=False)
+    kilowatts = list(column(t, "c").values())
+    rising(kilowatts)
+    assert [round(y - x) for x, y in pairwise(kilowatts)] == [3] * 4 + [1] * 20  # 15 kW and 1 kW each from five on
+
+
+@check("dryer-demand")
+def _(t: Table) -> None:
+    _falling_shares_rising_loads(t, whole_until=4)
+
+
 @check("kitchen-demand")
 def _(t: Table) -> None:
     _falling_shares_rising_loads(t, whole_until=2)
