@@ -22,6 +22,7 @@ from wyeline_linter.reports.columns import (
 from wyeline_linter.reports.subject import Subject, about_equipment, sheet_anchor
 from wyeline_linter.reports.wording import system_short
 from wyeline_linter.studies.scenarios import when
+from wyeline_linter.studies.states import unlocked_ties
 from wyeline_linter.studies.worst import WORDS, equipment_states, worst
 
 _BUSES = frozenset(
@@ -126,12 +127,39 @@ def fault_and_drop(subject: Subject) -> Table:
             subject.place(equipment.place),
         )
     table.notes.append("Fault currents are symmetrical rms values. A question mark is a figure that cannot be told.")
+    table.notes += [_METHOD["iec" if subject.view.derivation.practice == "iec" else "us"], *_states(subject)]
     note_rises(table, "path_drop_percent")
     ceilings = [(e.name, c) for e in subject.equipment if (c := resolve(subject.of(e.name), "fault.ceiling")[0])]
     for source in dict.fromkeys(c for _, c in ceilings):
         names = ", ".join(name for name, c in ceilings if c == source)
         table.notes.append(f"Ceilings, since `{source}` is stated as unlimited; the true currents are lower: {names}.")
     return table
+
+
+_LIMITS = "Not in them: arcs, the field between circuits, how the current of a machine decays, and direct current."
+_METHOD = {
+    "us": "Largest faults: first half cycle (IEEE Std 141), wires at 25 °C, motors running. Smallest: the weakest "
+    f"source, wires at 75 °C, no motors. {_LIMITS}",
+    "iec": "Largest faults: IEC 60909-0, wires at 20 °C, motors running, c by the tolerance of each system (see the "
+    "assumptions). Smallest: the weakest source, wires at the end temperature of their insulation, no motors. "
+    f"{_LIMITS}",
+}
+"""What the figures rest on and where they end, for whoever signs them."""
+
+
+def _states(subject: Subject) -> list[str]:
+    """The switch states that "worse in other states" compares, and those that nothing is said of."""
+    view = subject.view
+    first, *others = [study.name for study in view.studies.every()]
+    notes = [
+        f"Switch states looked at beside {first}: {'; '.join(others) or 'none, since the model tells of no other'}."
+    ]
+    left_out, ties = view.studies.found().left_out, unlocked_ties(view)
+    if left_out:
+        notes.append(f"Switch states not looked at: {'; '.join(left_out)}.")
+    if ties:
+        notes.append(f"Taken to stand open, since no interlock names them: {', '.join(ties)}.")
+    return notes
 
 
 _KINDS = {

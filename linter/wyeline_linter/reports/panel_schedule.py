@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.model import Body
@@ -11,6 +11,7 @@ from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.board_positions import ODD_EVEN, BoardPositions, Occupant, positions_of
 from wyeline_linter.loads.buckets import split_of
 from wyeline_linter.loads.sheets import in_words
+from wyeline_linter.network import follows_grid
 from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, TwoColumns, Value, number, words
 from wyeline_linter.reports.largest_fault import largest_fault
 from wyeline_linter.reports.load_summary import classes_of
@@ -20,6 +21,8 @@ from wyeline_linter.reports.wording import (
     STATUS_LEGEND,
     class_of,
     device_text,
+    enclosure_text,
+    location_text,
     main_text,
     raceway_text,
     rating_text,
@@ -30,6 +33,9 @@ from wyeline_linter.reports.wording import (
     wires_text,
 )
 from wyeline_linter.shares import above_mean
+
+if TYPE_CHECKING:
+    from wyeline_linter.analysis import View
 
 LEGS = ("A", "B", "C")
 _ALIKE = 0.0005
@@ -148,7 +154,9 @@ def _head(subject: Subject, equipment: Equipment, board: BoardPositions) -> list
         ("Largest fault", _largest_fault(subject, equipment)),
         ("Terminals", (body.text("lug-temp") or "").replace("deg", "°")),
         ("Spaces", spaces),
-        ("Location", ", ".join(t for t in (body.text("location"), flags.get("outdoor")) if t)),
+        ("Location", location_text(body)),
+        ("Enclosure", enclosure_text(body)),
+        ("Mounting", body.text("mounting") or ""),
         ("Use", flags.get("service-equipment", "")),
         ("Status", equipment.status),
         ("Description", body.description or ""),
@@ -161,7 +169,6 @@ _FLAGS = {
     "through-lugs": "feed-through lugs",
     "subfeed-lugs": "sub-feed lugs",
     "double-neutral": "double neutral",
-    "outdoor": "outdoors",
     "service-equipment": "service equipment",
 }
 
@@ -327,6 +334,12 @@ def _totals(
             digits=1,
         )
     table.notes += _notes(spare_words(subject, equipment), load)
+    table.notes += _beside_the_sums(subject, equipment)
+
+
+_ELECTRONIC = frozenset({"it", "drive", "ups", "ev"})
+_NAMED = 6
+"""Of what is beside the sums, how much is named."""
 
 
 def _notes(spare: str, load: Mapping[str, Any]) -> list[str]:
@@ -337,7 +350,9 @@ def _notes(spare: str, load: Mapping[str, Any]) -> list[str]:
     neutral = load.get("neutral")
     if neutral is not None:
         worst = f", at worst {number(neutral['worst_a'], 1)} A" if neutral["worst_a"] is not None else ""
-        notes.append(f"Neutral: {number(neutral['demand_a'], 1)} A under demand{worst}.")
+        waves = any(row["class"] in _ELECTRONIC for row in load["by_class"])
+        more = "; harmonics of electronic loads, which add up in it, are not counted" if waves else ""
+        notes.append(f"Neutral: {number(neutral['demand_a'], 1)} A under demand{worst}{more}.")
     if load.get("unbalance") is not None:
         notes.append(
             "Balance: the legs carry alike."
@@ -351,3 +366,22 @@ def _notes(spare: str, load: Mapping[str, Any]) -> list[str]:
     if load.get("apart_va"):
         notes.append(f"Future or to be removed, not counted: {number(load['apart_va'] / 1e3, 2)} kVA.")
     return notes
+
+
+def _beside_the_sums(subject: Subject, board: Equipment) -> list[str]:
+    """What is no load and changes the current all the same: capacitors, and inverters that feed into the board."""
+    names = subject.view.studies.once("beside the sums", lambda: _delivering_below(subject.view)).get(board.name)
+    if not names:
+        return []
+    more = f" and {len(names) - _NAMED} more" if len(names) > _NAMED else ""
+    return [f"Not in these sums: {', '.join(names[:_NAMED])}{more}; the feeder schedule tells the current with them."]
+
+
+def _delivering_below(view: View) -> dict[str, list[str]]:
+    """By name of what stands above them."""
+    found: dict[str, list[str]] = {}
+    for e in view.of_kind("capacitor", "inverter"):
+        if e.kind == "capacitor" or follows_grid(e):
+            for name in view.network.above(e.name):
+                found.setdefault(name, []).append(f"{e.name} ({e.kind})")
+    return found

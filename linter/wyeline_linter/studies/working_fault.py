@@ -37,20 +37,70 @@ LEGS_DIFFER = 5e-5
 """From this difference on, the ohms of a three-phase loop are not those of every leg."""
 
 
+class Worked(NamedTuple):
+    """A sheet with what it follows from besides the faults that it is kept with."""
+
+    connectivity: object
+    words: tuple[str, ...]
+    """The unit of lengths, and what is taken of bypasses."""
+    owners: dict[str, tuple[object, object]]
+    """The feeder and the equipment that each part of its loop may be called after: the same objects while it holds."""
+    figure: Figure
+
+
 def fault_figure(study: StateStudy, name: str, *, largest: bool = True, kind: str | None = None) -> Figure:
-    """The working of the fault current at a piece of equipment: of the kind that decides, or of the kind named."""
+    """The working of the fault current at a piece of equipment: of the kind that decides, or of the kind named. It
+    stays as it is while the faults, and what it says beside them, do."""
     view = study.largest if largest else study.smallest
+    if kind is not None:
+        return _figure(study, view, name, kind, _bypasses(study, name), {})
+    bypasses = _bypasses(study, name)
+    words = (study.view.length_text(1.0), *bypasses)
+    known = view.worked.get(name)
+    if known is None or known.connectivity is not study.connectivity or known.words != words or _other(study, known):
+        owners: dict[str, tuple[object, object]] = {}
+        figure = _figure(study, view, name, kind, bypasses, owners)
+        known = view.worked[name] = Worked(study.connectivity, words, owners, figure)
+    return known.figure
+
+
+def _other(study: StateStudy, known: Worked) -> bool:
+    return any(_named(study, owner) != named for owner, named in known.owners.items())
+
+
+def _named(study: StateStudy, owner: str) -> tuple[object, object]:
+    """The feeder and the piece of equipment that a part of a loop may be called after."""
+    name = owner.removeprefix(_EARTHING)
+    return study.model.feeders.get(name), study.equipment(name)
+
+
+def _figure(
+    study: StateStudy,
+    view: FaultView,
+    name: str,
+    kind: str | None,
+    bypasses: list[str],
+    owners: dict[str, tuple[object, object]],
+) -> Figure:
+    largest = view.largest
     found = view.at(name)
     fault = found.get(kind) if kind is not None else view.worst(name)
     title = f"{'largest' if largest else 'smallest'} fault current"
     if fault is None or fault.amperes is None:
         why = view.reasons(name, kind=kind) or ((fault.note,) if fault is not None and fault.note else ("none flows",))
         return Figure(title, name, "I", None, "A", source=_METHOD.get(view.practice or "us", ""), unknown=why)
-    return _worked(study, view, name, title, fault, found)
+    return _worked(study, view, name, title, fault, found, bypasses, owners)
 
 
 def _worked(
-    study: StateStudy, view: FaultView, name: str, title: str, fault: FaultCurrent, found: dict[str, FaultCurrent]
+    study: StateStudy,
+    view: FaultView,
+    name: str,
+    title: str,
+    fault: FaultCurrent,
+    found: dict[str, FaultCurrent],
+    bypasses: list[str],
+    owners: dict[str, tuple[object, object]],
 ) -> Figure:
     from wyeline_linter.circuit.fault_parts import loop_of, shares_of
 
@@ -71,6 +121,7 @@ def _worked(
         if view.practice == "iec":
             inputs.append(_factor_row(view, bus, system, c))
         ohms = _by_owner(study, view, loop)
+        owners.update((owner, _named(study, owner)) for owner in ohms)
         digits = _decimals(loop.ohm)
         inputs += [_way_row(study, view, owner, z, digits) for owner, z in ohms.items()]
         steps += _loop_steps(loop, [*ohms.values()], digits, names)
@@ -97,7 +148,7 @@ def _worked(
     conductors = "cold conductors, running motors added" if view.built.case is Case.MAX else "hot conductors, no motors"
     ceiling = view.built.ceiling.get(bus.name)
     notes = assumption_texts(_concerned(view, loop, shares), study.view.length_text)
-    notes = (*_bypasses(study, name), *notes)
+    notes = (*bypasses, *notes)
     if ceiling is not None:
         notes = (f"`{ceiling}` unlimited: this is a ceiling", *notes)
     return Figure(
@@ -126,7 +177,7 @@ def _bypasses(study: StateStudy, name: str) -> list[str]:
 
 def _factor_row(view: FaultView, bus: Bus, system: System, c: float) -> Input:
     """The voltage factor, and what of the tolerance of the voltage it rests on."""
-    name, stated = "voltage factor, IEC 60909-0 Table 1", view.built.tolerance.get(bus.name)
+    name, stated = "voltage factor (IEC 60909-0 Table 1)", view.built.tolerance.get(bus.name)
     if system.nominal.line_v > iec60909.LOW_VOLTAGE_V:
         return Input("c", name, c, "", State.DERIVED, note="above 1 kV")
     share = USUAL_TOLERANCE if stated is None else stated

@@ -400,3 +400,22 @@ def test_an_incomer_behind_a_transformer_is_its_secondary_device(tmp_path: Path)
     for file, told in ((DAIRY, "main 630 A of HT-1"), (root, "incomer 630 A of HT-1")):
         (table,) = (t for t in package_of(file).tables if t.kind.name == "transformers")
         assert told in [cell.value for row in table.rows for cell in row.cells]
+
+
+def test_a_table_of_faults_says_what_it_rests_on_and_which_states_it_knows() -> None:
+    """Who signs it asks for method, temperatures and switch states: those that ``wyeline show`` lists."""
+    for root, method in ((STATION, "IEEE Std 141"), (DAIRY, "IEC 60909-0")):
+        (table,) = (t for t in package_of(root).tables if t.kind.name == "fault-and-drop")
+        told = " ".join(table.notes)
+        assert method in told
+        studies = package_of(root).subject.view.studies.every()
+        assert all(study.name in told for study in studies[1:])
+
+
+def test_a_schedule_names_what_its_sums_leave_out() -> None:
+    """HT-1 has a capacitor and an inverter; neither is a load, both change the current."""
+    for board, told in (("HT-1", True), ("UT-1", False)):
+        (table,) = (t for t in package_of(DAIRY).of(SCHEDULE) if t.subject == board)
+        assert ("Not in these sums: CAP-1 (capacitor), PV-1 (inverter)" in " ".join(table.notes)) is told
+    (ups,) = (t for t in package_of(DAIRY).of(SCHEDULE) if t.subject == "UT-6")
+    assert "harmonics of electronic loads" in " ".join(ups.notes)
