@@ -10,10 +10,11 @@ import contextlib
 import os
 import threading
 from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar, cast
 
 from wyeline_grammar.sources import SourceError
-from wyeline_linter.reports.live_model import LiveModel, analysed
+from wyeline_linter.reports.live_model import LiveModel, analysed, text_of
 from wyeline_server.positions import Json
 from wyeline_server.protocol import REQUEST_FAILED, BadParametersError, RequestError
 from wyeline_server.server import WyelineServer
@@ -48,7 +49,7 @@ async def picture(server: WyelineServer, arguments: list[Any]) -> Json:
         from wyeline_linter.reports.html_page import page_html
         from wyeline_linter.reports.package import DIAGRAM, Package, Wishes
 
-        package = Package(analysed(root, scenario, texts), Wishes(frozenset({DIAGRAM})))
+        package = Package(analysed(root, scenario, partial(text_of, texts=texts)), Wishes(frozenset({DIAGRAM})))
         sheets: list[Json] = [
             {"number": s.number, "heads": list(s.heads), "svg": standing_alone(s.svg)} for s in package.diagram.sheets
         ]

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import gc
 import os
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from threading import Lock
 from types import MappingProxyType
@@ -18,6 +18,7 @@ from wyeline_linter.configuration import find, load_for
 from wyeline_linter.network import NoSuchStateError
 
 if TYPE_CHECKING:
+    from wyeline_grammar.blocks import TextFile
     from wyeline_linter.analysis import Analysis
     from wyeline_linter.reports.package import Package
 
@@ -30,6 +31,7 @@ class LiveModel:
     def __init__(self, root: str, scenario: str | None = None, texts: Mapping[str, str] = NO_TEXTS) -> None:
         self.root, self._scenario, self._texts = root, scenario, texts
         self._package: Package | None = None
+        self._standing: _Standing | None = None
         self._stale = True
         self._guard, self._drawing = Lock(), Lock()
         self._seen = {root: _stamp(root, texts)}
@@ -99,36 +101,78 @@ class LiveModel:
             return self._package
         with self._guard:
             self._stale = False
-        read: dict[str, object] = {}
+        standing, self._standing = self._standing, None
         try:
-            analysis = analysed(self.root, scenario, texts, read)
-        except SourceError:
+            if standing is None or not standing.takes_in(scenario, texts):
+                standing = _Standing(self.root, scenario, texts)
+        except Exception:
             with self._guard:
                 self._stale = True
             raise
-        configuration = find(self.root)
-        if configuration is not None:
-            read[configuration] = _stamp(configuration, NO_TEXTS)
+        read = standing.read
         with self._guard:  # what was seen of a file before stays: it may have changed while the model was judged
             self._seen = read | {path: stamp for path, stamp in self._seen.items() if path in read}
         parts = frozenset({DIAGRAM, WORKING, *(kind.name for kind in TABLE_KINDS)})
-        self._package = Package(analysis, Wishes(parts))
+        made = self._package.made if self._package is not None else None
+        self._package = Package(standing.analysis, Wishes(parts), made=made)
+        self._standing = standing
         return self._package
 
 
-def analysed(
-    root: str, scenario: str | None, texts: Mapping[str, str], read: dict[str, object] | None = None
-) -> Analysis:
-    """A model judged as it stands, with ``texts`` in the place of files; nothing is shared with another analysis.
+class _Standing:
+    """A model that is judged, with what was read for it, so that edits of its files can be taken in."""
 
-    ``read`` takes up what was read, each path with a stamp that differs when the file does. Raises SourceError.
-    """
+    def __init__(self, root: str, scenario: str | None, texts: Mapping[str, str]) -> None:
+        self.root, self.scenario, self.texts = root, scenario, texts
+        self.read: dict[str, object] = {}
+        """Every path that was read, or looked for in vain, with a stamp that differs when the file does."""
+        self.configuration = find(root)
+        stamp = _stamp(self.configuration, NO_TEXTS) if self.configuration is not None else None
+        self.analysis = analysed(root, scenario, self._reader)
+        if self.configuration is not None:
+            self.read[self.configuration] = stamp
+
+    def _reader(self, path: str) -> str:
+        self.read[path] = _stamp(path, self.texts)
+        return text_of(path, self.texts)
+
+    def takes_in(self, scenario: str | None, texts: Mapping[str, str]) -> bool:
+        """Make the model that of the files as they are now. False, and nothing done, where it has to be judged from the
+        start: another configuration, a file that came or went or cannot be read, a switch state that an edit may take
+        away."""
+        analysis, files = self.analysis, self.analysis.files
+        if scenario is not None or self.scenario is not None or find(self.root) != self.configuration:
+            return False
+        if workspace_of(self.root) != analysis.model.workspace:
+            return False
+        changed: list[tuple[TextFile, str]] = []
+        stamps = {path: _stamp(path, NO_TEXTS if path == self.configuration else texts) for path in self.read}
+        for path, stamp in stamps.items():
+            if stamp == self.read[path]:
+                continue
+            file = files.known(path)
+            if file is None or path == self.configuration:
+                return False
+            try:
+                changed.append((file, text_of(path, texts)))
+            except SourceError:
+                return False
+        self.texts, self.read = texts, stamps
+        for file, text in changed:
+            blocks = file.replace_text(text)
+            if file.path in analysis.model.files:  # else it is not included any more, or not yet again
+                analysis.edited(*blocks)
+        return True
+
+
+def text_of(path: str, texts: Mapping[str, str]) -> str:
+    """The text of a file: that of an editor which holds it open, else what is on disk. Raises SourceError."""
+    return texts[path] if path in texts else read_text(path)
+
+
+def analysed(root: str, scenario: str | None, reader: Callable[[str], str]) -> Analysis:
+    """A model judged as ``reader`` gives its files; nothing is shared with another analysis. Raises SourceError."""
     from wyeline_linter.analysis import Analysis
-
-    def reader(path: str) -> str:
-        if read is not None:
-            read[path] = _stamp(path, texts)
-        return texts[path] if path in texts else read_text(path)
 
     try:
         return Analysis(root, Files(reader), workspace_of(root), scenario, load_for(root)).trusted()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from typing import Any
+from typing import Any, NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, status_in
 from wyeline_grammar.model import Issue
@@ -13,7 +13,8 @@ from wyeline_linter.earthing import EarthingKind
 from wyeline_linter.issues import NOT_YET
 from wyeline_linter.network import NORMAL_STATE
 from wyeline_linter.reports.columns import number, resolve
-from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSet, SheetSize, sheets_of
+from wyeline_linter.reports.diagram.glyphs import Practice
+from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSize
 from wyeline_linter.reports.diagram.sketch import BUSES, Device, DeviceKind, Edge, Kind, Node, Sketch, Status, Winding
 from wyeline_linter.reports.diagram.title_strip import Issued, TitleBlock
 from wyeline_linter.reports.review_tables import errors_told
@@ -52,10 +53,20 @@ def one_line(subject: Subject, *, linked: bool = True, since: Since | None = Non
     return Sketch(nodes, edges, f"{subject.project}: one-line diagram")
 
 
-def diagram(
+class ToDraw(NamedTuple):
+    """All that a diagram follows from."""
+
+    sketch: Sketch
+    title: TitleBlock
+    size: SheetSize
+    practice: Practice
+
+
+def to_draw(
     subject: Subject, date: str = "", paper: str = "", *, linked: bool = True, since: Since | None = None
-) -> SheetSet:
-    """The one-line diagram on sheets. ``paper`` is A3 or tabloid; left out, what the code basis is printed on."""
+) -> ToDraw:
+    """The one-line diagram before it is drawn. ``paper`` is A3 or tabloid; left out, what the code basis is printed
+    on."""
     changes = () if since is None else (since.told,)
     title = TitleBlock(
         subject.project,
@@ -71,7 +82,7 @@ def diagram(
         subject.project_text("engineer"),
         tuple(_issued(issue) for issue in reversed(subject.issues)),
     )
-    return sheets_of(one_line(subject, linked=linked, since=since), title, paper_of(subject, paper), subject.practice)
+    return ToDraw(one_line(subject, linked=linked, since=since), title, paper_of(subject, paper), subject.practice)
 
 
 def _issued(issue: Issue) -> Issued:

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field
 from functools import cached_property
 
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.reports.columns import Table, TableKind
-from wyeline_linter.reports.diagram.sheets import SheetSet
+from wyeline_linter.reports.diagram.sheets import SheetSet, sheets_of
 from wyeline_linter.reports.equipment_lists import (
     EQUIPMENT,
     GROUNDING,
@@ -23,7 +23,7 @@ from wyeline_linter.reports.fault_and_drop import FAULTS, fault_and_drop
 from wyeline_linter.reports.feeder_schedule import FEEDERS, feeder_schedule
 from wyeline_linter.reports.issue_list import ISSUES, issue_list
 from wyeline_linter.reports.load_summary import CLASSES, SUMMARY, load_classes, load_summary
-from wyeline_linter.reports.one_line import diagram
+from wyeline_linter.reports.one_line import ToDraw, to_draw
 from wyeline_linter.reports.panel_schedule import SCHEDULE, panel_schedules
 from wyeline_linter.reports.review_tables import (
     ASSUMPTIONS,
@@ -92,15 +92,30 @@ class Wishes:
     since: Since | None = None
 
 
+@dataclass(slots=True)
+class Made:
+    """What took the longest to make of a model, for the next package of it: the diagram with all that it follows from,
+    and the working sheets by their anchors."""
+
+    diagram: tuple[ToDraw, SheetSet] | None = None
+    sheets: Mapping[str, Sheet] = field(default_factory=dict)
+
+
 class Package:
-    """One model in one switch state. Each part is made when first asked for."""
+    """One model in one switch state. Each part is made when first asked for; of ``made``, what was made of the model as
+    it was before, all is taken over that would be made the same again."""
 
     def __init__(
-        self, analysis: Analysis, wishes: Wishes | None = None, progress: Callable[[str], None] = lambda _: None
+        self,
+        analysis: Analysis,
+        wishes: Wishes | None = None,
+        progress: Callable[[str], None] = lambda _: None,
+        made: Made | None = None,
     ) -> None:
         self.subject = Subject(analysis)
         self.wishes = wishes or Wishes()
         self._progress = progress
+        self.made = made if made is not None else Made()
 
     @property
     def kinds(self) -> tuple[TableKind, ...]:
@@ -117,13 +132,22 @@ class Package:
         """The one-line diagram on sheets."""
         self._progress("one-line diagram")
         linked = self.wants(EQUIPMENT.name) and self.wants(FEEDERS.name)
-        return diagram(self.subject, self.date, self.wishes.paper, linked=linked, since=self.wishes.since)
+        drawn = to_draw(self.subject, self.date, self.wishes.paper, linked=linked, since=self.wishes.since)
+        if self.made.diagram is None or self.made.diagram[0] != drawn:
+            self.made.diagram = drawn, sheets_of(*drawn)
+        return self.made.diagram[1]
 
     @cached_property
     def sheets(self) -> list[Sheet]:
         """All working sheets."""
         count = len(self.subject.equipment)
-        return working_sheets(self.subject, lambda done: self._progress(f"working sheets {done} of {count}"))
+        before = self.made.sheets
+        found = [
+            known if (known := before.get(sheet.anchor)) is not None and known.says_what(sheet) else sheet
+            for sheet in working_sheets(self.subject, lambda done: self._progress(f"working sheets {done} of {count}"))
+        ]
+        self.made.sheets = {sheet.anchor: sheet for sheet in found}
+        return found
 
     @cached_property
     def anchors(self) -> frozenset[str]:

@@ -24,11 +24,27 @@ class Sheet:
     about: str
     figure: Figure
 
-    @cached_property
+    @property
     def title_and_body(self) -> tuple[str, str]:
-        """The sheet as text, laid out once for every format."""
+        """The sheet as text."""
+        return self._laid_out[1]
+
+    @cached_property
+    def _laid_out(self) -> tuple[list[int], tuple[str, str]]:
+        """The lines that it names, and the text, made once for every format."""
         title, _, body = render(self.figure).partition("\n\n")
-        return title, body
+        return self._rows, (title, body)
+
+    @property
+    def _rows(self) -> list[int]:
+        """The lines of the files that it names. They move with what is written above them, while the figure stays."""
+        return [item.place.row for item in self.figure.inputs if item.place is not None]
+
+    def says_what(self, other: Sheet) -> bool:
+        """Whether the text of this sheet, where it was laid out already, is what that of another one would be."""
+        if self.about != other.about or (self.figure is not other.figure and self.figure != other.figure):
+            return False
+        return "_laid_out" not in vars(self) or self._laid_out[0] == other._rows
 
 
 def working_sheets(subject: Subject, report: Callable[[int], None] = lambda _: None) -> list[Sheet]:

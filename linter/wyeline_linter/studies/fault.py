@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from wyeline_linter.circuit import FaultStudy
     from wyeline_linter.circuit.layout import Bools, Floats, Ints
     from wyeline_linter.circuit.tied import TiedColumns
+    from wyeline_linter.studies.working_fault import Worked
 
 KINDS = ("three-phase", "line-line", "line-ground", "line-neutral")
 WORDS = {
@@ -140,6 +141,8 @@ class FaultView:
         self.practice = practice
         self.mark = object()
         """Tells these faults from all others; what was worked out of them is kept with it, so that they can go."""
+        self.worked: dict[str, Worked] = {}
+        """The sheets of the faults that decide, by equipment, while nothing else that they say changes."""
         self._found: dict[str, dict[str, FaultCurrent]] = {}
         self._asked: tuple[list[str], Ints] | None = None
         """The names of equipment that were asked for together last, and their places."""
