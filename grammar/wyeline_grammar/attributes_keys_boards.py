@@ -110,8 +110,8 @@ BOARD_KEYS = (
     ),
     keyed(
         "dwelling",
-        "The board carries the whole load of one dwelling unit, which is calculated as NEC 220 does: `standard` by Part "
-        "III, `optional` by 220.82, from its `floor-area` and the classes of its loads.",
+        "The board carries the whole load of one dwelling unit, calculated as NEC 220 does from its `floor-area` and "
+        "the classes of its loads: `standard` by Part III, `optional` by 220.82.",
         Use(_DWELLINGS, (words("standard optional"),), ("dwelling standard", "dwelling optional")),
     ),
     keyed(

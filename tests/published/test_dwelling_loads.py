@@ -8,9 +8,11 @@ import pytest
 from load_models import amps, viewed
 
 from wyeline_linter.demand_factors import cooking_demand_va, dryer_demand_va
+from wyeline_linter.loads.buckets import CODE
 from wyeline_linter.loads.leaf_loads import leaf_loads
 from wyeline_linter.loads.neutral import worst_neutral
 from wyeline_linter.loads.sheets import calculation_of, load_figure
+from wyeline_linter.network import scenario_state
 from wyeline_linter.tables import NotListed, basis
 from wyeline_linter.view import View
 
@@ -196,3 +198,17 @@ def test_what_flows_is_what_is_calculated() -> None:
     assert not unknown
     flows = sum(load.demand_share * load.va for load in loads)
     assert abs(flows) == pytest.approx(abs(view.loads.counted("U").demand.va)) == pytest.approx(35_700)
+
+
+def test_a_dwelling_at_half_its_load_and_one_that_is_shed() -> None:
+    """In a switch state all of a unit runs at its share, its general load too, in the sums as in the load flow."""
+    view = viewed(DUPLEX + 'scenario "Night"\n  scale APT-1 50 %\n  shed APT-2\n')
+    ((_, statement),) = view.model.scenarios
+    night = scenario_state(view.model, statement)
+    book = view.loads_in(night)
+    rows = book.rows("APT-1")[0]
+    general = sum(row[CODE].real for key, row in rows.items() if key.category == "lighting")
+    assert general == pytest.approx(0.5 * 9000) and not book.rows("APT-2")[0]
+    loads, _ = leaf_loads(view, night)
+    flows = sum(load.demand_share * load.va for load in loads)
+    assert abs(flows) == pytest.approx(abs(book.counted("U").demand.va))

@@ -86,13 +86,18 @@ def is_covered(leaf: Leaf) -> bool:
     return given is not None and given.va is None and given.how == "none" and given.category in GENERAL
 
 
-def general_leaf(name: str, dwelling: Dwelling, below: Sum, system: System | None, basis: Basis) -> Leaf | None:
-    """The general load that the written circuits do not hold yet, on every leg to neutral; None where there is none."""
+def general_leaf(
+    name: str, dwelling: Dwelling, below: Sum, system: System, basis: Basis, share: float = 1.0
+) -> Leaf | None:
+    """The general load that the written circuits do not hold yet, on every leg to neutral; None where there is none.
+
+    ``below`` runs at a ``share`` of its full value; the leaf is given in full."""
     general = dwelling.general_va(basis)
-    if general is None or system is None or not system.legs or not system.has_neutral:
+    if general is None:
         return None
     rows = [*below.rows.items(), *(item for held in below.held.values() for item in held.rows.items())]
-    rest = general - sum(row[CODE].real for key, row in rows if key.category in GENERAL and key.factor is None)
+    written = sum(row[CODE].real for key, row in rows if key.category in GENERAL and key.factor is None)
+    rest = general - written / share
     if rest <= 1e-6 * general:
         return None
     legs = system.legs
@@ -236,22 +241,31 @@ def as_dwelling(
     below: Sum,
     system: System | None,
     counting: Callable[[Sum], Rows],
+    share: float,
 ) -> tuple[tuple[Leaf, ...], Sum, dict[Key, Key]]:
     """The loads of a dwelling with its general load among its leaves, its factors on all of them, and which kind of
-    load has become which. ``counting`` leaves out what others run in place of."""
+    load has become which. ``counting`` leaves out what others run in place of; ``share`` is that of its full load at
+    which it runs in a switch state."""
     dwelling, name = dwelling_of(board, basis), board.name
-    if dwelling is None or basis is None:
+    if dwelling is None or basis is None or not share:
         return leaves, below, {}
     below = below.copy()
-    general = general_leaf(name, dwelling, below, system, basis)
+    lacks: tuple[str, ...] = () if dwelling.area_m2 is not None else (f"`{name}` gives no floor-area",)
+    if system is None or not system.legs:
+        lacks += (f"the voltage at `{name}` is not known",)
+    elif not system.has_neutral:
+        lacks += (f"`{name}` has no neutral for its lighting and receptacles",)
+    if lacks or system is None:
+        below.unknown = merge_reasons(below.unknown, lacks)
+        below.unknown_code = merge_reasons(below.unknown_code, lacks)
+        return leaves, below, {}
+    general = general_leaf(name, dwelling, below, system, basis, share)
     if general is not None:
         leaves = (*leaves, general)
-        below.add_leaf(general, alone=False)
+        added = Sum()
+        added.add_leaf(general, alone=False)
+        below.add(added if share == 1.0 else added.at_share(share))
     made = below.copy()
-    if dwelling.area_m2 is None:
-        made.unknown = merge_reasons(below.unknown, (f"`{name}` gives no floor-area",))
-        made.unknown_code = made.unknown
-        return leaves, made, {}
     found = calculate(dwelling, counting(below), basis)
     became = {
         key: Key(key.category, key.continuous and key.category not in _ROLES, factor, key.nameplate, dwelling=True)
@@ -298,6 +312,8 @@ def _general_step(dwelling: Dwelling, general_va: float, basis: Basis) -> Step:
     asked = dwelling.general_va(basis) or 0.0
     if general_va > asked * (1 + 1e-6):
         formula, name = number_text(general_va), f"lighting and receptacle circuits as written, above {name}"
+    elif general_va < asked * (1 - 1e-6):
+        formula, name = number_text(general_va), f"{name}, at their share in this switch state"
     return Step("G", name, formula, general_va, "VA", "NEC 2023 220.41, 220.52")
 
 

@@ -294,7 +294,8 @@ class LoadBook:
         became: dict[Key, Key] = {}
         unit = name in self.dwellings
         if unit:
-            leaves, below, became = as_dwelling(equipment, self.basis, leaves, below, self.system(name), self._counting)
+            system, share = self.system(name), self.share(name)
+            leaves, below, became = as_dwelling(equipment, self.basis, leaves, below, system, self._counting, share)
         if unit or not leaves or equipment.circuits:
             factor, source = (None, "") if unit else stated_factor(equipment, feeder)
             if factor is not None:

@@ -145,8 +145,11 @@ def _figure(
     left = book.left_out(name)
     notes = [f"left out, because another runs in its place: {', '.join(sorted(left))}"] if left else []
     notes += _converters(book, name)
+    units = sorted(book.dwellings.intersection(book.below(name)) - {name})
     if calculation_of(book, name) is not None:
         notes.append(_OF_THE_METHOD)
+    elif len(units) > 1:
+        notes.append(_OF_SEVERAL.format(len(units)))
     elif any(claim.name == DWELLING for f in book.model.feeders_to.get(name, ()) for claim in f.statement.claims):
         notes.append(_OF_A_DWELLING)
     if unknown:
@@ -167,12 +170,17 @@ def _figure(
 
 
 _OF_A_DWELLING = (
-    "the loads of the dwelling unit count as written, each with its `factor`; the calculations of NEC 220 are made where "
-    "the board says `dwelling standard` (Part III) or `dwelling optional` (220.82), with its `floor-area`"
+    "the loads of the dwelling unit count as written, each with its `factor`; the calculations of NEC 220 are made "
+    "where the board says `dwelling standard` (Part III) or `dwelling optional` (220.82), with its `floor-area`"
 )
 _OF_THE_METHOD = (
     "lighting and receptacle circuits count within the general load, `kitchen` as household cooking, other classes as "
     "their line says; 125 % is added to loads outside these lines only"
+)
+
+_OF_SEVERAL = (
+    "the loads of the {} dwellings below add up as each is calculated; the demand of several dwellings together (NEC "
+    "220.54, 220.55, 220.84, 220.85), which may be less, is not calculated"
 )
 
 
@@ -180,11 +188,12 @@ def calculation_of(book: LoadBook, name: str) -> Calculated | None:
     """The dwelling calculation of a board, replayed; None for what is no dwelling, or lacks its floor area."""
     equipment, node = book.model.equipment[name], book.nodes[name]
     dwelling = dwelling_of(equipment, book.basis)
-    if dwelling is None or dwelling.area_m2 is None or book.basis is None or name not in book.dwellings:
+    if dwelling is None or book.basis is None or name not in book.dwellings or not node.became:
         return None
-    written = Sum()
+    written, share = Sum(), book.share(name)
     for leaf in node.leaves:
         written.add_leaf(leaf, alone=not leaf.place and book.relations.concerns(leaf.owner))
+    written = written if share == 1.0 else written.at_share(share)
     for child in book.children.get(name, ()):
         if child in book.nodes:
             written.add(book.nodes[child].up)
@@ -368,6 +377,9 @@ def _drawn(view: View, leaf: Leaf, body: Body, place_of: Callable[[str], Place])
     elif read.how == "limit":
         limit = value / read.units
         inputs.append(given("s", "what the energy management holds it to", limit, "VA", place_of("limit")))
+        formula = "s"
+    elif read.how == "dwelling":
+        inputs.append(derived("s", "general load of the dwelling beyond what its circuits state", value, "VA"))
         formula = "s"
     elif read.how == "legs":
         inputs += [

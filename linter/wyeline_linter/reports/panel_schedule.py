@@ -310,6 +310,12 @@ def _totals(
     load: Mapping[str, Any] | None = subject.of(name).get("load")
     system = subject.of(name).get("system")
     legs = [leg for leg in LEGS if system is None or leg in system["conductors"]]
+    general = subject.view.loads.leaf(name) if name in subject.view.loads.dwellings else None
+    if general is not None and general.row is not None:
+        parts = dict(zip(LEGS, map(abs, split_of(general.row)), strict=True))
+        sums = {leg: sums[leg] + parts[leg] for leg in LEGS}
+        label = "General load by the floor area (NEC 220.41, 220.52) beyond what rows state"
+        table.add_total(label, {f"leg_{leg.lower()}_va": parts[leg] for leg in legs})
     if any(sums.values()) or unknown:
         label = "Sum of the rows" + (" that are known" if unknown else "")
         table.add_total(label, {f"leg_{leg.lower()}_va": sums[leg] for leg in legs})

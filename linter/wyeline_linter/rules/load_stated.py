@@ -142,7 +142,8 @@ def circuit_not_classified(view: View, board: Equipment, placed: PlacedCircuit) 
         return
     va = abs(leaf.row[VA])
     place = Place(placed.block, placed.circuit.place.span)
-    yield _not_classified(place, va, f"circuit {placed.key} of `{board.name}`", board.name, placed.key)
+    classes = _OF_A_DWELLING if board.name in view.loads.within else _COMMON_CLASSES
+    yield _not_classified(place, va, f"circuit {placed.key} of `{board.name}`", board.name, placed.key, classes)
 
 
 @NOT_CLASSIFIED.also("equipment")
@@ -154,10 +155,13 @@ def equipment_not_classified(view: View, equipment: Equipment) -> Iterator[Findi
 
 _COMMON_CLASSES = ("lighting", "receptacle", "heating", "cooling", "process", "kitchen", "welding")
 """Named to who wrote none: the classes that most loads are of, not the first of the alphabet."""
+_OF_A_DWELLING = ("lighting", "receptacle", "kitchen", "dryer", "appliance", "heating", "cooling", "heat-pump", "ev")
 
 
-def _not_classified(place: Place, va: float, who: str, subject: str, position: str = "") -> Finding:
-    kinds = listed([f"`{word}`" for word in _COMMON_CLASSES])
+def _not_classified(
+    place: Place, va: float, who: str, subject: str, position: str = "", classes: tuple[str, ...] = _COMMON_CLASSES
+) -> Finding:
+    kinds = listed([f"`{word}`" for word in classes])
     return NOT_CLASSIFIED.finding(
         place,
         f"{va / 1e3:.2f} kVA on {who} of no stated kind",
