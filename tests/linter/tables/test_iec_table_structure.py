@@ -179,7 +179,8 @@ def _(t: Table) -> None:
     for name in t.columns:
         falling(list(column(t, name).values()))
         assert column(t, name)["1"] == 1
-    for cells in t.rows.values():  # further apart, less reduction
+    for cells in t.rows.values():  # printed to 0.05; further apart, less reduction
+        assert all(20 * cell == pytest.approx(round(20 * cell)) for cell in cells if isinstance(cell, float))
         values = [cell for cell in cells if isinstance(cell, float)]
         assert values == sorted(values)
 
@@ -221,6 +222,13 @@ def _(t: Table) -> None:
         assert 4 <= amps / rating <= 10.5, "far above what a fuse carries for long, and the more so the larger it is"
     shares = [amps / rating for rating, amps in gates.items() if isinstance(amps, float)]
     assert shares[-1] > 2 * shares[0]
+    for before, share, after in zip(shares, shares[1:], shares[2:], strict=False):
+        assert share == pytest.approx(math.sqrt(before * after), rel=0.055)  # a slip in one gate stands out
+    fast = [cells[1] for cells in t.rows.values()]
+    rising([amps for amps in fast if isinstance(amps, float)])
+    for slow, amps in zip(gates.values(), fast, strict=True):
+        assert isinstance(slow, float) and isinstance(amps, float)
+        assert 2.2 <= amps / slow <= 2.9, "fifty times as fast, and a fuse melts at less than the same I^2 t"
 
 
 @check("conventional-currents")
