@@ -109,7 +109,12 @@ def _read_whole(text: str, indented: bool) -> Line:
 
         return recover(text, tokens, kinds, comment, not indented, found)
     line = memo.build(tokens, found, comment)
-    if may_be_slip(line, kinds, tokens[0].text) or ("rcd" in text and _TYPE_FOR_CURRENT.search(text)):
+    if (
+        may_be_slip(line, kinds, tokens[0].text)
+        or ("rcd" in text and _TYPE_FOR_CURRENT.search(text))
+        or (" by " in text and _BY_WHOM.search(text))
+        or ("enclosure" in text and _TYPE_ALONE.search(text))
+    ):
         from wyeline_grammar.recovery import recover_sound
 
         return recover_sound(text, line)
@@ -133,6 +138,9 @@ def may_be_slip(line: Line, kinds: memo.Kinds, first: str) -> bool:
 
 _NO_MAINS = frozenset("breaker circuit CB BKR 1P 2P 3P 4P".split())
 """Words behind `main` that make a device of the rating behind them."""
+_TYPE_ALONE = re.compile(r"\benclosure[ \t\u00a0]+(?:\d|NEMA[ \t\u00a0\d]|nema)")
+_BY_WHOM = re.compile(r"\b(?:drawn|checked) by \"")
+"""The word that letters put before the name of whoever drew or checked it."""
 _TYPE_FOR_CURRENT = re.compile(r"\brcd[ \t]+[ABF]")
 """The type of a residual current device where the current belongs that it trips at."""
 _RATED = frozenset({"main", "bus", "incomer"})

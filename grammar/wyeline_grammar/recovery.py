@@ -203,7 +203,7 @@ def _slip_problem(slip: Slip, match: Match, options: tuple[str, ...], place: Pla
         end=end,
         found=f"`{wrong}`",
         needed=" or ".join(f"`{option.strip()}`" for option in options if option.strip())
-        or (f"{besides} on a line of its own" if besides else _INDENT[place.statement]),
+        or (f"{besides} on a line of its own" if besides else _left_out(written, place)),
         why=slip.why,
         change=titles[0]
         + "".join(f", or {title[0].lower()}{title[1:]}" for title in titles[1:])
@@ -213,6 +213,10 @@ def _slip_problem(slip: Slip, match: Match, options: tuple[str, ...], place: Pla
             for title, option in zip(titles, options, strict=True)
         ),
     )
+
+
+def _left_out(written: str, place: Place) -> str:
+    return "the line without it" if written.strip(_APART) else _INDENT[place.statement]
 
 
 _APART = " \t\u00a0,"
@@ -257,7 +261,8 @@ def _unreadable(place: Place, stop: Failure) -> Problem:
         says = f"`{before}` needs its reason behind it, in quotes"
         why = "Who reads the finding later must see why it was accepted."
     if place.tokens[0].kind == "ISSUE" and "KEY" in stop.expected:
-        needed = "the date such as `2026-03-02`, what for in quotes, and who `drawn` and `checked` it"
+        needed = "a day such as `2026-03-02`, what it is for in quotes, or who `drawn` or `checked` it"
+        says = f"`{typed}` is none of what stands on an issue: {needed}"
     shown = wrong or place.tokens[-1]
     remedies: tuple[Remedy, ...] = ()
     change = f"Write {needed} behind `{before}`"

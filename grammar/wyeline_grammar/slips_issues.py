@@ -7,11 +7,13 @@ import re
 from wyeline_grammar.issue_dates import is_a_day
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import BB, NAMED, B, Match, Place, rewritten, spelled
+from wyeline_grammar.spelling import nearest
 
 _MONTHS = "jan feb mar apr may jun jul aug sep oct nov dec".split()
 _MONTH = "(?:" + "|".join(_MONTHS) + r")[a-z]*\.?"
 _NAME = rf"(?:{NAMED}|\d+(?:\.\d+)?(?![./-]?\d))"
 _ISO = r"\d{4}-\d{2}-\d{2}(?!\d)"
+_SAID = rf"(?!(?:drawn|checked)\b|{_ISO})[^\s\",:\[\]]+"
 _DATES: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"(\d{4})([./-]?)(\d{1,2})\2(\d{1,2})"), "ymd"),
     (re.compile(r"(\d{1,2})(\.) ?(\d{1,2})\. ?(\d{4}|\d{2})"), "dmy"),
@@ -47,6 +49,16 @@ def _days(match: Match, _: Place) -> str | tuple[str, ...] | None:
 def _iso(year: str, month: str, day: str) -> str:
     number = month if month.isdigit() else str(_MONTHS.index(month[:3].lower()) + 1)
     return f"{year if len(year) == 4 else f'20{year}'}-{number:0>2}-{day:0>2}"
+
+
+def _purpose(match: Match, place: Place) -> str | None:
+    """Words in quotes, unless the first of them may be a misspelt keyword or stands where a line is whole."""
+    wrong = place.wrong
+    near = {word for _, word in nearest(match["said"].split()[0], frozenset({"KEY"}))}
+    if wrong is None or wrong.start != match.start("said") or near & {"drawn", "checked"}:
+        return None
+    lead = f"{match['lead'].rstrip()} {match['date']} " if match["date"] else match["lead"]
+    return f'{lead}"{match["said"]}"'
 
 
 _WHY = "The day is written as year, month and day: 3/2 is another day here than there."
@@ -103,6 +115,29 @@ ISSUES: tuple[Slip, ...] = (
         _WHY,
         '  issue A 02.03.2026 "for tender"',
         '  issue A 2026-03-02 "for tender"',
+    ),
+    Slip(
+        "issue-without-quotes",
+        spelled(
+            rf"(?P<lead>^{BB}issue{BB}{_NAME}(?:{B},?{BB}{_ISO})?{B},?{BB})"
+            rf"(?P<said>(?=[^\W\d]){_SAID}(?:{BB}{_SAID})*)(?:{B},?{BB}(?P<date>{_ISO}))?"
+        ),
+        _purpose,
+        "What an issue is for stands in quotes, so that its words are not read as words of the language.",
+        "  issue A 2026-03-02 for tender, drawn MK",
+        '  issue A 2026-03-02 "for tender", drawn MK',
+        message="what an issue is for stands in quotes",
+        guess=True,
+    ),
+    Slip(
+        "who-by-in-quotes",
+        spelled(r"(?P<lead>\b(?:drawn|checked)) by(?= \")"),
+        rewritten(r"\g<lead>"),
+        "Who drew or checked it stands right behind the keyword.",
+        '  drawn by "T. Aune"',
+        '  drawn "T. Aune"',
+        message="`by` is left out",
+        sound=True,
     ),
     Slip(
         "who-by",

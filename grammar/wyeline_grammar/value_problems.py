@@ -233,6 +233,10 @@ def _same_dimension(accept: Accept, dimension: str) -> bool:
     return dimension == ("temperature" if accept.dimension == "temperature-difference" else accept.dimension)
 
 
+_JOINING = frozenset("by for from of to".split())
+"""Words that letters put between a key and its value: never the value itself."""
+
+
 def _other_spelling(use: Use, kind: str, text: str) -> tuple[Remedy, ...]:
     """Spellings that the key takes and that are near to what was written."""
     from difflib import get_close_matches
@@ -247,7 +251,8 @@ def _other_spelling(use: Use, kind: str, text: str) -> tuple[Remedy, ...]:
     same = [word for word in choices if word.casefold() == bare.casefold()]
     if same:
         return tuple(swap(f"Write `{word}`", 1, word, sure=len(same) == 1) for word in same)
-    if kind in ("NAME", "PLAIN", "FLAG", "KIND", "ACTION") and any(a.form == "text" for a in use.accepts):
+    takes_text = any(accept.form == "text" for accept in use.accepts)
+    if kind in ("NAME", "PLAIN", "FLAG", "KIND", "ACTION") and takes_text and text not in _JOINING:
         return (swap(f'Write `"{text}"`', 1, f'"{text}"', sure=True),)
     # `iec-2023` and `ies-2023` mean `iec`: an equal year must not turn one country's tables into another's
     folded = {word.casefold(): word for word in choices}

@@ -21,7 +21,8 @@ class Slot(NamedTuple):
     ``what`` is one of: ``statement detail kind sides source target legs phrase value raceway role include rule claim
     reason action subject scenario day nothing``. ``prefix`` is the part of the word already typed, from column
     ``start``. ``head`` is the first word of the statement, ``place`` where its phrases stand (a kind, ``feeder``,
-    ``circuit``, ``project``, ``issue``, ``raceway``), ``key`` the key or verb that a value belongs to, ``tokens`` the line's words before it.
+    ``circuit``, ``project``, ``issue``, ``raceway``), ``key`` the key or verb that a value belongs to, ``tokens`` the
+    line's words before it.
     """
 
     what: str

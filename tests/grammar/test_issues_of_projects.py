@@ -132,3 +132,34 @@ def test_issues_are_set_in_columns() -> None:
 
 def test_the_name_of_an_issue_is_no_name_of_the_model() -> None:
     assert names_of(('project "X"', "  issue LP-1 2026-03-02")) == ()
+
+
+@pytest.mark.parametrize(
+    ("line", "right"),
+    [
+        ('drawn by "M. Kolb"', 'drawn "M. Kolb"'),
+        ('drawn by "M. Kolb", checked by EB', 'drawn "M. Kolb", checked EB'),
+        ('issue A 2026-03-02 "x", drawn by MK, checked by "E. Bell"', None),
+    ],
+)
+def test_by_is_left_out_and_never_taken_for_a_name(line: str, right: str | None) -> None:
+    for _ in range(4):
+        problems = project(line).problems
+        sure = [remedy for problem in problems for remedy in problem.remedies if remedy.sure]
+        assert bool(sure) is bool(problems)
+        for remedy in sure[:1]:
+            (edit,) = remedy.edits
+            line = f"  {line}"[: edit.start] + edit.text + f"  {line}"[edit.end :]
+            line = line.strip()
+    assert " by" not in line and '"by"' not in line and right in (line, None)
+    assert project(line).problems == ()
+
+
+@pytest.mark.parametrize("line", ["issue A 2026-03-02 for tender, drawn MK", "issue A for tender 2026-03-02, drawn MK"])
+def test_what_an_issue_is_for_is_offered_in_quotes(line: str) -> None:
+    (problem,) = project(line).problems
+    (remedy,) = problem.remedies
+    assert not remedy.sure, "it may be a keyword that nobody knows"
+    (edit,) = remedy.edits
+    mended = f"  {line}"[: edit.start] + edit.text + f"  {line}"[edit.end :]
+    assert project(mended.strip()).problems == () and mended == '  issue A 2026-03-02 "for tender", drawn MK'
