@@ -25,7 +25,8 @@ if TYPE_CHECKING:
     from wyeline_linter.loads.rollup import LoadBook
     from wyeline_linter.protection.currents import Current
     from wyeline_linter.protection.lines import Line
-    from wyeline_linter.studies.study import Studies, StudyCache
+    from wyeline_linter.studies.all_studies import Studies
+    from wyeline_linter.studies.study_cache import StudyCache
     from wyeline_linter.systems import System
     from wyeline_linter.tables import Basis, Override
 
@@ -249,7 +250,7 @@ class View:
         """Load flow and faults in any switch state, solved when first asked for; solutions outlast edits that leave the
         circuit as it is."""
         if self._studies is None:
-            from wyeline_linter.studies.study import Studies
+            from wyeline_linter.studies.all_studies import Studies
 
             self._studies = Studies(self, self.study_cache)
             self.study_cache = self._studies.cache

@@ -83,7 +83,7 @@ def take(
         raise analysis.configuration_error
     solved = like.analysis.view.study_cache if like is not None else None
     if solved is not None:
-        from wyeline_linter.studies.study import StudyCache
+        from wyeline_linter.studies.study_cache import StudyCache
 
         analysis.view.study_cache = StudyCache(dict(solved.solutions))
     found = analysis.all_findings()
