@@ -12,7 +12,7 @@ import re
 from pathlib import Path
 
 import pytest
-from report_models import package_of, printed, written
+from report_models import NASTY, package_of, printed, written
 
 from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSize, sheets_of
 from wyeline_linter.reports.diagram.sketch import Kind, Node, Sketch
@@ -113,7 +113,7 @@ TEXT = re.compile(r'<text[^>]* x="([\d.]+)" y="([\d.]+)"[^>]*textLength="([\d.]+
 
 
 @pytest.mark.parametrize("size", [A3, TABLOID], ids=lambda s: s.name)
-@pytest.mark.parametrize("count", [1, 6, 7, 12])
+@pytest.mark.parametrize("count", [1, 6, 7, 12, 300])
 def test_a_long_list_stays_in_its_table_and_off_the_drawing(size: SheetSize, count: int) -> None:
     issues = tuple(
         Issued(f"Ä{n}", "2026-03-02", LONG if n == count else "für den Bau", "M. Kolb-Østergård", "Dr. Müller-Lüden")
@@ -138,3 +138,27 @@ def test_a_long_list_stays_in_its_table_and_off_the_drawing(size: SheetSize, cou
     x, y, scale = map(float, move.groups())
     low, wide = y + sheet.picture.height * scale, x + sheet.picture.width * scale
     assert low <= top + 0.1 or wide <= left + 0.1
+
+
+def test_a_text_without_end_leaves_the_drawing_its_room(tmp_path: Path) -> None:
+    text = "Kabelwege und Klemmen " * 2_000
+    names = [f'  issue "{text}{n}" 2026-03-02 "{text}", drawn "{text}"\n' for n in range(6)]
+    made = package(tmp_path, *names)
+    (sheet,) = made.diagram.sheets
+    assert sheet.scale > 0.7 and "…<" in sheet.svg
+    assert text.strip() in dict(report_files([made], ("csv",)))["csv/issues.csv"], "the list has all of it"
+
+
+def test_names_and_texts_of_strangers_stay_text(tmp_path: Path) -> None:
+    nasty = NASTY.replace('"', "'")
+    made = package(
+        tmp_path,
+        f'  drawn "{nasty}", engineer "{nasty}"\n',
+        f'  issue "{nasty}" 2026-03-02 "{nasty}", checked "{nasty}"\n',
+        '  issue "=HYPERLINK(1)" 2026-03-03 "=1+1", checked "@x"\n',
+    )
+    files = dict(report_files([made], ("html", "csv", "md", "svg")))
+    for name in ("report.html", "md/issues.md", "svg/one-line-1.svg"):
+        assert "<script>alert" not in files[name], name
+    rows = list(csv.reader(files["csv/issues.csv"].removeprefix("\ufeff").splitlines()))
+    assert rows[1][:1] == ["'=HYPERLINK(1)"] and rows[1][2] == "'=1+1" and rows[1][4] == "'@x"

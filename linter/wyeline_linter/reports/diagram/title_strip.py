@@ -52,6 +52,8 @@ _MOST_ISSUES = 6
 """Of more, the last row counts the older ones; the report lists all."""
 _COLUMNS = (("Issue", 18.0), ("Date", 22.0), ("What for", 90.0), ("Drawn", 24.0), ("Checked", 24.0))
 _ROW_MM = 2.1
+_MOST_LINES, _MOST_LETTERS = 4, 1000
+"""So much of a text stands in the table, so that the drawing keeps its room."""
 _GAP_MM = 1.2
 
 _LEGEND = (
@@ -168,11 +170,16 @@ def _older(count: int) -> Issued:
 
 
 def _words(text: str, width_mm: float) -> Block:
-    """A text in at most two lines, smaller where it needs more; the longest takes as many lines as it needs."""
+    """A text in at most two lines, smaller where it needs more, then in at most four; the list of issues of the report
+    has the rest of a longer one."""
     size_mm = _ROW_MM
-    while size_mm > _LEAST_MM and len(broken(text, width_mm - 3, size_mm)) > 2:
+    shown = text if len(text) <= _MOST_LETTERS else f"{text[:_MOST_LETTERS]}…"
+    while size_mm > _LEAST_MM and len(broken(shown, width_mm - 3, size_mm)) > 2:
         size_mm -= 0.1
-    return Block(tuple(Line(part, size_mm) for part in broken(text, width_mm - 3, size_mm)))
+    lines = broken(shown, width_mm - 3, size_mm)
+    if len(lines) > _MOST_LINES:
+        lines = [*lines[: _MOST_LINES - 1], f"{lines[_MOST_LINES - 1][:-1]}…"]
+    return Block(tuple(Line(part, size_mm) for part in lines))
 
 
 def _row_height_mm(row: list[Block]) -> float:
