@@ -18,14 +18,14 @@
 (defconst wye-key-words
   '("ambient" "among" "at-most" "autonomy" "basis" "buried" "bus" "checked" "client" "code-letter" "connection"
     "count" "curve" "delay" "detuning" "dip" "diversity" "drawn" "draws" "drop-branch" "drop-path" "duty"
-    "dwelling" "earthing" "eff" "electrode" "engineer" "factor" "fault" "fault-lg" "fault-min" "fla" "floor-area"
-    "frame" "frequency" "fuse" "gfpe-pickup" "ground" "ground-reactor" "ground-resistor" "grouped" "high" "incomer"
-    "instantaneous" "kfactor" "laundry" "like" "limit" "location" "loss" "loss-idle" "lra" "lug-temp" "main" "mca"
-    "mcov" "method" "mocp" "neutral" "not-with" "note" "number" "numbering" "overload" "peak" "per" "pf" "pickup"
-    "r/x" "range" "rated" "ratio" "rcd" "rcd-type" "reactance" "recharge" "reserve" "resistance" "revision" "rise"
-    "sections" "series" "service" "service-factor" "small-appliance" "soil" "spaces" "stages" "standby-of"
-    "starter" "step" "subtransient" "sustained" "tap" "taps" "transient" "transition" "units" "voltage" "with"
-    "withstand" "x/r" "x0" "x2" "z" "z0")
+    "dwelling" "earthing" "eff" "electrode" "enclosure" "engineer" "factor" "fault" "fault-lg" "fault-min" "fla"
+    "floor-area" "frame" "frequency" "fuse" "gfpe-pickup" "ground" "ground-reactor" "ground-resistor" "grouped"
+    "high" "incomer" "instantaneous" "kfactor" "laundry" "like" "limit" "location" "loss" "loss-idle" "lra"
+    "lug-temp" "main" "mca" "mcov" "method" "mocp" "mounting" "neutral" "not-with" "note" "number" "numbering"
+    "overload" "peak" "per" "pf" "pickup" "r/x" "range" "rated" "ratio" "rcd" "rcd-type" "reactance" "recharge"
+    "reserve" "resistance" "revision" "rise" "sections" "series" "service" "service-factor" "small-appliance"
+    "soil" "spaces" "stages" "standby-of" "starter" "step" "subtransient" "sustained" "tap" "taps" "transient"
+    "transition" "units" "voltage" "with" "withstand" "x/r" "x0" "x2" "z" "z0")
   "Words of the group `key'.")
 
 (defconst wye-flag-words

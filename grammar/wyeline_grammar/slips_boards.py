@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from wyeline_grammar.attributes_keys_housing import ENCLOSURE_TYPES
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import BB, B, Match, N, Place, rewritten, spelled, whole
 from wyeline_grammar.vocabulary import BOARDS
@@ -17,11 +18,16 @@ _IC = r"(?:A?[ \t\u00a0-]*+(?:AIC|aic|A\.I\.C\.|SCCR|sccr|IC|RMS|rms)(?:{BB}(?:s
 _CURRENTS = "bus|main|incomer|service|rated|withstand|frame|series|fault"
 _RATED = rf"{N}{B}k?A{BB}(?:{_CURRENTS})"
 _FIRST_RATING = rf"(?<![^\s,])(?<!bus )(?<!main )(?<!rated ){_RATED}"
-_ENCLOSURE = (
-    r"(?:NEMA[ -]?(?:type[ -]?)?\d{1,2}[RSXKP]{0,2}|[Tt]ype \d{1,2}[RSXKP]{0,2} enclosure|IP[ -]?\d\d[A-Z]?"
-    r"|(?:flush|surface|wall|pole|pad|recess|rack|floor)(?:[- ]?mount(?:ed|ing)?)?|recessed|free[- ]?standing"
-    r"|(?:dry|cast[- ]coil|oil|liquid)(?:[- ](?:type|filled|resin))|weatherproof|explosion[- ]proof)"
+_TYPE = r"\d{1,2}[RSXKPrsxkp]{0,2}"
+_HOUSED = (
+    rf"(?:(?:NEMA|UL)[ -]?(?:[Tt]ype[ -]?)?(?P<nema>{_TYPE})|[Tt]ype[ -](?P<type>{_TYPE}) enclosure"
+    r"|IP[ -]?(?P<ip>[0-6X][0-9X][A-D]?)"
+    r"|(?P<mount>flush|surface|wall|pole|pad|rack|floor|ceiling)(?:[- ]?mount(?:ed|ing)?)?"
+    r"|(?P<other>recess(?:ed)?(?:[- ]?mount(?:ed|ing)?)?|free[- ]?standing))"
 )
+_ONE_HOUSED = re.compile(_HOUSED)
+_ANY_HOUSED = re.sub(r"\?P<\w+>", "?:", _HOUSED)
+_BUILD = r"(?:(?:dry|cast[- ]coil|oil|liquid)(?:[- ](?:type|filled|resin))|weatherproof|explosion[- ]proof)"
 _TEMPERATURE = rf"(?P<n>{N})(?:{B}(?:deg(?:rees?)?\.?|°))?(?:{B}(?P<scale>[CF]))?"
 _OF_TERMINALS = r"(?:lug(?:s|-temp)?|terminals?|terminations?|Lugs|Terminals|rated lugs)"
 
@@ -60,6 +66,33 @@ def _remark(match: Match, place: Place) -> str | None:
     """What the language has no word for, as a note; none where the line has one already."""
     said = re.sub(r"[ \t\u00a0]+", " ", match[0].strip(" ,"))
     return None if re.search(r"\bnote\b", place.text) else f'note "{said}"'
+
+
+def _housing(match: Match, place: Place) -> str | None:
+    """``NEMA 3R, surface``: the enclosure and the mounting, each with its keyword; a note where neither may stand."""
+    first = place.tokens[0]
+    housed = first.kind in ("KIND", "TYPE") if place.statement else first.kind in ("KEY", "FLAG")
+    said: dict[str, str] = {}
+    for part in _ONE_HOUSED.finditer(match[0]):
+        kind = (part["nema"] or part["type"] or "").upper()
+        if kind and f"NEMA-{kind}" not in ENCLOSURE_TYPES:
+            return None
+        key, value = (
+            ("enclosure", f"NEMA-{kind}" if kind else f"IP{part['ip']}")
+            if kind or part["ip"]
+            else ("mounting", part["mount"] or ("floor" if part["other"].startswith("free") else "flush"))
+        )
+        if key in said:
+            return _remark(match, place)
+        said[key] = value
+    if not housed and first.start < match.start():
+        return _remark(match, place)
+    return ", ".join(f"{key} {value}" for key, value in said.items())
+
+
+def _type(match: Match, _: Place) -> str | None:
+    kind = f"NEMA-{match['type'].upper()}"
+    return f"enclosure {kind}" if kind in ENCLOSURE_TYPES else None
 
 
 def _terminals(match: Match, _: Place) -> str | tuple[str, ...]:
@@ -176,11 +209,39 @@ BOARD_WORDS: tuple[Slip, ...] = (
     ),
     Slip(
         "enclosure",
-        whole(rf"{_ENCLOSURE}(?:[ \t\u00a0,]*+{_ENCLOSURE})*+"),
-        _remark,
-        "Enclosures and mountings are not judged, so they are a note in the drafter's own words.",
+        whole(
+            rf"(?:enclosure{BB}(?=NEMA{BB}|UL|IP{BB}))?{_ANY_HOUSED}(?:[ \t\u00a0,]*+{_ANY_HOUSED})*+"
+            rf"(?:{BB}enclosure)?"
+        ),
+        _housing,
+        "What it is enclosed in and what it is mounted on are facts of their own, each with its keyword.",
         "panel LP-5 208Y/120  bus 225 A, NEMA 3R",
-        'panel LP-5 208Y/120  bus 225 A, note "NEMA 3R"',
+        "panel LP-5 208Y/120  bus 225 A, enclosure NEMA-3R",
+    ),
+    Slip(
+        "type-of-an-enclosure",
+        whole(rf"enclosure{BB}(?:[Tt]ype|TYPE){BB}(?P<type>{_TYPE})"),
+        _type,
+        "The types of enclosures of NEMA 250 and UL 50E are written with a hyphen.",
+        "panel LP-5 208Y/120  bus 225 A, enclosure type 3R",
+        "panel LP-5 208Y/120  bus 225 A, enclosure NEMA-3R",
+    ),
+    Slip(
+        "figure-of-an-enclosure",
+        whole(rf"enclosure{BB}(?:(?:NEMA|nema)(?:{BB}|-)?)?(?P<type>{_TYPE})"),
+        _type,
+        "The types of enclosures of NEMA 250 and UL 50E are written with a hyphen: a bare figure could be any.",
+        "panel LP-5 208Y/120  bus 225 A, enclosure 3R",
+        "panel LP-5 208Y/120  bus 225 A, enclosure NEMA-3R",
+        sound=True,
+    ),
+    Slip(
+        "build",
+        whole(rf"{_BUILD}(?:[ \t\u00a0,]*+{_BUILD})*+"),
+        _remark,
+        "How it is built inside is not judged, so it is a note in the drafter's own words.",
+        "transformer TX-5 480 3ph -> 208Y/120  75 kVA, dry type",
+        'transformer TX-5 480 3ph -> 208Y/120  75 kVA, note "dry type"',
         message="the language has no word for `{wrong}`: write it as a note, `{right}`",
     ),
 )

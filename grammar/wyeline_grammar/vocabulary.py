@@ -18,6 +18,7 @@ KEYS = frozenset(
     """basis frequency ambient drop-branch drop-path revision number client drawn checked engineer location per note
     fault fault-min fault-lg x/r r/x range service subtransient transient x2 x0 sustained dip step pf eff autonomy
     recharge limit bus main incomer rated series withstand peak spaces numbering sections diversity reserve
+    enclosure mounting
     connection z z0 loss loss-idle tap taps kfactor rise units high ground electrode ground-resistor ground-reactor
     earthing neutral curve fuse frame pickup instantaneous delay gfpe-pickup rcd rcd-type voltage transition method
     grouped buried soil lug-temp resistance reactance like with count draws mca mocp fla lra code-letter

@@ -13,7 +13,14 @@ from wyeline_linter.reports.largest_fault import largest_fault
 from wyeline_linter.reports.one_line import transformation
 from wyeline_linter.reports.panel_schedule import fed_words
 from wyeline_linter.reports.subject import Subject, about_circuit, about_equipment
-from wyeline_linter.reports.wording import device_text, rating_lines, system_short, wires_text
+from wyeline_linter.reports.wording import (
+    device_text,
+    enclosure_text,
+    location_text,
+    rating_lines,
+    system_short,
+    wires_text,
+)
 from wyeline_linter.systems import Known
 from wyeline_linter.windings import Transformed
 
@@ -39,7 +46,9 @@ EQUIPMENT = TableKind(
             digits=2,
             sheet="connected",
         ),
-        words("location", "Location", "Where it stands.", "as written: location"),
+        words("location", "Location", "Where it stands.", "as written: location, outdoor"),
+        words("enclosure", "Enclosure", "What it is enclosed in, by NEMA 250 or IEC 60529.", "as written: enclosure"),
+        words("mounting", "Mounting", "How it is mounted.", "as written: mounting"),
         words("status", "Status", "existing, new, future, temporary, relocated, demolish.", "as written; else new"),
         words("note", "Note", "What is noted beside it.", "as written: note, per", wide=True),
     ),
@@ -129,7 +138,9 @@ def equipment_list(subject: Subject) -> Table:
                 "voltage": Cell(system_short(figures.get("system")), tuple(unknown.get("system", ()))),
                 "arriving": Cell(system_short(figures.get("arriving")), tuple(unknown.get("arriving", ()))),
                 "fed_from": figures.get("fed_from") or "",
-                "location": body.text("location") or "",
+                "location": location_text(body),
+                "enclosure": enclosure_text(body),
+                "mounting": body.text("mounting") or "",
                 "status": equipment.status,
                 "note": "; ".join(t for t in (body.text("note"), body.text("per")) if t),
             },

@@ -150,6 +150,16 @@ def notation_with_unit(text: str) -> str:
     return f"{match[0]} V{text[match.end() :]}" if match else text
 
 
+def location_text(body: Body) -> str:
+    """Where equipment stands, and whether that is outdoors."""
+    return ", ".join(text for text in (body.text("location"), "outdoors" if "outdoor" in body.flags else "") if text)
+
+
+def enclosure_text(body: Body) -> str:
+    """``NEMA type 3R`` or ``IP54``, as schedules write them."""
+    return (body.text("enclosure") or "").replace("NEMA-", "NEMA type ")
+
+
 def main_text(body: Body) -> str:
     """The main of a board in words: ``main 400 A``, ``main lugs``, or its incomer."""
     main, incomer = body.text("main"), body.text("incomer")
