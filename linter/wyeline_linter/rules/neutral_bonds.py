@@ -267,8 +267,8 @@ ZIGZAG = rule(
     since="0.1",
     severity=Severity.WARNING,
     scope="feeder",
-    summary="The device of a grounding transformer does not open all legs, or is too large for it.",
-    why="Losing one leg would leave the neutral that it makes adrift, and a large device would let it burn.",
+    summary="The device of a grounding transformer is too large for it.",
+    why="A large device would let the transformer burn, and the neutral that it makes would be lost with it.",
     basis="us",
     clause={"us": "450.5"},
     wrong=_PROJECT + "utility UTIL 480 3ph  fault 22 kA, fault-min 15 kA, x/r 4\n"
@@ -288,19 +288,7 @@ def zigzag_protection(view: View, feeder: Feeder) -> Iterator[Finding]:
     if target is None or target.kind != "transformer" or target.body.text("connection") != "zigzag":
         return
     state, rating, va = view.feeder_state(feeder.key), feeder.body.number("rating"), target.body.number("power")
-    if state is None or not isinstance(state.carried, Known):
-        return
-    poles = feeder.body.poles
-    if poles is not None and poles.count < 3:
-        yield ZIGZAG.finding(
-            feeder.place,
-            f"the {poles.count}-pole device of the grounding transformer `{target.name}` leaves a leg connected",
-            found=f"{poles.count} poles",
-            needed="3 poles that open together",
-            change="Choose a three-pole device.",
-            subject=feeder.key,
-        )
-    if rating is None or va is None:
+    if state is None or not isinstance(state.carried, Known) or rating is None or va is None:
         return
     rated = va / 3**0.5 / state.carried.system.nominal.line_v
     # 450.5 names no next standard size above its 125 % (from memory).
