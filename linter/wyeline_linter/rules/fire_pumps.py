@@ -12,7 +12,7 @@ from wyeline_linter.protection.lines import Line
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.sizing.devices import fire_pump_device, other_fire_pumps_a
+from wyeline_linter.sizing.devices import fire_pump_device, other_motors_a
 from wyeline_linter.sizing.writing import rating_edit
 from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import NotListed
@@ -73,7 +73,7 @@ def _small(
     if view.tables is None or locked_a is None:
         return
     several = (pump.number("count") or 1.0) > 1
-    others_a = other_fire_pumps_a(view.tables, pump, system) if system is not None else None
+    others_a = other_motors_a(view.tables, pump, system) if system is not None else None
     carried_a = locked_a + (others_a or 0.0)
     if device_a >= carried_a * 0.9995:
         return

@@ -12,8 +12,8 @@ from wyeline_linter.protection.lines import Line, device_kind
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.sizing.devices import motor_full_load_a, motor_kind
-from wyeline_linter.standard_ratings import DeviceLimit, MotorDevice, MotorKind, motor_device_limit
+from wyeline_linter.sizing.devices import motor_full_load_a, motor_kind, motors_device_limit
+from wyeline_linter.standard_ratings import DeviceLimit, MotorDevice, MotorKind
 from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import NotListed
 
@@ -82,7 +82,7 @@ MOTOR_DEVICE = rule(
     basis="us",
     summary="The branch device of a motor is larger than its full-load current allows.",
     why="The device guards the motor's line against short circuits; beyond its limit it may not see one in time.",
-    clause={"us": "430.52(C)(1)"},
+    clause={"us": "430.52(C)(1), 430.53(C)"},
     wrong=US + _MOTOR + "feeder MSB -> P-1  45 A 3p  3#10 + G #10 Cu THWN-2  20 m  in 3/4 inch EMT\n",
     right=US + _MOTOR + "feeder MSB -> P-1  35 A 3p  3#10 + G #10 Cu THWN-2  20 m  in 3/4 inch EMT\n",
     mends=True,
@@ -152,14 +152,19 @@ def _oversized(
     sort = "dual_element_fuse" if device is not None and device_kind(device, device_a, tables) == "fuse" else None
     kind: MotorDevice = "dual_element_fuse" if sort else "inverse_time_breaker"
     row: MotorKind = motor_kind(len(system.legs))
-    limit = motor_device_limit(tables, amps, row, kind)
+    count = int(motor.number("count") or 1)
+    limit = motors_device_limit(tables, amps, count, row, kind)
     if isinstance(limit, NotListed) or device_a <= limit.largest_a:
         return None
+    drawn, needed = f"{amps:g} A by the table", f"{_share(limit)} of {amps:g} A, next standard rating up"
+    if count > 1:
+        drawn = f"{count} times {drawn}"
+        needed += f", and {(count - 1) * amps:g} A of the other {count - 1}; each then wants to be listed for a group"
     return MOTOR_DEVICE.finding(
         place,
-        f"{where} draws {amps:g} A by the table; its device is {device_a:g} A, limit {limit.largest_a:g} A",
+        f"{where} draws {drawn}; its device is {device_a:g} A, limit {limit.largest_a:g} A",
         found=f"{device_a:g} A",
-        needed=f"{limit.largest_a:g} A: {_share(limit)} of {amps:g} A, next standard rating up",
+        needed=f"{limit.largest_a:g} A: {needed}",
         change=f"Make the device {limit.largest_a:g} A; the overload relay guards the motor itself.",
         subject=subject,
         position=position,

@@ -12,11 +12,13 @@ from wyeline_linter.protection.lines import Line, device_kind
 from wyeline_linter.protection.purposes import Purpose, required_a
 from wyeline_linter.standard_ratings import (
     DeviceKind,
+    DeviceLimit,
     MotorDevice,
     MotorKind,
     device_ratings,
     motor_current_a,
     motor_device_limit,
+    motor_feeder_device,
     rating_at_least,
 )
 from wyeline_linter.systems import System
@@ -85,16 +87,29 @@ def motor_full_load_a(tables: Basis, power_w: float, system: System) -> float | 
     return None if isinstance(found, NotListed) else found.value
 
 
-def other_fire_pumps_a(tables: Basis, pump: Body, system: System) -> float | None:
-    """Full-load amperes of all but one of the fire pumps that one line stands for (`count`); None where not known."""
-    others = (pump.number("count") or 1.0) - 1.0
+def other_motors_a(tables: Basis, motor: Body, system: System) -> float | None:
+    """Full-load amperes of all but one of the motors that one line stands for (`count`); None where not known."""
+    others = (motor.number("count") or 1.0) - 1.0
     if others <= 0:
         return 0.0
-    power = pump.facts.get("power")
+    power = motor.facts.get("power")
     hp_known = power is not None and power.value.dimension == "power"
     each_a = motor_full_load_a(tables, power.number, system) if power is not None and hp_known else None
-    each_a = each_a if each_a is not None else pump.number("fla")
+    each_a = each_a if each_a is not None else motor.number("fla")
     return None if each_a is None else others * each_a
+
+
+def motors_device_limit(
+    tables: Basis, each_a: float, count: int, row: MotorKind, device: MotorDevice
+) -> DeviceLimit | NotListed:
+    """Largest device of one circuit of so many motors alike, amperes: what one motor allows (NEC 430.52(C)(1)), and the
+    full-load current of the others on top, rounded down (NEC 430.53(C)(4), from memory)."""
+    one = motor_device_limit(tables, each_a, row, device)
+    if count <= 1 or isinstance(one, NotListed):
+        return one
+    kind: DeviceKind = "breaker" if device == "inverse_time_breaker" else "fuse"
+    several = motor_feeder_device(tables, one.largest_a, (count - 1) * each_a, kind)
+    return several if isinstance(several, NotListed) else several._replace(percent=one.percent)
 
 
 def fire_pump_device(tables: Basis, carried_a: float, kind: DeviceKind = "breaker") -> Looked[float] | NotListed:
@@ -112,14 +127,16 @@ def _for_motor(tables: Basis, target: Equipment, system: System, kind: DeviceKin
     if amps is None:
         return f"the full-load current of `{target.name}` is neither written nor in the table"
     device: MotorDevice = "dual_element_fuse" if kind == "fuse" else "inverse_time_breaker"
-    limit = motor_device_limit(tables, amps, motor_kind(len(system.legs)), device)
+    count = int(target.body.number("count") or 1)
+    limit = motors_device_limit(tables, amps, count, motor_kind(len(system.legs)), device)
     if isinstance(limit, NotListed) or limit.percent is None:
         return limit.reason if isinstance(limit, NotListed) else "no limit is listed"
     percent = limit.percent
     return Device(
         limit.largest_a,
         kind,
-        f"{limit.largest_a:g} A: {percent.value:g} % of {amps:g} A, next rating up ({percent.table})",
+        f"{limit.largest_a:g} A: {percent.value:g} % of {amps:g} A, next rating up ({percent.table})"
+        + (f", and {(count - 1) * amps:g} A of the other {count - 1} (NEC 430.53(C)(4))" if count > 1 else ""),
     )
 
 
@@ -127,7 +144,7 @@ def _for_fire_pump(tables: Basis, target: Equipment, system: System, kind: Devic
     locked_a = target.body.number("lra")
     if locked_a is None:
         return f"the device of a fire pump carries its locked-rotor current: `lra` of `{target.name}` is not written"
-    others_a = other_fire_pumps_a(tables, target.body, system)
+    others_a = other_motors_a(tables, target.body, system)
     if others_a is None:
         return f"the full-load current of the other pumps of `{target.name}` is neither written nor in the table"
     found = fire_pump_device(tables, locked_a + others_a, kind)
