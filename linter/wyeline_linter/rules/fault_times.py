@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Body
 from wyeline_linter.conductor_sizes import area_mm2
+from wyeline_linter.earthing import own_electrode
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.protection.circuits import circuit_lines
 from wyeline_linter.protection.lines import Line, feeder_line
@@ -15,8 +16,7 @@ from wyeline_linter.protection.trip import Trip, curve_times, impedance_ohm, tri
 from wyeline_linter.protection.withstand import withstand_of
 from wyeline_linter.rules.line_findings import about, amps_text, line_text
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.systems import NEUTRAL, Arrangement, System
-from wyeline_linter.tables import Looked, NotListed
+from wyeline_linter.systems import NEUTRAL, Arrangement
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -104,7 +104,7 @@ THERMAL = rule(
 )
 
 
-def _feeders(view: View, of: Callable[[Body], bool]) -> Iterator[Line]:
+def feeders_with_device(view: View, of: Callable[[Body], bool]) -> Iterator[Line]:
     """The feeders with a device of their own and low voltage whose statement says something, in the order of files."""
     asked = view.studies.of_each(f"feeders {of.__name__}", view.model.feeders, lambda feeder: of(feeder.body))
     feeders = sorted((f for f, says in asked if says), key=lambda f: (f.block.file, f.block.first_line))
@@ -114,14 +114,9 @@ def _feeders(view: View, of: Callable[[Body], bool]) -> Iterator[Line]:
             yield line
 
 
-def _trips(body: Body) -> bool:
+def trips_at_once(body: Body) -> bool:
     """Whether it is written from where a device trips at once."""
     return trip_of(body) is not None
-
-
-def _fused(body: Body) -> bool:
-    """Whether its device is a gG fuse."""
-    return body.text("fuse") == "gG"
 
 
 def _waits(body: Body) -> bool:
@@ -130,20 +125,20 @@ def _waits(body: Body) -> bool:
 
 
 def _circuits_trip(board: Equipment) -> bool:
-    return any(_trips(placed.circuit.body) for placed in board.circuits)
+    return any(trips_at_once(placed.circuit.body) for placed in board.circuits)
 
 
 def _tripping(view: View) -> Iterator[Line]:
     """Feeders and circuits that have a device of their own, where it is written when it trips."""
-    yield from _feeders(view, _trips)
+    yield from feeders_with_device(view, trips_at_once)
     boards = [e for e, some in view.studies.of_each("circuits trip", view.model.equipment, _circuits_trip) if some]
     for board in sorted(boards, key=lambda e: (e.block.file, e.block.first_line)):
         for line in circuit_lines(view, board):
-            if line.guard is not None and line.guard.own and _trips(line.body):
+            if line.guard is not None and line.guard.own and trips_at_once(line.body):
                 yield line
 
 
-def _has_rcd(view: View, line: Line) -> bool:
+def has_rcd(view: View, line: Line) -> bool:
     """Whether a residual current device sees an earth fault on the line."""
     if "rcd" in line.body.facts or "gfci" in line.body.flags:
         return True
@@ -166,15 +161,11 @@ def _end_earth_a(study: StateStudy, line: Line) -> float | None:
     loop = _loop_ohm(study, line)
     if loop is None:
         return None
-    volts = max(line.system.volts_to_ground(leg) for leg in line.system.legs) * _c_min(study, line.system)
+    bus = faults.bus(line.source.name)
+    factor = faults.voltage_factor(bus) if bus is not None else 1.0  # which the fault at the board holds already
+    volts = max(line.system.volts_to_ground(leg) for leg in line.system.legs) * factor
     behind = impedance_ohm(volts, found.amperes, found.x_over_r)
     return volts / abs(behind + loop)
-
-
-def _c_min(study: StateStudy, system: System) -> float:
-    from wyeline_linter.circuit import iec60909
-
-    return iec60909.c_min(system.nominal.line_v) if study.practice == "iec" else 1.0
 
 
 def _loop_ohm(study: StateStudy, line: Line) -> complex | None:
@@ -202,12 +193,12 @@ def disconnection(view: View) -> Iterator[Finding]:
     """Lines of TN systems whose device says from where it trips at once; the worst switch state is told."""
     for line in _tripping(view):
         arrangement = line.system.earthing.arrangement
-        if arrangement in (Arrangement.TT, Arrangement.IT) or line.system.earth is None:
+        if arrangement in (Arrangement.TT, Arrangement.IT) or line.system.earth is None or own_electrode(line.target):
             continue
         trip = trip_of(line.body)
-        if trip is None or _has_rcd(view, line) or line.system.frequency_hz == 0:
+        if trip is None or has_rcd(view, line) or line.system.frequency_hz == 0:
             continue
-        worst = _least(view, line)
+        worst = least_earth_a(view, line)
         if worst is None or worst[0] >= trip.amps * 0.9995:
             continue
         yield about(
@@ -222,32 +213,8 @@ def disconnection(view: View) -> Iterator[Finding]:
         )  # fmt: skip
 
 
-@SLOW.also("study")
-def fuse_of_a_feeder(view: View) -> Iterator[Finding]:
-    """Feeders of TN systems behind a gG fuse, which has opened within the 5 s of a distribution circuit (411.3.2.3)
-    from a current that its standard tells. A last circuit has less time; what it asks is the maker's curve."""
-    for line in _feeders(view, _fused):
-        arrangement = line.system.earthing.arrangement
-        if arrangement in (Arrangement.TT, Arrangement.IT) or line.system.earth is None or line.guard is None:
-            continue
-        if _has_rcd(view, line) or line.system.frequency_hz == 0 or _trips(line.body):
-            continue
-        gate = line.tables.number("fuse-gates", (f"{line.guard.amps:g}",), "within_5s")
-        worst = _least(view, line) if isinstance(gate, Looked) else None
-        if worst is None or isinstance(gate, NotListed) or worst[0] >= gate.value * 0.9995:
-            continue
-        yield about(
-            view, SLOW, line,
-            f"an earth fault at the end of {line.where} draws {amps_text(worst[0])}{worst[1]}; its fuse has opened "
-            f"within 5 s from {amps_text(gate.value)}",
-            found=f"{amps_text(worst[0])} at the far end",
-            needed=f"{amps_text(gate.value)} or more ({gate}), or a residual current device",
-            change="Choose a smaller fuse, a residual current device, or larger wires.",
-            place=line.place_of("rating"),
-        )  # fmt: skip
-
-
-def _least(view: View, line: Line) -> tuple[float, str] | None:
+def least_earth_a(view: View, line: Line) -> tuple[float, str] | None:
+    """The smallest earth fault at the far end of a line in any switch state, A, and the words for that state."""
     from wyeline_linter.studies.scenarios import when
 
     best: tuple[float, str] | None = None
@@ -279,7 +246,7 @@ def second_fault(view: View) -> Iterator[Finding]:
     """Two faults at the far ends of two lines like this one: half the line voltage drives each loop."""
     study = view.studies.normal
     for line in _tripping(view):
-        if line.system.earthing.arrangement is not Arrangement.IT or _has_rcd(view, line):
+        if line.system.earthing.arrangement is not Arrangement.IT or has_rcd(view, line):
             continue
         trip, loop = trip_of(line.body), _loop_to_source(view, study, line)
         if trip is None or loop is None or line.wiring.ground is None:
@@ -326,13 +293,13 @@ def smallest_fault(view: View) -> Iterator[Finding]:
     from wyeline_linter.studies.scenarios import when
 
     studies = view.studies.for_faults()
-    for line in _feeders(view, _trips):
+    for line in feeders_with_device(view, trips_at_once):
         if line.feeder is None or line.target is None:
             continue
         trip = trip_of(line.body)
         if trip is None:
             continue
-        earth = line.us and not (_has_rcd(view, line) or "gfpe" in line.body.flags or "gfpe-pickup" in line.body.facts)
+        earth = line.us and not (has_rcd(view, line) or "gfpe" in line.body.flags or "gfpe-pickup" in line.body.facts)
         worst: tuple[float, str, str] | None = None
         for study in studies:
             if study.connectivity.supply.get(line.target.name) is not line.feeder:
@@ -367,7 +334,7 @@ _KINDS = {
 @THERMAL.check
 def thermal_limit(view: View) -> Iterator[Finding]:
     """Feeders whose device has a delay written: without one, only the maker's curve tells how long a fault lasts."""
-    for line in _feeders(view, _waits):
+    for line in feeders_with_device(view, _waits):
         asked = withstand_of(view, line)
         if asked is None:
             continue
