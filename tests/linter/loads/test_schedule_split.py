@@ -6,12 +6,33 @@ that it touches, and those of a winding in equal parts to the legs that feed it.
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from wyeline_grammar.notation import parse_voltage
+from wyeline_grammar.sources import Files
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.loads.buckets import CODE, VA, split_of
 from wyeline_linter.loads.through_cores import Through, through
 from wyeline_linter.systems import source_system
 from wyeline_linter.windings import Transformed, secondary_system
+
+EXAMPLES = Path(__file__).parents[3] / "grammar" / "examples"
+
+
+@pytest.mark.parametrize("site", ["field-station/station.wye", "dairy-works/works.wye"])
+def test_no_split_loses_or_adds_anything(site: str) -> None:
+    """The legs of every row, at every piece of equipment and on both of its sides, add up to the row."""
+    view = Analysis(str(EXAMPLES / site), Files(), str(EXAMPLES)).view
+    between_legs = 0
+    for name in view.loads.nodes:
+        for rows, _ in (view.loads.rows(name), view.loads.rows_above(name)):
+            for row in rows.values():
+                assert sum(split_of(row)) == pytest.approx(row[VA], abs=1e-6), name
+                assert sum(split_of(row, code=True)) == pytest.approx(row[CODE], abs=1e-6), name
+                between_legs += len([part for part in split_of(row, code=True) if part]) > 1
+    assert between_legs > 10
 
 
 def passed(primary: str, secondary: str, connection: str | None, legs: tuple[str, ...] | None = None) -> Through:

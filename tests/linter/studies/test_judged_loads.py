@@ -60,6 +60,31 @@ def test_each_feeder_drops_at_its_own_demand() -> None:
         assert drop.volts == pytest.approx(math.sqrt(3) * abs(current["A"]) * leg.real, rel=0.01)
 
 
+HELD = (
+    SUPPLY
+    + """
+panel DP-1 208Y/120  bus 225 A, main lugs, rated 25 kA, lug-temp 75 degC
+  1,3,5  50 A 3p  10 kW heating  "Ramp"  3#8 + G #10 Cu THWN-2  20 m  in 3/4 inch EMT
+feeder MSB -> DP-1  200 A 3p  3#3/0 + N #3/0 + G #6 Cu THWN-2  40 m  in 2 inch EMT
+feeder DP-1 -> EV-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  60 m  in 1-1/4 inch EMT
+panel EV-1 208Y/120  bus 125 A, main lugs, rated 25 kA, lug-temp 75 degC, limit 10.8 kVA
+  1,3   50 A 2p  7.2 kVA ev  "Charger 1"  2#6 + G #10 Cu THWN-2  15 m  in 3/4 inch EMT
+  5,7   50 A 2p  7.2 kVA ev  "Charger 2"  2#6 + G #10 Cu THWN-2  15 m  in 3/4 inch EMT
+  9,11  50 A 2p  7.2 kVA ev  "Charger 3"  2#6 + G #10 Cu THWN-2  15 m  in 3/4 inch EMT
+"""
+)
+
+
+def test_chargers_that_are_held_to_a_limit_drop_at_the_limit() -> None:
+    """Three chargers of 7.2 kVA, held together to 10.8 kVA (NEC 625.42): half of what is connected flows in their own
+    feeder, and in the one above beside its other load."""
+    study = study_of(HELD)
+    for key, own in (("DP-1 -> EV-1", 10.8e3), ("MSB -> DP-1", 20.8e3)):
+        current = study.judged.currents(study.model.feeders[key])
+        assert current is not None
+        assert abs(current["A"]) == pytest.approx(own / 208 / math.sqrt(3), rel=0.025), key
+
+
 def test_the_solved_state_holds_the_demand_of_the_source_and_obeys_kirchhoff() -> None:
     study = study_of(OFFICES)
     service, *panels = (study.flow.currents(k) for k in ("UTIL -> MSB", "MSB -> LP-1", "MSB -> LP-2"))
