@@ -19,7 +19,7 @@ from wyeline_linter.repair_sizes import has_lugs_only
 from wyeline_linter.sizing.plain import main_of
 from wyeline_linter.sizing.writing import size_text
 from wyeline_linter.studies.fault import WORDS
-from wyeline_linter.system_words import conductor_text
+from wyeline_linter.system_words import conductor_text, with_legs_of
 from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import NotListed
 from wyeline_linter.verdicts import Feeds
@@ -163,7 +163,7 @@ def _secondary_device(view: View, line: Feeder) -> Item:
 
 def _of_new_system(view: View, unit: Equipment, made: Transformed) -> list[Item]:
     system, body = made.system, unit.body
-    items = [Item(True, f"secondary: {system.in_words()}")]
+    items = [Item(True, f"secondary: {with_legs_of(view.basis, system.in_words())}")]
     if system.has_neutral:
         items.append(Item(True, "a neutral is available"))
     else:
@@ -259,7 +259,7 @@ def _of_source(view: View, unit: Equipment) -> list[Item]:
     system = state.system.system if state is not None and isinstance(state.system, Known) else None
     if makes_system and (system is None or system.frequency_hz):
         stated = system is not None and system.earthing.stated
-        items.append(_item(stated, f"its output: {system.in_words() if system else ''}",
+        items.append(_item(stated, f"its output: {with_legs_of(view.basis, system.in_words()) if system else ''}",
                            "how is its output earthed, and where?"))  # fmt: skip
     if unit.arrow:
         items.append(Item(False, "what does it draw at its input, with its harmonics?"))

@@ -95,11 +95,11 @@ def equipment_figures(view: View, equipment: Equipment) -> dict[str, Any]:
     }
     if state is None:
         return figures
-    figures["system"] = system_figures(state.system)
+    figures["system"] = system_figures(state.system, view.basis)
     if figures["system"] is None:
         figures["unknown"]["system"] = list(reasons_of(state.system))
     if two_sided(equipment) and state.arriving is not None:
-        figures["arriving"] = system_figures(state.arriving)
+        figures["arriving"] = system_figures(state.arriving, view.basis)
         if figures["arriving"] is None:
             figures["unknown"]["arriving"] = list(reasons_of(state.arriving))
     load = load_figures(view, name)
@@ -120,14 +120,17 @@ def equipment_figures(view: View, equipment: Equipment) -> dict[str, Any]:
     return figures
 
 
-def system_figures(state: SystemState) -> dict[str, Any] | None:
-    """A voltage system as data: conductors, every pair's nominal volts, volts to ground, earthing in words."""
+def system_figures(state: SystemState, practice: str | None) -> dict[str, Any] | None:
+    """A voltage system as data: conductors, every pair's nominal volts, volts to ground, earthing in words.
+
+    Legs are A, B, C in what programs read, whatever the practice; sentences call them as practice does.
+    """
     if not isinstance(state, Known):
         return None
     system = state.system
     return {
         "nominal": system.nominal.text,
-        "in_words": system.in_words(),
+        "in_words": with_legs_of(practice, system.in_words()),
         "conductors": list(system.conductors),
         "frequency_hz": system.frequency_hz,
         "pairs": [{"between": [a, b], "volts": volts} for a, b, volts in system.pair_voltages()],
@@ -164,7 +167,7 @@ def feeder_figures(view: View, feeder: Feeder) -> dict[str, Any]:
             "needed": with_legs_of(view.basis, refusal.needed),
             "why": with_legs_of(view.basis, refusal.why),
         }
-    figures["carried"] = system_figures(state.carried)
+    figures["carried"] = system_figures(state.carried, view.basis)
     if figures["carried"] is None and figures["refused"] is None:
         figures["unknown"]["carried"] = list(reasons_of(state.carried))
     studied, unknown = feeder_studies(view, feeder)

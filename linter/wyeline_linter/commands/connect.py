@@ -195,7 +195,7 @@ def _works(analysis: Analysis, found: Diagnosis, ends: str) -> str:
             lines.append(f"  on:      {conductors_text(verdict.best.conductors, view.basis)} of `{link.source}`")
         else:
             lines.append(f"  legs:    {' | '.join(ways)}")
-        lines.append(wrapped(verdict.best.system.in_words(), "  gets:    "))
+        lines.append(wrapped(with_legs_of(view.basis, verdict.best.system.in_words()), "  gets:    "))
         loads = leg_loads(view, link.source)
         if any(loads.values()):
             shown = ", ".join(f"{conductor_text(leg, view.basis)} {va / 1000:.3g} kVA" for leg, va in loads.items())

@@ -16,7 +16,7 @@ from wyeline_linter.outputs.text import caution, shown_path, wrapped
 from wyeline_linter.printed_answers import show
 from wyeline_linter.studies.study_figures import study_lines
 from wyeline_linter.studies.worst import WORDS as FIGURES
-from wyeline_linter.system_words import conductors_text, with_legs_of
+from wyeline_linter.system_words import conductors_text
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -90,10 +90,10 @@ def equipment_text(name: str, entry: dict[str, Any], worst: Sequence[str], pract
     """One piece of equipment for people."""
     lines = [f"{name}  ({entry['kind']})" + (f'  "{entry["description"]}"' if entry["description"] else "")]
     if entry.get("arriving"):
-        lines.append(wrapped(with_legs_of(practice, entry["arriving"]["in_words"]), "  arriving  "))
+        lines.append(wrapped(entry["arriving"]["in_words"], "  arriving  "))
     if entry["system"] is not None:
         word = "makes" if entry.get("arriving") else "voltage"
-        lines.append(wrapped(with_legs_of(practice, entry["system"]["in_words"]), f"  {word:<8}  "))
+        lines.append(wrapped(entry["system"]["in_words"], f"  {word:<8}  "))
         pairs = [(conductors_text(p["between"], practice, "-"), p["volts"]) for p in entry["system"]["pairs"]]
         lines.append(wrapped("  ".join(f"{between} {volts:g} V" for between, volts in pairs), " " * 12))
     lines += unknown_lines(entry)
@@ -135,7 +135,7 @@ def feeder_text(
             wrapped(refused["needed"], "  needed    "),
         ]
     elif entry["carried"] is not None:
-        carried = with_legs_of(practice, entry["carried"]["in_words"])
+        carried = entry["carried"]["in_words"]
         lines.append(wrapped(f"{carried}  on {conductors_text(entry['legs'], practice)}", "  carries   "))
     if entry["length_m"] is not None:
         lines.append(f"  length    {format_quantity(entry['length_m'], 'length', units)}")

@@ -9,6 +9,7 @@ import pytest
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.figures import model_figures
 from wyeline_linter.findings import Finding
 from wyeline_linter.repair import solve
 from wyeline_linter.rules.registry import all_rules
@@ -124,3 +125,15 @@ def test_no_sentence_of_the_examples_is_touched_outside_its_legs() -> None:
                 assert NO_LEG.findall(put) == NO_LEG.findall(words), (found.rule, put)
                 seen, touched = seen + 1, touched + (put != words)
     assert seen > 1000 and touched > 20
+
+
+def test_sentences_of_figures_call_them_so_and_keys_stay() -> None:
+    """What a program reads keeps A, B, C as keys; what it prints to people is a sentence."""
+    high_leg = 'project "Site"\n  basis {}\nutility UTIL 240/120 3ph  fault 10 kA\npanel LP-1 240/120 3ph  bus 100 A\n'
+    told = {}
+    for practice in ("us-2023", "iec"):
+        view = analysis(high_leg.format(practice) + "feeder UTIL -> LP-1\n").view
+        told[practice] = model_figures(view)["equipment"]["LP-1"]["system"]
+    assert "B 208 V (the high leg)" in told["us-2023"]["in_words"]
+    assert "L2 208 V (the high leg)" in told["iec"]["in_words"] and "L1 and L3" in told["iec"]["in_words"]
+    assert told["iec"]["conductors"] == told["us-2023"]["conductors"] == ["A", "B", "C", "N"]
