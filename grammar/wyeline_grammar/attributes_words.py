@@ -45,7 +45,7 @@ ALL_FLAGS = (
         future="It is planned, and not built now.",
         temporary="It serves while the work lasts, and goes.",
         relocated="It is there already and moves to another place.",
-        demolish="It is there and is removed by this project.",
+        demolish="It is there and is removed by this project: it counts in no load, and its sizes are not judged.",
     ),
     *_flags("position", places("circuit raceway feeder", FACILITIES), spare="It is installed and serves nothing yet."),
     *_flags("position", places("circuit"), space="The position is empty: there is room for a device, and none in it."),

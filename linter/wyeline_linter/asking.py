@@ -11,6 +11,7 @@ from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.findings import Finding
 from wyeline_linter.protection.circuits import circuit_lines, circuit_marks
 from wyeline_linter.protection.lines import feeder_line
+from wyeline_linter.removed import staying
 from wyeline_linter.rules.registry import SCOPES, SOURCES, Check, all_rules, rules_for
 
 if TYPE_CHECKING:
@@ -75,7 +76,7 @@ class Asking:
             if equipment.kind not in BOARDS:  # it is like a board
                 found += self._asked(self._like_boards.of(equipment.body, equipment.circuits), view, equipment)
             found.extend(self._circuits(view, equipment))
-        return found
+        return staying(view.model, found) if found else found
 
     def feeder(self, view: View, feeder: Feeder) -> list[Finding]:
         """What the rules find about a feeder and its wires; without those that look afar."""
@@ -83,11 +84,12 @@ class Asking:
         line = feeder_line(view, feeder)
         if line is not None:
             found += self._asked(self.checks["feeder line"], view, line)
-        return found
+        return staying(view.model, found) if found else found
 
     def element(self, view: View, sort: str, element: Equipment | Feeder) -> list[Finding]:
         """What the checks under a key of ``checks`` find about an element."""
-        return self._asked(self.checks[sort], view, element)
+        found = self._asked(self.checks[sort], view, element)
+        return staying(view.model, found) if found else found
 
     def model(self, view: View) -> list[Finding]:
         """What the rules of the model as a whole find."""

@@ -78,3 +78,14 @@ def test_a_model_alone_is_no_unknown_word(tmp_path: Path, capsys: pytest.Capture
     assert main(["explain", str(root)]) == 2
     told = capsys.readouterr().err
     assert "name what it is about" in told and "no word" not in told
+
+
+def test_two_words_that_nothing_is_called_by_are_no_missing_file(capsys: pytest.CaptureFixture[str]) -> None:
+    for words, nearest in ((["metered", "panel"], "panel"), (["kitchen", "hood"], "kitchen"), (["qqqq", "zzzz"], "")):
+        assert main(["explain", *words]) == 2
+        said = capsys.readouterr().err
+        assert said.startswith(f"wyeline: no rule and no word is called `{' '.join(words)}`.")
+        assert ("The nearest: " + nearest in said) if nearest else ("lists all words" in said)
+    assert main(["explain", "./none", "MSB"]) == 2
+    assert "there is no such file" in capsys.readouterr().err
+    assert page("step-up transformer") is not None

@@ -47,6 +47,8 @@ def run(arguments: argparse.Namespace) -> int:
         words = " ".join(w for w in (arguments.rule, arguments.name, arguments.figure) if w is not None)
         if word_pages.page(words) is not None:  # typed without quotes
             arguments.rule, arguments.name = words, None
+        elif "/" not in arguments.rule and "\\" not in arguments.rule:  # no path either
+            return _unknown(words)
     if arguments.name is not None:
         return _figure(arguments)
     rules = all_rules()
@@ -59,14 +61,21 @@ def run(arguments: argparse.Namespace) -> int:
         )
         return 2
     if text is None:
-        nearest = near(arguments.rule.lower().replace(" ", "-"), {*rules, *word_pages.spellings()})
-        hint = f" The nearest: {', '.join(nearest)}."
-        if not nearest:
-            hint = " `wyeline explain` lists all words, `wyeline rules` all rules."
-        print(f"wyeline: no rule and no word is called `{arguments.rule}`.{hint}", file=sys.stderr)
-        return 2
+        return _unknown(arguments.rule)
     print(text)
     return 0
+
+
+def _unknown(words: str) -> int:
+    """Say that nothing is called so, and what comes nearest: to all the words, or to one of them."""
+    known = {*all_rules(), *word_pages.spellings()}
+    parts = [part for part in words.split() if part.lower() in known]
+    nearest = near("-".join(words.lower().split()), known) or parts
+    hint = f" The nearest: {', '.join(nearest)}."
+    if not nearest:
+        hint = " `wyeline explain` lists all words, `wyeline rules` all rules."
+    print(f"wyeline: no rule and no word is called `{words}`.{hint}", file=sys.stderr)
+    return 2
 
 
 def _is_model(path: str) -> bool:

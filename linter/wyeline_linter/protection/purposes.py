@@ -104,9 +104,15 @@ def required_a(view: View, line: Line, current: Current, purpose: Purpose) -> fl
 
 
 def of_generator_a(view: View, line: Line) -> float | None:
-    """What the wires of a generator carry whatever its load: 115 % of its rated current (NEC 445.13(A)), amperes."""
+    """What the wires of a generator carry whatever its load: 115 % of its rated current (NEC 445.13(A)), amperes.
+
+    None where nothing says it, and behind a device at the generator that is smaller than its rated current, as one of
+    several on it: the clause ends at the first device that protects from overload, and that one bounds its wires.
+    """
     rated = generator_a(view, line)
-    return None if rated is None else rated * _percent(line.tables, "generator-conductor-percent", 115.0)
+    if rated is None or (line.guard is not None and line.guard.own and line.guard.amps < rated):
+        return None
+    return rated * _percent(line.tables, "generator-conductor-percent", 115.0)
 
 
 def generator_a(view: View, line: Line) -> float | None:

@@ -11,6 +11,7 @@ from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.network import NORMAL, NORMAL_STATE, build
 from wyeline_linter.rules.registry import NotAccepted, rule
+from wyeline_linter.rules.structure import known_port
 from wyeline_linter.rules.transfers import unlike_inputs
 from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import Known, System
@@ -137,6 +138,8 @@ def emergency_without_second_source(view: View) -> Iterator[Finding]:
             if name in told or not normal.fed(name) or network.fed(name) or _has_battery_above(view, name):
                 continue
             told.add(name)
+            if any(_has_broken_way_in(view, n) for n in (name, *normal.above(name))):
+                continue  # the second source may be meant by that line, which is told already
             lost = next(iter(state.off), state.name.removeprefix("without "))
             yield SECOND.finding(
                 equipment.place,
@@ -154,6 +157,15 @@ def _is_emergency(equipment: Equipment) -> bool:
     if "emergency" in equipment.body.flags:
         return True
     return any("emergency" in placed.circuit.body.flags for placed in equipment.circuits)
+
+
+def _has_broken_way_in(view: View, name: str) -> bool:
+    """Whether a feeder to it names a port that there is not, or comes from nothing that is declared."""
+    equipment = view.equipment(name)
+    return equipment is not None and any(
+        view.equipment(f.source.name) is None or not known_port(equipment, f.target.port)
+        for f in view.feeders_into(name)
+    )
 
 
 def _has_battery_above(view: View, name: str) -> bool:

@@ -35,7 +35,7 @@ _STANDBY = (
     "panel LP-1 480Y/277  bus 225 A, main {main}, rated 22 kA, spaces 42, lug-temp 75 degC\n"
     '  1,3,5  30 A 3p  15 kW heating  "Kiln"  3#10 + G #10 Cu THWN-2  10 m  in 3/4 inch EMT\n'
     "feeder MSB -> ATS-1.normal  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n"
-    "feeder GEN -> ATS-1.emergency  {gen}  3x300kcmil + N 300kcmil + G #4 Cu THWN-2  20 m  in 3 inch EMT\n"
+    "feeder GEN -> ATS-1.emergency  {gen}  3x300kcmil + N 300kcmil + G #1/0 Cu THWN-2  20 m  in 3 inch EMT\n"
     "  lug-temp 75 degC\n"
     "feeder ATS-1 -> LP-1  3#3 + N #3 + G #8 Cu THWN-2  12 m  in 1-1/4 inch EMT\n"
 )

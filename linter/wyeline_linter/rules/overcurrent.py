@@ -135,6 +135,10 @@ SMALL = rule(
 )
 
 
+_PACKAGED = ("cooling", "heat-pump")
+"""Classes of load that come as packaged units with a nameplate of their own."""
+
+
 def small_limit_a(line: Line) -> float:
     """The device limit of a line's small wires; infinite for others."""
     return small_wire_limit_a(line.tables, line.wiring.size, line.wiring.metal, line.wiring.sets)
@@ -156,7 +160,9 @@ def _small(view: View, line: Line) -> Iterator[Finding]:
         f"{wiring.size} AWG {wiring.metal} at {line.where} has a {device_words(line)}, limit {limit:g} A",
         found=f"{device_words(line)} on {line_text(line)}",
         needed=f"{limit:g} A at the most",
-        change=f"Make the device {limit:g} A, or pull larger wires.",
+        change=f"Make the device {limit:g} A, or pull larger wires."
+        + " A cooling unit's nameplate may ask for more: with its `mca` and `mocp` in place of the load, these decide "
+        "(240.4(G), 440.22)." * (not line.body.flags.keys().isdisjoint(_PACKAGED)),
         fixes=(*resized(view, line), *rating_fix(line, limit)) if (current.sizing_a or 0) > limit
         else (*rating_fix(line, limit), *resized(view, line)),
     )  # fmt: skip

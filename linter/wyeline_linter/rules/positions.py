@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from functools import partial
+from itertools import count
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.attributes import listed
@@ -13,6 +14,7 @@ from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.board_positions import BoardPositions, Occupant, positions_of
 from wyeline_linter.derive import EquipmentState
 from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity, delete_line, replace
+from wyeline_linter.removed import REMOVED
 from wyeline_linter.rules.connection import POLES, clause_of, legs_text, poles_edit
 from wyeline_linter.rules.registry import NotAccepted, rule
 from wyeline_linter.system_words import conductors_text
@@ -52,6 +54,28 @@ def move_fixes(board: BoardPositions, occupant: Occupant, legs: frozenset[str] |
     return ()
 
 
+def _leaving(one: Occupant, other: Occupant) -> Occupant | None:
+    """The circuit of the two that the project removes, where the other one stays."""
+    going = [o for o in (one, other) if o.circuit is not None and REMOVED in o.body.flags]
+    return going[0] if len(going) == 1 and going[0].positions else None
+
+
+def _label_fix(board: BoardPositions, leaving: Occupant) -> Fix:
+    """A label of its own, with its legs where they are known: its row stays, and its positions are free."""
+    taken = {occupant.key for occupant in board.occupants}
+    label = next(n for n in (f"X{leaving.positions[0]}" + "-1" * again for again in count()) if n not in taken)
+    legs = board.legs_of(leaving)
+    text = label if legs is None else f"{label}[{''.join(legs)}]"
+    return _fix(f"Write `{text}` for the circuit that is removed", replace(leaving.place, text))
+
+
+def _change(leaving: Occupant | None) -> str:
+    if leaving is None:
+        return "Move one of them to free positions."
+    who = leaving.shown[:1].upper() + leaving.shown[1:]
+    return f"{who} is removed: write a label in place of its position, and the position is the other's."
+
+
 OCCUPIED = rule(
     name="position-occupied",
     since="0.1",
@@ -82,16 +106,20 @@ def position_occupied(view: View, equipment: Equipment) -> Iterator[Finding]:
             told.add(id(later))
             first = devices[0]
             legs = frozenset(later.stated_legs or ()) - {"N"}
+            leaving = _leaving(first, later)
             yield OCCUPIED.finding(
                 later.place,
                 f"position {where} of `{equipment.name}` is taken by {first.shown}, and {later.shown} wants it, too",
                 found=f"two devices on position {where}",
                 needed="one device on each position",
-                change="Move one of them to free positions.",
+                change=_change(leaving),
                 subject=equipment.name,
                 position=later.key,
                 related=(Related(first.place, "the position is taken here"),),
-                fixes=move_fixes(board, later, legs or None) if later.positions else (),
+                fixes=(
+                    *(() if leaving is None else (_label_fix(board, leaving),)),
+                    *(move_fixes(board, later, legs or None) if later.positions else ()),
+                ),
             )
     spaces = board.spaces
     if spaces is None or all(1 <= where <= spaces for where in board.taken if isinstance(where, int)):

@@ -346,6 +346,8 @@ def port_unknown(view: View, feeder: Feeder) -> Iterator[Finding]:
         ports = [word for word, _ in KINDS[equipment.kind].ports if (word in OUTGOING_PORTS) == leaving]
         if end.port in ports:
             continue
+        meant = near(end.port.lower(), ports)
+        ports = [*meant, *(word for word in ports if word not in meant)]
         place = Place(feeder.block, end.span)
         way = "feeders leave" if leaving else "feeders reach"
         shown = listed([f"`{end.name}.{word}`" for word in ports])

@@ -63,6 +63,7 @@ class Rule:
     ``scope`` is that of the rule's first check; ``also`` adds checks of others. ``roams``: its findings offer names, or
     show places, from the whole model, so they are judged anew when any name comes or goes or the connections change.
     ``not_accepted``: an `allow` of it takes nothing away, for that reason.
+    ``of_what_goes``: told of what the project removes, too, though it could be accepted there.
     ``beside``: found by `wyeline check` in the baseline beside the model; its examples are such models without it.
     """
 
@@ -79,6 +80,7 @@ class Rule:
     clause: dict[str, str] = field(default_factory=dict)
     mends: bool = False
     roams: bool = False
+    of_what_goes: bool = False
     beside: bool = False
     files: dict[str, str] = field(default_factory=dict)
     checks: dict[str, list[Check]] = field(default_factory=dict, repr=False)

@@ -391,6 +391,7 @@ STATUS_CLASH = rule(
     why="When the work is done, nothing will feed it.",
     wrong=_FED + "panel LP-2 208Y/120  bus 100 A\nfeeder LP-1 -> LP-2  100 A 3p, demolish\n",
     right=_FED + "panel LP-2 208Y/120  bus 100 A, demolish\nfeeder LP-1 -> LP-2  100 A 3p, demolish\n",
+    of_what_goes=True,
     mends=True,
 )
 

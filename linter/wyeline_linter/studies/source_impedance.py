@@ -71,7 +71,9 @@ def source_data(
     equipment: Equipment, system: System, case: Case, practice: str | None, tolerance: float = USUAL_TOLERANCE
 ) -> SourceData:
     """What a source shows in a case; ``tolerance`` is that of its system, from :func:`tolerance_of`. A load flow holds
-    the terminal voltage, so ``z1`` is 0 there."""
+    the terminal voltage, so ``z1`` is 0 there. A converter holds that of each leg, whatever the legs draw, up to its
+    limit (within some percent, IEC 62040-3; from memory): nothing of the impedance that stands for its limit in a
+    fault counts there."""
     if equipment.kind == "utility":
         found = _utility(equipment, system, case, practice, tolerance)
     elif equipment.kind == "generator":
@@ -81,7 +83,8 @@ def source_data(
     if case is Case.FLOW:
         found.missing = []
         found.z1 = found.z_middle = 0j
-        found.z2, found.z0 = found.z2 or 0j, found.z0 or 0j
+        turning = equipment.kind in ("utility", "generator")
+        found.z2, found.z0 = (found.z2 or 0j, found.z0 or 0j) if turning else (0j, 0j)
     return found
 
 
@@ -129,9 +132,9 @@ def _fault_level(found: SourceData, equipment: Equipment, case: Case) -> Fact | 
         wanted = weakest
     if wanted is None:
         lack, word, needed = (
-            (Lack.SMALLEST, "smallest fault level (fault-min)", "`fault-min 19 kA`")
+            (Lack.SMALLEST, "smallest fault level (fault-min)", "`fault-min` from the utility's letter")
             if case is Case.MIN
-            else (Lack.SOURCE, "fault level (fault)", "`fault 28 kA`")
+            else (Lack.SOURCE, "fault level (fault)", "`fault` from the utility's letter")
         )
         found.missing.append(Missing(lack, name, f"`{name}` states no {word}", equipment.place, needed))
     elif wanted.assumed:

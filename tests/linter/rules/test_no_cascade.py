@@ -5,6 +5,8 @@ from __future__ import annotations
 import pytest
 from rule_models import analysis_of, check, rules_in
 
+from wyeline_linter.rules.emergency import _ATS, _DP, _EL, _PROJECT, _SET
+
 WYE = "utility UTIL 480Y/277  fault 14 kA, x/r 4\nfeeder UTIL -> MSB\nswitchboard MSB 480Y/277  bus 400 A\n"
 BELOW = """panel LP-2 208Y/120  bus 100 A
   1  20 A 1p  1 kVA lighting  "Stairs"
@@ -187,3 +189,13 @@ def test_a_wye_without_its_stroke_is_told_as_a_voltage(written: str) -> None:
     (finding,) = check(WYE + f"transformer TX-1 480 3ph -> {written}  45 kVA\nfeeder MSB -> TX-1  70 A 3p\n")
     assert finding.rule in ("dangling-reference", "known-slip") and "`208Y/120`" in finding.message
     assert [edit.text for edit in finding.fixes[0].edits] == ["208Y/120"]
+
+
+def test_a_port_that_is_not_there_does_not_make_emergency_load_lack_its_second_source() -> None:
+    text = _PROJECT + _DP + _SET.format(kva=40) + _ATS.replace(", emergency\n", "\n") + _EL
+    (finding,) = analysis_of(text.replace("ATS-1.emergency", "ATS-1.emergncy")).all_findings()
+    assert finding.rule == "port-unknown"
+    assert finding.fixes[0].title == "Write `ATS-1.emergency`", "the nearest first"
+    assert analysis_of(text).all_findings() == []
+    alone = text.replace("GEN-1 -> ATS-1.emergency", "DP -> ATS-1.emergency")
+    assert "emergency-without-second-source" in {f.rule for f in analysis_of(alone).all_findings()}

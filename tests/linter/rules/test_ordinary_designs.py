@@ -177,3 +177,18 @@ def test_wires_of_a_generator_are_held_to_its_own_current() -> None:
     assert "generator-wire-small" not in {f.rule for f in findings(heavy)}
     found = [f for f in findings(heavy.replace("2#2 + N #2 + G #8", "2#3 + N #3 + G #8")) if "generator" in f.rule]
     assert [f.needed for f in found] == ["105 A: 115 % of the generator's rated current"]
+
+
+def test_a_small_device_at_a_generator_bounds_its_wires() -> None:
+    """NEC 445.13(A) ends at the first device with overcurrent protection: of several at the set, each bounds its wires.
+
+    22 kW at 240 V are 91.7 A; a second breaker of 60 A on the set with #6, 65 A at 75 degC."""
+    second = (
+        "panel LS 120/240  bus 100 A, main 60 A, rated 10 kA, lug-temp 75 degC, spaces 12\n"
+        '  1  20 A 1p 1 kVA process "Gate"  2#12 + G #12 Cu THWN-2 15 m in 1/2 inch EMT\n'
+        "feeder GEN -> LS  DEVICE A 2p  2#6 + N #6 + G #10 Cu THWN-2  12 m  in 1 inch PVC-40, lug-temp 75 degC\n"
+    )
+    told_of = {f.rule for f in findings(HOMESTEAD + second.replace("DEVICE", "60")) if "GEN -> LS" in f.subject}
+    assert told_of == set()
+    told_of = {f.rule for f in findings(HOMESTEAD + second.replace("DEVICE", "100")) if "GEN -> LS" in f.subject}
+    assert "generator-wire-small" in told_of

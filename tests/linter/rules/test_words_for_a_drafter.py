@@ -209,3 +209,43 @@ def test_what_is_offered_for_a_slip_of_the_pen_starts_as_a_sentence_does(line: s
     offered = [fix.title for found in check(f"wye 1\n{line}\n") for fix in found.fixes]
     assert [title for title in titles if title not in offered] == [], offered
     assert [title for title in offered if title[0].islower()] == []
+
+
+def test_a_missing_fault_level_is_asked_for_and_no_figure_is_put_into_the_drafters_mouth() -> None:
+    text = 'project "Mill"\n  basis us-2023\nutility UTIL 208Y/120  {}x/r 6\npanel LP-1 208Y/120  bus 225 A\n'
+    text += "feeder UTIL -> LP-1  225 A 3p  4#4/0 + G #4 Cu THWN-2  6 m  in 2-1/2 inch EMT\n"
+    for stated in ("", "fault 42 kA, "):
+        found = [f for f in analysis_of(text.format(stated)).all_findings() if f.rule == "fault-inputs-missing"]
+        assert found
+        for finding in found:
+            assert "kA" not in finding.needed + finding.change
+            assert "from the utility's letter" in finding.change
+
+
+def test_a_small_wire_of_a_cooling_unit_is_shown_the_way_of_its_nameplate() -> None:
+    """NEC 240.4(G), 440.22 (from memory): #10 may stand behind 40 A where the nameplate says MCA 28, MOCP 40."""
+    text = 'project "Mill"\n  basis us-2023\nutility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  100 A 3p\n'
+    text += "panel LP-1 208Y/120  bus 225 A, lug-temp 75 degC\n"
+    row = '  2,4  40 A 2p  {}  "Split unit"  2#10 + G #10 Cu THWN-2  18 m  in 3/4 inch EMT\n'
+
+    def told(what: str) -> list[str]:
+        return [f.change for f in check(text + row.format(what)) if f.rule == "small-wire-limit"]
+
+    (change,) = told("5 kVA cooling")
+    assert "`mca` and `mocp`" in change
+    assert told("mca 28 A, mocp 40 A cooling") == []
+    (change,) = told("5 kVA heating")
+    assert "mca" not in change
+
+
+def test_a_ups_without_its_efficiency_is_asked_for_it_where_its_supply_lacks_it() -> None:
+    text = 'project "Mill"\n  basis us-2023\nutility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  100 A 3p\n'
+    text += "panel LP-1 208Y/120  bus 225 A\nups UPS-1 208Y/120  15 kVA{}\nfeeder LP-1 -> UPS-1{}  60 A 3p\n"
+    text += 'panel LP-2 208Y/120  bus 100 A\n  1  20 A 1p  1 kVA it  "Rack"\nfeeder UPS-1 -> LP-2\n'
+
+    def told(*parts: str) -> list[str]:
+        return [f.message for f in check(text.format(*parts)) if f.rule == "load-not-stated"]
+
+    assert told("", "") == ["`UPS-1` gives no efficiency (eff), so what it draws from `LP-1` is unknown"]
+    assert told(", eff 94 %", "") == []
+    assert told(", future", "") == []
