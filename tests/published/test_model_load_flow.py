@@ -94,3 +94,22 @@ def test_motor_start_on_a_transformer() -> None:
     behind = 1j * (0.0575 * 480**2 / 1e6 + 480**2 / 5e9)
     assert start.dip == pytest.approx(1 - abs(locked) / abs(locked + behind), rel=1e-3)
     assert start.dip == pytest.approx(0.097, abs=0.006)
+
+
+def test_a_code_letter_is_its_locked_rotor_current() -> None:
+    """NEC 2023 430.7(B): letter G ends at 6.29 kVA per horsepower, for 100 hp at 460 V 629 kVA / 797 V = 789.5 A."""
+
+    def dip(stated: str) -> float:
+        study = studied(
+            US + "utility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, x/r 4\n"
+            f"motor P-1 460 3ph  100 hp, pf 0.87, eff 95 %, {stated}\n"
+            "feeder UTIL -> P-1  200 A 3p  3#3/0 + G #4 Cu THWN-2  20 m  in 2 inch EMT\n"
+        )
+        motor = study.equipment("P-1")
+        assert motor is not None
+        standing = at_standstill(study, motor, study.loads_at["P-1"][""])
+        assert standing is not None
+        return starts_from(study, [standing])[0].dip
+
+    assert dip("code-letter G") == pytest.approx(dip("lra 789.5 A"), rel=1e-3)
+    assert dip("code-letter G") > dip("lra 700 A")

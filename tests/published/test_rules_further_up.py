@@ -34,6 +34,17 @@ load FROST 400 3ph  1 kW, heating
 feeder NETT -> UV  63 A 3p  4G16mm2 Cu PVC  {above_m} m method C
 feeder UV -> FROST  10 A 3p curve D  4G1.5mm2 Cu PVC  {own_m} m method C
 """
+SERIES = """project "Works"
+  basis us-2023
+utility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, x/r 4
+feeder UTIL -> MSB  400 A 3p  3x500kcmil + N 500kcmil + G #3 Cu THWN-2  6 m  in 4 inch PVC-40
+switchboard MSB 480Y/277  bus 400 A, main 400 A, rated 22 kA, lug-temp 75 degC
+feeder MSB -> DP  225 A 3p  3#4/0 + N #4/0 + G #4 Cu THWN-2  6 m  in 2-1/2 inch EMT
+panel DP 480Y/277  bus 225 A, main lugs, rated 10 kA, series 22 kA, lug-temp 75 degC
+  1,3,5  100 A 3p  50 hp motor  "Exhaust fan"  3#3 + G #6 Cu THWN-2  10 m  in 1-1/4 inch EMT
+feeder DP -> P-1  70 A 3p  3#8 + G #8 Cu THWN-2  10 m  in 1 inch EMT
+motor P-1 460 3ph  {power}
+"""
 
 
 def drawn(text: str, rule: str) -> list[Finding]:
@@ -91,3 +102,11 @@ def test_a_second_fault_flows_through_all_wires_from_the_source(above_m: float, 
 def test_a_second_fault_near_the_source_trips() -> None:
     """The same at 10 m and 25 m: 400 V / (2 x 0.98 ohm) = 204 A, above the 200 A of curve D."""
     assert not drawn(UNEARTHED.format(above_m=10, own_m=25), "it-second-fault-too-weak")
+
+
+@pytest.mark.parametrize(("power", "told"), [("25 hp", []), ("30 hp", ["105 A of motors"])])
+def test_motors_behind_a_series_rating(power: str, told: list[str]) -> None:
+    """NEC 2023 240.86(C): full-load currents of the motors between the two devices to 1 % of the lower rating, 100 A of
+    10 kA. Table 430.250 at 460 V: 65 A of 50 hp on the board, and a feeder away 34 A of 25 hp or 40 A of 30 hp."""
+    found = drawn(SERIES.format(power=power), "series-rating-unproven")
+    assert [f.found.split(",")[0] for f in found] == told

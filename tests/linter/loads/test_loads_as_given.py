@@ -54,6 +54,14 @@ def test_motor_flows_by_nameplate_and_is_sized_by_the_table() -> None:
     assert counted.sizing is not None and abs(counted.sizing.amps[0]) == pytest.approx(1.25 * 34)
 
 
+def test_of_several_motors_a_quarter_more_counts_for_one() -> None:
+    """NEC 430.24 and Table 430.250: three of 10 hp at 460 V, 14 A each: 42 A and 3.5 A, in amperes and volt-amperes."""
+    view = viewed(US + BOARD + "motor M 460 3ph  10 hp, pf 0.85, eff 90 %, count 3\nfeeder P -> M  70 A 3p\n")
+    sizing = view.loads.counted("M").sizing
+    assert sizing is not None and abs(sizing.amps[0]) == pytest.approx(45.5)
+    assert abs(sizing.va) == pytest.approx(45.5 * 480 * math.sqrt(3))
+
+
 def test_nameplate_mca_holds_its_quarter_already() -> None:
     view = viewed(US + BOARD + "load C 460 3ph  mca 62 A, mocp 80 A, cooling continuous\nfeeder P -> C  80 A 3p\n")
     sizing = view.loads.counted("P").sizing
@@ -122,6 +130,9 @@ def test_switch_states_shed_scale_and_bring_standby_into_service() -> None:
     assert view.loads_in(states["Dry"]).left_out("P") == {"P-2"}
     full, half = view.loads.counted("U"), view.loads_in(states["Half"]).counted("U")
     assert abs(half.demand.va) == pytest.approx(abs(full.demand.va) / 2)
+    assert full.sizing is not None and half.sizing is not None
+    assert abs(half.sizing.va) == pytest.approx(abs(full.sizing.va) / 2), "the quarter of the largest motor too"
+    assert half.sizing.amps == pytest.approx([amps / 2 for amps in full.sizing.amps])
     running, _ = leaf_loads(view, states["Dry"])
     assert {load.element for load in running} == {"P-2", "P-3"} - view.loads_in(states["Dry"]).left_out("U")
 
