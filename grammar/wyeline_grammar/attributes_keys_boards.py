@@ -111,8 +111,13 @@ BOARD_KEYS = (
     keyed(
         "dwelling",
         "The board carries the whole load of one dwelling unit, calculated as NEC 220 does from its `floor-area` and "
-        "the classes of its loads: `standard` by Part III, `optional` by 220.82.",
-        Use(_DWELLINGS, (words("standard optional"),), ("dwelling standard", "dwelling optional")),
+        "the classes of its loads: `standard` by Part III, `optional` by 220.82. `multifamily`: it carries three or more "
+        "such dwellings, which count together by 220.84.",
+        Use(
+            _DWELLINGS,
+            (words("standard optional multifamily"),),
+            ("dwelling standard", "dwelling optional", "dwelling multifamily"),
+        ),
     ),
     keyed(
         "floor-area",

@@ -22,6 +22,8 @@ class Key(NamedTuple):
     factor: float | None = None
     nameplate: bool = False
     dwelling: bool = False
+    together: bool = True
+    """Whether it counts where several dwellings are calculated together; the smaller of heat and cooling does not."""
 
 
 Row = list[complex]

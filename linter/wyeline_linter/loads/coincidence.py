@@ -10,7 +10,7 @@ from collections.abc import Iterable, Mapping
 from typing import NamedTuple
 
 from wyeline_grammar.linking import Equipment
-from wyeline_linter.near_names import names_in
+from wyeline_linter.near_names import PARTNER_KEYS, names_in
 
 MOST_RIVALS = 20
 """A group larger than this is counted in full: which of it can run at once is no longer worked out."""
@@ -24,6 +24,11 @@ class Relations(NamedTuple):
 
     def concerns(self, name: str) -> bool:
         return name in self.stands_by or name in self.excludes or any(name in of for of in self.stands_by.values())
+
+
+def relates(equipment: Equipment | None) -> bool:
+    """Whether a statement says with what it never runs, or what it stands by for."""
+    return equipment is not None and any(key in equipment.body.facts for key in PARTNER_KEYS)
 
 
 def relations_of(equipment: Iterable[Equipment]) -> Relations:

@@ -28,13 +28,13 @@ if TYPE_CHECKING:
 FOOT2_M2 = 0.3048**2
 GENERAL = frozenset({"lighting", "receptacle"})
 """Classes that the floor area and the small-appliance and laundry circuits stand for (NEC 220.41, 220.52)."""
-_COOKING, _DRYER, _APPLIANCE, _HEAT, _COOL, _PUMP = "kitchen", "dryer", "appliance", "heating", "cooling", "heat-pump"
-_CLIMATE = frozenset({_HEAT, _COOL, _PUMP})
-_TO_NEUTRAL = frozenset({_COOKING, _DRYER})
+COOKING, _DRYER, _APPLIANCE, _HEAT, _COOL, _PUMP = "kitchen", "dryer", "appliance", "heating", "cooling", "heat-pump"
+CLIMATE = frozenset({_HEAT, _COOL, _PUMP})
+_TO_NEUTRAL = frozenset({COOKING, _DRYER})
 """What loads the neutral with a share of its demand, on whatever legs it lies (NEC 220.61(B))."""
 _APART = frozenset({"ev", "ups", "charger", "capacitor", "drive"})
 """Counted as elsewhere, beside what the optional method lumps together: chargers run for hours, all at once."""
-_ROLES = GENERAL | _TO_NEUTRAL | _CLIMATE | {_APPLIANCE}
+_ROLES = GENERAL | _TO_NEUTRAL | CLIMATE | {_APPLIANCE}
 
 
 class Dwelling(NamedTuple):
@@ -56,20 +56,22 @@ class Dwelling(NamedTuple):
 
 class Calculated(NamedTuple):
     """The calculation: VA of every line with its working, the total, and the factor of each kind of load; ``neutral``
-    is the factor by which a kind loads the neutral (always that of the standard method)."""
+    is the factor by which a kind loads the neutral (always that of the standard method). ``smaller`` is the class, of
+    heating and cooling, whose nameplates are less."""
 
     steps: tuple[Step, ...]
     total_va: float
     factors: dict[Key, float]
     neutral: dict[Key, float]
     unknown: tuple[str, ...] = ()
+    smaller: str = ""
 
 
 def dwelling_of(equipment: Equipment, basis: Basis | None) -> Dwelling | None:
     """What the statement says; None for what is no dwelling, or where the basis has no such calculation."""
     body = equipment.body
     method = body.text("dwelling")
-    if method is None or basis is None or basis.practice != "us":
+    if method not in ("standard", "optional") or basis is None or basis.practice != "us":
         return None
     small, laundry = body.number("small-appliance"), body.number("laundry")
     return Dwelling(
@@ -129,7 +131,7 @@ def _standard(dwelling: Dwelling, rows: Rows, sums: dict[str, float], basis: Bas
         tiers = " + ".join(f"{number_text(s.amount)} * {number_text(s.factor.value / 100)}" for s in found.steps)
         steps.append(Step("D", "general load after demand", tiers, found.value, "VA", "NEC 2023 Table 220.45"))
     for role, ask, symbol, name, source in (
-        (_COOKING, cooking_demand_va, "C", "cooking appliances", "NEC 2023 Table 220.55"),
+        (COOKING, cooking_demand_va, "C", "cooking appliances", "NEC 2023 Table 220.55"),
         (_DRYER, dryer_demand_va, "T", "clothes dryers", "NEC 2023 220.54"),
     ):
         units = kitchen_units([row for key, row in rows.items() if key.category == role and key.factor is None])
@@ -162,7 +164,8 @@ def _standard(dwelling: Dwelling, rows: Rows, sums: dict[str, float], basis: Bas
         name = "the larger of heating and air conditioning"
         steps.append(Step("H", name, formula, max(heating, cooling), "VA", "NEC 2023 220.51, 220.60"))
     factors = {key: counted[role] / sums[role] for key, role in _by_role(rows) if sums[role]}
-    return _summed(steps, rows, factors, factors, tuple(unknown))
+    smaller = _COOL if heating >= cooling else _HEAT
+    return _summed(steps, rows, factors, factors, tuple(unknown))._replace(smaller=smaller)
 
 
 def _optional(
@@ -170,7 +173,7 @@ def _optional(
 ) -> Calculated:
     """NEC 220.82."""
     steps = [standard.steps[0]]
-    lumped = [key for key in va if key.category not in _CLIMATE and key.category not in _APART]
+    lumped = [key for key in va if key.category not in CLIMATE and key.category not in _APART]
     total = sum(va[key] for key in lumped)
     nameplates = total - sums["general"]
     steps.append(Step("N", "appliances and motors by their nameplates", number_text(nameplates), nameplates, "VA",
@@ -196,7 +199,8 @@ def _optional(
     for key in va:
         if key.category in by_role and sums[key.category]:
             factors[key] = by_role[key.category] / sums[key.category]
-    return _summed(steps, rows, factors, standard.neutral, standard.unknown)
+    made = _summed(steps, rows, factors, standard.neutral, standard.unknown)
+    return made._replace(smaller=standard.smaller)
 
 
 def _larger(sums: dict[str, float], heating: float, cooling: float, heat_share: float) -> dict[str, float]:
@@ -268,7 +272,14 @@ def as_dwelling(
     made = below.copy()
     found = calculate(dwelling, counting(below), basis)
     became = {
-        key: Key(key.category, key.continuous and key.category not in _ROLES, factor, key.nameplate, dwelling=True)
+        key: Key(
+            key.category,
+            key.continuous and key.category not in _ROLES,
+            factor,
+            key.nameplate,
+            dwelling=True,
+            together=key.category != found.smaller,
+        )
         for key, factor in found.factors.items()
     }
 

@@ -16,10 +16,11 @@ from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_linter.derive import LOAD_KINDS, NOT_FED, Derivation, EquipmentState, reasons_of
 from wyeline_linter.loads.as_given import category_of, limit_va
 from wyeline_linter.loads.buckets import VA, Key, Largest, Rows, add_row, row_of
-from wyeline_linter.loads.coincidence import left_out, relations_of
+from wyeline_linter.loads.coincidence import left_out, relates, relations_of
 from wyeline_linter.loads.conductors_of_loads import Part, inverse_conjugates, spread
 from wyeline_linter.loads.demand import Counted, count
 from wyeline_linter.loads.dwelling import all_dwellings, as_dwelling, is_covered
+from wyeline_linter.loads.dwellings_together import as_together, carries_several
 from wyeline_linter.loads.leaves import Leaf
 from wyeline_linter.loads.mentioned_tags import mentioned_tags
 from wyeline_linter.loads.nodes import Sum
@@ -27,7 +28,6 @@ from wyeline_linter.loads.of_circuits import circuit_leaves
 from wyeline_linter.loads.of_equipment import converter_input, equipment_leaf, is_converter
 from wyeline_linter.loads.stated_factors import held_to_limit, stated_factor
 from wyeline_linter.loads.through_cores import Through, through
-from wyeline_linter.near_names import PARTNER_KEYS
 from wyeline_linter.network import Network, follows_grid, makes_system, on_bypass
 from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.systems import Known, System, SystemState
@@ -210,7 +210,7 @@ class LoadBook:
     def _relations_again(self, touched: set[str], rewired: bool) -> set[str]:
         """Who must be looked at again because loads exclude each other otherwise than before."""
         old = self.relations
-        concerned = any(old.concerns(n) or _relates(self.model.equipment.get(n)) for n in touched)
+        concerned = any(old.concerns(n) or relates(self.model.equipment.get(n)) for n in touched)
         if not concerned and not (rewired and (old.stands_by or old.excludes)):
             return set()
         self.relations = relations_of(self.model.equipment.values())
@@ -227,6 +227,11 @@ class LoadBook:
         for name in again:
             self._forget_counted(name)
         return again
+
+    def units_of(self, name: str) -> dict[str, Rows]:
+        """The dwellings below a board, each with its loads."""
+        below = sorted(self.dwellings.intersection(self.below(name)) - {name})
+        return {unit: self.nodes[unit].below.rows for unit in below if unit in self.nodes}
 
     def _dwellings_again(self, touched: set[str], rewired: bool) -> set[str]:
         """Who must be looked at again because it lies within a dwelling now, or no more."""
@@ -296,6 +301,8 @@ class LoadBook:
         if unit:
             system, share = self.system(name), self.share(name)
             leaves, below, became = as_dwelling(equipment, self.basis, leaves, below, system, self._counting, share)
+        elif carries_several(equipment, self.basis):
+            below, became = as_together(below, self.units_of(name), self.basis)
         if unit or not leaves or equipment.circuits:
             factor, source = (None, "") if unit else stated_factor(equipment, feeder)
             if factor is not None:
@@ -512,10 +519,6 @@ def volt_amperes_per_ampere(system: System | None) -> float:
         return sum(system.distance(legs[k], legs[(k + 1) % 3]) for k in range(3)) / math.sqrt(3.0)
     other = legs[1] if len(legs) == 2 else "N"
     return system.distance(legs[0], other) if other in system.conductors else 0.0
-
-
-def _relates(equipment: Equipment | None) -> bool:
-    return equipment is not None and any(key in equipment.body.facts for key in PARTNER_KEYS)
 
 
 def _basis(name: str | None) -> Basis | None:

@@ -15,7 +15,8 @@ from wyeline_linter.loads.buckets import CODE, VA, Key, Largest, Row, Rows
 from wyeline_linter.loads.coincidence import left_out
 from wyeline_linter.loads.conductors_of_loads import INDEX
 from wyeline_linter.loads.demand import MOTORS, NO_BASIS, Counted, sizing_factors
-from wyeline_linter.loads.dwelling import Calculated, calculate, dwelling_of
+from wyeline_linter.loads.dwelling import calculate, dwelling_of
+from wyeline_linter.loads.dwellings_together import carries_several, steps_of, together_of
 from wyeline_linter.loads.leaves import Leaf
 from wyeline_linter.loads.leg_sheets import by_leg, of_one_load, worst_alone
 from wyeline_linter.loads.nodes import Sum
@@ -145,9 +146,9 @@ def _figure(
     left = book.left_out(name)
     notes = [f"left out, because another runs in its place: {', '.join(sorted(left))}"] if left else []
     notes += _converters(book, name)
-    units = sorted(book.dwellings.intersection(book.below(name)) - {name})
-    if calculation_of(book, name) is not None:
-        notes.append(_OF_THE_METHOD)
+    units = book.units_of(name)
+    if calculation_of(book, name):
+        notes.append(_OF_THE_METHOD if name in book.dwellings else _OF_UNITS)
     elif len(units) > 1:
         notes.append(_OF_SEVERAL.format(len(units)))
     elif any(claim.name == DWELLING for f in book.model.feeders_to.get(name, ()) for claim in f.statement.claims):
@@ -180,16 +181,21 @@ _OF_THE_METHOD = (
 
 _OF_SEVERAL = (
     "the loads of the {} dwellings below add up as each is calculated; the demand of several dwellings together (NEC "
-    "220.54, 220.55, 220.84, 220.85), which may be less, is not calculated"
+    "220.54, 220.55, 220.85), which may be less, is not calculated; `dwelling multifamily` asks for that of 220.84"
+)
+_OF_UNITS = (
+    "what the dwellings below have connected counts with one factor by their number; their neutral as Part III has it"
 )
 
 
-def calculation_of(book: LoadBook, name: str) -> Calculated | None:
-    """The dwelling calculation of a board, replayed; None for what is no dwelling, or lacks its floor area."""
+def calculation_of(book: LoadBook, name: str) -> tuple[Step, ...]:
+    """The lines of the dwelling calculation of a board, replayed; none where there is no such calculation."""
     equipment, node = book.model.equipment[name], book.nodes[name]
+    if node.became and book.basis is not None and carries_several(equipment, book.basis):
+        return steps_of(book.rows(name)[0], together_of(book.units_of(name), book.basis))
     dwelling = dwelling_of(equipment, book.basis)
     if dwelling is None or book.basis is None or name not in book.dwellings or not node.became:
-        return None
+        return ()
     written, share = Sum(), book.share(name)
     for leaf in node.leaves:
         written.add_leaf(leaf, alone=not leaf.place and book.relations.concerns(leaf.owner))
@@ -198,7 +204,7 @@ def calculation_of(book: LoadBook, name: str) -> Calculated | None:
         if child in book.nodes:
             written.add(book.nodes[child].up)
     left = left_out({n: held.va for n, held in written.held.items()}, book.relations, book.running)
-    return calculate(dwelling, written.counting(left)[0], book.basis)
+    return calculate(dwelling, written.counting(left)[0], book.basis).steps
 
 
 def _converters(book: LoadBook, name: str) -> list[str]:
@@ -226,9 +232,7 @@ def _demand(book: LoadBook, name: str) -> Figure:
     counted = _counted(book, name)
     inputs, steps = _power_sum(book, name, factors=counted.factors)
     us = book.practice == "us"
-    made = calculation_of(book, name)
-    if made is not None:
-        steps = [*made.steps, *steps]
+    steps = [*calculation_of(book, name), *steps]
     source = "NEC 2023 Article 220, each factor once over all loads of its class" if us else "stated factors"
     return _figure(
         book, name, "demand load", "S", abs(counted.demand.va), "VA", "sqrt(P*P + Q*Q)", inputs, steps, source
@@ -264,8 +268,7 @@ def _sizing(book: LoadBook, name: str) -> Figure:
         terms.append(f"{quarter:g} * M")
     source = "NEC 2023 215.2, 215.3 (125 % of continuous load), 430.24 (a quarter of the largest motor)"
     formula = " + ".join(terms) or "0"
-    made = calculation_of(book, name)
-    steps = list(made.steps) if made is not None else []
+    steps = list(calculation_of(book, name))
     return _figure(
         book, name, "load to size by", "S", counted.sizing.va.real, "VA", formula, inputs, steps, source, code=True
     )

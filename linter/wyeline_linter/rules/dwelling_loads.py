@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.linking import Equipment, Place
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase, delete_phrase, replace
 from wyeline_linter.loads.dwelling import dwelling_of
+from wyeline_linter.loads.dwellings_together import carries_several, together_of
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.shapes import Shape
 from wyeline_linter.tables import Looked
@@ -195,6 +196,49 @@ def dwelling_service_small(view: View, board: Equipment) -> Iterator[Finding]:
                     Safety.LOOK,
                 ),
             ),
+        )
+
+
+_FLATS = (
+    _PROJECT
+    + "utility UTIL 120/240  fault 5 kA, fault-min 3 kA, x/r 2\nfeeder UTIL -> MDP\n"
+    + "switchboard MDP 120/240  bus 400 A, main 300 A, rated 10 kA, dwelling multifamily\n"
+)
+_FLAT = (
+    "feeder MDP -> FLAT-K  100 A 2p\n"
+    "panel FLAT-K 120/240  bus 125 A, main lugs, rated 10 kA, dwelling optional, floor-area 70 m2\n"
+    '  1,3  40 A 2p  8 kW kitchen  "Range"\n  2,4  20 A 2p  3 kW heating  "Panel heaters"\n'
+)
+_ROW = "".join(_FLAT.replace("FLAT-K", f"FLAT-{k}") for k in (1, 2))
+
+TOGETHER = rule(
+    name="dwellings-not-together",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="board",
+    basis="us",
+    summary="Dwellings are to count together, and do not meet the conditions of that calculation.",
+    why="The factors come from units that cook, and heat or cool, with electricity, three or more on one supply.",
+    clause={"us": "220.84(A)"},
+    wrong=_FLATS + _ROW,
+    right=_FLATS + _ROW + _FLAT.replace("FLAT-K", "FLAT-3"),
+)
+
+
+@TOGETHER.check
+def dwellings_not_together(view: View, board: Equipment) -> Iterator[Finding]:
+    book = view.loads
+    if book.basis is None or not carries_several(board, book.basis):
+        return
+    failed = together_of(book.units_of(board.name), book.basis).failed
+    if failed:
+        yield TOGETHER.finding(
+            board.place_of("dwelling"),
+            f"the dwellings on `{board.name}` do not count together: {failed[0]}",
+            found="; ".join(failed),
+            needed="three or more boards marked as dwellings, each with cooking, and with heating or cooling",
+            change="Meet every condition, or take `dwelling multifamily` out: the loads of the units are added up.",
+            subject=board.name,
         )
 
 

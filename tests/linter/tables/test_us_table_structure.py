@@ -330,6 +330,13 @@ def _(t: Table) -> None:
     assert [round(y - x) for x, y in pairwise(kilowatts)] == [3] * 4 + [1] * 20  # 15 kW and 1 kW each from five on
 
 
+@check("multifamily-demand")
+def _(t: Table) -> None:
+    shares = column(t, "percent")
+    rising([float(n) for n in shares])
+    assert list(shares.values()) == [float(p) for p in range(45, 22, -1)]
+
+
 @check("dryer-demand")
 def _(t: Table) -> None:
     _falling_shares_rising_loads(t, whole_until=4)
