@@ -220,13 +220,13 @@ _LEAST_ROOM = 48
 def _hung(lead: str, symbol: str, formula: str) -> list[str]:
     """An equation behind a lead; what does not fit goes on below its right side."""
     head = f"{lead}{symbol} = "
-    told = textwrap.wrap(formula, _WIDTH - len(head), break_long_words=False, break_on_hyphens=False)
+    told = _wrapped(formula, _WIDTH - len(head))
     return [head + told[0], *(" " * len(head) + more for more in told[1:])]
 
 
 def _step_lines(steps: Sequence[Step], values: dict[str, float | str | None]) -> list[str]:
     """A line each, in columns; a formula that is too long goes on below itself."""
-    symbols, names = max(len(step.symbol) for step in steps), max(len(step.name) for step in steps)
+    symbols, names = max([len(step.symbol) for step in steps]), max([len(step.name) for step in steps])
     before = 4 + (symbols + 2 if symbols else 0) + names + 2
     lines = []
     for step in steps:
@@ -259,11 +259,9 @@ def _assumptions(figure: Figure) -> list[str]:
 
 
 def _table(rows: list[tuple[str, ...]]) -> list[str]:
-    widths = [max(len(row[i]) for row in rows) for i in range(len(rows[0]))]
-    return [
-        ("    " + "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True) if width)).rstrip()
-        for row in rows
-    ]
+    columns = [column for column in zip(*rows, strict=True) if any(column)]
+    form = "    " + "  ".join(f"%-{max(map(len, column))}s" for column in columns)
+    return [(form % row).rstrip() for row in zip(*columns, strict=True)]
 
 
 def _file_name(path: str) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection
 from html import escape
 
@@ -18,8 +19,14 @@ _ANCHORED = {EQUIPMENT.name: "e ", FEEDERS.name: "f ", SCHEDULE.name: "c "}
 """The table in which a thing has its own row, by the first letters of what the row is about."""
 
 
+_PLAIN = re.compile(r"""[^&<>"'`]*""").fullmatch
+"""Matches text that is HTML as it is: that of most cells."""
+
+
 def text(value: str) -> str:
     """Text as HTML; what stands between backticks becomes code."""
+    if _PLAIN(value):
+        return value
     parts = value.split("`")
     if len(parts) % 2 == 0:
         return escape(value)

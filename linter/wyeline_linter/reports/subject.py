@@ -37,6 +37,7 @@ class Subject:
         self.analysis = analysis
         self.view: View = analysis.view
         self.root_folder = os.path.dirname(analysis.model.root)
+        self._files: dict[str, str] = {}
 
     @property
     def scenario(self) -> str:
@@ -146,11 +147,14 @@ class Subject:
         return f"{self.file(place.file)}:{place.row + 1}"
 
     def file(self, path: str) -> str:
-        try:
-            relative = os.path.relpath(path, self.root_folder)
-        except ValueError:  # another drive
-            relative = path
-        return relative.replace(os.sep, "/")
+        known = self._files.get(path)
+        if known is None:
+            try:
+                relative = os.path.relpath(path, self.root_folder)
+            except ValueError:  # another drive
+                relative = path
+            known = self._files[path] = relative.replace(os.sep, "/")
+        return known
 
     def sheet_of(self, name: str) -> Callable[[str], str]:
         """Anchors of the working sheets of a piece of equipment or feeder, by the name of the figure."""

@@ -110,7 +110,10 @@ def _group(
 
 def svg_id(name: str) -> str:
     """A name as an XML id: other letters than word letters, digits, dots and hyphens become ``_`` with their number."""
-    return re.sub(r"[^A-Za-z0-9.\-]", lambda m: f"_{ord(m.group()):x}_", name)
+    return _NOT_IN_ID.sub(lambda m: f"_{ord(m.group()):x}_", name)
+
+
+_NOT_IN_ID = re.compile(r"[^A-Za-z0-9.\-]")
 
 
 def xml(text: str) -> str:
