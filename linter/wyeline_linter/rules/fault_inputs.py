@@ -10,7 +10,7 @@ from wyeline_grammar.linking import Equipment, Place
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.rules.wires import has_route_alone
+from wyeline_linter.rules.wires_unwritten import has_route_alone
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
