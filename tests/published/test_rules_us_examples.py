@@ -220,3 +220,37 @@ def test_c2_voltage_drop(metal: str, legs: int, volts_lost: float) -> None:
         conduit="steel",  # type: ignore[arg-type]
     )(1, "2/0")
     assert lost == pytest.approx(100 * volts_lost / 480, rel=2e-3)
+
+
+@pytest.mark.parametrize(
+    ("board_c", "panel_c", "hot"),
+    [(75, 75, False), (60, 75, True), (75, 60, True), (90, 75, False)],
+)
+def test_the_cooler_of_both_terminals_decides(board_c: int, panel_c: int, hot: bool) -> None:
+    """#3 Cu THWN-2 for 100 A: 100 A at terminals of 75 degC, 85 A at 60 degC at either end (NEC 110.14(C)(1), from
+    memory; Table 310.16)."""
+    text = WYE.replace("lug-temp 75", f"lug-temp {board_c}") + (
+        f"panel LP-1 480Y/277  bus 125 A, main lugs, lug-temp {panel_c} degC\n"
+        "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n"
+    )
+    assert ("termination-too-hot" in rules(text)) == hot
+
+
+@pytest.mark.parametrize(("trip_a", "told"), [(400, True), (430, True), (435, False), (600, False)])
+def test_an_instantaneous_trip_lets_the_inrush_pass(trip_a: int, told: bool) -> None:
+    """45 kVA at 480 V: 54.1 A, 8 times that is 433 A (common practice, no source)."""
+    text = WYE + (
+        "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4.2 %, x/r 1.8\n"
+        f"feeder MSB -> TX-1  70 A 3p  instantaneous {trip_a} A  3#4 + G #8 Cu THWN-2  20 m  in 1 inch EMT\n"
+    )
+    assert ("primary-protection-nuisance" in rules(text)) == told
+
+
+@pytest.mark.parametrize(("claims", "told"), [("", True), ("  claim orderly-shutdown\n", False)])
+def test_ground_fault_protection_but_for_an_orderly_shutdown(claims: str, told: bool) -> None:
+    """NEC 230.95, Exception: 1000 A at 480Y/277, solidly grounded; not where a shutdown adds hazards (from memory)."""
+    text = (
+        WYE.replace("400 A, main 400 A", "1200 A, main 1200 A")
+        .replace("lug-temp 75 degC\n", f"lug-temp 75 degC, service-equipment\n{claims}")
+    )  # fmt: skip
+    assert ("ground-fault-protection-missing" in rules(text)) == told
