@@ -140,5 +140,7 @@ def test_the_other_columns_lie_on_a_line_of_that_shape(
     mean_x, mean_y = (sum(p[k] for p in points) / len(points) for k in (0, 1))
     m = sum((x - mean_x) * (y - mean_y) for x, y in points) / sum((x - mean_x) ** 2 for x, _ in points)
     assert 0.53 < m < 0.68
+    if name.startswith("capacity-xlpe"):
+        share = min(share, 0.02)  # only PVC at 2.5 mm2 is printed that far off
     for x, y in points:
         assert abs(y - (mean_y + m * (x - mean_x))) < share, math.exp(x)

@@ -18,6 +18,14 @@ from wyeline_linter.tables import ANY, Looked, Table, basis
 
 US = basis("us-2023")
 CHECKS: dict[str, Callable[[Table], None]] = {}
+METRIC = dict(
+    zip(
+        ("3/8", "1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4", "5", "6"),
+        (12, 16, 21, 27, 35, 41, 53, 63, 78, 91, 103, 129, 155),
+        strict=True,
+    )
+)
+"""Metric designators of trade sizes: NEC Table 300.1(C), from memory."""
 WALLS_MIL = {
     "thhn": (("12", 19), ("10", 24), ("6", 35), ("2", 46), ("4/0", 57), ("500 kcmil", 68), ("1000 kcmil", 79)),
     "xhhw": (("10", 30), ("2", 45), ("4/0", 55), ("500 kcmil", 65), ("1000 kcmil", 80), ("2000 kcmil", 95)),
@@ -147,6 +155,7 @@ def _(t: Table) -> None:
             skin = 1.0 if circular_mils(size) < 400_000 else 1.25
             assert r == pytest.approx(dc[size], rel=0.06) or dc[size] * 0.94 < r < dc[size] * skin, size
             assert r <= steel[size] <= alu[size] * 1.01
+            assert r >= float(f"{dc[size]:.2g}"), size  # alternating current meets no less
             assert all(ohm == float(f"{ohm:.2g}") for ohm in (r, alu[size], steel[size])), size  # printed to two digits
         for values in (pvc, alu, steel):
             assert all(a > b for a, b in pairwise(values.values()))
@@ -183,8 +192,7 @@ def _(t: Table) -> None:
     for (kind, trade), (metric, diameter, area) in t.rows.items():
         assert isinstance(metric, float) and isinstance(diameter, float) and isinstance(area, float)
         assert area == pytest.approx(math.pi / 4 * diameter**2, abs=0.0016), (kind, trade)
-        # The metric designator is about the trade size in mm.
-        assert metric == pytest.approx(horsepower(trade) * 25.4, rel=0.28), (kind, trade)
+        assert metric == METRIC[trade], (kind, trade)
         by_kind.setdefault(kind, []).append((trade, metric, diameter, area))
     for rows in by_kind.values():
         rising([metric for _, metric, _, _ in rows])
