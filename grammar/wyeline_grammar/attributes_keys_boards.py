@@ -111,8 +111,8 @@ BOARD_KEYS = (
     keyed(
         "dwelling",
         "The board carries the whole load of one dwelling unit, calculated as NEC 220 does from its `floor-area` and "
-        "the classes of its loads: `standard` by Part III, `optional` by 220.82. `multifamily`: it carries three or more "
-        "such dwellings, which count together by 220.84.",
+        "the classes of its loads: `standard` by Part III, `optional` by 220.82. `multifamily`: three or more such "
+        "dwellings are below it, which count together by 220.84.",
         Use(
             _DWELLINGS,
             (words("standard optional multifamily"),),

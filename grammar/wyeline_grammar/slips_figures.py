@@ -22,7 +22,7 @@ from wyeline_grammar.slip_fixes import (
 NUMBERS: tuple[Slip, ...] = (
     Slip(
         "thousands-comma",
-        whole(rf"(?P<n>\d{{1,3}}(?:,\d{{3}})+){B}(?P<unit>[A-Za-z%]+)"),
+        whole(rf"(?P<n>\d{{1,3}}(?:,\d{{3}})+){B}(?P<unit>[A-Za-z%]+[2²]?)"),
         thousands,
         "A comma parts words, so figures have no thousands mark.",
         "switchboard MSB 480Y/277  bus 1,200 A",
@@ -98,6 +98,22 @@ UNITS: tuple[Slip, ...] = (
         "feeder MSB -> LP-5  3#8 Cu  65'-6\"",
         "feeder MSB -> LP-5  3#8 Cu  65.5 ft",
         quotes=True,
+    ),
+    Slip(
+        "square-feet",
+        whole(rf"(?P<n>{N}){B}(?:[sS][qQ]\.?|[sS]quare){B}(?P<unit>[fF][tT]|[fF]eet|[fF]oot|[mM](?:et(?:er|re)s?)?)\.?"),
+        lambda match, _: f"{match['n']} {'m2' if match['unit'][0] in 'mM' else 'ft2'}",
+        "An area has its unit in one word.",
+        "panel LP-5 120/240  dwelling standard, floor-area 1500 sq. ft.",
+        "panel LP-5 120/240  dwelling standard, floor-area 1500 ft2",
+    ),
+    Slip(
+        "floor-area-by-a-word",
+        whole(rf"(?:[fF]loor{BB})?(?:[aA]rea|AREA|[sS]quare{BB}footage){B}[=:]?{B}({N}){B}(ft2|ft²|m2|m²)"),
+        rewritten(r"floor-area \1 \2"),
+        "The floor area of a dwelling has a keyword.",
+        "panel LP-5 120/240  dwelling standard, area 1500 ft2",
+        "panel LP-5 120/240  dwelling standard, floor-area 1500 ft2",
     ),
     Slip(
         "length-with-a-word",

@@ -130,7 +130,7 @@ _BITS = sorted(
 
 
 def _figures(text: str) -> list[float]:
-    text = re.sub(r"mm2|mm²|deg[CF]", " ", text)
+    text = re.sub(r"m?m[2²]|ft[2²]|deg[CF]", " ", text)
     return sorted(float(figure) for figure in re.findall(r"\d+(?:\.\d+)?", text))
 
 

@@ -90,7 +90,7 @@ AREA = rule(
 @AREA.check
 def dwelling_area_missing(view: View, board: Equipment) -> Iterator[Finding]:
     dwelling = dwelling_of(board, view.loads.basis)
-    if dwelling is not None and dwelling.area_m2 is None:
+    if dwelling is not None and dwelling.area_m2 is None and not board.damaged:
         yield AREA.finding(
             board.place_of("dwelling"),
             f"`{board.name}` is a dwelling without a floor area",
