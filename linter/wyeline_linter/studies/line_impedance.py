@@ -185,6 +185,9 @@ def line_data(
         elif body.number("resistance") is not None:
             # Without sizes but with ohms written, every conductor of the run has those ohms (busway practice).
             z_neutral, z_protective = z_leg if neutral else None, z_leg
+            others = "neutral and protective conductor" if neutral else "protective conductor"
+            text = f"{others} of `{key}` with the ohms of a leg (no others are written)"
+            assumed.append(Assumption(key, text, place))
     pen = wires is not None and wires.pen
     return LineData(z_leg, z_neutral, z_protective, pen, length, sets, leg, tuple(missing), tuple(assumed))
 

@@ -302,7 +302,7 @@ def _owner(view: FaultView, element: str) -> str:
     built = view.built
     if element in built.lines or element == SHUNTS:
         return element
-    for ending in (" grounding impedance", " earth"):
+    for ending in (" grounding impedance", " source earth", " earth"):
         if element.endswith(ending):
             return _EARTHING + element.removesuffix(ending)
     name = element.removesuffix(" zero-sequence lead")
@@ -354,7 +354,7 @@ def _concerned(view: FaultView, loop: Loop | None, shares: Shares | None) -> lis
     if loop is None or view.study is None:
         return built.assumed
     motors = view.study.drives.motors
-    inside = {_owner(view, element).removeprefix(_EARTHING) for element in loop.parts}
+    inside = {_owner(view, element).removeprefix(_EARTHING).partition("@")[0] for element in loop.parts}
     rest: set[str] = set()
     if shares is not None:
         inside |= {name.split(" ")[0] for name in shares.sources} | {name for name, _ in shares.largest}
