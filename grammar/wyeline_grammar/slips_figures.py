@@ -101,7 +101,9 @@ UNITS: tuple[Slip, ...] = (
     ),
     Slip(
         "square-feet",
-        whole(rf"(?P<n>{N}){B}(?:[sS][qQ]\.?|[sS]quare){B}(?P<unit>[fF][tT]|[fF]eet|[fF]oot|[mM](?:et(?:er|re)s?)?)\.?"),
+        whole(
+            rf"(?P<n>{N}){B}(?:[sS][qQ]\.?|[sS]quare){B}(?P<unit>[fF][tT]|[fF]eet|[fF]oot|[mM](?:et(?:er|re)s?)?)\.?"
+        ),
         lambda match, _: f"{match['n']} {'m2' if match['unit'][0] in 'mM' else 'ft2'}",
         "An area has its unit in one word.",
         "panel LP-5 120/240  dwelling standard, floor-area 1500 sq. ft.",
