@@ -336,6 +336,22 @@ TRANSFORMER_KEYS = (
         "earthing",
         "The IEC arrangement of earth and neutral.",
         Use(MAKERS, (words("TN-S TN-C TN-C-S TT IT"),), ("earthing TN-S", "earthing IT")),
+        Use(
+            ALL_BOARDS,
+            (words("TT TN-S TN-C TN-C-S IT"),),
+            ("earthing TT",),
+            doc="`TT`: from this board on, metal parts are earthed by an electrode of its own (`resistance`), and the "
+            "supply brings no PE. Every other arrangement is decided where the system is made.",
+        ),
+    ),
+    keyed(
+        "source-resistance",
+        "Resistance of the earth electrode at the source itself (R_B), where faults to earth return through earth.",
+        Use(
+            places("utility generator transformer system"),
+            (quantity("0.05 ohm", "500 ohm"),),
+            ("source-resistance 2 ohm",),
+        ),
     ),
     keyed(
         "neutral",

@@ -10,6 +10,7 @@ from typing import NamedTuple
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.model import Body
 from wyeline_grammar.vocabulary import BOARDS
+from wyeline_linter.earthing import own_electrode
 
 _SHARING = BOARDS | {"busway"}
 
@@ -31,7 +32,7 @@ class Ahead(NamedTuple):
     way (None: there is none whose rating is written), ``device_at`` the feeder or equipment that holds it, ``rcds``
     the RCDs on the way, the nearest last, ``board`` the first board behind the maker, ``lugs`` the boards whose bus
     is passed on by lugs since that device. ``electrode_ohm`` is the resistance of the earth electrode written at the
-    maker.
+    maker, or at the last board on the way that has one of its own.
     """
 
     maker: str
@@ -81,6 +82,8 @@ def onward_of(equipment: Equipment, ahead: Ahead | None) -> Ahead:
         onward = onward._replace(rcds=(*onward.rcds, residual))
     if onward.rcds and equipment.kind in _SHARING:
         onward = onward._replace(rcds=tuple([r._replace(shared=True) for r in onward.rcds]))
+    if own_electrode(equipment):
+        onward = onward._replace(electrode_ohm=equipment.body.number("resistance"))
     if equipment.kind in BOARDS and not onward.board:
         onward = onward._replace(board=equipment.name)
     return onward

@@ -17,10 +17,12 @@ from wyeline_grammar.notation import Voltage, VoltageForm
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.ahead import Ahead, at_maker, onward_of, through_feeder
 from wyeline_linter.board_positions import circuit_legs
+from wyeline_linter.earthing import own_electrode
 from wyeline_linter.feeding import feed_from
 from wyeline_linter.network import Network, entered_side, makes_system, on_bypass, two_sided
 from wyeline_linter.system_words import with_legs_of
 from wyeline_linter.systems import (
+    Arrangement,
     Earthing,
     Known,
     System,
@@ -54,8 +56,8 @@ class EquipmentState(NamedTuple):
     """What is known of the voltages at a piece of equipment.
 
     ``arriving`` is the system at its input (None for what makes its own), ``system`` the one at its bus, or at the
-    output of what has two sides. ``winding`` is set for transformers. ``ahead`` is what protects its input, ``onward``
-    what protects the feeders that leave it.
+    output of what has two sides; at a board with an electrode of its own they differ in the earthing alone. ``winding``
+    is set for transformers. ``ahead`` is what protects its input, ``onward`` what protects the feeders that leave it.
     """
 
     arriving: SystemState | None
@@ -200,7 +202,8 @@ class Derivation:
             arriving = self._judge(feeder).carried
         ahead = self._ahead(feeder) if feeder is not None and feeder.target.name == name else None
         if not two_sided(equipment) or on_bypass(equipment, self.network.state):
-            self.states[name] = EquipmentState(arriving, arriving, None, ahead, onward_of(equipment, ahead))
+            here = self._earthed(equipment, arriving)
+            self.states[name] = EquipmentState(arriving, here, None, ahead, onward_of(equipment, ahead))
         elif equipment.kind == "transformer":
             made, winding = self._transformed(equipment, arriving)
             self.states[name] = EquipmentState(arriving, made, winding, ahead, at_maker(equipment))
@@ -208,6 +211,16 @@ class Derivation:
             side = equipment.secondary if equipment.arrow else equipment.primary
             made = self._made(equipment, side) if feeder is not None else NOT_FED
             self.states[name] = EquipmentState(arriving, made, None, ahead, at_maker(equipment))
+
+    def _earthed(self, equipment: Equipment, arriving: SystemState) -> SystemState:
+        """What arrives, as TT where the board has an electrode of its own: a TN system may end there (IEC 60364-1,
+        312.2), an unearthed one cannot become earthed without a source, and the NEC knows nothing of it."""
+        if not own_electrode(equipment) or self.practice == "us" or not isinstance(arriving, Known):
+            return arriving
+        found = arriving.system
+        if found.frequency_hz == 0 or not found.earthing.solid or found.earthing.arrangement is Arrangement.TT:
+            return arriving
+        return Known(found.behind_own_electrode())
 
     def _ahead(self, feeder: Feeder) -> Ahead:
         above = self.states.get(feeder.source.name)

@@ -5,7 +5,9 @@ from __future__ import annotations
 import enum
 from typing import NamedTuple
 
+from wyeline_grammar.linking import Equipment
 from wyeline_grammar.notation import Voltage, VoltageForm
+from wyeline_grammar.vocabulary import BOARDS
 
 LEGS = ("A", "B", "C")
 NEUTRAL = "N"
@@ -94,3 +96,10 @@ def usual_earthing(voltage: Voltage) -> Earthing:
     if voltage.has_neutral or (voltage.form is VoltageForm.TWO_WIRE and voltage.line_v <= 150.0):
         return EARTHED_NEUTRAL
     return UNEARTHED
+
+
+def own_electrode(equipment: Equipment | None) -> bool:
+    """Whether a board says that its metal parts are earthed by an electrode of its own, whatever feeds it."""
+    if equipment is None or equipment.kind not in BOARDS:
+        return False
+    return equipment.body.text("earthing") == Arrangement.TT.value

@@ -9,6 +9,7 @@ from functools import lru_cache
 from wyeline_linter.systems import (
     MIDPOINT,
     NEUTRAL,
+    Arrangement,
     Earthing,
     EarthingKind,
     Shape,
@@ -132,7 +133,8 @@ def earthing_in_words(of: System) -> str:
     """How the system is earthed at its source, with its arrangement if one is stated."""
     earthing = of.earthing
     arrangement = f" ({earthing.arrangement.value})" if earthing.arrangement else ""
-    return _earthing(of, earthing) + arrangement
+    parts = ", metal parts by an electrode of their own" if earthing.arrangement is Arrangement.TT else ""
+    return _earthing(of, earthing) + parts + arrangement
 
 
 def _earthing(of: System, earthing: Earthing) -> str:

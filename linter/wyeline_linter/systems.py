@@ -139,6 +139,13 @@ class System:
         """
         return _restrict(self, conductors)
 
+    def behind_own_electrode(self) -> System:
+        """The system at a board whose metal parts have an earth electrode of their own, and no PE from the source."""
+        earthing = self.earthing._replace(arrangement=Arrangement.TT, stated=True)
+        return system(
+            self.conductors, self.phasors, self.frequency_hz, earthing, self.earth, self.nominal, self.widest_v
+        )
+
     def figures(self) -> str:
         """The system in numbers: "480 V between any two live wires, 277 V from each to neutral, legs 120° apart"."""
         from wyeline_linter.system_words import figures

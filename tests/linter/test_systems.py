@@ -193,7 +193,7 @@ def test_what_the_notation_implies_about_earth() -> None:
             "400 3ph",
             "TT",
             "three live wires 120° apart, 400 V between any two, no neutral; "
-            "star point earthed at the source (TT); 60 Hz",
+            "star point earthed at the source, metal parts by an electrode of their own (TT); 60 Hz",
         ),
         ("240 1ph", "B", "two wires 240 V apart, no neutral; B earthed at the source; 60 Hz"),
         ("48 dc", None, "48 V direct current between + and -; no earthing stated"),

@@ -7,6 +7,7 @@ from typing import Any
 from wyeline_grammar.linking import Equipment
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.board_positions import positions_of
+from wyeline_linter.earthing import own_electrode
 from wyeline_linter.network import makes_system
 from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, Value, read, words
 from wyeline_linter.reports.largest_fault import largest_fault
@@ -15,6 +16,7 @@ from wyeline_linter.reports.panel_schedule import fed_words
 from wyeline_linter.reports.subject import Subject, about_circuit, about_equipment
 from wyeline_linter.reports.wording import (
     device_text,
+    electrode_text,
     enclosure_text,
     location_text,
     rating_lines,
@@ -86,7 +88,8 @@ TRANSFORMERS = TableKind(
 GROUNDING = TableKind(
     "grounding",
     "Grounding and bonding",
-    "Every source of a voltage system and how it is earthed. Confirm bonding and switched neutrals with an engineer.",
+    "How sources of voltage systems, and boards with an electrode of their own, are earthed. Confirm bonding and "
+    "switched neutrals with an engineer.",
     (
         words("source", "Source", "What makes the system.", "as written"),
         words("system", "System", "Its voltage in words.", "`equipment.system.in_words`", wide=True),
@@ -223,12 +226,14 @@ def _main(board: Equipment) -> str:
 
 
 def grounding_list(subject: Subject) -> Table:
-    """Every maker of a voltage system: sources, and transformers and supplies whose output is a system of its own."""
+    """Every maker of a voltage system: sources, and transformers and supplies whose output is a system of its own; and
+    boards whose metal parts have an electrode of their own."""
     table = Table(GROUNDING)
     for equipment in subject.equipment:
         state = subject.view.state(equipment.name)
         derived = state is not None and isinstance(state.winding, Transformed) and state.winding.separately_derived
-        if not (makes_system(equipment) or derived or (equipment.kind == "ups" and equipment.arrow)):
+        alone = own_electrode(equipment)
+        if not (makes_system(equipment) or derived or alone or (equipment.kind == "ups" and equipment.arrow)):
             continue
         figures = subject.of(equipment.name)
         system = figures.get("system")
@@ -240,7 +245,7 @@ def grounding_list(subject: Subject) -> Table:
             {
                 "source": equipment.name,
                 "system": Cell(system["in_words"] if system else None, why),
-                "earthing": Cell(_earthing(known) if known is not None else None, why),
+                "earthing": electrode_text(equipment) or Cell(_earthing(known) if known is not None else None, why),
                 "stated": ("written" if known.earthing.stated else "implied by the notation") if known else "",
                 "neutral": ("yes" + (f", {bond}" if bond else "") if known.has_neutral else "none") if known else "",
                 "first_device": _first_board(subject, equipment.name),

@@ -10,6 +10,7 @@ from wyeline_grammar.attributes import LOAD_CLASSES
 from wyeline_grammar.linking import Equipment, status_in
 from wyeline_grammar.model import Body, Conductors, Raceway
 from wyeline_grammar.notation import ConductorSize, Poles
+from wyeline_linter.earthing import own_electrode
 
 STATUS_LETTERS = {"existing": "E", "new": "N", "future": "F", "temporary": "T", "relocated": "R", "demolish": "D"}
 STATUS_LEGEND = "E existing, N new, F future, T temporary, R to be relocated, D to be demolished"
@@ -179,5 +180,13 @@ def rating_lines(equipment: Equipment) -> list[str]:
         ", ".join(t for t in (bus, main_text(body)) if t),
         f"rated {body.text('rated')}" if body.text("rated") else "",
         f"Z {body.text('z')}" if body.text("z") else "",
+        electrode_text(equipment),
     ]
     return [row for row in rows if row]
+
+
+def electrode_text(equipment: Equipment) -> str:
+    """The electrode that a board's metal parts are earthed by alone: ``TT, own electrode 50 ohm``."""
+    if not own_electrode(equipment):
+        return ""
+    return f"TT, own electrode {equipment.body.text('resistance') or 'of unknown resistance'}"

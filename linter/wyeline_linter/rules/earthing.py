@@ -45,6 +45,8 @@ def earthing_restated(view: View, equipment: Equipment) -> Iterator[Finding]:
     if side is None or side.name is None or state is None or not isinstance(state.arriving, Known):
         return
     voltage = view.derivation.stated(side)
+    if "earthing" in equipment.body.facts:
+        return  # what a board says of its own earthing is judged by itself
     stated = view.derivation.earthing(equipment, side, voltage) if voltage is not None else None
     arriving = state.arriving.system
     if voltage is None or stated is None or stated.same_as(arriving.earthing):

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from wyeline_linter.conductor_sizes import area_mm2
+from wyeline_linter.earthing import own_electrode
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.grounding_conductors import (
     bonding_jumper,
@@ -157,6 +158,8 @@ def _no_ground_needed(view: View, line: Line) -> bool:
     served = line.target is not None and "service-equipment" in line.target.body.flags
     if kind == "utility" and line.us and (line.guard is None or (served and line.wiring.neutral is not None)):
         return True  # the neutral is bonded at the service equipment (NEC 250.24(D), 250.142(A), from memory)
+    if not line.us and own_electrode(line.target):
+        return True  # its metal parts are earthed there (IEC 60364-4-41, 411.5.1)
     if not line.us and line.system.earthing.arrangement is Arrangement.TT and kind == "utility" and line.guard is None:
         return True
     return line.system.frequency_hz == 0

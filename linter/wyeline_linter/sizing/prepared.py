@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Feeder
+from wyeline_linter.earthing import own_electrode
 from wyeline_linter.protection.currents import Current, current_of
 from wyeline_linter.protection.lines import Guard, Line, feeder_line, first_device_a, planned_line
 from wyeline_linter.protection.purposes import ONE_LOAD, Purpose, purpose_of
@@ -44,7 +45,7 @@ def prepared(view: View, feeder: Feeder) -> Prepared | NotSized:
     tables = view.tables
     if tables is None:
         return NotSized(feeder.key, ("the project names no basis, so no table gives a size",))
-    line = feeder_line(view, feeder) or planned_line(view, feeder, lambda system: _planned(tables, system, feeder))
+    line = feeder_line(view, feeder) or planned_line(view, feeder, lambda made: _planned(view, tables, made, feeder))
     if line is None or line.target is None:
         return NotSized(feeder.key, (f"the voltage of `{feeder.key}` is not settled",))
     if line.medium:
@@ -93,13 +94,14 @@ def _wants_device(line: Line, purpose: Purpose) -> bool:
     return line.source.kind in ("switchgear", "switchboard", "mcc", "panel", "busway", "generator", "ups", "inverter")
 
 
-def _planned(tables: Basis, system: System, feeder: Feeder) -> Wiring:
+def _planned(view: View, tables: Basis, system: System, feeder: Feeder) -> Wiring:
     """Wires of no size yet: what has to be pulled between these two ends."""
     practice = tables.practice
     mark = USUAL[practice]
     size = "12" if practice == "us" else "2.5 mm2"
     neutral = size if system.has_neutral else None
-    ground = None if feeder.source.port == "none" else size
+    apart = practice != "us" and own_electrode(view.equipment(feeder.target.name))
+    ground = None if apart or feeder.source.port == "none" else size
     role = "G" if practice == "us" else "PE"
     held = temperatures(mark, tables, False)
     return Wiring(1, len(system.legs), size, neutral, ground, role, "Cu", False, mark, held, False)

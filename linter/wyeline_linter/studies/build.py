@@ -12,13 +12,15 @@ from collections.abc import Iterable
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import Body, RacewayStatement
-from wyeline_linter.circuit import Bus
+from wyeline_linter.circuit import EARTH, Bus
 from wyeline_linter.derive import Derivation, EquipmentState, reasons_of
+from wyeline_linter.earthing import own_electrode
 from wyeline_linter.loads.leaf_loads import LeafLoad
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import follows_grid, makes_system, on_bypass, two_sided
 from wyeline_linter.studies.built import Built
 from wyeline_linter.studies.case import Assumption, Case, Lack, Missing
+from wyeline_linter.studies.electrodes import parts_electrode_ohm, source_electrode_ohm
 from wyeline_linter.studies.line_impedance import METAL_RACEWAYS, LineData
 from wyeline_linter.studies.load_pieces import LoadPieces
 from wyeline_linter.studies.place_loads import place_loads
@@ -168,24 +170,10 @@ class _Builder:
 
     def _earthing(self, equipment: Equipment, system: System, bus: Bus, star: int | None) -> None:
         size = earthing_ohm(equipment, system, self._declared(equipment))
-        electrode = self._electrode_ohm(equipment, bus) if is_tt(system) else None
-        place_earthing(self.net, equipment, bus, system, star, size=size, electrode_ohm=electrode)
-
-    def _electrode_ohm(self, equipment: Equipment, bus: Bus) -> float | None:
-        """The electrode through which earth faults of a TT system return, for the largest of them: what the supply's
-        own electrode adds is not written, so that the smallest are unknown."""
-        self.recipe.largest_apart = True
-        name, electrode = equipment.name, equipment.body.number("resistance")
-        if electrode is None:
-            text = f"TT at `{name}`: a fault to earth returns through the electrode, whose resistance is not written"
-        elif self.case is Case.MAX:
-            text = f"no resistance of the supply's electrode at `{name}`: a ceiling for faults to earth"
-            self.made.assumed.append(Assumption(name, text, equipment.place))
-            return electrode
-        else:
-            text = f"TT at `{name}`: nothing tells the resistance of the supply's own electrode"
-        self.made.add_unknown_earth(bus, (text,))
-        return None
+        declared = self._declared(equipment)
+        r_b = source_electrode_ohm(equipment, declared, system)
+        r_a = parts_electrode_ohm(self.made, bus, equipment, declared, equipment, r_b) if is_tt(system) else None
+        place_earthing(self.net, equipment, bus, system, star, size=size, electrode_ohm=r_a, source_ohm=r_b)
 
     def _declared(self, equipment: Equipment) -> Body | None:
         """What is said of the declared system that it makes."""
@@ -220,13 +208,16 @@ class _Builder:
             self.made.outside.setdefault(name, why)
             return
         arriving = state.arriving if state.arriving is not None else state.system
-        system = self._known(equipment, arriving)
+        alone = self._alone(equipment)
+        system = self._known(equipment, state.system if alone else arriving)
         if system is None:
             return
         double = two_sided(equipment) and not on_bypass(equipment, self.connectivity.state)
         bus = self._bus(f"{name} input" if double else name, name, system, entering=double)
         self.made.inherit(near, bus)
         self._line(feeder, near, bus, system)
+        if alone:
+            self._own_electrode(equipment, state, feeder, bus)
         if follows_grid(equipment) and not equipment.arrow:
             self._following(equipment, system, bus)
         if system.has_neutral and self._bonded(equipment):
@@ -237,6 +228,29 @@ class _Builder:
             self._busway(equipment, bus, system)
         elif equipment.kind == "drive":
             self.made.outside[f"{name} output"] = (f"the drive `{name}` decides what stands behind it",)
+
+    def _alone(self, equipment: Equipment | None) -> bool:
+        """Whether metal parts at a board are to be earthed by an electrode of its own alone."""
+        state = self.derivation.states.get(equipment.name) if equipment and own_electrode(equipment) else None
+        return state is not None and isinstance(state.system, Known) and is_tt(state.system.system)
+
+    def _own_electrode(self, equipment: Equipment, state: EquipmentState, feeder: Feeder, bus: Bus) -> None:
+        """Tie a board's metal parts to its own electrode. Where the wires bring a PE or PEN all the same, or are not
+        known, these hold: a finding tells of it."""
+        at = self.recipe.lines[feeder.key]
+        if at.data is None or not at.data.leg or at.data.pen or at.data.protective is not None:
+            return
+        self.made.unknown_ground.pop(bus.name, None)
+        maker = self.model.equipment.get(state.ahead.maker) if state.ahead is not None else None
+        made = self.made.system_at.get(maker.name) if maker is not None else None
+        r_b = (
+            source_electrode_ohm(maker, self._declared(maker), made) if maker is not None and made is not None else None
+        )
+        ohm = parts_electrode_ohm(self.made, bus, equipment, None, maker, r_b)
+        if ohm is None:
+            self.net.link(f"{equipment.name} earth", bus[PROTECTIVE], EARTH)
+        else:
+            self.net.impedance(f"{equipment.name} earth", (bus[PROTECTIVE], EARTH), complex(ohm))
 
     def _known(self, equipment: Equipment, state: SystemState) -> System | None:
         if not isinstance(state, Known):
@@ -290,6 +304,7 @@ class _Builder:
         if blocks:
             # A new star point: what is unknown of the zero sequence above does not reach it.
             self.made.unknown_earth.pop(made.name, None)
+            self.made.unknown_ground.pop(made.name, None)
         self.made.add_unknown(made, tuple(m.text for m in data.missing))
         star = place_transformer(self.net, name, fed, made, state.winding, data)
         windings = range(first, len(self.net.branches.impedance))
@@ -367,7 +382,7 @@ class _Builder:
         elif data.protective is not None:
             carried.append(PROTECTIVE)
             values.append(data.protective)
-        elif not self._returns_on_neutral(far, carried):
+        elif not self._alone(self.model.equipment.get(self._owner(far))) and not self._returns_on_neutral(far, carried):
             net.link(f"{key} {PROTECTIVE}", from_bus[PROTECTIVE], to_bus[PROTECTIVE])
             what = "its metal raceway, whose impedance is not known" if metal else "no wire that is written"
             text = f"an earth fault behind `{key}` returns through {what} (no `+ G`, `+ PE`)"

@@ -20,8 +20,9 @@ class Built:
     """A circuit and where the model's things are in it.
 
     ``bus`` and ``input_bus`` give the bus of a piece of equipment and, for what has two sides, that of its input;
-    ``ends`` the two buses of a feeder; ``lines`` the feeders whose impedance is known. ``unknown`` and
-    ``unknown_earth`` say by bus name why its figures, or only its faults to earth and neutral, cannot be told;
+    ``ends`` the two buses of a feeder; ``lines`` the feeders whose impedance is known. ``unknown``, ``unknown_earth``
+    and ``unknown_ground`` say by bus name why its figures, its faults to earth and neutral, or those to earth alone,
+    cannot be told;
     ``outside`` does so for equipment that is not in the circuit. ``missing`` lists each lacking fact once.
     """
 
@@ -35,6 +36,7 @@ class Built:
     transformers: dict[str, TransformerData] = field(default_factory=dict)
     unknown: dict[str, Reasons] = field(default_factory=dict)
     unknown_earth: dict[str, Reasons] = field(default_factory=dict)
+    unknown_ground: dict[str, Reasons] = field(default_factory=dict)
     outside: dict[str, Reasons] = field(default_factory=dict)
     missing: list[Missing] = field(default_factory=list)
     assumed: list[Assumption] = field(default_factory=list)
@@ -54,7 +56,7 @@ class Built:
 
     def inherit(self, near: Bus, bus: Bus) -> None:
         """What is not known at ``near`` is not known at ``bus`` behind it."""
-        for kept in (self.unknown, self.unknown_earth):
+        for kept in (self.unknown, self.unknown_earth, self.unknown_ground):
             if near.name in kept:
                 kept[bus.name] = kept[near.name]
         if near.name in self.ceiling:

@@ -46,6 +46,8 @@ class FaultCurrent:
 
 TO_EARTH = frozenset({"line-ground", "line-neutral"})
 """Kinds that nobody can tell where the way back through earth or neutral is not known."""
+TO_GROUND = "line-ground"
+"""The kind that nobody can tell where an electrode on its way back is not known."""
 ALIKE = 1e-8
 """Currents that differ by no more than this share are alike."""
 
@@ -102,12 +104,13 @@ class WorstColumns:
 
 class Group(NamedTuple):
     """Buses with the same conductors and legs; at which of them the way back through earth and
-    neutral is known."""
+    neutral is known, and that through electrodes too."""
 
     conductors: tuple[str, ...]
     legs: tuple[str, ...]
     buses: list[Bus]
     earth_known: Bools
+    ground_known: Bools
 
 
 class Alike:
@@ -127,7 +130,8 @@ class Alike:
         for (conductors, legs), buses in found.items():
             self.at |= {bus.name: (len(self.groups), row) for row, bus in enumerate(buses)}
             known = np.array([bus.name not in built.unknown_earth for bus in buses], dtype=np.bool_)
-            self.groups.append(Group(conductors, legs, buses, known))
+            ground = known & np.array([bus.name not in built.unknown_ground for bus in buses], dtype=np.bool_)
+            self.groups.append(Group(conductors, legs, buses, known, ground))
         self.place = {name: k for k, name in enumerate(self.at)}
 
 
@@ -168,7 +172,8 @@ class FaultView:
         why = self.built.unknown.get(bus.name, ())
         if why or kind not in TO_EARTH:
             return why
-        return self.built.unknown_earth.get(bus.name, ())
+        earth = self.built.unknown_earth.get(bus.name, ())
+        return earth if earth or kind != TO_GROUND else self.built.unknown_ground.get(bus.name, ())
 
     def bus(self, name: str, *, entering: bool = False) -> Bus | None:
         """The bus of a piece of equipment: its output, or its input."""
@@ -222,7 +227,7 @@ class FaultView:
                 here = np.array(columns.amperes)
                 known = here > 0
                 if columns.kind in TO_EARTH:
-                    known &= group.earth_known
+                    known &= group.ground_known if columns.kind == TO_GROUND else group.earth_known
                 # Kinds that are alike differ in the last digits only: the first of them is named.
                 beyond = here > most * (1 + ALIKE) if self.largest else here < most * (1 - ALIKE)
                 taken = known & (beyond | (kind < 0))

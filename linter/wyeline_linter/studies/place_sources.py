@@ -125,25 +125,30 @@ def place_earthing(
     *,
     size: complex | None,
     electrode_ohm: float | None = None,
+    source_ohm: float | None = None,
 ) -> None:
     """Tie a new system to earth the way it says: its protective conductor always, a live conductor where it is earthed.
 
     ``size`` is the impedance of an earthing resistor or reactor in ohm, ``electrode_ohm`` the resistance of the
-    protective conductor's own electrode (TT).
+    protective conductor's own electrode (TT), ``source_ohm`` that of the electrode at the source (R_B): in TN both
+    conductors are tied together and share it.
     """
-    name = equipment.name
-    if electrode_ohm:
-        net.impedance(f"{name} earth", (bus[PROTECTIVE], EARTH), complex(electrode_ohm))
+    name, earthing = equipment.name, system.earthing
+    tied = bus[earthing.conductor] if earthing.conductor in bus.conductors else star
+    if earthing.kind is EarthingKind.NONE or earthing.conductor is None:
+        tied = None
+    solid, apart = tied is not None and earthing.kind is EarthingKind.SOLID, is_tt(system)
+    to_earth = electrode_ohm if apart else source_ohm if solid else None
+    if to_earth:
+        net.impedance(f"{name} earth", (bus[PROTECTIVE], EARTH), complex(to_earth))
     else:
         net.link(f"{name} earth", bus[PROTECTIVE], EARTH)
-    earthing = system.earthing
-    if earthing.kind is EarthingKind.NONE or earthing.conductor is None:
-        return
-    tied = bus[earthing.conductor] if earthing.conductor in bus.conductors else star
     if tied is None:
         return
-    if earthing.kind is EarthingKind.SOLID:
-        net.link(f"{name} bond", tied, EARTH)
+    if solid and apart and source_ohm:
+        net.impedance(f"{name} source earth", (tied, EARTH), complex(source_ohm))
+    elif solid:
+        net.link(f"{name} bond", tied, EARTH if apart or not to_earth else bus[PROTECTIVE])
     elif size is not None:
         net.impedance(f"{name} grounding impedance", (tied, EARTH), size if abs(size) > 0 else complex(LEAST_OHM))
 

@@ -11,6 +11,7 @@ from typing import NamedTuple, TypeVar
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_linter.derive import Derivation, EquipmentState
+from wyeline_linter.earthing import own_electrode
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import feeder_structure_key, follows_grid, makes_system, two_sided
 from wyeline_linter.studies.build import build, distance_of, raceway_stuff
@@ -275,8 +276,12 @@ def _plain_alike(old: Equipment, new: Equipment) -> bool:
     """Whether equipment without a part of its own in the circuit stands in it as before."""
     if makes_system(new) or two_sided(new) or follows_grid(new) or new.kind in ("busway", "drive"):
         return False
-    flag = "service-equipment"
-    return old.kind == new.kind and (flag in old.body.flags) == (flag in new.body.flags)
+    flag, before, after = "service-equipment", old.body, new.body
+    if before.text("earthing") != after.text("earthing"):
+        return False
+    if own_electrode(new) and before.number("resistance") != after.number("resistance"):
+        return False
+    return old.kind == new.kind and (flag in before.flags) == (flag in after.flags)
 
 
 def _ends_alike(old: Feeder, new: Feeder) -> bool:
