@@ -50,7 +50,7 @@ class Dwelling(NamedTuple):
         if self.area_m2 is None:
             return None
         circuits = self.small_appliance + self.laundry
-        per_foot2, per_circuit = _value(basis, "dwelling-unit-load"), _value(basis, "small-appliance-load")
+        per_foot2, per_circuit = basis.value_of("dwelling-unit-load"), basis.value_of("small-appliance-load")
         return self.area_m2 / FOOT2_M2 * per_foot2 + circuits * per_circuit
 
 
@@ -150,8 +150,8 @@ def _standard(dwelling: Dwelling, rows: Rows, sums: dict[str, float], basis: Bas
         )  # fmt: skip
     number = _units(rows, {_APPLIANCE})
     if number:
-        reduced = number >= _value(basis, "appliances-from")
-        share = _value(basis, "appliances-percent") / 100 if reduced else 1.0
+        reduced = number >= basis.value_of("appliances-from")
+        share = basis.value_of("appliances-percent") / 100 if reduced else 1.0
         counted[_APPLIANCE] = sums[_APPLIANCE] * share
         formula = number_text(sums[_APPLIANCE]) + (f" * {number_text(share)}" if reduced else "")
         steps.append(
@@ -178,15 +178,15 @@ def _optional(
     nameplates = total - sums["general"]
     steps.append(Step("N", "appliances and motors by their nameplates", number_text(nameplates), nameplates, "VA",
                       "NEC 2023 220.82(B)"))  # fmt: skip
-    first, rest = _value(basis, "optional-first"), _value(basis, "optional-rest-percent") / 100
+    first, rest = basis.value_of("optional-first"), basis.value_of("optional-rest-percent") / 100
     whole = min(total, first)
     counted = whole + rest * (total - whole)
     formula = f"{number_text(whole)} + {number_text(rest)} * ({number_text(total)} - {number_text(whole)})"
     steps.append(Step("D", "general loads after demand", formula, counted, "VA", "NEC 2023 220.82(B)"))
     factors = {key: counted / total for key in lumped if total}
     units = _units(rows, {_HEAT})
-    many = units >= _value(basis, "optional-rooms-from") and not sums[_PUMP]
-    share = _value(basis, "optional-rooms-percent" if many else "optional-heat-percent") / 100
+    many = units >= basis.value_of("optional-rooms-from") and not sums[_PUMP]
+    share = basis.value_of("optional-rooms-percent" if many else "optional-heat-percent") / 100
     heating, cooling = share * sums[_HEAT] + sums[_PUMP], sums[_COOL] + sums[_PUMP]
     by_role = _larger(sums, heating, cooling, share)
     if heating or cooling:
@@ -306,14 +306,14 @@ def _neutral_by_part_iii(key: Key, row: Row, found: Calculated, basis: Basis) ->
         return row
     made, ratio, source = list(row), standard / factor, TO_NEUTRAL
     if key.category in _TO_NEUTRAL:
-        ratio, source = ratio * _value(basis, "dwelling-neutral-percent") / 100, CODE_SPLIT
+        ratio, source = ratio * basis.value_of("dwelling-neutral-percent") / 100, CODE_SPLIT
     for k in range(LEG_COUNT):
         made[TO_NEUTRAL + k] = ratio * row[source + k]
     return made
 
 
 def _general_step(dwelling: Dwelling, general_va: float, basis: Basis) -> Step:
-    per_foot2, per_circuit = _value(basis, "dwelling-unit-load"), _value(basis, "small-appliance-load")
+    per_foot2, per_circuit = basis.value_of("dwelling-unit-load"), basis.value_of("small-appliance-load")
     foot2 = (dwelling.area_m2 or 0.0) / FOOT2_M2
     formula = (
         f"{number_text(per_foot2)} * {number_text(foot2)} + {number_text(per_circuit)} * {dwelling.small_appliance} + "
@@ -339,8 +339,3 @@ def _by_role(rows: Rows) -> list[tuple[Key, str]]:
 
 def _units(rows: Rows, roles: set[str]) -> float:
     return sum(row[UNITS].real for key, row in rows.items() if key.category in roles and key.factor is None)
-
-
-def _value(basis: Basis, name: str) -> float:
-    found = basis.constant(name)
-    return 0.0 if isinstance(found, NotListed) else found.value

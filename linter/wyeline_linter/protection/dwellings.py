@@ -12,7 +12,7 @@ from wyeline_linter.claims import DWELLING
 from wyeline_linter.protection.lines import Line, first_device_a
 from wyeline_linter.protection.taps import Proof
 from wyeline_linter.shapes import Shape, near
-from wyeline_linter.tables import Basis, Looked
+from wyeline_linter.tables import Looked
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -78,7 +78,7 @@ def _system(line: Line, service: bool, proof: Proof) -> None:
 
 def _rating(line: Line, proof: Proof) -> None:
     rating = rating_a(line)
-    least, most = (_constant(line.tables, name) for name in ("dwelling-least", "dwelling-most"))
+    least, most = (line.tables.value_of(name) for name in ("dwelling-least", "dwelling-most"))
     if rating is None:
         proof.missing.append(f"the device that it ends in at `{line.target.name if line.target else ''}`")
     elif least <= rating <= most:
@@ -100,8 +100,3 @@ def _relief(line: Line) -> Relief | None:
     amps = rating * percent.value / 100
     part = "B" if line.guard is not None else "A"
     return Relief(amps, f"{percent.value:g} % of the {rating:g} A of one dwelling unit (NEC 2023 310.12({part}))")
-
-
-def _constant(tables: Basis, name: str) -> float:
-    found = tables.constant(name)
-    return found.value if isinstance(found, Looked) else 0.0

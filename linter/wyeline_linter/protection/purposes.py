@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 
 from wyeline_linter.protection.currents import Current, rated_a
 from wyeline_linter.protection.lines import Line
-from wyeline_linter.tables import Basis, Looked
 
 if TYPE_CHECKING:
     from wyeline_linter.analysis import View
@@ -89,7 +88,7 @@ def required_a(view: View, line: Line, current: Current, purpose: Purpose) -> fl
     if tables.practice != "us":
         return current.design_a
     if purpose is Purpose.CAPACITOR and amps is not None:
-        return amps * _percent(tables, "capacitor-conductor-percent", 135.0)
+        return amps * tables.value_of("capacitor-conductor-percent") / 100
     if line.source.kind == "generator":
         made = of_generator_a(view, line)
         if made is not None:
@@ -112,7 +111,7 @@ def of_generator_a(view: View, line: Line) -> float | None:
     rated = generator_a(view, line)
     if rated is None or (line.guard is not None and line.guard.own and line.guard.amps < rated):
         return None
-    return rated * _percent(line.tables, "generator-conductor-percent", 115.0)
+    return rated * line.tables.value_of("generator-conductor-percent") / 100
 
 
 def generator_a(view: View, line: Line) -> float | None:
@@ -128,8 +127,3 @@ def generator_a(view: View, line: Line) -> float | None:
     state = view.state(line.source.name)
     system = getattr(state.system, "system", None) if state is not None else None
     return rated_a(va, system) if system is not None else None
-
-
-def _percent(tables: Basis, name: str, usual: float) -> float:
-    found = tables.constant(name)
-    return (found.value if isinstance(found, Looked) else usual) / 100

@@ -164,11 +164,11 @@ def _guarded_ahead(view: View, equipment: Equipment) -> bool:
 
 
 def _gfpe(view: View, equipment: Equipment, key: str, rating: float, place: Place, where: str) -> Finding:
-    pickup = min(1200.0, rating)
-    text = f"gfpe, gfpe-pickup {pickup:g} A"
+    assert view.tables is not None
+    most = view.tables.value_of("gfpe-pickup")
+    text = f"gfpe, gfpe-pickup {min(most, rating):g} A"
     block = equipment.block if key != "rating" else place.block
     row = equipment.statement.head.line if key != "rating" else place.span.line
-    most = _limit(view, "gfpe-pickup") or 1200.0
     return GFPE.finding(
         place,
         f"{where} is {rating:g} A on a solidly grounded wye, and has no ground-fault protection",

@@ -95,6 +95,13 @@ class Basis:
             found = self._constants[name] = self.number("constants", (name,), "value")
         return found
 
+    def value_of(self, name: str) -> float:
+        """The number of `constant`, for code that knows its basis to hold it. KeyError where it does not."""
+        found = self.constant(name)
+        if isinstance(found, NotListed):
+            raise KeyError(name)
+        return found.value
+
     def with_overrides(self, overrides: Iterable[Override]) -> Basis:
         """This basis with rows replaced; the later of two overrides of one row wins.
 

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import ast
 import subprocess
 import sys
 import time
+from pathlib import Path
 
 import pytest
 
+import wyeline_linter
 from wyeline_linter.tables import (
     Looked,
     NotListed,
@@ -164,3 +167,18 @@ def test_the_last_step_of_a_table_is_cited_by_what_lies_below_it(code: str, name
     (last,) = [key for key in table.rows if key[-1] == "any"]
     found = column if column in table.columns else table.columns[0]
     assert table.row_text(last, found) == words
+
+
+def test_what_is_asked_as_a_plain_number_stands_in_a_table() -> None:
+    """`value_of` raises for a name that nobody wrote down: no typing error may wait for the model that meets it."""
+    asked = set()
+    for path in Path(wyeline_linter.__file__).parent.rglob("*.py"):
+        for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+            if isinstance(node, ast.Call) and getattr(node.func, "attr", "") == "value_of":
+                for argument in node.args:
+                    asked |= {n.value for n in ast.walk(argument) if isinstance(n, ast.Constant)}
+    known = {key for name in basis_names() for (key,) in load(name, "constants").rows}
+    assert len(asked) > 5 and asked <= known
+    assert basis("us-2023").value_of("gfpe-pickup") == 1200
+    with pytest.raises(KeyError):
+        basis("us-2023").value_of("no-such-value")
