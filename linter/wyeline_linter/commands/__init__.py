@@ -12,6 +12,7 @@ COMMANDS: dict[str, str] = {
     "size": "propose devices, wires, raceways, transformers and generators, with the reasons",
     "explain": "explain a rule, or show how a figure was worked out",
     "rules": "list the rules",
+    "schema": "print the JSON Schema of what another command prints as JSON",
     "format": "set files in the fixed columns",
     "new": "write a small starter model to begin from",
 }

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from typing import Any
+from typing import TYPE_CHECKING
 
 from wyeline_grammar.lines import to_units
 from wyeline_grammar.places import Place
@@ -14,6 +14,9 @@ from wyeline_linter.outputs import Results
 from wyeline_linter.outputs.summary import by_rule, outcomes, severities
 from wyeline_linter.outputs.text import CAUTION, shown_path
 
+if TYPE_CHECKING:
+    from wyeline_linter.outputs.shapes import CheckReport, EditEntry, FindingEntry, Range
+
 VERSION = 2
 
 
@@ -22,9 +25,10 @@ def render(results: Results) -> str:
     return json.dumps(report(results), indent=2, ensure_ascii=False) + "\n"
 
 
-def report(results: Results) -> dict[str, Any]:
-    """``{version, caution, failed, unread, findings, expectations, statistics, summary}``."""
+def report(results: Results) -> CheckReport:
+    """Everything a check says."""
     shown = [f for f in results.findings if f.allowed is None]
+    counts = severities(shown)
     return {
         "version": VERSION,
         "caution": CAUTION,
@@ -41,7 +45,10 @@ def report(results: Results) -> dict[str, Any]:
         ],
         "summary": {
             "files": [shown_path(f) for f in results.files],
-            **severities(shown),
+            "error": counts["error"],
+            "warning": counts["warning"],
+            "advice": counts["advice"],
+            "gap": counts["gap"],
             "allowed": len(results.findings) - len(shown),
             "expectations": outcomes(results.expectations),
             "off": list(results.off),
@@ -49,7 +56,7 @@ def report(results: Results) -> dict[str, Any]:
     }
 
 
-def finding_object(finding: Finding) -> dict[str, Any]:
+def finding_object(finding: Finding) -> FindingEntry:
     """One finding as plain data."""
     return {
         "rule": finding.rule,
@@ -77,14 +84,14 @@ def finding_object(finding: Finding) -> dict[str, Any]:
     }
 
 
-def range_object(place: Place) -> dict[str, dict[str, int]]:
+def range_object(place: Place) -> Range:
     """A protocol range: lines and UTF-16 columns from 0."""
     span = place.span
     line = place.block.lines[span.line] if span.line < len(place.block.lines) else ""
     return _range(place.row, to_units(line, span.start, "utf-16"), place.row, to_units(line, span.end, "utf-16"))
 
 
-def edit_object(edit: Edit) -> dict[str, Any]:
+def edit_object(edit: Edit) -> EditEntry:
     """A text edit with its file."""
     lines = edit.block.lines
     start_line = lines[edit.line] if edit.line < len(lines) else ""
@@ -102,7 +109,7 @@ def edit_object(edit: Edit) -> dict[str, Any]:
     }
 
 
-def _range(start_line: int, start: int, end_line: int, end: int) -> dict[str, dict[str, int]]:
+def _range(start_line: int, start: int, end_line: int, end: int) -> Range:
     return {
         "start": {"line": start_line, "character": start},
         "end": {"line": end_line, "character": end},

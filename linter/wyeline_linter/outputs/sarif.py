@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import os
-from typing import Any
+from typing import TYPE_CHECKING, Any
 from urllib.parse import quote
 
 from wyeline_grammar import __version__
@@ -19,6 +19,9 @@ from wyeline_linter.outputs.summary import line as summary_line
 from wyeline_linter.outputs.summary import outcomes
 from wyeline_linter.outputs.text import CAUTION, shown_path
 from wyeline_linter.rules.registry import Rule, all_rules
+
+if TYPE_CHECKING:
+    from wyeline_linter.outputs.shapes import Range
 
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 LEVELS = {Severity.ERROR: "error", Severity.WARNING: "warning", Severity.ADVICE: "note", Severity.GAP: "none"}
@@ -172,7 +175,7 @@ def _replacement(edit: Edit) -> dict[str, Any]:
     return replacement
 
 
-def _region(found: dict[str, dict[str, int]]) -> dict[str, Any]:
+def _region(found: Range) -> dict[str, Any]:
     """A protocol range as a region: lines and columns from 1."""
     start, end = found["start"], found["end"]
     return {

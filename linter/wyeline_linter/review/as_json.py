@@ -1,20 +1,10 @@
-"""A comparison for programs: one JSON object, versioned, amounts in SI base units.
-
-``{version, caution, models}``; each model has ``name``, ``old``, ``new`` (labels), ``scenario``, ``changes``, ``worse``
-(sorted by gravity), ``better``, ``moved``, ``added`` (``subject`` and ``figures``: ``name``, ``unit``, ``value``,
-``limit``, ``unknown``), ``sheets``, ``unknown_figures`` and ``bounded`` (causes were looked for in
-groups only). A change has ``id``, ``kind``, ``sort``, ``subject``, ``words``, ``path`` and ``line`` (from 1). A
-consequence has ``kind``, ``gravity``, ``subject``, ``also`` (others alike), ``words``, ``rule``, ``finding`` (as in
-``check --format json``), ``figure`` (``name``, ``unit``, ``old``, ``new``, ``limit``), ``because`` (ids of changes) and
-``how``: ``undoes`` (undoing any one of them undoes it), ``part`` (each has a part in it), ``together`` (only undoing
-all does) or ``unexplained``.
-"""
+"""A comparison for programs: one versioned JSON object in SI base units, described by `wyeline schema compare`."""
 
 from __future__ import annotations
 
 import json as writer
 from collections.abc import Iterable, Iterator, Sequence
-from typing import Any
+from typing import TYPE_CHECKING, Literal
 
 from wyeline_linter.outputs.json_output import finding_object
 from wyeline_linter.outputs.text import CAUTION, shown_path
@@ -23,16 +13,26 @@ from wyeline_linter.review.consequences import Consequence
 from wyeline_linter.review.measures import Measured
 from wyeline_linter.review.physical import Change
 
+if TYPE_CHECKING:
+    from wyeline_linter.outputs.shapes import (
+        AddedFigure,
+        ChangeEntry,
+        ComparedFigure,
+        CompareReport,
+        ConsequenceEntry,
+        ModelComparison,
+    )
+
 VERSION = 1
 
 
 def json(found: Sequence[Comparison]) -> str:
     """Every model as one object."""
-    report = {"version": VERSION, "caution": CAUTION, "models": [_model(c) for c in found]}
+    report: CompareReport = {"version": VERSION, "caution": CAUTION, "models": [_model(c) for c in found]}
     return writer.dumps(report, indent=2, ensure_ascii=False)
 
 
-def _model(comparison: Comparison) -> dict[str, Any]:
+def _model(comparison: Comparison) -> ModelComparison:
     ids = {id(change): i for i, change in enumerate(comparison.changes, 1)}
     return {
         "name": comparison.model,
@@ -56,7 +56,7 @@ def _each(found: Iterable[Consequence]) -> Iterator[Consequence]:
         yield from (one, *one.alike)
 
 
-def _added(measured: Measured) -> dict[str, Any]:
+def _added(measured: Measured) -> AddedFigure:
     used = measured.used
     return {
         "name": measured.name,
@@ -67,7 +67,7 @@ def _added(measured: Measured) -> dict[str, Any]:
     }
 
 
-def _change(change: Change, ids: dict[int, int]) -> dict[str, Any]:
+def _change(change: Change, ids: dict[int, int]) -> ChangeEntry:
     place = change.place
     return {
         "id": ids[id(change)],
@@ -80,7 +80,7 @@ def _change(change: Change, ids: dict[int, int]) -> dict[str, Any]:
     }
 
 
-def _consequence(one: Consequence, ids: dict[int, int]) -> dict[str, Any]:
+def _consequence(one: Consequence, ids: dict[int, int]) -> ConsequenceEntry:
     return {
         "kind": one.kind.value,
         "gravity": one.gravity.word,
@@ -95,13 +95,13 @@ def _consequence(one: Consequence, ids: dict[int, int]) -> dict[str, Any]:
     }
 
 
-def _how(one: Consequence) -> str:
+def _how(one: Consequence) -> Literal["undoes", "part", "together", "unexplained"]:
     if not one.because:
         return "unexplained"
     return "part" if one.contributes else "together" if one.together else "undoes"
 
 
-def _figure(one: Consequence) -> dict[str, Any] | None:
+def _figure(one: Consequence) -> ComparedFigure | None:
     before, after = one.measured
     measured = after or before
     if measured is None:
