@@ -109,7 +109,7 @@ def _inside(package: Package) -> list[str]:
     since = package.wishes.since
     if since is not None:
         revised = escape(since.told)
-        told += f'. <a href="#part-{CHANGES.name}">{revised}</a>'
+        told += f' <a href="#part-{CHANGES.name}">{revised}</a>'
     stand = f'<p class="told{" errors" if errors else ""}">{errors}{told}</p>'
     top = f'<nav aria-label="Parts">{links}</nav>\n{stand}\n<p class="caution">{caution} {limits}</p>\n'
     return [top, *sections]

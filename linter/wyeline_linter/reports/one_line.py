@@ -17,6 +17,7 @@ from wyeline_linter.reports.diagram.glyphs import Practice
 from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSize
 from wyeline_linter.reports.diagram.sketch import BUSES, Device, DeviceKind, Edge, Kind, Node, Sketch, Status, Winding
 from wyeline_linter.reports.diagram.title_strip import Issued, TitleBlock
+from wyeline_linter.reports.largest_fault import SAME, largest_in_any_state_a
 from wyeline_linter.reports.review_tables import errors_told
 from wyeline_linter.reports.since import MARK, Since
 from wyeline_linter.reports.subject import Subject, about_equipment, about_feeder, row_anchor
@@ -117,7 +118,7 @@ def _node(subject: Subject, equipment: Equipment) -> Node:
         equipment.name,
         tuple(line for line in lines if line),
         _voltage(kind, figures),
-        "" if kind in _LOADS or kind in (Kind.DRIVE, Kind.DISCONNECT) else fault_text(figures),
+        "" if kind in _LOADS or kind in (Kind.DRIVE, Kind.DISCONNECT) else fault_text(subject, equipment.name),
         _status(equipment.status),
         subject.place(equipment.place),
         f"#{row_anchor(about_equipment(equipment.name))}",
@@ -155,14 +156,26 @@ def _voltage(kind: Kind, figures: Mapping[str, Any]) -> str | None:
 NOT_FED = "not fed"
 
 
-def fault_text(figures: Mapping[str, Any]) -> str | None:
-    """``fault 19.4 kA``, below 10 kA with two decimals; None where it is unknown, nothing where nothing feeds it."""
+def fault_text(subject: Subject, name: str) -> str | None:
+    """``fault 19.4 kA``, below 10 kA with two decimals; None where it is unknown, nothing where nothing feeds it.
+
+    Where another switch state brings more, as a UPS on its bypass does, that is the figure, with the normal one behind
+    it: ratings are read against it whatever the switches do.
+    """
+    figures = subject.of(name)
     if figures.get("source") is None:
         return ""
     value, _ = resolve(figures, FAULT)
     if not isinstance(value, float | int):
         return None
-    return f"fault {number(value / 1e3, 2 if value < 1e4 else 1)} kA"
+    largest = largest_in_any_state_a(subject, name)
+    if largest is not None and largest > value * (1 + SAME):
+        return f"fault {_kiloamperes(largest)} kA (normal {_kiloamperes(value)})"
+    return f"fault {_kiloamperes(value)} kA"
+
+
+def _kiloamperes(amps: float) -> str:
+    return number(amps / 1e3, 2 if amps < 1e4 else 1)
 
 
 def _windings(subject: Subject, unit: Equipment) -> tuple[Winding, Winding]:

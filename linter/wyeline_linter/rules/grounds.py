@@ -44,6 +44,9 @@ _SERVICE = (
     "switchboard MSB 480Y/277  bus 400 A, main 400 A, lug-temp 75 degC, service-equipment\n"
 )
 _SLACK = 0.999
+_ROUNDED = 0.998
+"""Legs some gauges larger ask for a ground as many gauges larger (AWG is a geometric series, ASTM B258): so far may the
+areas of Chapter 9 Table 8, rounded to four figures, put the product off. Sizing takes the next size all the same."""
 
 MISSING = rule(
     name="equipment-ground-missing",
@@ -232,6 +235,8 @@ def _us_size(view: View, line: Line, purpose: Purpose) -> Iterator[Finding]:
         line.tables, line.guard.amps, wiring.metal, phase_needed=needed, phase_installed=wiring.size
     )
     if isinstance(more, NotListed) or area_mm2(wiring.ground) >= area_mm2(more.size.value) * _SLACK:
+        return
+    if area_mm2(wiring.ground) >= area_mm2(more.table_size.value) * more.ratio * _ROUNDED:
         return
     yield about(
         view, NOT_ENLARGED, line,

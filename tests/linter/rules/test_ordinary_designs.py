@@ -192,3 +192,13 @@ def test_a_small_device_at_a_generator_bounds_its_wires() -> None:
     assert told_of == set()
     told_of = {f.rule for f in findings(HOMESTEAD + second.replace("DEVICE", "100")) if "GEN -> LS" in f.subject}
     assert "generator-wire-small" in told_of
+
+
+def test_a_ground_that_grew_by_as_many_gauges_as_its_legs_is_large_enough() -> None:
+    """NEC 250.122(B): 30 hp at 208 V draw 88 A (430.250), 110 A ask for #2; #1/0 is two gauges more, and so is #4 than
+    the #6 of 150 A. By Chapter 9 Table 8 26.24 x 105.6 / 66.36 = 41.76 kcmil, and #4 has 41.74: rounding, no need."""
+    pump = "motor P-7 208 3ph 30 hp, pf 0.87, eff 92 %, lra 480 A\n"
+    line = "feeder MSB -> P-7  150 A 3p  3#1/0 + G GROUND Cu THWN-2  30 m  in 1-1/2 inch EMT\n"
+    for ground, told_of in (("#4", False), ("#6", True)):
+        found = {f.rule for f in findings(LIBRARY + pump + line.replace("GROUND", ground)) if f.subject == "MSB -> P-7"}
+        assert ("equipment-ground-not-enlarged" in found) is told_of
