@@ -35,12 +35,13 @@ from wyeline_linter.network import (
     scenario_state,
     structure_key,
 )
+from wyeline_linter.removed import staying
 from wyeline_linter.rules.registry import SCOPES
 from wyeline_linter.text_findings import finding_of as finding_of
 from wyeline_linter.view import View as View
 
 if TYPE_CHECKING:
-    from wyeline_linter.studies.study import StudyCache
+    from wyeline_linter.studies.study_cache import StudyCache
     from wyeline_linter.tables import Override
 
 
@@ -452,7 +453,7 @@ class Analysis:
             for check in checks:
                 self.between()
                 raw.extend(check(self.view))
-            found, used = self._allowances.applied(raw)
+            found, used = self._allowances.applied(staying(self.model, raw))
             if self.scenario is None:
                 found += self._allowances.unused(used, study=True)
             judged = self.configuration.applied(found)
