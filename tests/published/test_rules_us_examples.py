@@ -254,3 +254,31 @@ def test_ground_fault_protection_but_for_an_orderly_shutdown(claims: str, told: 
         .replace("lug-temp 75 degC\n", f"lug-temp 75 degC, service-equipment\n{claims}")
     )  # fmt: skip
     assert ("ground-fault-protection-missing" in rules(text)) == told
+
+
+@pytest.mark.parametrize(("device", "told"), [(225, []), (250, ["motor-feeder-device"])])
+def test_other_loads_beside_motors_raise_their_feeder_device(device: int, told: list[str]) -> None:
+    """NEC 430.63: the largest branch device, 175 A of 50 hp, 40 A of 30 hp (430.62) and a heater of 20 A make 235 A,
+    so 225 A ahead of wires that carry 150 A, 1.25 x 65 + 40 + 20 = 141 A of which they need (430.24)."""
+    text = WYE + (
+        "mcc MCC-1 480 3ph  bus 600 A, main lugs, lug-temp 75 degC\n"
+        f"feeder MSB -> MCC-1  {device} A 3p  3#1/0 + G #4 Cu THWN-2  30 m  in 2 inch EMT\n"
+        "load HTR-1 480 3ph  16.6 kW, heating, lug-temp 75 degC\n"
+        "feeder MCC-1 -> HTR-1  30 A 3p  3#10 + G #10 Cu THWN-2  10 m  in 3/4 inch EMT\n"
+        "motor P-1 460 3ph  50 hp, pf 0.86, eff 92 %, lra 300 A\n"
+        "feeder MCC-1 -> P-1  175 A 3p  3#4 + G #6 Cu THWN-2  10 m  in 1-1/4 inch EMT\n"
+        "motor P-2 460 3ph  30 hp, pf 0.86, eff 92 %, lra 200 A\n"
+        "feeder MCC-1 -> P-2  100 A 3p  3#8 + G #8 Cu THWN-2  10 m  in 1-1/4 inch EMT\n"
+    )
+    assert rules(text) == told
+
+
+@pytest.mark.parametrize(("wires", "told"), [("3#1", ["continuous-wire-margin"]), ("3#1/0", [])])
+def test_wires_of_an_inverter(wires: str, told: list[str]) -> None:
+    """NEC 690.8(B): 125 % of the inverter's current; 95 kVA at 480 V is 114.3 A, 142.9 A. #1 Cu carries 130 A at
+    75 degC, #1/0 150 A."""
+    text = WYE + (
+        "inverter PV-1 480 3ph  95 kVA, limit 1.1 pu, grid-following, lug-temp 75 degC\n"
+        f"feeder PV-1 -> MSB  150 A 3p  {wires} + G #6 Cu THWN-2  20 m  in 2 inch EMT\n"
+    )
+    assert rules(text) == told
