@@ -163,7 +163,7 @@ BOARD_WORDS: tuple[Slip, ...] = (
     ),
     Slip(
         "ratings-first-parted-by-commas",
-        spelled(rf"{_FIRST_RATING}(?:{B},{B}{_RATED})+(?={B}(?:,|$|//))"),
+        spelled(rf"{_FIRST_RATING}(?:(?:{B},{B}|{BB}){_RATED})+(?={B}(?:,|$|//)|{BB}{N}{B}kA{B}(?:,|$|//))"),
         _ratings_behind,
         "A keyword stands before its value: read so, each of these would have the value of its neighbour.",
         "panel LP-5 208Y/120  100 A main, 125 A bus, 10 kA",

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
+
 from wyeline_grammar.slip import Slip
-from wyeline_grammar.slip_fixes import BB, B, Match, N, Place, rewritten, spelled, whole
+from wyeline_grammar.slip_fixes import BB, SQUARE_MM, B, Match, N, Place, rewritten, spelled, whole
 from wyeline_grammar.vocabulary import word_kind
 
 _ROWS = frozenset({"NUMBER", "LIST", "NAME", "TEXT"})
@@ -35,6 +37,13 @@ def _beside_the_cores(match: Match, _: Place) -> str | tuple[str, ...]:
     return both if match[1] == "3" else both[0]
 
 
+def _outlets(match: Match, place: Place) -> str | None:
+    """``(6) recept``; behind a load that is the load of all, as likely as not, nobody but the writer can tell."""
+    if place.statement or re.search(rf"\d{B}k?(?:VA|W)\b", place.text[: match.start()]):
+        return None
+    return f"count {match[1]} {'receptacle' if match[2] else 'lighting'}"
+
+
 ROWS: tuple[Slip, ...] = (
     Slip(
         "number-with-a-mark",
@@ -46,6 +55,22 @@ ROWS: tuple[Slip, ...] = (
         "  ckt 1  20 A 1p  1 kVA lighting",
         "  1  20 A 1p  1 kVA lighting",
         message="a circuit begins with its positions alone: `{right}`",
+    ),
+    Slip(
+        "both-currents-of-a-unit",
+        whole(rf"({N})(?:{B}A)?{BB}(?:MCA|mca){B}[,/]?{B}({N})(?:{B}A)?{BB}(?:MOCP|mocp|MOP)"),
+        rewritten(r"mca \1 A, mocp \2 A"),
+        _WHY_KEY,
+        "load RTU-5 480 3ph  28 MCA 40 MOCP",
+        "load RTU-5 480 3ph  mca 28 A, mocp 40 A",
+    ),
+    Slip(
+        "so-many-outlets",
+        whole(rf"\((\d{{1,2}})\){BB}(?:(recept(?:acle)?s?|rcpts?|outlets?)|lights?|fixtures?|luminaires?)\.?"),
+        _outlets,
+        "How many there are stands behind `count`, with the load of one before it.",
+        "  1  20 A 1p  (6) recept",
+        "  1  20 A 1p  count 6 receptacle",
     ),
     Slip(
         "current-before-its-word",
@@ -77,7 +102,10 @@ ROWS: tuple[Slip, ...] = (
     ),
     Slip(
         "cable-and-its-protective-conductor",
-        whole(rf"(\d)[x×]({N})/({N}){B}mm(?:2|²)"),
+        whole(
+            rf"(\d)[x×](?=[\d.]+[/+][\d.]+{B}mm|(?:{SQUARE_MM})\+(?:{SQUARE_MM})(?![\d.#/x]))"
+            rf"({N})[/+]({N})(?:{B}mm(?:2|²))?"
+        ),
         _beside_the_cores,
         "A protective conductor of its own size is named and then sized.",
         "feeder HV -> UV  63 A 3p  4x16/16 mm2 Cu  32 m",

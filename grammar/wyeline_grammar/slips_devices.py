@@ -29,6 +29,15 @@ def _frame_by_mark(match: Match, _: Place) -> str | None:
     return f"{trip_a} A{poles} frame {frame_a} A" if _LEAST_TRIP_A <= float(trip_a) <= float(frame_a) else None
 
 
+def _switch_and_fuse(match: Match, _: Place) -> str | None:
+    """``60AS/40AF``; fuses above their switch are a mistake in a figure, which nobody can mend but the writer."""
+    switch_a, fuse_a = float(match[1]), float(match[2])
+    poles = f" {match[3]}p" if match[3] else ""
+    if fuse_a > switch_a:
+        return None
+    return f"{fuse_a:g} A{poles} fused" + (f" frame {switch_a:g} A" if switch_a > fuse_a else "")
+
+
 def _device_slash(match: Match, place: Place) -> str | tuple[str, ...] | None:
     """``20/1`` behind the positions of a circuit or the ends of a feeder; on equipment ``460/3`` may be its volts."""
     before = [token for token in place.tokens if token.end <= match.start()]
@@ -126,6 +135,30 @@ DEVICES: tuple[Slip, ...] = (
         "Rating and poles stand together; the curve has a keyword.",
         "  F1  16 A B 1p  1.2 kW",
         "  F1  16 A 1p curve B  1.2 kW",
+    ),
+    Slip(
+        "switch-slash-fuse",
+        whole(rf"({N}){B}AS{B}/{B}({N}){B}AF(?:(?:{B}/{B}|{BB})([1-4])[pP])?"),
+        _switch_and_fuse,
+        "A fused switch is rated by its fuses; the switch itself, where it is larger, is its frame.",
+        "  1  60AS/40AF 2p  2 kW process",
+        "  1  40 A 2p fused frame 60 A  2 kW process",
+    ),
+    Slip(
+        "fuse-without-its-word",
+        whole(rf"(?<!fuse )(?<!fuse  )(gG|gL|gM|aM|gR|aR){BB}({N}{B}A(?:{BB}[1-4]p(?:\+N)?)?)"),
+        rewritten(r"\2 fuse \1"),
+        "The bare current is the device's rating; the class of a fuse has a keyword.",
+        "feeder HV -> UV  gG 63 A 3p  24 m",
+        "feeder HV -> UV  63 A 3p fuse gG  24 m",
+    ),
+    Slip(
+        "class-of-a-fuse-alone",
+        whole(r"(?<!fuse )(?<!fuse  )(gG|gL|gM|aM|gR|aR)"),
+        rewritten(r"fuse \1"),
+        "The class of a fuse has a keyword.",
+        "feeder HV -> UV  63 A 3p  gG  24 m",
+        "feeder HV -> UV  63 A 3p  fuse gG  24 m",
     ),
     Slip(
         "main-lugs",

@@ -142,6 +142,16 @@ TRADE: tuple[Slip, ...] = (
         guess=True,
     ),
     Slip(
+        "residual-current-device-of-no-current",
+        whole(rf"(?:rccb|RCCB|rcbo|RCBO|RCD)(?=,|{B}$|{BB}(?:{N}{B}k?(?:W|VA)\b|[a-z]))"),
+        lambda _, place: None if "rcd" in place.text else "rcd 30 mA",
+        "A residual current device is told by what it trips at; 30 mA is usual for people, so look at the device.",
+        "  F1  RCBO 2 kW receptacle",
+        "  F1  rcd 30 mA 2 kW receptacle",
+        message="`{wrong}` needs the current that it trips at, such as `{right}`",
+        guess=True,
+    ),
+    Slip(
         "earthing-alone",
         whole("(TN-S|TN-C-S|TN-C|TT|IT)"),
         earthing,
@@ -209,7 +219,7 @@ TRADE: tuple[Slip, ...] = (
     ),
     Slip(
         "curve-and-rating",
-        whole(rf"([BCDKZ])(6|10|13|16|20|25|32|40|50|63)(?:{B}A)?(?!{BB}[1-4]p)"),
+        whole(rf"(?:(?:LS(?:-Schalter)?|MCB){BB})?([BCDKZ])(6|10|13|16|20|25|32|40|50|63)(?:{B}A)?(?!{BB}[1-4]p)"),
         curve_and_rating,
         "The bare current is the device's rating; its curve has a keyword.",
         "  F1  B16  1.2 kW receptacle",
