@@ -260,7 +260,7 @@ def feeder_line(view: View, link: Link, board: str, taken: Taken, end: str, left
         left.append(why)
     else:
         parts.append(f"{device:g} A {way.live_poles}p")
-        wires = wires_for(view, device, len(legs), way.system.has_neutral, view.equipment(board))
+        wires = wires_for(view, device, len(legs), way.system.has_neutral, view.equipment(board), link.target)
         if wires:
             parts.append(wires)
     if taken.positions:

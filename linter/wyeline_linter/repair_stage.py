@@ -226,7 +226,7 @@ def _secondary(
             device, why = device_for(view, volts, len(way.legs), target)
             if device is not None:
                 parts.append(f"{device:g} A {way.live_poles}p")
-                parts.append(wires_for(view, device, len(way.legs), way.system.has_neutral, None))
+                parts.append(wires_for(view, device, len(way.legs), way.system.has_neutral, None, target))
             else:
                 left.append(why)
         lines.append("  ".join(p for p in parts if p) + "  // add wires and length")

@@ -10,6 +10,9 @@ import pytest
 
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.fixing import apply_edits
+from wyeline_linter.repair import solve
+from wyeline_linter.sizing.lines import Proposal, size_feeder
 from wyeline_linter.studies.case import Case
 
 SITE = """wye 1
@@ -161,3 +164,39 @@ def test_an_edit_that_takes_the_electrode_away_brings_tn_back() -> None:
     found.edited(*files.get("/m/model.wye").replace_text(text.replace(ALONE.format(ohm=50), "")))
     fresh = rules(analysis("earthing TN-S", board="", rcd="", wires="5G6mm2"))
     assert rules(found) == fresh == ["rcd-or-gfci-missing"]
+
+
+@pytest.mark.parametrize(("board", "wires"), [(ALONE.format(ohm=50), "4x"), ("", "5G")])
+def test_a_size_for_its_feeder_has_no_pe(board: str, wires: str) -> None:
+    text = SITE.format(source="earthing TN-S", board=board, rcd=", rcd 30 mA", wires="4x6mm2").replace(
+        "  4x6mm2 Cu XLPE  40 m", "  40 m"
+    )
+    found = Analysis("/m/model.wye", Files(lambda _: text), "/m")
+    made = size_feeder(found.view, found.model.feeders["HV -> HUT"])
+    assert isinstance(made, Proposal)
+    assert wires in apply_edits(text, made.fix().edits).splitlines()[-1]
+
+
+BESIDE = """panel UV 400Y/230  bus 63 A, incomer switch, rated 10 kA
+feeder HV -> UV  32 A 4p  5G10mm2 Cu XLPE  9 m method C
+panel PIER 400Y/230  bus 63 A, incomer 32 A, rated 10 kA{board}
+"""
+
+
+@pytest.mark.parametrize(("board", "wires"), [(ALONE.format(ohm=50), "4x"), ("", "5G")])
+def test_a_proposed_feeder_has_no_pe(board: str, wires: str) -> None:
+    site = SITE.format(source="earthing TN-S", board="", rcd=", rcd 30 mA", wires="5G6mm2")
+    text = site + BESIDE.format(board=board)
+    found = Analysis("/m/model.wye", Files(lambda _: text), "/m")
+    lines = apply_edits(text, solve(found.view, "HV", "PIER")[0].edits).splitlines()
+    (line,) = (row for row in lines if row.startswith("feeder HV") and "PIER" in row)
+    assert wires in line
+
+
+def test_leaving_out_what_a_board_cannot_have_leaves_no_electrode_behind() -> None:
+    for given in ({"source": "earthing IT", "wires": "5G6mm2"}, {"basis": "us-2023"}):
+        found = analysis(**given)
+        (told,) = (f for f in found.all_findings() if f.rule == "board-earthing-unfit")
+        text = apply_edits(found.files.get("/m/model.wye").text, told.fixes[0].edits)
+        assert "resistance 50 ohm" not in text
+        assert "earthing TT" not in text

@@ -133,7 +133,7 @@ def board_earthing_unfit(view: View, board: Equipment) -> Iterator[Finding]:
         needed=needed,
         change=change,
         subject=board.name,
-        fixes=(Fix(f"Leave `earthing {word}` out", (delete_phrase(place),), Safety.LOOK),) if own else (),
+        fixes=_without(board, f"Leave `earthing {word}` out"),
         clause=clause_of(view, UNFIT),
     )
 
@@ -184,7 +184,10 @@ def earth_carried(view: View, line: Line) -> Iterator[Finding]:
         needed="live wires and the neutral alone, or a board without `earthing TT`",
         change=f"Leave the {role} out" + (" and write the neutral as `N`" if wiring.pen else "")
         + f", or leave `earthing TT` at `{board.name}` out.",
-        fixes=(*_rewritten(line, wires_text(bare, iec=True)), *_in_tn(board)),
+        fixes=(
+            *_rewritten(line, wires_text(bare, iec=True)),
+            *_without(board, f"Leave `earthing TT` at `{board.name}` out"),
+        ),
     )  # fmt: skip
 
 
@@ -197,13 +200,13 @@ def _rewritten(line: Line, text: str) -> tuple[Fix, ...]:
     return (Fix(f"Write the wires as `{text}`", (edit,), Safety.LOOK),)
 
 
-def _in_tn(board: Equipment) -> tuple[Fix, ...]:
-    """The board in the supply's system: `earthing TT` and its electrode left out."""
+def _without(board: Equipment, title: str) -> tuple[Fix, ...]:
+    """The board in the supply's own system: its `earthing` left out, and its electrode, which decides nothing then."""
     facts = board.statement.body.facts
     if "earthing" not in facts:
         return ()
     edits = tuple(delete_phrase(board.place_of(key)) for key in ("earthing", "resistance") if key in facts)
-    return (Fix(f"Leave `earthing TT` at `{board.name}` out", edits, Safety.LOOK),)
+    return (Fix(title, edits, Safety.LOOK),)
 
 
 @PEN.check

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.connected_load import load_below
+from wyeline_linter.earthing import own_electrode
 from wyeline_linter.grounding_conductors import bonding_jumper, electrode_conductor
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.laying import IEC_AMBIENT_C, US_AMBIENT_C
@@ -69,12 +70,15 @@ def device_for(view: View, volts: float, legs: int, target: Equipment) -> tuple[
     return found.value, f"next standard rating above 125 % of {'its rated ' if rated_va else ''}{amps:.3g} A"
 
 
-def wires_for(view: View, device_a: float, legs: int, neutral: bool, board: Equipment | None) -> str:
+def wires_for(
+    view: View, device_a: float, legs: int, neutral: bool, board: Equipment | None, target: Equipment | None = None
+) -> str:
     """Copper wires behind a device, as the language writes them; empty where no table of the project gives them.
 
     US practice: THWN-2, by the column of the terminals (marked at ``board``, else NEC 110.14(C)), the project's
     ambient, and no other circuit in the raceway. IEC capacities hang on the method of installation: the one that the
-    lines of ``board`` have is written as an assumption; without one there are no wires.
+    lines of ``board`` have is written as an assumption; without one there are no wires. A ``target`` with an earth
+    electrode of its own gets no PE.
     """
     tables, own = tables_for(view)
     if not own or not 1 <= legs <= 3:
@@ -100,8 +104,9 @@ def wires_for(view: View, device_a: float, legs: int, neutral: bool, board: Equi
     ground = ground_for(tables, device_a, "Cu", found)
     if isinstance(ground, NotListed):
         return ""
+    pulled = ground.size if us or not own_electrode(target) else None
     wiring = Wiring(
-        found.sets, legs, found.size, found.size if neutral else None, ground.size, "G" if us else "PE", "Cu", False,
+        found.sets, legs, found.size, found.size if neutral else None, pulled, "G" if us else "PE", "Cu", False,
         "THWN-2" if us else "XLPE", (90.0,), False,
     )  # fmt: skip
     text = wires_text(wiring, iec=not us)
