@@ -101,19 +101,7 @@ def _refuse_contradictions(arguments: argparse.Namespace) -> None:
 
 
 def _once(arguments: argparse.Namespace, standing: StandingModels | None = None) -> int:
-    buffers: dict[str, bytes] = {}
-    grounds = Grounds()
-    if arguments.paths == [STDIN]:
-        name = absolute(arguments.stdin_filename or "<stdin>")
-        buffers[name] = read_stdin()
-        roots = [name]
-    else:
-        for path in map(absolute, arguments.paths):
-            if os.path.isdir(path):
-                grounds.add_folder(path)
-        roots = roots_of(arguments.paths, Files())
-        for root in roots:
-            grounds.add_model(root, (FILE_NAME, BASELINE_NAME))
+    roots, buffers, grounds = _models(arguments)
     unread: dict[str, SourceError] = {}
     configurations = {root: ConfigurationOf(root) for root in roots}
     if arguments.fix or arguments.diff:
@@ -162,6 +150,21 @@ def _once(arguments: argparse.Namespace, standing: StandingModels | None = None)
             grounds.add_read(configurations[model.root].read)
         keep(asked, grounds, int(results.failed), printed, exact=arguments.format != "text")
     return _told(unread) or int(results.failed)
+
+
+def _models(arguments: argparse.Namespace) -> tuple[list[str], dict[str, bytes], Grounds]:
+    """The root files of the models to check, the text on standard input by its name, and what the answer hangs on."""
+    grounds = Grounds()
+    if arguments.paths == [STDIN]:
+        name = absolute(arguments.stdin_filename or "<stdin>")
+        return [name], {name: read_stdin()}, grounds
+    for path in map(absolute, arguments.paths):
+        if os.path.isdir(path):
+            grounds.add_folder(path)
+    roots = roots_of(arguments.paths, Files())
+    for root in roots:
+        grounds.add_model(root, (FILE_NAME, BASELINE_NAME))
+    return roots, {}, grounds
 
 
 def _told(unread: dict[str, SourceError]) -> int:
