@@ -76,8 +76,8 @@ PEOPLE = rule(
     severity=Severity.WARNING,
     scope="board",
     basis="both",
-    summary="Socket outlets of 32 A or less lack a residual current device; receptacles outdoors, or for the charging "
-    "of vehicles, lack a GFCI.",
+    summary="Socket outlets of 32 A or less lack a residual current device; receptacles outdoors, in kitchens, or for "
+    "the charging of vehicles, lack a GFCI.",
     why="A residual current of 30 mA through a person can kill; an ordinary breaker does not see it.",
     clause={"us": "210.8, 555.35, 625.54", "iec": "60364-4-41 411.3.3"},
     wrong=_IEC + '  F1[L1]  16 A 1p+N curve B  1 kW receptacle  "Sockets, office"\n',
@@ -90,11 +90,12 @@ _GFCI_A = 0.006
 """A GFCI for people opens at 4 to 6 mA (class A of UL 943, as the NEC's definition notes)."""
 _GFCI_CLASSES = {
     "outdoor": (_GFCI_A, "outdoor receptacles"),
+    "kitchen": (_GFCI_A, "receptacles of a kitchen"),
     "ev": (_GFCI_A, "receptacles for the charging of vehicles"),
     "marina": (_RCD_A, "boat receptacles"),
 }
-"""Receptacles under the NEC, the residual current at which they open, and their words: outdoors 210.8, for the charging
-of vehicles 625.54, for boats 555.35 (ground-fault protection of 30 mA)."""
+"""Receptacles under the NEC, the residual current at which they open, and their words: outdoors 210.8, in kitchens
+210.8(A)(6) and (B)(2) (from memory), for the charging of vehicles 625.54, for boats 555.35 (30 mA)."""
 
 
 def _limit(view: View, name: str) -> float | None:

@@ -202,3 +202,21 @@ def test_a_ground_that_grew_by_as_many_gauges_as_its_legs_is_large_enough() -> N
     for ground, told_of in (("#4", False), ("#6", True)):
         found = {f.rule for f in findings(LIBRARY + pump + line.replace("GROUND", ground)) if f.subject == "MSB -> P-7"}
         assert ("equipment-ground-not-enlarged" in found) is told_of
+
+
+@pytest.mark.parametrize(
+    ("said", "wanted"),
+    [
+        ("receptacle kitchen", True),
+        ("gfci receptacle kitchen", False),
+        ("rcd 5 mA, receptacle kitchen", False),
+        ("kitchen", False),
+        ("receptacle", False),
+    ],
+)
+def test_receptacles_of_a_kitchen_want_a_gfci(said: str, wanted: bool) -> None:
+    """NEC 210.8(B)(2) (from memory): receptacles of kitchens up to 50 A and 150 V to ground; a range on its own wires,
+    or receptacles of an office, are not among them."""
+    text = 'project "Cafe"\n  basis us-2023\nutility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> K1  100 A 3p\n'
+    text += f'panel K1 208Y/120  bus 225 A\n  1  20 A 1p  {said}  0.72 kVA  "Counter, north"\n'
+    assert ("rcd-or-gfci-missing" in {f.rule for f in findings(text)}) is wanted
