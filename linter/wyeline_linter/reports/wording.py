@@ -175,8 +175,10 @@ def rating_lines(equipment: Equipment) -> list[str]:
     power = body.text("power") or body.text("capacity")
     rating = " ".join(t for t in (body.text("rating"), poles_text(body.poles)) if t)
     bus = f"{body.text('bus')} bus" if body.text("bus") else ""
+    label = [f"{key.upper()} {text}" for key in ("mca", "mocp") if (text := body.text(key))]
     rows = [
         ", ".join(t for t in (power, rating) if t),
+        ", ".join(label),
         ", ".join(t for t in (bus, main_text(body)) if t),
         f"rated {body.text('rated')}" if body.text("rated") else "",
         f"Z {body.text('z')}" if body.text("z") else "",

@@ -9,6 +9,7 @@ from report_models import DAIRY, STATION, package_of, written
 
 from wyeline_linter.reports.columns import Table
 from wyeline_linter.reports.diagram.sketch import DeviceKind
+from wyeline_linter.reports.equipment_lists import EQUIPMENT
 from wyeline_linter.reports.html_page import page_html
 from wyeline_linter.reports.html_tables import table_html
 from wyeline_linter.reports.load_summary import SUMMARY
@@ -109,3 +110,11 @@ def test_what_the_strip_of_a_drawing_says_is_large_enough_to_read() -> None:
             strip = sheet.svg.partition('class="title-strip"')[2]
             sizes = [float(size) for size in re.findall(r'font-size="?:?([\d.]+)', strip)]
             assert len(sizes) > 15 and min(sizes) >= 1.7
+
+
+def test_the_one_line_and_the_equipment_list_tell_what_a_label_asks_of_its_circuit() -> None:
+    lines = {node.tag: node.lines for node in one_line(package_of(STATION).subject).nodes}
+    assert "MCA 62 A, MOCP 80 A" in lines["CHL-1"]
+    listed = package_of(STATION).of(EQUIPMENT)[0]
+    ratings = {row.cells[0].value: row.cells[EQUIPMENT.keys.index("rating")].value for row in listed.rows}
+    assert ratings["CHL-1"] == "MCA 62 A, MOCP 80 A"
