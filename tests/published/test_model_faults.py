@@ -123,3 +123,26 @@ feeder QUAY -> HV  63 A 4p  4x16mm2 + PE 16mm2 Cu XLPE  100 m
     # What the supply's own electrode adds is written nowhere, so the smallest current is unknown.
     assert "line-ground" not in study.smallest.at("HV")
     assert "own electrode" in study.smallest.reasons("HV", kind="line-ground")[0]
+
+
+def test_winding_loss_as_a_share_is_the_loss_in_watts() -> None:
+    """1.2 % of 75 kVA are 900 W: R = 1.2 %, X = sqrt(4^2 - 1.2^2) % = 3.816 %, X over R 3.18."""
+
+    def ratio(stated: str) -> float:
+        study = studied(
+            f"utility UTIL 480 3ph  fault 1000 MVA, fault-min 1000 MVA, x/r {PURE_X}\n"
+            f"transformer TX-1 480 3ph -> 208Y/120  75 kVA, z 4 %, {stated}, connection Dyn1\n"
+            "feeder UTIL -> TX-1  0.01 m  3x500mm2 + PE 95mm2 Cu  resistance 0.01 ohm/km  reactance 0.01 ohm/km\n"
+        )
+        found = study.largest.at("TX-1")["three-phase"].x_over_r
+        assert found is not None
+        return found
+
+    assert ratio("loss 900 W") == pytest.approx(3.816 / 1.2, rel=0.01)
+    assert ratio("loss 1.2 %") == pytest.approx(ratio("loss 900 W"), rel=1e-9)
+
+
+def test_a_source_without_a_ratio_under_iec_practice() -> None:
+    """IEC 60909-0 6.2: where the resistance of a network is not known, R = 0.1 X."""
+    study = studied('project "Mill"\n  basis iec\nutility NETT 400Y/230  fault 10 kA, fault-min 6 kA, earthing TN-S\n')
+    assert study.largest.at("NETT")["three-phase"].x_over_r == pytest.approx(10)

@@ -85,6 +85,25 @@ def test_chargers_that_are_held_to_a_limit_drop_at_the_limit() -> None:
         assert abs(current["A"]) == pytest.approx(own / 208 / math.sqrt(3), rel=0.025), key
 
 
+def test_a_transformer_on_the_way_drops_at_its_own_demand_too() -> None:
+    """Two panels of 30 kVA at power factor 0.8, each behind 75 kVA of 4 %, X/R 2, count 20 kVA by themselves and 17.5
+    of the 35 kVA of both (NEC Table 220.47). The 2.5 kVA between cost R cos + X sin more of the voltage."""
+    text = SUPPLY
+    for n in (1, 2):
+        text += f"""
+feeder MSB -> TX-{n}  225 A 3p  3#4/0 + G #2 Cu THWN-2  0.05 m  in 2-1/2 inch EMT
+transformer TX-{n} 208 3ph -> 208Y/120  75 kVA, z 4 %, x/r 2, connection Dyn1, lug-temp 75 degC
+panel LP-{n} 208Y/120  bus 225 A, main 225 A, rated 25 kA, lug-temp 75 degC
+  1,3,5  100 A 3p  30 kVA pf 0.8 receptacle  "Row {n}"  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT
+feeder TX-{n} -> LP-{n}  3#4/0 + N #4/0 + G #2 Cu THWN-2  0.05 m  in 2-1/2 inch EMT
+"""
+    study = study_of(text)
+    solved, judged = study.flow.lowest("LP-1"), study.judged.lowest("LP-1")
+    assert solved is not None and judged is not None
+    r = 0.04 / math.sqrt(5)
+    assert solved.per_unit - judged.per_unit == pytest.approx(2.5 / 75 * (r * 0.8 + 2 * r * 0.6), rel=0.05)
+
+
 def test_the_solved_state_holds_the_demand_of_the_source_and_obeys_kirchhoff() -> None:
     study = study_of(OFFICES)
     service, *panels = (study.flow.currents(k) for k in ("UTIL -> MSB", "MSB -> LP-1", "MSB -> LP-2"))
