@@ -7,9 +7,10 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 
 from wyeline_linter.findings import Finding, Severity
-from wyeline_linter.review.measures import BALANCE, IN_WORST, Measured, from_to, written
+from wyeline_linter.review.measures import BALANCE, Measured, from_to, written
 from wyeline_linter.review.physical import Change
 from wyeline_linter.review.snapshots import FindingKey, Snapshot
+from wyeline_linter.review.told_already import told_already
 
 REASONS = 3
 """Reasons of a figure that is not known which one sentence gives; the rest is counted."""
@@ -104,7 +105,7 @@ def consequences(old: Snapshot, new: Snapshot) -> list[Consequence]:
     told = _by_subject(c for c in found if c.kind in (Kind.FINDING, Kind.MENDED))
     for key in {**old.measures, **new.measures}:
         before, after = old.measures.get(key), new.measures.get(key)
-        if _as_normal(key, old, new):
+        if told_already(key, old, new):
             continue
         for one in _of_figure(before, after):
             partner = _partner(one, told)
@@ -115,15 +116,6 @@ def consequences(old: Snapshot, new: Snapshot) -> list[Consequence]:
                 partner.measured = one.measured
                 partner.probe = one.probe if partner.kind is Kind.FINDING else partner.probe
     return found
-
-
-def _as_normal(key: tuple[str, str], old: Snapshot, new: Snapshot) -> bool:
-    """Whether the worst of all switch states is the normal figure in both versions: that is told already."""
-    figure = key[1].removesuffix(IN_WORST)
-    if figure == key[1]:
-        return False
-    worst = (s.measures.get(key) for s in (old, new))
-    return all(one is None or not one.state for one in worst)
 
 
 def _by_subject(found: Iterator[Consequence]) -> dict[str, list[Consequence]]:

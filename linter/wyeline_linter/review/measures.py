@@ -75,6 +75,8 @@ VOLTAGE, ARRIVING, LOAD, WINDING, UNBALANCE = (
     "leg unbalance",
 )
 FAULT, SMALLEST, PEAK = "available fault", "smallest fault", "peak of a fault"
+SIZING, NEUTRAL = "load that wires and devices are sized by", "neutral current"
+"""Of boards; told where they do not simply go with the demand load."""
 IN_WORST = " in the worst switch state"
 """Stands behind the name of a figure that is the worst of all switch states."""
 CURRENT, DROP, LOADED = "demand current", "voltage drop", "lowest voltage under load"
@@ -161,7 +163,14 @@ def _load(view: View, name: str, load: dict[str, Any]) -> Iterator[Measured]:
     else:
         amount = None if demand is None else float(demand["va"])
         yield Measured(name, LOAD, amount, "VA", (), reasons, _LOADS)
-    if load["unbalance"] is not None and view.model.equipment[name].kind in BOARDS:
+    board = view.model.equipment[name].kind in BOARDS
+    sizing, neutral = load["sizing"], load["neutral"]
+    if board and sizing is not None and demand is not None:
+        legs = [amps for leg, amps in sizing["amps"].items() if leg != "N"]
+        yield Measured(name, SIZING, max(legs, default=float(sizing["va"])), "A" if legs else "VA")
+    if board and neutral is not None:
+        yield Measured(name, NEUTRAL, float(neutral["demand_a"]), "A")
+    if board and load["unbalance"] is not None:
         most = view.settings.balance
         # As the rule has it: on a nearly empty board unbalance harms nobody.
         full = loading is not None and loading.share > FULL_ENOUGH
