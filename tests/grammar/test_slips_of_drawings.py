@@ -127,7 +127,7 @@ MEANT = [
     ("panel LP-5 208Y/120 bus 225 A, main lugs only", "panel LP-5 208Y/120 bus 225 A, main lugs"),
     ("panel LP-5 208Y/120 bus 225 A, lugs only", "panel LP-5 208Y/120 bus 225 A, main lugs"),
     ("panel LP-5 208Y/120 bus 225 A, NEMA 3R", "panel LP-5 208Y/120 bus 225 A, enclosure NEMA-3R"),
-    ("panel LP-5 208Y/120 bus 225 A, NEMA 1, surface", "panel LP-5 208Y/120 bus 225 A, enclosure NEMA-1, mounting surface"),
+    (P + "NEMA 1, surface", P + "enclosure NEMA-1, mounting surface"),
     ("panel LP-5 208Y/120 bus 225 A, IP54", "panel LP-5 208Y/120 bus 225 A, enclosure IP54"),
     ("panel LP-5 208Y/120 bus 225 A, enclosure NEMA 3R", "panel LP-5 208Y/120 bus 225 A, enclosure NEMA-3R"),
     ("panel LP-5 208Y/120 bus 225 A, enclosure type 4X", "panel LP-5 208Y/120 bus 225 A, enclosure NEMA-4X"),
