@@ -268,7 +268,7 @@ def _count_of_wires(place: str, text: str) -> Problem:
     )
 
 
-_TO_NEUTRAL = {208: 120, 380: 220, 400: 230, 415: 240, 480: 277, 600: 347, 690: 400}
+_TO_NEUTRAL: dict[float, int] = {208: 120, 380: 220, 400: 230, 415: 240, 480: 277, 600: 347, 690: 400}
 """Volts between lines of the usual wyes, and to their neutral (ANSI C84.1, IEC 60038)."""
 _MOSTLY_WYE = frozenset({208, 380, 400, 415})
 """Voltages of boards that nearly always bring their neutral (common practice, no source)."""
