@@ -16,7 +16,7 @@ from wyeline_grammar.sources import Files, SourceError
 from wyeline_grammar.syntax import BlockSyntax
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.solved_figures import solved_figures
-from wyeline_linter.studies import study as studies_module
+from wyeline_linter.studies import all_studies as studies_module
 from wyeline_linter.studies.built import Built
 from wyeline_server.folding import folding_ranges
 from wyeline_server.formatting import format_document
