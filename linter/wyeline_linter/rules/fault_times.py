@@ -124,17 +124,17 @@ def _waits(body: Body) -> bool:
     return body.number("delay") is not None
 
 
-def _circuits_trip(board: Equipment) -> bool:
-    return any(trips_at_once(placed.circuit.body) for placed in board.circuits)
+def lines_with_device(view: View, of: Callable[[Body], bool]) -> Iterator[Line]:
+    """Feeders, and circuits of boards, with a device of their own whose statement says something."""
+    yield from feeders_with_device(view, of)
 
+    def some_circuit(board: Equipment) -> bool:
+        return any(of(placed.circuit.body) for placed in board.circuits)
 
-def _tripping(view: View) -> Iterator[Line]:
-    """Feeders and circuits that have a device of their own, where it is written when it trips."""
-    yield from feeders_with_device(view, trips_at_once)
-    boards = [e for e, some in view.studies.of_each("circuits trip", view.model.equipment, _circuits_trip) if some]
-    for board in sorted(boards, key=lambda e: (e.block.file, e.block.first_line)):
+    asked = view.studies.of_each(f"circuits {of.__name__}", view.model.equipment, some_circuit)
+    for board in sorted((e for e, says in asked if says), key=lambda e: (e.block.file, e.block.first_line)):
         for line in circuit_lines(view, board):
-            if line.guard is not None and line.guard.own and trips_at_once(line.body):
+            if line.guard is not None and line.guard.own and of(line.body):
                 yield line
 
 
@@ -191,7 +191,7 @@ def _loop_ohm(study: StateStudy, line: Line) -> complex | None:
 @SLOW.check
 def disconnection(view: View) -> Iterator[Finding]:
     """Lines of TN systems whose device says from where it trips at once; the worst switch state is told."""
-    for line in _tripping(view):
+    for line in lines_with_device(view, trips_at_once):
         arrangement = line.system.earthing.arrangement
         if arrangement in (Arrangement.TT, Arrangement.IT) or line.system.earth is None or own_electrode(line.target):
             continue
@@ -245,7 +245,7 @@ def _lower(line: Line, trip: Trip, amps: float) -> tuple[Fix, ...]:
 def second_fault(view: View) -> Iterator[Finding]:
     """Two faults at the far ends of two lines like this one: half the line voltage drives each loop."""
     study = view.studies.normal
-    for line in _tripping(view):
+    for line in lines_with_device(view, trips_at_once):
         if line.system.earthing.arrangement is not Arrangement.IT or has_rcd(view, line):
             continue
         trip, loop = trip_of(line.body), _loop_to_source(view, study, line)

@@ -5,13 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Equipment
 from wyeline_grammar.model import Body
 from wyeline_linter.earthing import own_electrode
 from wyeline_linter.findings import Finding, Severity
-from wyeline_linter.protection.circuits import circuit_lines
 from wyeline_linter.protection.lines import Line
-from wyeline_linter.rules.fault_times import SLOW, feeders_with_device, has_rcd, least_earth_a, trips_at_once
+from wyeline_linter.rules.fault_times import SLOW, has_rcd, least_earth_a, lines_with_device, trips_at_once
 from wyeline_linter.rules.line_findings import about, amps_text
 from wyeline_linter.systems import Arrangement
 from wyeline_linter.tables import Looked
@@ -32,20 +30,6 @@ def fused(body: Body) -> bool:
     return body.text("fuse") == "gG"
 
 
-def _circuits_fused(board: Equipment) -> bool:
-    return any(fused(placed.circuit.body) for placed in board.circuits)
-
-
-def _lines(view: View) -> Iterator[Line]:
-    """Feeders and circuits behind gG fuses of their own."""
-    yield from feeders_with_device(view, fused)
-    boards = [e for e, some in view.studies.of_each("circuits fused", view.model.equipment, _circuits_fused) if some]
-    for board in sorted(boards, key=lambda e: (e.block.file, e.block.first_line)):
-        for line in circuit_lines(view, board):
-            if line.guard is not None and line.guard.own and fused(line.body):
-                yield line
-
-
 def _has_short_time(line: Line, amps: float) -> bool:
     """Whether it is a last circuit that has less time than a distribution circuit."""
     if line.circuit is None and (line.target is None or line.target.kind not in _LAST):
@@ -59,7 +43,7 @@ def fuse_opens_late(view: View) -> Iterator[Finding]:
     """Distribution circuits have 5 s (411.3.2.3), and so has no last circuit more. Of the shorter time of small last
     circuits the gates tell only one side: a fuse that has opened within 0.1 s is fast enough, below that its curve
     decides."""
-    for line in _lines(view):
+    for line in lines_with_device(view, fused):
         arrangement = line.system.earthing.arrangement
         if arrangement in (Arrangement.TT, Arrangement.IT) or line.system.earth is None or line.guard is None:
             continue

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.earthing import own_electrode
-from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
+from wyeline_linter.findings import Finding, Fix, Severity
 from wyeline_linter.grounding_conductors import (
     bonding_jumper,
     equipment_ground,
@@ -19,7 +19,7 @@ from wyeline_linter.network import makes_system
 from wyeline_linter.protection.currents import current_of
 from wyeline_linter.protection.lines import METAL_RACEWAYS, Line
 from wyeline_linter.protection.purposes import Purpose, purpose_of
-from wyeline_linter.rules.line_findings import about, line_text
+from wyeline_linter.rules.line_findings import about, line_text, wires_fix
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.protective_conductors import LEAST_PEN_MM2
 from wyeline_linter.rules.registry import rule
@@ -294,17 +294,9 @@ def _jumper(view: View, line: Line) -> Iterator[Finding]:
 
 def _ground_fix(line: Line, size: str) -> tuple[Fix, ...]:
     """The same wires with another ground."""
-    return _rewritten(
+    return wires_fix(
         line, wires_text(line.wiring._replace(ground=size), iec=not line.us), f"Make the ground {size_text(size)}"
     )
-
-
-def _rewritten(line: Line, text: str, title: str) -> tuple[Fix, ...]:
-    conductors = line.body.conductors
-    if conductors is None:
-        return ()
-    span = conductors.span
-    return (Fix(title, (Edit(line.block, span.line, span.start, span.line, span.end, text),), Safety.LOOK),)
 
 
 def _as_pen(view: View, line: Line) -> tuple[Fix, ...]:
@@ -317,7 +309,7 @@ def _as_pen(view: View, line: Line) -> tuple[Fix, ...]:
     if area_mm2(wiring.neutral) < LEAST_PEN_MM2.get(wiring.metal, math.inf) * _SLACK:
         return ()
     text = wires_text(wiring._replace(ground=wiring.neutral, ground_role="PEN"), iec=True)
-    return _rewritten(line, text, f"Call the neutral what it is in this supply: `{text}`")
+    return wires_fix(line, text, f"Call the neutral what it is in this supply: `{text}`")
 
 
 def _jumper_beside(view: View, line: Line) -> Looked[str] | None:
@@ -355,4 +347,4 @@ def _with_ground(view: View, line: Line, role: str) -> tuple[Fix, ...]:
             return ()
         wiring = wiring._replace(ground=made.size.value)
     text = wires_text(wiring, iec=not line.us)
-    return _rewritten(line, text, f"Bring one along: `{text}`")
+    return wires_fix(line, text, f"Bring one along: `{text}`")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Place
-from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity
+from wyeline_linter.findings import Edit, Finding, Fix, Related, Safety, Severity
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.registry import Rule
@@ -52,6 +52,16 @@ def rating_fix(line: Line, amps: float, title: str = "") -> tuple[Fix, ...]:
 
     edit = rating_edit(line.block, line.body, amps)
     return (Fix(title or f"Make the device {edit.text}", (edit,), Safety.LOOK),) if edit is not None else ()
+
+
+def wires_fix(line: Line, text: str, title: str = "") -> tuple[Fix, ...]:
+    """A fix that writes a line's wires, with all that is said of them, as ``text``; none where it has none written."""
+    conductors = line.body.conductors
+    if conductors is None:
+        return ()
+    span = conductors.span
+    edit = Edit(line.block, span.line, span.start, span.line, span.end, text)
+    return (Fix(title or f"Write the wires as `{text}`", (edit,), Safety.LOOK),)
 
 
 def device_words(line: Line) -> str:

@@ -7,10 +7,10 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.earthing import own_electrode
-from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, append_phrase, delete_phrase
+from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase, delete_phrase
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.rules.connection import clause_of
-from wyeline_linter.rules.line_findings import about, line_text
+from wyeline_linter.rules.line_findings import about, line_text, wires_fix
 from wyeline_linter.rules.registry import NotAccepted, rule
 from wyeline_linter.sizing.writing import wires_text
 from wyeline_linter.system_words import earthing_in_words
@@ -185,19 +185,10 @@ def earth_carried(view: View, line: Line) -> Iterator[Finding]:
         change=f"Leave the {role} out" + (" and write the neutral as `N`" if wiring.pen else "")
         + f", or leave `earthing TT` at `{board.name}` out.",
         fixes=(
-            *_rewritten(line, wires_text(bare, iec=True)),
+            *wires_fix(line, wires_text(bare, iec=True)),
             *_without(board, f"Leave `earthing TT` at `{board.name}` out"),
         ),
     )  # fmt: skip
-
-
-def _rewritten(line: Line, text: str) -> tuple[Fix, ...]:
-    conductors = line.body.conductors
-    if conductors is None or conductors.span is None:
-        return ()
-    span = conductors.span
-    edit = Edit(line.block, span.line, span.start, span.line, span.end, text)
-    return (Fix(f"Write the wires as `{text}`", (edit,), Safety.LOOK),)
 
 
 def _without(board: Equipment, title: str) -> tuple[Fix, ...]:
@@ -229,7 +220,7 @@ def _pen(view: View, line: Line) -> Iterator[Finding]:
         found=line_text(line),
         needed="a neutral, and a PE that is tied to the electrode alone",
         change="Write `+ N` and `+ PE`.",
-        fixes=_rewritten(line, wires_text(apart, iec=True)),
+        fixes=wires_fix(line, wires_text(apart, iec=True)),
     )  # fmt: skip
 
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
+from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.protection.lines import Line
-from wyeline_linter.rules.line_findings import about, line_text
+from wyeline_linter.rules.line_findings import about, line_text, wires_fix
 from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.sizing.writing import wires_text
@@ -58,16 +58,8 @@ def _count(line: Line) -> tuple[int, bool] | None:
 
 
 @FEW.check
-def too_few_on_a_feeder(view: View, line: Line) -> Iterator[Finding]:
-    yield from _too_few(view, line)
-
-
 @FEW.also("line")
-def too_few_on_a_circuit(view: View, line: Line) -> Iterator[Finding]:
-    yield from _too_few(view, line)
-
-
-def _too_few(view: View, line: Line) -> Iterator[Finding]:
+def too_few(view: View, line: Line) -> Iterator[Finding]:
     counted = _count(line)
     if counted is None:
         return
@@ -85,21 +77,13 @@ def _too_few(view: View, line: Line) -> Iterator[Finding]:
         found=f"{line_text(line)}: {have} beside {line.wiring.ground_role or 'what is earthed'}",
         needed="a leg and its neutral" if alone else f"{legs} wires of one size, and the neutral where one is used",
         change=f"Write `{text}`.",
-        fixes=_rewritten(line, text),
+        fixes=wires_fix(line, text),
     )  # fmt: skip
 
 
 @LEFT_OVER.check
-def left_over_on_a_feeder(view: View, line: Line) -> Iterator[Finding]:
-    yield from _left_over(view, line)
-
-
 @LEFT_OVER.also("line")
-def left_over_on_a_circuit(view: View, line: Line) -> Iterator[Finding]:
-    yield from _left_over(view, line)
-
-
-def _left_over(view: View, line: Line) -> Iterator[Finding]:
+def left_over(view: View, line: Line) -> Iterator[Finding]:
     """A cable is bought with the cores it has; only wires that are pulled one by one are counted."""
     counted = _count(line)
     conductors = line.body.conductors
@@ -118,14 +102,5 @@ def _left_over(view: View, line: Line) -> Iterator[Finding]:
         found=f"{line_text(line)}: {over} that no figure knows of",
         needed=f"{legs} and a neutral" if not named else f"{legs} beside the neutral",
         change=f"Write `{text}`; circuits that share the run say `with`, and wires for switching go into a note.",
-        fixes=_rewritten(line, text),
+        fixes=wires_fix(line, text),
     )  # fmt: skip
-
-
-def _rewritten(line: Line, text: str) -> tuple[Fix, ...]:
-    conductors = line.body.conductors
-    if conductors is None:
-        return ()
-    span = conductors.span
-    edit = Edit(line.block, span.line, span.start, span.line, span.end, text)
-    return (Fix(f"Write `{text}`", (edit,), Safety.LOOK),)
