@@ -60,6 +60,7 @@ class StudiesApart:
             os.close(writer)
             return
         if self._process == 0:
+            os.close(self._answer)  # else an answer that nobody reads any more would wait for its own reader
             _study(analysis, writer, here)
         os.close(writer)
 

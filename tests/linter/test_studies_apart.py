@@ -159,6 +159,20 @@ def test_a_copy_whose_check_was_killed_ends(site: Path) -> None:
         time.sleep(0.05)
 
 
+def test_a_copy_with_an_answer_that_nobody_reads_any_more_ends(site: Path) -> None:
+    """It has worked everything out when its check is killed, and its answer is more than a pipe holds."""
+    late = """import wyeline_linter.analysis as a, wyeline_linter.finding_records as r
+a.Analysis._check_model = killed
+parent = os.getpid()
+def study_findings(self):
+    while os.getppid() == parent: time.sleep(0.01)
+    return [None]
+a.Analysis.study_findings = study_findings
+r.to_record = lambda *_: "x" * 300_000"""
+    code, _, errors = checked(site, late.replace("killed", "lambda *_: (time.sleep(0.5), os.kill(parent, 9))"))
+    assert code == -9 and errors.split()[0] == "copy"
+
+
 def _runs(process: str) -> bool:
     try:
         state = Path(f"/proc/{process}/stat").read_text().rpartition(") ")[2][0]
