@@ -223,9 +223,7 @@ class Studying:
 
     def _start(self, run: _Run) -> None:
         loop = asyncio.get_running_loop()
-        if self._memory_timer is not None:
-            self._memory_timer.cancel()
-            self._memory_timer = None
+        self._keep_memory()
         self._run = run
         run.study.at_work = True
         gc.disable()  # walking all that a study makes would stall a keystroke, and next to nothing of it is a circle
@@ -241,7 +239,6 @@ class Studying:
         sys.setswitchinterval(_USUAL_SWITCH_S)
         gc.enable()
         gc.freeze()
-        self._memory_timer = asyncio.get_running_loop().call_later(KEPT_S, _give_back_apart)
         if self._progress_timer is not None:
             self._progress_timer.cancel()
             self._progress_timer = None
@@ -251,6 +248,7 @@ class Studying:
         outcome = run.outcome
         if self.server.state != "ready":
             return
+        self._memory_timer = asyncio.get_running_loop().call_later(KEPT_S, _give_back_apart)
         if isinstance(outcome, _Solved):
             self._solved.append((run, outcome))
         elif not isinstance(outcome, _EndedError):
@@ -259,6 +257,12 @@ class Studying:
             if outcome is not None:
                 self.server.failed("studying", outcome)
         self._next()
+
+    def _keep_memory(self) -> None:
+        """A study needs it again, or the session ends and the system takes it all."""
+        if self._memory_timer is not None:
+            self._memory_timer.cancel()
+            self._memory_timer = None
 
     def _show(self) -> None:
         """Show what was found, where the text is still the one that was studied."""
@@ -294,6 +298,7 @@ class Studying:
     def end(self) -> None:
         """The session ends: leave no thread at work, but do not wait for long."""
         self._stop()
+        self._keep_memory()
         thread = self._run.thread if self._run is not None else None
         if thread is not None:
             thread.join(2.0)

@@ -97,6 +97,12 @@ class Conversation:
             )
         )
 
+    @property
+    def studying(self) -> studying.Studying:
+        (at_rest,) = [work.__self__ for work in self.server.resting if getattr(work, "__name__", "") == "look"]
+        assert isinstance(at_rest, studying.Studying)
+        return at_rest
+
     async def end(self) -> int:
         await self.ask("shutdown", None)
         self.tell("exit", None)
@@ -254,9 +260,8 @@ async def test_rest_counts_from_when_a_key_came_not_from_when_it_was_handled(mon
     talk.write_text(SITE)
     await talk.until(lambda _: talk.published())
     came_s = inbox.change_came_s
-    (at_rest,) = [work.__self__ for work in talk.server.resting if getattr(work, "__name__", "") == "look"]
-    assert isinstance(at_rest, studying.Studying) and at_rest._timer is not None
-    assert at_rest._timer.when() == came_s + 30.0 and came_s < asyncio.get_running_loop().time()
+    timer = talk.studying._timer
+    assert timer is not None and timer.when() == came_s + 30.0 and came_s < asyncio.get_running_loop().time()
     await talk.ask("textDocument/codeLens", {"textDocument": {"uri": URI}})
     assert inbox.change_came_s == came_s, "a request is no change"
     talk.tell("workspace/didChangeConfiguration", {"settings": {}})
@@ -270,6 +275,7 @@ async def test_memory_of_studies_is_given_back_once_none_has_run_for_a_while(mon
     loop = asyncio.get_running_loop()
     monkeypatch.setattr(studying, "give_back", lambda: loop.call_soon_threadsafe(given.set))
     monkeypatch.setattr(studying, "REST_S", 0.05)
+    monkeypatch.setattr(studying, "KEPT_S", 600.0)
     talk = Conversation({})
     talk.write_text(SITE)
     await talk.weak("rated 14 kA")
@@ -279,6 +285,18 @@ async def test_memory_of_studies_is_given_back_once_none_has_run_for_a_while(mon
     await talk.weak("rated 14 kA")
     await asyncio.wait_for(given.wait(), 20)
     assert await talk.end() == 0
+
+
+async def test_an_ended_session_hands_back_no_memory_later(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(studying, "REST_S", 0.05)
+    monkeypatch.setattr(studying, "KEPT_S", 600.0)
+    talk = Conversation({})
+    talk.write_text(SITE)
+    await talk.weak("rated 14 kA")
+    timer = talk.studying._memory_timer
+    assert timer is not None and not timer.cancelled()
+    assert await talk.end() == 0
+    assert timer.cancelled(), "its loop may be another session's by now"
 
 
 async def test_a_model_built_anew_as_its_study_ends_is_studied_again(monkeypatch: pytest.MonkeyPatch) -> None:
