@@ -10,7 +10,7 @@ from typing import NamedTuple
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.model import Body
 from wyeline_grammar.vocabulary import BOARDS
-from wyeline_linter.earthing import own_electrode
+from wyeline_linter.earthing import own_electrode, parts_electrode_ohm, source_electrode_ohm
 
 _SHARING = BOARDS | {"busway"}
 
@@ -32,7 +32,8 @@ class Ahead(NamedTuple):
     way (None: there is none whose rating is written), ``device_at`` the feeder or equipment that holds it, ``rcds``
     the RCDs on the way, the nearest last, ``board`` the first board behind the maker, ``lugs`` the boards whose bus
     is passed on by lugs since that device. ``electrode_ohm`` is the resistance of the earth electrode written at the
-    maker, or at the last board on the way that has one of its own.
+    maker, or at the last board on the way that has one of its own; ``source_ohm`` that of the electrode that earths the
+    system itself, at the maker.
     """
 
     maker: str
@@ -42,6 +43,7 @@ class Ahead(NamedTuple):
     board: str = ""
     lugs: tuple[str, ...] = ()
     electrode_ohm: float | None = None
+    source_ohm: float | None = None
 
     @property
     def rcd_a(self) -> float | None:
@@ -49,9 +51,10 @@ class Ahead(NamedTuple):
         return self.rcds[-1].amps if self.rcds else None
 
 
-def at_maker(maker: Equipment) -> Ahead:
-    """Nothing yet: the way begins at what makes the voltage."""
-    return Ahead(maker.name, electrode_ohm=maker.body.number("resistance"))
+def at_maker(maker: Equipment, declared: Body | None, *, tt: bool) -> Ahead:
+    """Nothing yet: the way begins at what makes the voltage, by name where ``declared`` says more of its system."""
+    parts_ohm = parts_electrode_ohm(maker, declared)
+    return Ahead(maker.name, electrode_ohm=parts_ohm, source_ohm=source_electrode_ohm(maker, declared, tt=tt))
 
 
 def through_feeder(feeder: Feeder, ahead: Ahead | None, onward: Ahead | None) -> Ahead:
@@ -68,7 +71,7 @@ def through_feeder(feeder: Feeder, ahead: Ahead | None, onward: Ahead | None) ->
         found = onward
     rating, residual = feeder.body.number("rating"), residual_device(feeder.body, feeder.key)
     if rating is not None:
-        found = Ahead(found.maker, rating, feeder.key, found.rcds, found.board, (), found.electrode_ohm)
+        found = found._replace(device_a=rating, device_at=feeder.key, lugs=())
     return found if residual is None else found._replace(rcds=(*found.rcds, residual))
 
 

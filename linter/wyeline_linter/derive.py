@@ -193,7 +193,7 @@ class Derivation:
         equipment = self.model.equipment[name]
         if makes_system(equipment):
             made = self._made(equipment, equipment.primary)
-            self.states[name] = EquipmentState(None, made, None, None, at_maker(equipment))
+            self.states[name] = EquipmentState(None, made, None, None, self._begun(equipment, equipment.primary, made))
             return
         feeder = self.network.supply.get(name)
         if feeder is None:
@@ -206,11 +206,12 @@ class Derivation:
             self.states[name] = EquipmentState(arriving, here, None, ahead, onward_of(equipment, ahead))
         elif equipment.kind == "transformer":
             made, winding = self._transformed(equipment, arriving)
-            self.states[name] = EquipmentState(arriving, made, winding, ahead, at_maker(equipment))
+            onward = self._begun(equipment, equipment.secondary, made)
+            self.states[name] = EquipmentState(arriving, made, winding, ahead, onward)
         else:
             side = equipment.secondary if equipment.arrow else equipment.primary
             made = self._made(equipment, side) if feeder is not None else NOT_FED
-            self.states[name] = EquipmentState(arriving, made, None, ahead, at_maker(equipment))
+            self.states[name] = EquipmentState(arriving, made, None, ahead, self._begun(equipment, side, made))
 
     def _earthed(self, equipment: Equipment, arriving: SystemState) -> SystemState:
         """What arrives, as TT where the board has an electrode of its own: a TN system may end there (IEC 60364-1,
@@ -221,6 +222,12 @@ class Derivation:
         if found.frequency_hz == 0 or not found.earthing.solid or found.earthing.arrangement is Arrangement.TT:
             return arriving
         return Known(found.behind_own_electrode())
+
+    def _begun(self, maker: Equipment, side: SystemRef | None, made: SystemState) -> Ahead:
+        """The way that begins at what makes a system, with the electrodes written at it or at the declared system."""
+        declared = self.model.system(side.name) if side is not None and side.name is not None else None
+        tt = isinstance(made, Known) and made.system.earthing.arrangement is Arrangement.TT
+        return at_maker(maker, declared[1].body if declared is not None else None, tt=tt)
 
     def _ahead(self, feeder: Feeder) -> Ahead:
         above = self.states.get(feeder.source.name)

@@ -6,6 +6,7 @@ import enum
 from typing import NamedTuple
 
 from wyeline_grammar.linking import Equipment
+from wyeline_grammar.model import Body
 from wyeline_grammar.notation import Voltage, VoltageForm
 from wyeline_grammar.vocabulary import BOARDS
 
@@ -103,3 +104,19 @@ def own_electrode(equipment: Equipment | None) -> bool:
     if equipment is None or equipment.kind not in BOARDS:
         return False
     return equipment.body.text("earthing") == Arrangement.TT.value
+
+
+def parts_electrode_ohm(equipment: Equipment, declared: Body | None) -> float | None:
+    """The electrode of metal parts (R_A) behind what makes a TT system or a board with its own, in ohm; None: not
+    written. ``declared`` is what is said of the declared system that it makes."""
+    return _first(equipment, declared, ("resistance",))
+
+
+def source_electrode_ohm(equipment: Equipment, declared: Body | None, *, tt: bool) -> float | None:
+    """The electrode at what makes a system (R_B), in ohm; in TN it is the only one there is. None: not written."""
+    return _first(equipment, declared, ("source-resistance",) if tt else ("source-resistance", "resistance"))
+
+
+def _first(equipment: Equipment, declared: Body | None, keys: tuple[str, ...]) -> float | None:
+    bodies = (equipment.body,) if declared is None else (equipment.body, declared)
+    return next((ohm for body in bodies for key in keys if (ohm := body.number(key)) is not None), None)

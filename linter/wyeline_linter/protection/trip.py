@@ -18,11 +18,12 @@ class Trip(NamedTuple):
     text: str
 
 
-def trip_of(body: Body, rating: float | None = None) -> Trip | None:
-    """The trip of a device; None where neither curve nor setting is written (a fuse's curve is the maker's)."""
-    own = body.number("rating") if rating is None else rating
+def trip_of(body: Body, rating: float | None = None, *, within_s: float = math.inf) -> Trip | None:
+    """The trip of a device, of ``rating`` where that is not the one written; None where neither curve nor setting is
+    written (a fuse's curve is the maker's). A pickup that waits longer than ``within_s`` is passed over."""
+    own, delay_s = body.number("rating") if rating is None else rating, body.number("delay") or 0.0
     for key in ("pickup", "instantaneous"):
-        fact = body.facts.get(key)
+        fact = body.facts.get(key) if key != "pickup" or delay_s <= within_s else None
         if fact is not None and isinstance(fact.value.data, float | int):
             if fact.value.dimension == "current":
                 return Trip(fact.number, key, f"{key} {fact.value.text}")
@@ -40,6 +41,15 @@ def curve_times(curve: str) -> float | None:
     tables: Basis = basis("iec")
     found = tables.number("trip-bands", (curve,), "trip")
     return found.value if isinstance(found, Looked) else None
+
+
+def fuse_opens(tables: Basis, body: Body, rating: float, column: str) -> Looked[float] | None:
+    """The current from which every gG fuse of a rating has opened, ``within_5s`` or ``within_100ms``; None where the
+    device is none, or the standard's gates do not hold its rating."""
+    if body.text("fuse") != "gG":
+        return None
+    found = tables.number("fuse-gates", (f"{rating:g}",), column)
+    return found if isinstance(found, Looked) else None
 
 
 def impedance_ohm(volts: float, amps: float, x_over_r: float | None) -> complex:

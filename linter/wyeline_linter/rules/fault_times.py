@@ -5,22 +5,23 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Equipment, Feeder, Place
+from wyeline_grammar.linking import Equipment, Place
 from wyeline_grammar.model import Body
 from wyeline_linter.conductor_sizes import area_mm2
-from wyeline_linter.earthing import own_electrode
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, replace
 from wyeline_linter.protection.circuits import circuit_lines
+from wyeline_linter.protection.disconnection import in_tt, longest_fault_s
+from wyeline_linter.protection.fault_loop import has_rcd, least_earth_a, second_fault_a
 from wyeline_linter.protection.lines import Line, feeder_line
-from wyeline_linter.protection.trip import Trip, curve_times, impedance_ohm, trip_of
+from wyeline_linter.protection.trip import Trip, curve_times, trip_of
 from wyeline_linter.protection.withstand import withstand_of
 from wyeline_linter.rules.line_findings import about, amps_text, line_text
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.systems import NEUTRAL, Arrangement
+from wyeline_linter.systems import Arrangement
+from wyeline_linter.tables import Looked
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
-    from wyeline_linter.studies.study import StateStudy
+    from wyeline_linter.view import View
 
 _IEC = (
     'project "Annex"\n  basis iec\n  revision "A"\n'
@@ -138,65 +139,16 @@ def lines_with_device(view: View, of: Callable[[Body], bool]) -> Iterator[Line]:
                 yield line
 
 
-def has_rcd(view: View, line: Line) -> bool:
-    """Whether a residual current device sees an earth fault on the line."""
-    if "rcd" in line.body.facts or "gfci" in line.body.flags:
-        return True
-    state = view.state(line.source.name)
-    return state is not None and state.onward is not None and state.onward.rcd_a is not None
-
-
-def _end_earth_a(study: StateStudy, line: Line) -> float | None:
-    """The smallest current of a leg to the protective conductor at the far end; None where it is not known."""
-    faults = study.smallest
-    if line.feeder is not None:
-        target = line.target
-        if target is None or study.connectivity.supply.get(target.name) is not line.feeder:
-            return None
-        found = faults.at(target.name, entering=True).get("line-ground")
-        return found.amperes if found is not None else None
-    found = faults.at(line.source.name).get("line-ground")
-    if found is None or not found.amperes:
-        return None
-    loop = _loop_ohm(study, line)
-    if loop is None:
-        return None
-    bus = faults.bus(line.source.name)
-    factor = faults.voltage_factor(bus) if bus is not None else 1.0  # which the fault at the board holds already
-    volts = max(line.system.volts_to_ground(leg) for leg in line.system.legs) * factor
-    behind = impedance_ohm(volts, found.amperes, found.x_over_r)
-    return volts / abs(behind + loop)
-
-
-def _loop_ohm(study: StateStudy, line: Line) -> complex | None:
-    """Leg and protective conductor of a circuit, hot, there and back."""
-    from wyeline_linter.studies.case import Case
-    from wyeline_linter.studies.line_impedance import conduit_of, line_data
-
-    data = line_data(
-        line.body,
-        key=f"{line.subject} {line.position}".strip(),
-        place=line.place,
-        legs=len(line.system.legs),
-        neutral=NEUTRAL in line.system.conductors,
-        chosen=line.tables,
-        case=Case.MIN,
-        conduit=conduit_of(line.body.raceway, study.stuff_of),
-    )
-    if data.leg is None or data.protective is None:
-        return None
-    return data.leg + data.protective
-
-
 @SLOW.check
 def disconnection(view: View) -> Iterator[Finding]:
-    """Lines of TN systems whose device says from where it trips at once; the worst switch state is told."""
+    """Lines of TN systems whose device says from where it trips in time; the worst switch state is told."""
     for line in lines_with_device(view, trips_at_once):
-        arrangement = line.system.earthing.arrangement
-        if arrangement in (Arrangement.TT, Arrangement.IT) or line.system.earth is None or own_electrode(line.target):
+        allowed = longest_fault_s(line)
+        if allowed is None or in_tt(line) or has_rcd(view, line):
             continue
-        trip = trip_of(line.body)
-        if trip is None or has_rcd(view, line) or line.system.frequency_hz == 0:
+        trip = trip_of(line.body, within_s=allowed.value)
+        if trip is None:
+            yield _waits_too_long(view, line, allowed)
             continue
         worst = least_earth_a(view, line)
         if worst is None or worst[0] >= trip.amps * 0.9995:
@@ -209,20 +161,20 @@ def disconnection(view: View) -> Iterator[Finding]:
             needed=f"{amps_text(trip.amps)} or more, or a residual current device",
             change=_TRIP_SOONER,
             place=line.place_of(trip.key),
-            fixes=_lower(line, trip, worst[0]),
+            fixes=(*_lower(line, trip, worst[0]), *larger_to_trip(view, line)),
         )  # fmt: skip
 
 
-def least_earth_a(view: View, line: Line) -> tuple[float, str] | None:
-    """The smallest earth fault at the far end of a line in any switch state, A, and the words for that state."""
-    from wyeline_linter.studies.scenarios import when
-
-    best: tuple[float, str] | None = None
-    for study in view.studies.for_faults():
-        amps = _end_earth_a(study, line)
-        if amps is not None and amps > 0 and (best is None or amps < best[0]):
-            best = amps, when(study.state)
-    return best
+def _waits_too_long(view: View, line: Line, allowed: Looked[float]) -> Finding:
+    fact = line.body.facts["delay"]
+    return about(
+        view, SLOW, line,
+        f"the device of {line.where} waits {fact.value.text} in an earth fault; {allowed.value:g} s is the most",
+        found=f"delay {fact.value.text}, and no trip without it",
+        needed=f"{allowed.value:g} s at the most ({allowed}), or a residual current device",
+        change="Shorten the delay, or write from where it trips without one (`instantaneous`).",
+        place=line.place_of("delay"),
+    )  # fmt: skip
 
 
 def _lower(line: Line, trip: Trip, amps: float) -> tuple[Fix, ...]:
@@ -243,20 +195,13 @@ def _lower(line: Line, trip: Trip, amps: float) -> tuple[Fix, ...]:
 
 @SECOND.check
 def second_fault(view: View) -> Iterator[Finding]:
-    """Two faults at the far ends of two lines like this one: half the line voltage drives each loop."""
-    study = view.studies.normal
     for line in lines_with_device(view, trips_at_once):
         if line.system.earthing.arrangement is not Arrangement.IT or has_rcd(view, line):
             continue
-        trip, loop = trip_of(line.body), _loop_to_source(view, study, line)
-        if trip is None or loop is None or line.wiring.ground is None:
-            continue
-        neutral = line.system.has_neutral and line.wiring.neutral is not None
-        volts = line.system.nominal.neutral_v if neutral else line.system.widest_v
-        if not volts:
-            continue
-        amps = volts / (2 * abs(loop))
-        if amps >= trip.amps * 0.9995:
+        allowed = longest_fault_s(line)
+        trip = trip_of(line.body, within_s=allowed.value) if allowed is not None else None
+        amps = second_fault_a(view, line) if trip is not None and line.wiring.ground is not None else None
+        if trip is None or amps is None or amps >= trip.amps * 0.9995:
             continue
         yield about(
             view, SECOND, line,
@@ -266,25 +211,8 @@ def second_fault(view: View) -> Iterator[Finding]:
             needed=f"{amps_text(trip.amps)} or more, or a residual current device on every circuit",
             change=_TRIP_SOONER,
             place=line.place_of(trip.key),
-            fixes=_lower(line, trip, amps),
+            fixes=(*_lower(line, trip, amps), *larger_to_trip(view, line)),
         )  # fmt: skip
-
-
-def _loop_to_source(view: View, study: StateStudy, line: Line) -> complex | None:
-    """Leg and protective conductor from what makes the system to the far end of a line."""
-    total = _loop_ohm(study, line)
-    name = line.source.name
-    while total is not None and name != line.maker:
-        feeder: Feeder | None = view.network.supply.get(name)
-        above = feeder_line(view, feeder) if feeder is not None else None
-        if above is None or above.maker != line.maker:
-            return None
-        part = _loop_ohm(study, above)
-        if part is None:
-            return None
-        total += part
-        name = above.source.name
-    return total
 
 
 @UNSEEN.check
@@ -352,9 +280,17 @@ def thermal_limit(view: View) -> Iterator[Finding]:
         )  # fmt: skip
 
 
+def larger_to_trip(view: View, line: Line) -> tuple[Fix, ...]:
+    """Wires of a feeder that let its device trip on an earth fault; none where no wires do."""
+    from wyeline_linter.sizing.tripping import wires_let_it_trip
+
+    return _larger(view, line) if line.feeder is not None and wires_let_it_trip(view, line) else ()
+
+
 def _larger(view: View, line: Line) -> tuple[Fix, ...]:
+    """Wires of a feeder that its faults allow."""
     from wyeline_linter.sizing.lines import Proposal, size_feeder
 
     assert line.feeder is not None
-    made = size_feeder(view, line.feeder, withstand=True)
+    made = size_feeder(view, line.feeder, faults=True)
     return (made.fix(),) if isinstance(made, Proposal) and made.changes else ()

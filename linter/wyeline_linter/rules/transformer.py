@@ -255,7 +255,7 @@ def primary_nuisance(view: View, equipment: Equipment) -> Iterator[Finding]:
             change="Choose a larger device, or a smaller transformer.",
             subject=equipment.name,
             clause=clause_of(view, NUISANCE),
-            fixes=_larger_device(view, holder, rated),
+            fixes=_larger_device(view, holder, equipment, rated),
         )
         return
     fact = holder.body.facts.get("instantaneous") if holder is not None else None
@@ -275,13 +275,19 @@ def primary_nuisance(view: View, equipment: Equipment) -> Iterator[Finding]:
         )
 
 
-def _larger_device(view: View, holder: Feeder | None, rated_a: float) -> tuple[Fix, ...]:
-    """The next standard device above 125 % of the rated current, in place of the one written."""
+def _larger_device(view: View, holder: Feeder | None, transformer: Equipment, rated_a: float) -> tuple[Fix, ...]:
+    """The next standard device above 125 % of the rated current, in place of the one written, with wires for it where
+    those written are too small."""
     found = rating_at_least(view.tables, 1.25 * rated_a) if view.tables is not None and holder is not None else None
     if found is None or isinstance(found, NotListed) or holder is None or "rating" not in holder.body.facts:
         return ()
+    from wyeline_linter.sizing.lines import Proposal, size_feeder
     from wyeline_linter.sizing.writing import rating_edit
 
+    if holder.body.conductors is not None and holder.target.name == transformer.name:
+        made = size_feeder(view, holder, carries_a=rated_a)
+        if isinstance(made, Proposal) and made.wires and made.changes:
+            return (made.fix(),)
     edit = rating_edit(holder.block, holder.body, found.value)
     return (Fix(f"Make the device {found.value:g} A", (edit,), Safety.LOOK),) if edit is not None else ()
 

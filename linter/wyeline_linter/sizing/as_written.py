@@ -10,8 +10,8 @@ from wyeline_linter.protection.currents import Current, laid_with
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.protection.purposes import Purpose
 from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring
-from wyeline_linter.sizing.choosing import beside_of, choose, demand_of
-from wyeline_linter.sizing.steps import Sized, generous, serves
+from wyeline_linter.sizing.choosing import beside_of, choose, demand_of, least_pen
+from wyeline_linter.sizing.steps import NO_FAULTS, Faults, Sized, generous, serves
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
@@ -35,12 +35,12 @@ def as_written_serves(
 
 
 def live_wires_serve(
-    view: View, line: Line, current: Current, purpose: Purpose, *, laid: Laid | None, fault_mm2: float | None = None
+    view: View, line: Line, current: Current, purpose: Purpose, *, laid: Laid | None, faults: Faults = NO_FAULTS
 ) -> bool:
     have = line.wiring
     if laid is None or len(have.temperatures_c) != 1:
         return False
-    want = demand_of(view, line, current, purpose, have)._replace(fault_mm2=fault_mm2)
+    want = demand_of(view, line, current, purpose, have)._replace(faults=faults)
     cable_60 = have.insulation in CABLES_AT_60
     return serves(line.tables, have.metal, have.temperatures_c[0], laid, want, have.sets, have.size, cable_60=cable_60)
 
@@ -66,8 +66,8 @@ def beside_written(
         return beside
     made, more = beside
     if have.ground is not None and made.ground is not None:
-        larger = max(have.ground, made.ground, key=area_mm2)
-        made = made._replace(ground=have.ground if have.ground_role == "PEN" else larger)
+        asked = least_pen(line, have.size) if have.pen else made.ground
+        made = made._replace(ground=max(have.ground, asked, key=area_mm2))
     more = [*(f"{s.size} {s.governed}: {s.text}".lstrip() for s in sized_wires.steps), *more]
     return _neutral_kept(have, made, more)
 

@@ -54,7 +54,7 @@ def sizings(analysis: Analysis, name: str | None = None) -> Iterator[Sizing]:
     """
     feeders, machines = _named(analysis, name)
     for feeder in feeders:
-        found = size_feeder(analysis.view, feeder, withstand=True)
+        found = size_feeder(analysis.view, feeder, faults=True)
         yield _not_sized(found) if isinstance(found, NotSized) else _of_line(found)
     for machine in machines:
         yield _of_machine(_machine(analysis, machine))

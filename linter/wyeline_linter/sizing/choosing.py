@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
+from wyeline_linter.conductor_sizes import area_mm2
+from wyeline_linter.grounding_conductors import protective_conductor
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.currents import Current, laid_with, line_voltage
 from wyeline_linter.protection.dwellings import relief_of
@@ -12,7 +14,17 @@ from wyeline_linter.protection.lines import METAL_RACEWAYS, Line, first_device_a
 from wyeline_linter.protection.purposes import ONE_LOAD, TAPS, Purpose, required_a
 from wyeline_linter.protection.taps import least_of_tap
 from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring
-from wyeline_linter.sizing.steps import Demand, Ground, Sized, drop_percent, ground_for, jumper_for, sized
+from wyeline_linter.sizing.steps import (
+    NO_FAULTS,
+    Demand,
+    Faults,
+    Ground,
+    Sized,
+    drop_percent,
+    ground_for,
+    jumper_for,
+    sized,
+)
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
@@ -88,18 +100,18 @@ def choose(
     *,
     strict: bool = False,
     laid: Laid | None = None,
-    fault_mm2: float | None = None,
+    faults: Faults = NO_FAULTS,
 ) -> tuple[Wiring, Sized, list[str]] | NotListed:
     """The wires of a line at their right size, with the reasons; keeps metal, insulation and what is pulled along.
 
-    ``strict``: without the next size up, which is what an enlargement is counted from. ``fault_mm2``: the least area of
-    all sets together that bears a fault.
+    ``strict``: without the next size up, which is what an enlargement is counted from. ``faults``: what faults ask of
+    the wires.
     """
     wiring = line.wiring
     laid = laid if laid is not None else laid_with(line, current)
     assert laid is not None
     insulation_c = wiring.temperatures_c[0] if wiring.temperatures_c else 0.0
-    want = demand_of(view, line, current, purpose, wiring)._replace(fault_mm2=fault_mm2)
+    want = demand_of(view, line, current, purpose, wiring)._replace(faults=faults)
     if strict:
         want = want._replace(next_size_up=False)
     if not insulation_c:
@@ -133,8 +145,16 @@ def beside_of(
         ground = made.size
         reasons.append(made.text)
     elif role == "PEN":
-        ground = found.size
-    neutral = found.size if wiring.neutral is not None else None
-    if neutral is not None:
+        ground = max(found.size, least_pen(line, found.size), key=area_mm2)
+        if ground != found.size:
+            reasons.append(f"PEN {ground}: the least that a combined neutral and PE may have")
+    neutral = (ground if role == "PEN" else found.size) if wiring.neutral is not None else None
+    if neutral == found.size:
         reasons.append(f"neutral {neutral}: as large as a leg")
     return wiring._replace(sets=found.sets, size=found.size, neutral=neutral, ground=ground), reasons
+
+
+def least_pen(line: Line, size: str) -> str:
+    """The smallest PEN beside legs of a size: as a PE, and not below what a PEN has at the least."""
+    found = protective_conductor(line.tables, size, material=line.wiring.metal, pen=True)
+    return size if isinstance(found, NotListed) else found.size.value

@@ -18,6 +18,8 @@ from wyeline_linter.sizing.choosing import choose
 from wyeline_linter.sizing.devices import Device
 from wyeline_linter.sizing.prepared import NotSized, is_below, prepared
 from wyeline_linter.sizing.sharing import laid_beside
+from wyeline_linter.sizing.steps import Faults
+from wyeline_linter.sizing.tripping import tripping_of
 from wyeline_linter.sizing.writing import raceway_edit_of, raceway_for, rating_edit, trade_of, wires_text
 from wyeline_linter.tables import NotListed
 
@@ -54,26 +56,27 @@ class Proposal(NamedTuple):
         return Fix(self.title, self.edits, Safety.LOOK)
 
 
-def size_feeder(view: View, feeder: Feeder, *, withstand: bool = False) -> Proposal | NotSized:
+def size_feeder(view: View, feeder: Feeder, *, faults: bool = False, carries_a: float = 0.0) -> Proposal | NotSized:
     """Sizes for a feeder as it stands: what is written is kept where it serves, and completed or enlarged where not.
 
-    ``withstand``: the largest fault counts too, which asks the fault study (not on every keystroke).
+    ``faults``: the largest fault counts too, and the smallest to earth, which asks the fault study (not on every
+    keystroke). ``carries_a``: a device below this is chosen anew.
     """
-    found = prepared(view, feeder)
+    found = prepared(view, feeder, carries_a=carries_a)
     if isinstance(found, NotSized):
         return found
     line, current, purpose, device, reasons = found
-    fault = withstand_of(view, line) if withstand else None
-    fault_mm2 = fault.least_mm2 if fault is not None else None
+    asked = Faults()
+    if faults:
+        withstand = withstand_of(view, line)
+        asked = Faults(withstand.least_mm2 if withstand is not None else None, tripping_of(view, line))
     laid = laid_beside(view, line, current)
-    chosen = choose(view, line, current, purpose, laid=laid, fault_mm2=fault_mm2)
+    chosen = choose(view, line, current, purpose, laid=laid, faults=asked)
     if isinstance(chosen, NotListed):
         return NotSized(feeder.key, (chosen.reason,))
     wiring, _, more = chosen
     fits = False
-    if feeder.body.conductors is not None and live_wires_serve(
-        view, line, current, purpose, laid=laid, fault_mm2=fault_mm2
-    ):
+    if feeder.body.conductors is not None and live_wires_serve(view, line, current, purpose, laid=laid, faults=asked):
         kept = beside_written(view, line, current, purpose, chosen, laid=laid)
         if isinstance(kept, NotListed):
             return NotSized(feeder.key, (kept.reason,))
@@ -82,6 +85,8 @@ def size_feeder(view: View, feeder: Feeder, *, withstand: bool = False) -> Propo
         if fits:
             wiring = line.wiring
     reasons += more
+    if asked.tripping is not None and not asked.tripping.trips(wiring.sets, wiring.size):
+        reasons.append(asked.tripping.out_of_reach)
     return _proposal(feeder, line, device, wiring, reasons, fits=fits)
 
 

@@ -40,8 +40,9 @@ class Prepared(NamedTuple):
     reasons: list[str]
 
 
-def prepared(view: View, feeder: Feeder) -> Prepared | NotSized:
-    """A feeder with the device that it has, or that its load and its ends ask for."""
+def prepared(view: View, feeder: Feeder, *, carries_a: float = 0.0) -> Prepared | NotSized:
+    """A feeder with the device that it has, or that its load and its ends ask for; a written device below ``carries_a``
+    is chosen anew."""
     tables = view.tables
     if tables is None:
         return NotSized(feeder.key, ("the project names no basis, so no table gives a size",))
@@ -59,7 +60,8 @@ def prepared(view: View, feeder: Feeder) -> Prepared | NotSized:
     device: Device | None = None
     reasons: list[str] = []
     own = line.guard if line.guard is not None and line.guard.own else None
-    small = own is not None and purpose not in ONE_LOAD and is_below(own, current)
+    below = own is not None and (is_below(own, current) or own.amps < carries_a)
+    small = below and purpose not in ONE_LOAD
     if small or (own is None and _wants_device(line, purpose)):
         asked = device_of(view, line, current, purpose)
         if isinstance(asked, str):
@@ -67,7 +69,8 @@ def prepared(view: View, feeder: Feeder) -> Prepared | NotSized:
         device = asked
         reasons.append(device.text)
         if own is not None:
-            reasons.append(f"{own.amps:g} A, as written, is less than the {current.sizing_a:.4g} A to size by")
+            asked_a = max(current.sizing_a or 0.0, carries_a)
+            reasons.append(f"{own.amps:g} A, as written, is less than the {asked_a:.4g} A to size by")
         guard = Guard(device.amps, device.kind, True, feeder.key)
         line = replace(line, guard=guard, laid=line.laid._replace(device_a=device.amps))
         purpose = purpose_of(view, line, current)

@@ -35,14 +35,41 @@ class Enlarged(NamedTuple):
     text: str
 
 
+class Tripping(NamedTuple):
+    """The trip that the smallest earth fault has to reach: ``amps`` at the far end for (sets, size), of ``trip_a``.
+
+    ``needed`` says what trips from there, and by which row; ``out_of_reach`` what to do where no wires reach it.
+    """
+
+    amps: Callable[[int, str], float]
+    trip_a: float
+    needed: str
+    out_of_reach: str
+
+    def trips(self, sets: int, size: str) -> bool:
+        """Whether the device trips on it."""
+        return self.amps(sets, size) >= self.trip_a
+
+
+class Faults(NamedTuple):
+    """What faults ask of wires: ``withstand_mm2`` is the least area of all sets together that bears the largest until
+    its device clears it, ``tripping`` the smallest to earth. None: not known, or nothing."""
+
+    withstand_mm2: float | None = None
+    tripping: Tripping | None = None
+
+
+NO_FAULTS = Faults()
+
+
 class Demand(NamedTuple):
     """What wires are sized for.
 
     ``device_a`` protects them (0: none decides), ``design_a`` flows, ``sizing_a`` is the code's figure before factors;
     ``next_size_up`` as in NEC 240.4(B). ``exempt``: the device may exceed the ampacity (motors, units), so that only
     the load decides. ``drop`` gives the voltage drop in percent for (sets, size), against ``drop_limit``.
-    ``fault`` gives the least area in mm2 that bears a fault, None where that is unknown. ``least_a`` is what a tap rule
-    asks of the wires whatever their load, ``least_why`` says which. ``relief_a`` is the ampacity that is enough for the
+    ``faults`` is what faults ask of the wires. ``least_a`` is what a tap rule asks of them whatever their load,
+    ``least_why`` says which. ``relief_a`` is the ampacity that is enough for the
     device of a dwelling unit (0: none), ``relief_why`` says of what.
     """
 
@@ -54,7 +81,7 @@ class Demand(NamedTuple):
     exempt: bool = False
     drop: Callable[[int, str], float | None] | None = None
     drop_limit: float = 0.0
-    fault_mm2: float | None = None
+    faults: Faults = NO_FAULTS
     least_sets: int = 1
     least_a: float = 0.0
     least_why: str = ""
@@ -198,7 +225,7 @@ class _Search:
         if after is None:
             return None
         index = after
-        least = self.want.fault_mm2
+        least = self.want.faults.withstand_mm2
         if least is not None:
             start = index
             while index < len(self.sizes) and sets * area_mm2(self.sizes[index]) < least * (1 - _SLACK):
@@ -208,6 +235,7 @@ class _Search:
             if index != start:
                 text = f"has the {least:.3g} mm2 that a fault asks for until the device clears it (S = I sqrt(t) / k)"
                 steps.append(Enlarged("fault withstand", sets, self.sizes[index], text))
+        index = self._tripping(sets, index, steps)
         final = self.at(sets, self.sizes[index])
         assert final is not None
         return Sized(sets, self.sizes[index], needed, final, tuple(steps))
@@ -228,6 +256,20 @@ class _Search:
         if index != start:
             text = f"loses {lost:.2f} % of the voltage, target {want.drop_limit:g} %"
             steps.append(Enlarged("drop", sets, self.sizes[index], text))
+        return index
+
+    def _tripping(self, sets: int, index: int, steps: list[Enlarged]) -> int:
+        """Wires that let the device trip on an earth fault; where none of the sizes would, nothing grows for it."""
+        asked = self.want.faults.tripping
+        if asked is None or not asked.trips(sets, self.sizes[-1]):
+            return index
+        start = index
+        while not asked.trips(sets, self.sizes[index]):
+            index += 1
+        if index != start:
+            amps = asked.amps(sets, self.sizes[index])
+            text = f"lets an earth fault at the far end draw {amps:.4g} A, {asked.needed}"
+            steps.append(Enlarged("earth fault", sets, self.sizes[index], text))
         return index
 
 
@@ -257,7 +299,10 @@ def serves(
     lost = want.drop(sets, size) if want.drop is not None and want.drop_limit > 0 else None
     if lost is not None and lost > want.drop_limit * (1 + _SLACK):
         return False
-    return want.fault_mm2 is None or sets * area_mm2(size) >= want.fault_mm2 * (1 - _SLACK)
+    least, tripping = want.faults
+    if tripping is not None and not tripping.trips(sets, size) and tripping.trips(sets, search.sizes[-1]):
+        return False
+    return least is None or sets * area_mm2(size) >= least * (1 - _SLACK)
 
 
 def generous(

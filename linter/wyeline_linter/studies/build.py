@@ -14,13 +14,13 @@ from wyeline_grammar.linking import Equipment, Feeder, Model
 from wyeline_grammar.model import Body, RacewayStatement
 from wyeline_linter.circuit import EARTH, Bus
 from wyeline_linter.derive import Derivation, EquipmentState, reasons_of
-from wyeline_linter.earthing import own_electrode
+from wyeline_linter.earthing import own_electrode, source_electrode_ohm
 from wyeline_linter.loads.leaf_loads import LeafLoad
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import follows_grid, makes_system, on_bypass, two_sided
 from wyeline_linter.studies.built import Built
 from wyeline_linter.studies.case import Assumption, Case, Lack, Missing
-from wyeline_linter.studies.electrodes import parts_electrode_ohm, source_electrode_ohm
+from wyeline_linter.studies.electrodes import noted_electrode_ohm
 from wyeline_linter.studies.line_impedance import METAL_RACEWAYS, LineData
 from wyeline_linter.studies.load_pieces import LoadPieces
 from wyeline_linter.studies.place_loads import place_loads
@@ -171,8 +171,8 @@ class _Builder:
     def _earthing(self, equipment: Equipment, system: System, bus: Bus, star: int | None) -> None:
         size = earthing_ohm(equipment, system, self._declared(equipment))
         declared = self._declared(equipment)
-        r_b = source_electrode_ohm(equipment, declared, system)
-        r_a = parts_electrode_ohm(self.made, bus, equipment, declared, equipment, r_b) if is_tt(system) else None
+        r_b = source_electrode_ohm(equipment, declared, tt=is_tt(system))
+        r_a = noted_electrode_ohm(self.made, bus, equipment, declared, equipment, r_b) if is_tt(system) else None
         place_earthing(self.net, equipment, bus, system, star, size=size, electrode_ohm=r_a, source_ohm=r_b)
 
     def _declared(self, equipment: Equipment) -> Body | None:
@@ -243,10 +243,10 @@ class _Builder:
         self.made.unknown_ground.pop(bus.name, None)
         maker = self.model.equipment.get(state.ahead.maker) if state.ahead is not None else None
         made = self.made.system_at.get(maker.name) if maker is not None else None
-        r_b = (
-            source_electrode_ohm(maker, self._declared(maker), made) if maker is not None and made is not None else None
-        )
-        ohm = parts_electrode_ohm(self.made, bus, equipment, None, maker, r_b)
+        r_b = None
+        if maker is not None and made is not None:
+            r_b = source_electrode_ohm(maker, self._declared(maker), tt=is_tt(made))
+        ohm = noted_electrode_ohm(self.made, bus, equipment, None, maker, r_b)
         if ohm is None:
             self.net.link(f"{equipment.name} earth", bus[PROTECTIVE], EARTH)
         else:

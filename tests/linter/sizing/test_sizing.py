@@ -239,7 +239,7 @@ def test_wires_grow_until_they_bear_the_fault_that_a_delay_lets_through() -> Non
     assert asked is not None and asked.seconds == 0.4
     assert asked.k == pytest.approx(143, abs=1)  # copper in XLPE (IEC 60364-4-43 Table 43A)
     assert asked.least_mm2 == pytest.approx(asked.amps * 0.4**0.5 / asked.k)
-    found = size_feeder(analysis.view, feeder, withstand=True)
+    found = size_feeder(analysis.view, feeder, faults=True)
     assert isinstance(found, Proposal) and any("fault withstand" in reason for reason in found.reasons)
     least = min(size for size in (25, 35, 50, 70, 95) if size >= asked.least_mm2)
     assert f"4x{least}mm2" in found.wires

@@ -281,3 +281,14 @@ def _(t: Table) -> None:
     sizes = [float(key[0]) for key in t.rows]
     rising(sizes)
     assert all(b / a < 1.7 for a, b in pairwise(sizes))
+
+
+@check("disconnection-times")
+def _(t: Table) -> None:
+    for place, name in enumerate(t.columns):
+        tn, tt = ([c[place] for (system, _), c in t.rows.items() if system == s] for s in ("TN", "TT"))
+        numbers = [(a, b) for a, b in zip(tn, tt, strict=True) if isinstance(a, float) and isinstance(b, float)]
+        assert len(numbers) == 4
+        for times in zip(*numbers, strict=True):
+            falling(list(times))
+        assert all(b < a for a, b in numbers), f"{name}: a TT fault leaves more voltage on what one touches"
