@@ -307,7 +307,7 @@ class Studying:
 
     def _show_progress(self) -> None:
         run = self._run
-        if run is None or not self.server.client_can("window.workDoneProgress", False):
+        if run is None or run.unwanted or not self.server.client_can("window.workDoneProgress", False):
             return
         self._count += 1
         token = f"wyeline-study-{self._count}"

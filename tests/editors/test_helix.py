@@ -28,7 +28,7 @@ class Terminal:
 
     def _run(self, *arguments: str) -> str:
         run = subprocess.run(
-            [*self._tmux, *arguments], env=self._environment, capture_output=True, timeout=10, check=False
+            [*self._tmux, *arguments], env=self._environment, capture_output=True, timeout=60, check=False
         )
         return run.stdout.decode(errors="replace")
 
@@ -46,7 +46,7 @@ class Terminal:
 
     def wait(self, what: str, condition: Callable[[str], object], again: Callable[[], None] | None = None) -> str:
         """The first screen that meets the condition; ``again`` repeats keys that came too early."""
-        end = time.monotonic() + 40
+        end = time.monotonic() + 120
         repeat = time.monotonic() + 3
         while True:
             screen = self.screen()
@@ -141,7 +141,7 @@ def _play(terminal: Terminal, story: Story) -> dict[str, object]:
     terminal.keys("C-u", NEW_PANEL, "Enter")
     terminal.wait("the rename", lambda screen: re.search(rf"panel\s+{NEW_PANEL}\b", screen))
     terminal.keys(":wa", "Enter")
-    end = time.monotonic() + 40
+    end = time.monotonic() + 120
     while not all(map(saved, (story.site, story.included))) and time.monotonic() < end:
         time.sleep(0.05)
     terminal.keys(":qa!", "Enter")

@@ -107,14 +107,14 @@ class Desk:
 
     def key(self, *keys: str) -> None:
         for key in keys:
-            subprocess.run(["xdotool", "key", key], env=self.environment, timeout=10, check=True)
+            subprocess.run(["xdotool", "key", key], env=self.environment, timeout=60, check=True)
 
     def type(self, text: str) -> None:
-        subprocess.run(["xdotool", "type", text], env=self.environment, timeout=20, check=True)
+        subprocess.run(["xdotool", "type", text], env=self.environment, timeout=60, check=True)
 
     def wait(self, what: str, condition: Callable[[], Any], again: Callable[[], None] | None = None) -> Any:
         """What the condition answers when it holds. ``again`` are keys for when it does not within a second."""
-        end, repeat = time.monotonic() + 60, time.monotonic() + 1
+        end, repeat = time.monotonic() + 120, time.monotonic() + 1
         while not (found := condition()):
             if time.monotonic() > end:
                 self.picture("failed")
@@ -134,7 +134,7 @@ class Desk:
             ["xdotool", "search", "--onlyvisible", "--name", name, "windowactivate", "--sync"],
             env=self.environment,
             capture_output=True,
-            timeout=10,
+            timeout=60,
             check=False,
         )
         return found.returncode == 0
@@ -159,7 +159,7 @@ class Desk:
         pictures = Path(os.environ.get("WYELINE_PICTURES", self.story.folder))
         pictures.mkdir(parents=True, exist_ok=True)
         command = ["import", "-window", "root", str(pictures / f"kate-{name}.png")]
-        subprocess.run(command, env=self.environment, timeout=20, check=False)
+        subprocess.run(command, env=self.environment, timeout=60, check=False)
 
     def close(self) -> None:
         for process in reversed(self.processes):
@@ -168,7 +168,7 @@ class Desk:
                 process.wait(5)
             except (ProcessLookupError, subprocess.TimeoutExpired):
                 process.kill()
-                process.wait(5)
+                process.wait(60)
 
 
 @pytest.mark.editor_kate

@@ -135,7 +135,7 @@ def previewed(root: Path) -> Iterator[tuple[str, subprocess.Popen[str]]]:
         yield preview.stdout.readline().strip(), preview
     finally:
         preview.terminate()
-        preview.wait(timeout=10)
+        preview.wait(timeout=60)
 
 
 def test_a_preview_follows_the_file_and_tells_what_is_selected(tmp_path: Path) -> None:

@@ -266,10 +266,10 @@ def test_quick_fixes_are_those_of_the_search_and_cheap() -> None:
     after = model(mended(text, fixes[0])).view
     assert after.state("WET") is not None
     assert diagnose(after, "TX-1", after.model.equipment["WET"]).works
-    start = time.perf_counter()
+    start = time.thread_time()
     for _ in range(20):
         repairs_for(analysis.view, feeder)
-    assert (time.perf_counter() - start) / 20 < 0.05
+    assert (time.thread_time() - start) / 20 < 0.05
 
 
 def test_trying_leaves_the_model_as_it_was() -> None:
@@ -317,9 +317,9 @@ def test_a_quick_fix_in_a_large_model_does_not_add_up_the_whole_of_it() -> None:
     ]
     analysis = model(BOARD + "".join(rows) + "panel WET 120/240  bus 125 A, main 100 A\nfeeder MSB -> WET  100 A 2p\n")
     feeder = analysis.model.feeders["MSB -> WET"]
-    start = time.perf_counter()
+    start = time.thread_time()
     assert repairs_for(analysis.view, feeder)
-    assert time.perf_counter() - start < 0.1
+    assert time.thread_time() - start < 0.1
 
 
 def test_what_is_inserted_stands_in_the_order_of_power_above_the_line_and_its_comment() -> None:

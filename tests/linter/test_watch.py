@@ -19,6 +19,8 @@ import pytest
 from wyeline_linter import cache_folder
 from wyeline_linter.watch import marks_of, watch
 
+PATIENCE_S = 60
+"""How long what has to come is waited for: a machine under load may stand still for many seconds."""
 CLEAN = 'utility U 480Y/277  fault 28 kA, x/r 7\ninclude "part.wye"\n'
 PART = "panel A 480Y/277  bus 225 A\nfeeder U -> A  100 A 3p\n"
 
@@ -30,7 +32,8 @@ class Told:
         self.lines: queue.Queue[str] = queue.Queue()
         assert process.stdout is not None
         self.stream = process.stdout
-        threading.Thread(target=self._read, daemon=True).start()
+        self.reader = threading.Thread(target=self._read, daemon=True)
+        self.reader.start()
 
     def _read(self) -> None:
         for line in self.stream:
@@ -39,13 +42,20 @@ class Told:
     def until(self, words: str) -> str:
         seen = ""
         while words not in seen:
-            seen += self.lines.get(timeout=30)
+            seen += self.lines.get(timeout=PATIENCE_S)
         return seen
 
-    def drop(self) -> None:
-        """What was told up to now is no matter."""
+    def up_to_now(self) -> str:
+        """What was told and not asked for yet."""
+        seen = ""
         while not self.lines.empty():
-            self.lines.get()
+            seen += self.lines.get()
+        return seen
+
+    def rest(self) -> str:
+        """What else is told until the process has ended."""
+        self.reader.join(PATIENCE_S)
+        return self.up_to_now()
 
 
 Watching = tuple[subprocess.Popen[str], Told]
@@ -95,19 +105,21 @@ def test_every_change_gives_fresh_results_until_it_is_interrupted(
 ) -> None:
     folder, process, told = watching
     assert "leg-voltage-mismatch" not in told.until("watching")
+    # Each is waited for by what it says: a file may also be seen half written, and then again.
     (folder / "part.wye").write_text(PART.replace("A 480Y/277", "A 208Y/120"), "utf-8")  # an include
-    assert "part.wye:2:" in told.until("watching")
+    told.until("part.wye:2:")
     (folder / "wyeline.toml").write_text("[rule]\n", "utf-8")  # a configuration that comes, and is wrong
-    assert "`rule` is no key here" in told.until("watching")
+    told.until("`rule` is no key here")
     (folder / "wyeline.toml").write_text("[rules]\nleg-voltage-mismatch = 'advice'\n", "utf-8")
-    assert "advice leg-voltage-mismatch" in told.until("watching")
+    told.until("advice leg-voltage-mismatch")
     (folder / "site.wye").unlink()
-    assert "no such file" in told.until("watching")
+    told.until("no such file")
     (folder / "site.wye").write_text(CLEAN, "utf-8")
-    assert "advice leg-voltage-mismatch" in told.until("watching")
+    told.until("advice leg-voltage-mismatch")
+    told.until("watching")
     process.send_signal(signal.SIGINT)
-    assert process.wait(timeout=30) == 0
-    assert "Traceback" not in told.until("\n")
+    assert process.wait(timeout=PATIENCE_S) == 0
+    assert "Traceback" not in told.rest()
 
 
 def test_a_change_during_a_run_is_not_lost(tmp_path: Path) -> None:
@@ -160,6 +172,13 @@ def spent_s(process: subprocess.Popen[str]) -> float:
     return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
 
 
+def spent_within_s(process: subprocess.Popen[str], wait_s: float) -> float:
+    """Processor time of a process from now on, in seconds (Linux)."""
+    before = spent_s(process)
+    time.sleep(wait_s)
+    return spent_s(process) - before
+
+
 @on_posix
 @pytest.mark.parametrize(
     ("inside", "path", "told_gone"),
@@ -183,18 +202,16 @@ def test_a_folder_that_vanishes_is_told_once_and_waited_for(
         told.until(told_gone)
         assert "part.wye" not in told.until("watching")
         time.sleep(1)
-        told.drop()  # a folder goes a file after the other: where a check ran meanwhile, its end is seen by itself
         if sys.platform == "linux":
-            before = spent_s(process)
-            time.sleep(1.5)
-            assert spent_s(process) - before < 0.3, "it waits without working"
-        assert told.lines.empty(), "it is not said again and again"
+            assert any(spent_within_s(process, 1.5) < 0.3 for _ in range(5)), "it waits without working"
+        # A folder goes a file after the other: where a check ran meanwhile, its end is seen by itself.
+        assert told.up_to_now().count(told_gone) <= 1, "it is not said again and again"
         lay_out(site)
         back = told.until("watching")
         while back != first:  # seen while it was laid out, a file after the other; what never comes is a failure
             back = told.until("watching")
     process.send_signal(signal.SIGINT)
-    assert process.wait(timeout=30) == 0
+    assert process.wait(timeout=PATIENCE_S) == 0
 
 
 @on_posix
@@ -239,7 +256,7 @@ def test_two_watch_on_one_cache(tmp_path: Path, begun: Callable[..., Watching]) 
     assert {p.suffix for p in cache.iterdir()} == {".json"}
     for process, _ in both:
         process.send_signal(signal.SIGINT)
-        assert process.wait(timeout=30) in (0, 1)
+        assert process.wait(timeout=PATIENCE_S) in (0, 1)
 
 
 def test_what_is_kept_belongs_to_the_wyeline_that_runs(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import gc
+import sys
 from collections.abc import AsyncIterator, Iterator
 from pathlib import Path
 
 import pytest
+import pytest_asyncio
 import pytest_lsp
+from conversation import Conversation, Converse, Said, studies_over
 from editing import ENCODINGS, SERVER, Client, Editor, capabilities
 from lsprotocol import types
 from pytest_asyncio import is_async_test
@@ -39,6 +43,23 @@ async def plain_server(lsp_client: Client) -> AsyncIterator[None]:
     await lsp_client.shutdown_session()
 
 
+@pytest_asyncio.fixture(loop_scope="session")
+async def converse() -> AsyncIterator[Converse]:
+    """Begins conversations. All tests share a loop: whatever becomes of a test, nothing of it reaches the next one."""
+    begun: list[Conversation] = []
+
+    def begin(capabilities: Said) -> Conversation:
+        begun.append(Conversation(capabilities))
+        return begun[-1]
+
+    interval_s = sys.getswitchinterval()
+    yield begin
+    for each in begun:
+        await each.end()
+    await studies_over()
+    assert gc.isenabled() and sys.getswitchinterval() == interval_s
+
+
 @pytest.fixture
 def editor(server: Client, tmp_path: Path) -> Iterator[Editor]:
     """A user with an empty folder, in each encoding."""
@@ -58,12 +79,12 @@ def _encoding(client: Client) -> str:
 
 
 def _at_work(client: Client, encoding: str, folder: Path) -> Iterator[Editor]:
-    client.messages.clear()
-    client.stderr_lines.clear()
     working = Editor(client, encoding, folder)
     yield working
     for name in list(working.texts):
         if name in working.versions:
             working.close(name)
     complaints = client.complaints()
+    client.messages.clear()  # only what was seen: a complaint that comes late fails the next test
+    client.stderr_lines.clear()
     assert not complaints, "\n".join(complaints)

@@ -24,6 +24,8 @@ from wyeline_server.server import WyelineServer
 SERVER = [sys.executable, "-m", "wyeline_server.start"]
 _NUMBERS = itertools.count()
 ENCODINGS = ("utf-8", "utf-16", "utf-32")
+PATIENCE_S = 60
+"""How long a test waits for what has to come: a machine under load may stand still for many seconds."""
 DIFFICULT = "° Ω 😀"
 """Characters whose widths differ in every encoding; a fixture puts them before what it looks at."""
 
@@ -38,6 +40,7 @@ class Client(pytest_lsp.LanguageClient):
         features[types.CLIENT_REGISTER_CAPABILITY] = _registered
         features[types.CLIENT_UNREGISTER_CAPABILITY] = lambda *_: None
         features[types.WORKSPACE_APPLY_EDIT] = _applied
+        features[types.WORKSPACE_CONFIGURATION] = _configured
         for refreshed in ("inlayHint", "codeLens", "semanticTokens", "diagnostic"):
             features[f"workspace/{refreshed}/refresh"] = _refreshing(f"workspace/{refreshed}/refresh")
         lsp_client.register_lsp_features(self, features)
@@ -46,6 +49,7 @@ class Client(pytest_lsp.LanguageClient):
         self.refreshed: set[str] = set()
         self.registrations: list[types.Registration] = []
         self.edits: list[types.ApplyWorkspaceEditParams] = []
+        self.settings_given = 0
         self.news = asyncio.Event()
         self.stderr_lines: list[str] = []
 
@@ -64,15 +68,22 @@ class Client(pytest_lsp.LanguageClient):
         msg_id = f"plain-{next(_NUMBERS)}"
         self.protocol._request_futures[msg_id] = answer
         self.protocol._send_data({"jsonrpc": "2.0", "id": msg_id, "method": method, "params": params})
-        async with asyncio.timeout(30):
+        async with asyncio.timeout(PATIENCE_S):
             return await asyncio.wrap_future(answer)
 
     async def until(self, condition: Callable[[], object]) -> None:
         """Wait for news from the server until a condition holds."""
-        async with asyncio.timeout(20):
+        async with asyncio.timeout(PATIENCE_S):
             while not condition():
                 self.news.clear()
                 await self.news.wait()
+
+    async def configure(self, **settings: object) -> None:
+        """Change the user's settings below ``wyeline``; the server has them before it handles what is sent next."""
+        before = self.settings_given
+        self.set_configuration({"wyeline": settings} if settings else {})
+        self.workspace_did_change_configuration(types.DidChangeConfigurationParams(settings={}))
+        await self.until(lambda: self.settings_given > before)
 
     def complaints(self) -> list[str]:
         """What went wrong on the server's side, by its log and by what it told the user."""
@@ -96,6 +107,12 @@ def _refreshing(method: str) -> Callable[..., None]:
 
 def _registered(client: Client, params: types.RegistrationParams) -> None:
     client.registrations += params.registrations
+
+
+def _configured(client: Client, params: types.ConfigurationParams) -> list[Any]:
+    client.settings_given += 1
+    client.news.set()
+    return [client.get_configuration(section=item.section) for item in params.items]
 
 
 def _applied(client: Client, params: types.ApplyWorkspaceEditParams) -> types.ApplyWorkspaceEditResult:
@@ -257,7 +274,7 @@ class Editor:
     async def diagnostics(self, name: str | None = None) -> list[types.Diagnostic]:
         """The diagnostics of the text as it stands now; waits for them."""
         name = name or self.fixture.first
-        async with asyncio.timeout(20):
+        async with asyncio.timeout(PATIENCE_S):
             while True:
                 told = self.client.published.get(self.uri(name))
                 if told is not None and (name not in self.texts or told.version == self.versions[name]):

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import asyncio
 from collections.abc import AsyncIterator, Iterator
 from pathlib import Path
 
@@ -78,10 +77,7 @@ async def test_files_that_are_not_open_show_their_findings_too_until_the_model_c
     editor.open('include "pumps.wye"\n//-- pumps.wye\nmotor P-1 460 3ph 5 hp zz\n')
     assert "unreadable-line" in await editor.rules("pumps.wye")
     editor.close("site.wye")
-    async with asyncio.timeout(10):
-        while editor.client.published[editor.uri("pumps.wye")].diagnostics:
-            editor.client.news.clear()
-            await editor.client.news.wait()
+    await editor.client.until(lambda: not editor.client.published[editor.uri("pumps.wye")].diagnostics)
     assert not editor.client.published[editor.uri("site.wye")].diagnostics
 
 
@@ -152,19 +148,13 @@ async def test_the_workspace_is_pulled_a_model_at_a_time(puller: Editor) -> None
 
 
 async def test_rule_pages_are_linked_where_a_base_is_set(editor: Editor) -> None:
-    editor.client.set_configuration({"wyeline": {"rules": {"pages": "https://example.org/rules/"}}})
-    editor.client.workspace_did_change_configuration(types.DidChangeConfigurationParams(settings={}))
+    await editor.client.configure(rules={"pages": "https://example.org/rules/"})
     editor.open("panel P1 zz\n")
     try:
-        async with asyncio.timeout(10):
-            while not (found := await editor.diagnostics())[0].code_description:
-                editor.client.news.clear()
-                await editor.client.news.wait()
-        slip = next(d for d in found if d.code == "unreadable-line")
+        slip = next(d for d in await editor.diagnostics() if d.code == "unreadable-line")
         assert slip.code_description and slip.code_description.href == "https://example.org/rules/unreadable-line"
     finally:
-        editor.client.set_configuration({})
-        editor.client.workspace_did_change_configuration(types.DidChangeConfigurationParams(settings={}))
+        await editor.client.configure()
 
 
 async def test_the_office_configuration_counts_and_what_is_wrong_with_it_is_shown(editor: Editor) -> None:

