@@ -89,7 +89,8 @@ class ConfigurationError(SourceError):
 class Configuration:
     """One configuration as read. ``path`` is None where there is no file; then everything is as shipped.
 
-    ``basis`` serves projects that state none; ``units`` None follows the practice of the basis.
+    ``basis`` serves projects that state none; ``units`` None follows the practice of the basis, as
+    an empty ``paper`` of drawings does.
     """
 
     path: str | None = None
@@ -99,6 +100,7 @@ class Configuration:
     basis: str | None = None
     units: Literal["si", "us"] | None = None
     overrides: tuple[StatedOverride, ...] = ()
+    paper: str = ""
 
     def severity(self, rule: str, file: str, own: Severity) -> Severity | None:
         """How grave a finding of a rule is in a file; None where the rule is off there. The last fitting pattern wins.

@@ -49,6 +49,7 @@ LIMITS: dict[str, Limit] = {
 TOP: dict[str, str] = {
     "basis": 'Code tables and rules for projects that state none: `"us-2023"` or `"iec"`.',
     "units": 'Units of lengths that are printed, `"si"` or `"us"`; left out, those of the basis.',
+    "paper": 'Paper of the one-line diagram, such as `"A1"` or `"ANSI-D"`; left out, A3, in US practice tabloid.',
     "rules": 'A table: the name of a rule, and `"error"`, `"warning"`, `"advice"` or `"off"`.',
     "limits": "A table of limits, each a text with its unit.",
     "paths": "A table of patterns, each a table of rules as above; the last pattern that fits a file wins.",
@@ -108,6 +109,7 @@ class _Reader:
             self._basis(tree.get("basis"), ("basis",)),
             self._units(tree.get("units")),
             self._overrides(tree.get("override", [])),
+            self._paper(tree.get("paper")),
         )
         if self.problems:
             raise ConfigurationError(self.path, sorted(self.problems))
@@ -195,6 +197,17 @@ class _Reader:
             listed = " or ".join(f'"{word}"' for word in UNITS)
             self._problem(("units",), f"`units` is {listed}{_hint(value, UNITS)}")
         return None
+
+    def _paper(self, value: Any) -> str:
+        if value is None:
+            return ""
+        from wyeline_linter.reports.diagram.papers import PAPERS, paper_named
+
+        named = paper_named(value) if isinstance(value, str) else None
+        if named is None:
+            listed = ", ".join(f'"{name}"' for name in PAPERS)
+            self._problem(("paper",), f"`paper` is one of {listed}{_hint(value, PAPERS)}")
+        return named or ""
 
     def _basis(self, value: Any, keys: tuple[str, ...]) -> str | None:
         from wyeline_linter.tables import basis_names

@@ -17,6 +17,8 @@ from wyeline_linter.fixing import write_together
 from wyeline_linter.outputs.text import caution, shown_path, wrapped
 
 if TYPE_CHECKING:
+    from wyeline_linter.reports.diagram.papers import SheetSize
+    from wyeline_linter.reports.diagram.sheets import SheetSet
     from wyeline_linter.reports.package import Package, Wishes
     from wyeline_linter.reports.since import Since
 
@@ -24,6 +26,8 @@ FORMATS = ("html", "csv", "md", "svg")
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
+    from wyeline_linter.reports.diagram.papers import PAPERS
+
     parser.add_argument("path", metavar="PATH", help="a model's root file, or a folder with one model")
     parser.add_argument("-o", "--output", metavar="DIR", default="report", help="the folder to write (default: report)")
     parser.add_argument("--scenario", metavar="NAME", help="this switch state alone instead of the normal one first")
@@ -31,7 +35,18 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "--only", metavar="PART", action="append", default=[], help="these parts only, with commas between them"
     )
     parser.add_argument("--format", choices=FORMATS, action="append", help="this format (again for more; default: all)")
-    parser.add_argument("--paper", choices=("A3", "tabloid"), help="paper of the diagram (default: by the code basis)")
+    parser.add_argument(
+        "--paper",
+        metavar="SIZE",
+        default="",
+        help=f"paper of the diagram: {', '.join(PAPERS)} (default: wyeline.toml, else A3, in US practice tabloid)",
+    )
+    parser.add_argument(
+        "--lettering",
+        metavar="MM",
+        help="height of the smallest capitals beside symbols of the diagram (default: 1.2 mm on A3 and tabloid, 1.5 mm "
+        "on A2 and C, 1.8 mm on larger paper)",
+    )
     parser.add_argument("--date", metavar="TEXT", default="", help="the date to print; without it none is printed")
     parser.add_argument(
         "--since",
@@ -45,7 +60,7 @@ def run(arguments: argparse.Namespace) -> int:
     if arguments.own_process:
         gc.disable()  # one short run: collecting costs more than it frees
     from wyeline_linter.reports.files_written import left_behind, report_files
-    from wyeline_linter.reports.package import PARTS, Wishes, parts_named
+    from wyeline_linter.reports.package import DIAGRAM, PARTS, Wishes, parts_named
 
     if arguments.columns:
         from wyeline_linter.reports.reference import reference_markdown
@@ -58,11 +73,12 @@ def run(arguments: argparse.Namespace) -> int:
         raise SourceError("--only", f"there is no part `{word.args[0]}`; there are {', '.join(PARTS)}") from None
     if not arguments.output:
         raise SourceError("--output", "an empty word names no folder")
+    paper, lettering_mm = _paper(arguments.paper), _lettering_mm(arguments.lettering)
     root = one_root(arguments.path, Files())
     progress = Progress()
     formats = tuple(arguments.format or FORMATS)
     since = since_issue(arguments.since, root) if arguments.since is not None else None
-    wishes = Wishes(parts, arguments.date, arguments.paper or "", since)
+    wishes = Wishes(parts, arguments.date, paper, since, lettering_mm)
     packages = packages_of(root, arguments.scenario, wishes, progress)
     names: list[str] = []
 
@@ -77,11 +93,45 @@ def run(arguments: argparse.Namespace) -> int:
     finally:
         progress.end()
     print(f"{written} file{'s' if written != 1 else ''} in {shown_path(os.path.abspath(arguments.output))}")
+    if packages[0].wants(DIAGRAM) and {"html", "svg"} & set(formats):
+        print(_sheets_told(packages[0].diagram, packages[0].paper))
     old = left_behind(arguments.output, names, parts)
     if old:
         print(wrapped(", ".join(old), "left there by an earlier report, no part of this one: "))
     print(caution())
     return 0
+
+
+def _paper(word: str) -> str:
+    """The word of a paper as it is listed. Raises SourceError where there is none of that name."""
+    from wyeline_linter.reports.diagram.papers import PAPERS, paper_named
+
+    named = paper_named(word)
+    if word and named is None:
+        raise SourceError("--paper", f"there is no paper `{word}`; there are {', '.join(PAPERS)}")
+    return named or ""
+
+
+def _lettering_mm(text: str | None) -> float | None:
+    """Millimetres with or without their unit. Raises SourceError for anything else, and where nobody could read it."""
+    from wyeline_linter.reports.diagram.papers import LETTERING_MM
+
+    if text is None:
+        return None
+    low, high = LETTERING_MM
+    try:
+        found = float(text.removesuffix("mm"))
+    except ValueError:
+        found = 0.0
+    if not low <= found <= high:
+        raise SourceError("--lettering", f"`{text}` is no height from {low:g} mm to {high:g} mm")
+    return found
+
+
+def _sheets_told(diagram: SheetSet, size: SheetSize) -> str:
+    count = len(diagram.sheets)
+    least_mm = size.capitals_mm(min(sheet.scale for sheet in diagram.sheets))
+    return f"one-line diagram: {count} sheet{'s' if count != 1 else ''} {size.name}, capitals {least_mm:.1f} mm and up"
 
 
 def since_issue(old: str, root: str) -> Since:

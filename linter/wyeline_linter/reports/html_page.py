@@ -10,10 +10,9 @@ from html import escape
 from importlib.resources import files
 
 from wyeline_linter.reports.columns import TableKind
-from wyeline_linter.reports.diagram.sheets import SheetSize
 from wyeline_linter.reports.html_tables import sheet_html, table_html, table_id, text
 from wyeline_linter.reports.issue_list import ISSUES
-from wyeline_linter.reports.one_line import paper_of
+from wyeline_linter.reports.one_line import wide_paper_of
 from wyeline_linter.reports.package import DIAGRAM, WORKING, Package
 from wyeline_linter.reports.review_tables import FINDINGS, errors_told, findings_told
 from wyeline_linter.reports.since import CHANGES
@@ -182,9 +181,10 @@ def _tables(package: Package, kind: TableKind) -> str:
 
 
 def _style(package: Package) -> str:
-    """The style sheet with the paper of the diagram, which serves wide tables too, and the caution at the foot of every
-    other printed page."""
-    size: SheetSize = paper_of(package.subject, package.wishes.paper)
+    """The style sheet with the paper of the diagram and of wide tables, and the caution at the foot of every other
+    printed page."""
+    size = package.paper
+    wide = wide_paper_of(size)
     sheet = "letter" if package.subject.practice == "us" else "A4"
     foot = css_string(package.foot)
     project, issue = css_string(package.subject.project), css_string(" \N{MIDDLE DOT} ".join(package.issue))
@@ -195,7 +195,7 @@ def _style(package: Package) -> str:
         + f"@top-right{{content:{issue};font:7pt sans-serif;color:#333}}"
         + f"@bottom-left{{content:{foot};font:6.5pt sans-serif;color:#333;width:88%}}"
         + "@bottom-right{content:counter(page) ' / ' counter(pages);font:7pt sans-serif;color:#333}}\n"
-        + f"@page wide{{size:{size.width_mm:g}mm {size.height_mm:g}mm}}\n"
+        + f"@page wide{{size:{wide.width_mm:g}mm {wide.height_mm:g}mm}}\n"
         + f"@page drawing{{size:{size.width_mm:g}mm {size.height_mm:g}mm;margin:0;"
         + "@top-left{content:none}@top-right{content:none}@bottom-left{content:none}@bottom-right{content:none}}\n"
         + "@page:first{@top-left{content:none}@top-right{content:none}}\n"

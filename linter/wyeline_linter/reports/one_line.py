@@ -14,7 +14,7 @@ from wyeline_linter.issues import NOT_YET
 from wyeline_linter.network import NORMAL_STATE
 from wyeline_linter.reports.columns import number, resolve
 from wyeline_linter.reports.diagram.glyphs import Practice
-from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSize
+from wyeline_linter.reports.diagram.papers import A3, PAPERS, TABLOID, SheetSize
 from wyeline_linter.reports.diagram.sketch import BUSES, Device, DeviceKind, Edge, Kind, Node, Sketch, Status, Winding
 from wyeline_linter.reports.diagram.title_strip import Issued, TitleBlock
 from wyeline_linter.reports.largest_fault import SAME, largest_in_any_state_a
@@ -27,7 +27,6 @@ from wyeline_linter.verdicts import Cause, Refusal
 from wyeline_linter.windings import Transformed
 
 FAULT = "fault.largest.amps"
-PAPER = {"A3": A3, "tabloid": TABLOID}
 _LOADS = frozenset(
     {Kind.MOTOR, Kind.LOAD, Kind.CHARGER, Kind.CHARGING_POINT, Kind.CAPACITOR, Kind.SPD, Kind.METER, Kind.JUNCTION}
 )
@@ -63,11 +62,8 @@ class ToDraw(NamedTuple):
     practice: Practice
 
 
-def to_draw(
-    subject: Subject, date: str = "", paper: str = "", *, linked: bool = True, since: Since | None = None
-) -> ToDraw:
-    """The one-line diagram before it is drawn. ``paper`` is A3 or tabloid; left out, what the code basis is printed
-    on."""
+def to_draw(subject: Subject, date: str, size: SheetSize, *, linked: bool = True, since: Since | None = None) -> ToDraw:
+    """The one-line diagram before it is drawn, on sheets of a size."""
     changes = () if since is None else (since.told,)
     title = TitleBlock(
         subject.project,
@@ -83,7 +79,7 @@ def to_draw(
         subject.project_text("engineer"),
         tuple(_issued(issue) for issue in reversed(subject.issues)),
     )
-    return ToDraw(one_line(subject, linked=linked, since=since), title, paper_of(subject, paper), subject.practice)
+    return ToDraw(one_line(subject, linked=linked, since=since), title, size, subject.practice)
 
 
 def _issued(issue: Issue) -> Issued:
@@ -92,9 +88,17 @@ def _issued(issue: Issue) -> Issued:
     return Issued(issue.name.text, issue.date or NOT_YET, body.description or "", drawn, checked)
 
 
-def paper_of(subject: Subject, paper: str = "") -> SheetSize:
-    """The sheet by name, else the one that is usual where the code basis is: tabloid or A3."""
-    return PAPER.get(paper) or (TABLOID if subject.practice == "us" else A3)
+def paper_of(subject: Subject, paper: str = "", lettering_mm: float | None = None) -> SheetSize:
+    """The sheet by its word, else that of ``wyeline.toml``, else what is usual where the code basis is: tabloid or A3.
+    ``lettering_mm``: the height of its smallest capitals, other than usual on it."""
+    word = paper or subject.view.configuration.paper
+    size = PAPERS[word] if word else TABLOID if subject.practice == "us" else A3
+    return size if lettering_mm is None else size.lettered(lettering_mm)
+
+
+def wide_paper_of(size: SheetSize) -> SheetSize:
+    """What wide tables are printed on beside drawings of a size: no table needs more than A3 or tabloid."""
+    return A3 if size.name.startswith("A") and size.name[1:].isdigit() else TABLOID
 
 
 def _node(subject: Subject, equipment: Equipment) -> Node:

@@ -8,6 +8,7 @@ from functools import cached_property
 
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.reports.columns import Table, TableKind
+from wyeline_linter.reports.diagram.papers import SheetSize
 from wyeline_linter.reports.diagram.sheets import SheetSet, sheets_of
 from wyeline_linter.reports.equipment_lists import (
     EQUIPMENT,
@@ -23,7 +24,7 @@ from wyeline_linter.reports.fault_and_drop import FAULTS, fault_and_drop
 from wyeline_linter.reports.feeder_schedule import FEEDERS, feeder_schedule
 from wyeline_linter.reports.issue_list import ISSUES, issue_list
 from wyeline_linter.reports.load_summary import CLASSES, SUMMARY, load_classes, load_summary
-from wyeline_linter.reports.one_line import ToDraw, to_draw
+from wyeline_linter.reports.one_line import ToDraw, paper_of, to_draw
 from wyeline_linter.reports.panel_schedule import SCHEDULE, panel_schedules
 from wyeline_linter.reports.review_tables import (
     ASSUMPTIONS,
@@ -83,13 +84,14 @@ _COUNTED_FOR_GAPS = frozenset({SCHEDULE.name, FEEDERS.name, SUMMARY.name, FAULTS
 
 @dataclass(frozen=True, slots=True)
 class Wishes:
-    """What is asked for: the parts (all of them by default), a date to print, the paper of the diagram, and an earlier
-    issue to mark changes against."""
+    """What is asked for: the parts (all of them by default), a date to print, the paper of the diagram and how high its
+    smallest capitals are, and an earlier issue to mark changes against."""
 
     parts: frozenset[str] = frozenset(PARTS)
     date: str = ""
     paper: str = ""
     since: Since | None = None
+    lettering_mm: float | None = None
 
 
 @dataclass(slots=True)
@@ -127,12 +129,17 @@ class Package:
             return False
         return part in self.wishes.parts or (part == CHANGES.name and self.wishes.since is not None)
 
+    @property
+    def paper(self) -> SheetSize:
+        """The sheets of the diagram."""
+        return paper_of(self.subject, self.wishes.paper, self.wishes.lettering_mm)
+
     @cached_property
     def diagram(self) -> SheetSet:
         """The one-line diagram on sheets."""
         self._progress("one-line diagram")
         linked = self.wants(EQUIPMENT.name) and self.wants(FEEDERS.name)
-        drawn = to_draw(self.subject, self.date, self.wishes.paper, linked=linked, since=self.wishes.since)
+        drawn = to_draw(self.subject, self.date, self.paper, linked=linked, since=self.wishes.since)
         if self.made.diagram is None or self.made.diagram[0] != drawn:
             self.made.diagram = drawn, sheets_of(*drawn)
         return self.made.diagram[1]

@@ -18,8 +18,9 @@ from hypothesis import strategies as st
 from wyeline_linter.reports.diagram import sheets
 from wyeline_linter.reports.diagram.drawing import Drawing
 from wyeline_linter.reports.diagram.labels import broken, text_width_mm
+from wyeline_linter.reports.diagram.papers import A3, TABLOID, SheetSize
 from wyeline_linter.reports.diagram.shaping import GAP_MM, least_area_mm2
-from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSet, SheetSize, sheets_of
+from wyeline_linter.reports.diagram.sheets import SheetSet, sheets_of
 from wyeline_linter.reports.diagram.sketch import Kind, Node, Sketch, Status
 from wyeline_linter.reports.diagram.svg import parts_svg
 from wyeline_linter.reports.diagram.title_strip import TitleBlock
@@ -160,7 +161,8 @@ def test_the_same_sketch_gives_the_same_bytes_in_another_process() -> None:
     code = (
         "import sys, hashlib; sys.path.insert(0, sys.argv[1])\n"
         "import diagram_sketches as d\n"
-        "from wyeline_linter.reports.diagram.sheets import A3, sheets_of\n"
+        "from wyeline_linter.reports.diagram.sheets import sheets_of\n"
+        "from wyeline_linter.reports.diagram.papers import A3\n"
         "from wyeline_linter.reports.diagram.title_strip import TitleBlock\n"
         "made = sheets_of(d.random_network(5, 120), TitleBlock('P'), A3)\n"
         "print(hashlib.sha256(''.join(s.svg for s in made.sheets).encode()).hexdigest())"
@@ -212,4 +214,4 @@ def test_a_site_that_is_turned_away_undrawn_is_drawn_on_the_same_sheets() -> Non
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(sheets, "_too_much", lambda *_: False)
         assert [sheet.svg for sheet in all_sheets(sketch).sheets] == [sheet.svg for sheet in made.sheets]
-    assert sheets._too_much(sketch, sheets._rooms(A3, TITLE), "us")
+    assert sheets._too_much(sketch, sheets._rooms(A3, TITLE), "us", A3.least_scale)

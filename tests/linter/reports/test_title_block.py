@@ -14,7 +14,8 @@ from pathlib import Path
 import pytest
 from report_models import NASTY, package_of, printed, written
 
-from wyeline_linter.reports.diagram.sheets import A3, TABLOID, SheetSize, sheets_of
+from wyeline_linter.reports.diagram.papers import A3, TABLOID, SheetSize
+from wyeline_linter.reports.diagram.sheets import sheets_of
 from wyeline_linter.reports.diagram.sketch import Kind, Node, Sketch
 from wyeline_linter.reports.diagram.title_strip import Issued, TitleBlock
 from wyeline_linter.reports.files_written import report_files
@@ -37,7 +38,7 @@ def strip(made: Package) -> dict[str, str]:
     """What each cell of the title strip says, by its caption."""
     svg = made.diagram.sheets[0].svg.partition('class="title-strip"')[2]
     texts = [t for t in re.findall(r">([^<>]+)</text>", svg) if t.strip()]
-    captions = ("Drawn", "Checked", "Engineer", "Project", "Client", "Revision", "Date", "Number", "Sheet")
+    captions = ("Drawn", "Checked", "Engineer", "Project", "Client", "Revision", "Date", "Number", "Sheet (tabloid)")
     first = texts[: texts.index("What for") - 2] if "What for" in texts else texts
     return {c: texts[i + 1] for i, c in enumerate(first) if c in captions and texts[i + 1] not in captions}
 

@@ -11,6 +11,9 @@ _APART_MM = 9.0
 _SHEET_WIDTH, _SHEET_HEIGHT = 390.0, 240.0
 """The shape that rows aim at: the room for a drawing on a sheet."""
 
+_TRIED = 16
+"""Of so many pictures every row that they could make is tried as the width; of more, those from the first on."""
+
 
 def components_of(sketch: Sketch) -> list[Sketch]:
     """One sketch for each connected group, in the order of their first nodes."""
@@ -43,11 +46,12 @@ def in_rows(pictures: list[Picture]) -> Picture:
     if len(pictures) == 1:
         return pictures[0]
     widest = max(p.width for p in pictures)
-    tried = 0.0
     widths = {widest}
-    for picture in pictures:
-        tried += picture.width + _APART_MM
-        widths.add(max(widest, tried - _APART_MM))
+    for start in range(len(pictures) if len(pictures) <= _TRIED else 1):
+        tried = 0.0
+        for picture in pictures[start:]:
+            tried += picture.width + _APART_MM
+            widths.add(max(widest, tried - _APART_MM))
     rows = min((_rows(pictures, width) for width in sorted(widths)), key=_reduction)
     parts: list[Part] = []
     y = width = 0.0

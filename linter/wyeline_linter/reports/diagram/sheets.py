@@ -8,11 +8,13 @@ from typing import NamedTuple
 
 from wyeline_linter.reports.diagram.drawing import UPRIGHT_FROM, Drawing
 from wyeline_linter.reports.diagram.glyphs import Practice
+from wyeline_linter.reports.diagram.papers import A3, SheetSize
 from wyeline_linter.reports.diagram.picture import Picture
 from wyeline_linter.reports.diagram.shaping import GAP_MM, least_area_mm2
 from wyeline_linter.reports.diagram.sketch import Sketch
 from wyeline_linter.reports.diagram.splitting import Reference, sheet_link, split
 from wyeline_linter.reports.diagram.svg import number, parts_svg, svg_page
+from wyeline_linter.reports.diagram.symbol_legend import Symbol, symbols_of
 from wyeline_linter.reports.diagram.title_strip import (
     EDGE_MM,
     STRIP_MM,
@@ -21,19 +23,6 @@ from wyeline_linter.reports.diagram.title_strip import (
     table_height_mm,
     title_strip,
 )
-
-
-@dataclass(frozen=True, slots=True)
-class SheetSize:
-    """Width and height of a sheet lying on its long side, in millimetres."""
-
-    name: str
-    width_mm: float
-    height_mm: float
-
-
-A3 = SheetSize("A3", 420.0, 297.0)  # ISO 216
-TABLOID = SheetSize("tabloid", 431.8, 279.4)  # 17 in by 11 in, ANSI/ASME Y14.1 size B
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,8 +47,6 @@ class SheetSet:
 
 
 _PADDING_MM = 5.0
-_LEAST_SCALE = 0.72
-"""Below this the words (2.3 mm) would fall under the smallest lettering that is read with ease on paper, 1.7 mm."""
 _MOST_SCALE = 1.2
 _UPRIGHT = (UPRIGHT_FROM, 6)
 
@@ -67,41 +54,40 @@ _UPRIGHT = (UPRIGHT_FROM, 6)
 def sheets_of(sketch: Sketch, title: TitleBlock, size: SheetSize = A3, practice: Practice = "us") -> SheetSet:
     """Draw the sketch on as many sheets as it needs. The same input gives the same bytes."""
     seen: dict[Sketch, tuple[Picture, float] | None] = {}
-
-    rooms = _rooms(size, title)
+    rooms, least = _rooms(size, title), size.least_scale
 
     def fits(part: Sketch) -> bool:
         if part not in seen:
-            made = None if _too_much(part, rooms, practice) else _drawn(part, rooms, practice)
-            seen[part] = made if made is not None and made[1] >= _LEAST_SCALE else None
+            made = None if _too_much(part, rooms, practice, least) else _drawn(part, rooms, practice, least)
+            seen[part] = made if made is not None and made[1] >= least else None
         return seen[part] is not None
 
     parts = split(sketch, fits)
     count = len(parts.sketches)
     made = []
     for at, (part, heads) in enumerate(zip(parts.sketches, parts.heads, strict=True), 1):
-        picture, scale = seen.get(part) or _drawn(part, rooms, practice)
-        svg = _sheet_svg(part, picture, scale, title, size, at, count, heads)
+        picture, scale = seen.get(part) or _drawn(part, rooms, practice, least)
+        svg = _sheet_svg(part, picture, scale, title, size, (at, count, heads), symbols_of(part, picture, practice))
         made.append(Sheet(at, count, heads, part, picture, scale, svg))
     return SheetSet(tuple(made), parts.references)
 
 
-def _too_much(sketch: Sketch, rooms: Sequence[_Room], practice: Practice) -> bool:
+def _too_much(sketch: Sketch, rooms: Sequence[_Room], practice: Practice, scale: float) -> bool:
     """Whether the symbols alone, set without a gap between their rows, take more than a sheet at its least scale."""
     least = sum(least_area_mm2(node, practice) for node in sketch.nodes)
-    return all(least > (room.width / _LEAST_SCALE + GAP_MM) * room.height / _LEAST_SCALE for room in rooms)
+    return all(least > (room.width / scale + GAP_MM) * room.height / scale for room in rooms)
 
 
-def _drawn(sketch: Sketch, rooms: Sequence[_Room], practice: Practice) -> tuple[Picture, float]:
+def _drawn(sketch: Sketch, rooms: Sequence[_Room], practice: Practice, least: float) -> tuple[Picture, float]:
     """The picture with turned words as late as possible, and the scale at which it fits the sheet."""
     drawing = Drawing(sketch, practice)
     best: tuple[Picture, float] | None = None
     for upright_from in _UPRIGHT:
         picture = drawing.picture(upright_from)
-        scale = max(room.scale(picture) for room in rooms)
+        scale = max(room.scale(picture, least) for room in rooms)
         if best is None or scale > best[1]:
             best = (picture, scale)
-        if scale >= _LEAST_SCALE:
+        if scale >= least:
             break
     assert best is not None
     return best
@@ -113,15 +99,17 @@ class _Room(NamedTuple):
     width: float
     height: float
 
-    def scale(self, picture: Picture) -> float:
-        """How large a picture may be drawn in it."""
-        return min(_MOST_SCALE, self.width / max(picture.width, 1.0), self.height / max(picture.height, 1.0))
+    def scale(self, picture: Picture, least: float) -> float:
+        """How large a picture may be drawn in it, where it is not to be smaller than ``least``."""
+        return min(
+            max(_MOST_SCALE, least), self.width / max(picture.width, 1.0), self.height / max(picture.height, 1.0)
+        )
 
 
 def _rooms(size: SheetSize, title: TitleBlock) -> tuple[_Room, ...]:
     """The rooms beside the strip: with a revision table on it, above the table and to the left of it."""
-    width = size.width_mm - 2 * (EDGE_MM + _PADDING_MM)
-    height = size.height_mm - 2 * (EDGE_MM + _PADDING_MM) - STRIP_MM
+    width = size.room_width - 2 * (EDGE_MM + _PADDING_MM)
+    height = size.room_height - 2 * (EDGE_MM + _PADDING_MM) - STRIP_MM
     if not title.issues:
         return (_Room(width, height),)
     return _Room(width, height - table_height_mm(title)), _Room(width - TABLE_MM, height)
@@ -133,16 +121,16 @@ def _sheet_svg(
     scale: float,
     title: TitleBlock,
     size: SheetSize,
-    at: int,
-    count: int,
-    heads: tuple[str, ...],
+    place: tuple[int, int, tuple[str, ...]],
+    symbols: tuple[Symbol, ...],
 ) -> str:
-    room = max(_rooms(size, title), key=lambda room: room.scale(picture))
+    at, count, heads = place
+    room = max(_rooms(size, title), key=lambda room: room.scale(picture, size.least_scale))
     left = EDGE_MM + _PADDING_MM + (room.width - picture.width * scale) / 2
     # A drawing lower than the sheet hangs in its upper third, as one hangs a picture.
     top = EDGE_MM + _PADDING_MM + (room.height - picture.height * scale) / 3
     move = f"translate({number(left)} {number(top)}) scale({scale:.4f})"
     body = f'<g transform="{move}">\n{parts_svg(picture, sketch)}</g>\n'
     name = f"{title.project}: one-line diagram, sheet {at} of {count} ({', '.join(heads)})"
-    strip = title_strip(title, size.width_mm, size.height_mm, (at, count, heads))
-    return svg_page(size.width_mm, size.height_mm, name, body + strip, sheet_link(at))
+    strip = title_strip(title, size, place, symbols)
+    return svg_page(size, name, body + strip, sheet_link(at))

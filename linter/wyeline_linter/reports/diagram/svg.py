@@ -11,6 +11,7 @@ from html import escape
 
 from wyeline_linter.reports.diagram.glyphs import Glyph
 from wyeline_linter.reports.diagram.labels import ASCENT, FONT_STACK, LEADING, Line
+from wyeline_linter.reports.diagram.papers import SheetSize
 from wyeline_linter.reports.diagram.picture import Bar, Part, Picture, PlacedGlyph, PlacedText
 from wyeline_linter.reports.diagram.sketch import REFERENCES, Edge, Node, Sketch, Status
 
@@ -43,12 +44,13 @@ def number(value: float) -> str:
     return "0" if text in ("-0", "") else text
 
 
-def svg_page(width_mm: float, height_mm: float, title: str, body: str, name: str = "") -> str:
-    """The frame of an SVG document."""
-    w, h = number(width_mm), number(height_mm)
+def svg_page(size: SheetSize, title: str, body: str, name: str = "") -> str:
+    """The frame of an SVG document on a sheet of paper."""
+    w, h = number(size.room_width), number(size.room_height)
     identity = f'id="{xml(svg_id(name))}" ' if name else ""
     return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" {identity}class="oneline" role="group" width="{w}mm" height="{h}mm" '
+        f'<svg xmlns="http://www.w3.org/2000/svg" {identity}class="oneline" role="group" '
+        f'width="{number(size.width_mm)}mm" height="{number(size.height_mm)}mm" '
         f'viewBox="0 0 {w} {h}">\n<title>{xml(title)}</title>\n<style>{STYLE}</style>\n'
         f'<rect class="paper" width="{w}" height="{h}"/>\n{body}</svg>\n'
     )

@@ -6,9 +6,11 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from wyeline_linter.reports.diagram.labels import Block, Line, broken
+from wyeline_linter.reports.diagram.papers import SheetSize
 from wyeline_linter.reports.diagram.picture import PlacedText
 from wyeline_linter.reports.diagram.sketch import Status
 from wyeline_linter.reports.diagram.svg import number, text_svg, xml
+from wyeline_linter.reports.diagram.symbol_legend import Symbol, legend_width_mm, symbol_legend
 
 
 class Issued(NamedTuple):
@@ -44,6 +46,8 @@ EDGE_MM = 10.0
 STRIP_MM = 27.0
 TABLE_MM = 178.0
 """The width of the title block itself, and of the revision table that stands on it."""
+_CAUTIONS_MM = 120.0
+"""So much of the strip of large paper stays for the cautions; on small paper all of it does."""
 _CLIENT_MM = 36.0
 _SIGNED_MM = 32.0
 """Room for whoever drew and checked a sheet to sign by hand, beside the name if the model states it; the engineer has
@@ -65,31 +69,38 @@ _LEGEND = (
 )
 
 
-def title_strip(title: TitleBlock, width_mm: float, height_mm: float, sheet: tuple[int, int, tuple[str, ...]]) -> str:
-    """The strip along the lower edge: legend and cautions, room for two hands, what the sheet is, then its number; the
-    revision table stands on its right end. ``sheet`` is its number, of how many, and the tags of its leading boards."""
+def title_strip(
+    title: TitleBlock, size: SheetSize, sheet: tuple[int, int, tuple[str, ...]], symbols: tuple[Symbol, ...] = ()
+) -> str:
+    """The strip along the lower edge: legends and cautions, room for two hands, what the sheet is, then its number; the
+    revision table stands on its right end. ``sheet`` is its number, of how many, and the tags of its leading boards;
+    ``symbols`` are told on paper that has room for all of them."""
     at, count, heads = sheet
-    left, right = EDGE_MM, width_mm - EDGE_MM
-    bottom = height_mm - EDGE_MM
+    left, right = EDGE_MM, size.room_width - EDGE_MM
+    bottom = size.room_height - EDGE_MM
     top = bottom - STRIP_MM
     signed = _SIGNED_MM if right - left > 350 else 0.0  # a smaller sheet needs its strip for the cautions
     sealed = signed if title.engineer else 0.0
     columns = (left, left + 34, right - TABLE_MM - signed, right - TABLE_MM, right - 76, right - 34)
-    words_end = columns[2] - sealed
+    hands_from = columns[2] - sealed
+    words_end = hands_from - legend_width_mm(symbols)
+    if size.magnified == 1 or words_end - columns[1] < _CAUTIONS_MM:
+        words_end = hands_from
     middle = (top + bottom) / 2
-    lines = "".join(f"M{number(x)} {number(top)}V{number(bottom)}" for x in (*columns[1:], words_end))
+    lines = "".join(f"M{number(x)} {number(top)}V{number(bottom)}" for x in (*columns[1:], hands_from, words_end))
     frame = f"M{number(left)} {number(EDGE_MM)}H{number(right)}V{number(bottom)}H{number(left)}z"
     path = f'<path class="s" d="{frame}M{number(left)} {number(top)}H{number(right)}{lines}"/>\n'
     hands = [
         f'<path class="s" d="M{number(columns[2])} {number(middle)}H{number(columns[3])}"/>\n',
         _cell(columns[2], columns[3], (top, middle), "Drawn", _named(title.drawn), 2.6),
         _cell(columns[2], columns[3], (middle, bottom), "Checked", _named(title.checked), 2.6),
-        _cell(words_end, columns[2], (top, bottom), "Engineer", (title.engineer,), 2.6) if sealed else "",
+        _cell(hands_from, columns[2], (top, bottom), "Engineer", (title.engineer,), 2.6) if sealed else "",
     ]
     until = columns[4] - (_CLIENT_MM if title.client else 0.0)
     cells = [
         _legend(columns[0] + 2, top + 3.4),
         _cell(columns[1], words_end, (top, bottom), "Cautions", title.cautions, 2.1),
+        symbol_legend(symbols, words_end, top) if words_end < hands_from else "",
         *(hands if signed else ()),
         _cell(columns[3], until, (top, top + 12.5), "Project", (title.project,), 3.6, bold=True),
         _cell(until, columns[4], (top, top + 12.5), "Client", (title.client,), 2.6) if title.client else "",
@@ -99,7 +110,7 @@ def title_strip(title: TitleBlock, width_mm: float, height_mm: float, sheet: tup
         _cell(columns[4], columns[5], (top + 19, bottom), "Date", (title.date,), 2.6),
         _cell(columns[5], right, (top, top + 8), "Number", (title.number,), 2.6),
         _cell(columns[5], right, (top + 8, top + 18), "Revision", (title.revision,), 2.6),
-        _cell(columns[5], right, (top + 18, bottom), "Sheet", (f"{at} of {count}",), 3.6, bold=True),
+        _cell(columns[5], right, (top + 18, bottom), f"Sheet ({size.name})", (f"{at} of {count}",), 3.6, bold=True),
     ]
     table = _revision_table(title, right, top) if title.issues else ""
     return f'<g class="title-strip">\n{path}{"".join(cells)}{table}</g>\n'
