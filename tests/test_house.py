@@ -46,6 +46,14 @@ def test_arrows_point_down(wing: str) -> None:
         assert not found & FORBIDDEN_IN.get(wing, set()), path
 
 
+def test_a_name_is_imported_from_the_file_that_defines_it() -> None:
+    """The database of a model is heavy to import: who only looks at a model asks `view.py`."""
+    for path in sorted((*ROOT.glob("linter/**/*.py"), *ROOT.glob("server/**/*.py"), *ROOT.glob("tests/**/*.py"))):
+        for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+            if isinstance(node, ast.ImportFrom) and node.module == "wyeline_linter.analysis":
+                assert [alias.name for alias in node.names] == ["Analysis"], path
+
+
 def test_files_are_named_after_what_they_do_and_stay_readable() -> None:
     for folder, _ in WINGS.values():
         for path in folder.rglob("*.py"):

@@ -37,8 +37,8 @@ from wyeline_linter.network import (
 )
 from wyeline_linter.removed import staying
 from wyeline_linter.rules.registry import SCOPES
-from wyeline_linter.text_findings import finding_of as finding_of
-from wyeline_linter.view import View as View
+from wyeline_linter.text_findings import finding_of
+from wyeline_linter.view import View
 
 if TYPE_CHECKING:
     from wyeline_linter.studies.study_cache import StudyCache

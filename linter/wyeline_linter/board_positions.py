@@ -19,8 +19,8 @@ from wyeline_grammar.notation import Poles
 from wyeline_linter.systems import Known, System
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.derive import EquipmentState
+    from wyeline_linter.view import View
 
 ODD_EVEN = "odd-even"
 COLUMN = "column"

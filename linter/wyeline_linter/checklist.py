@@ -26,7 +26,7 @@ from wyeline_linter.verdicts import Feeds
 from wyeline_linter.windings import Transformed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 
 @dataclass(frozen=True, slots=True)

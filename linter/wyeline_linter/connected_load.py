@@ -19,8 +19,8 @@ from wyeline_linter.systems import Known, System
 from wyeline_linter.verdicts import Feeds
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.tables import Basis
+    from wyeline_linter.view import View
 
 _WITHOUT_LOAD = ("spare", "space")
 _AMPERES = ("draws", "fla", "mca")

@@ -8,7 +8,6 @@ from __future__ import annotations
 from typing import Any
 
 from wyeline_grammar.linking import Equipment, Feeder
-from wyeline_linter.analysis import View
 from wyeline_linter.derive import reasons_of
 from wyeline_linter.load_figures import load_figures
 from wyeline_linter.network import two_sided
@@ -16,6 +15,7 @@ from wyeline_linter.studies.study_figures import equipment_studies, feeder_studi
 from wyeline_linter.system_words import with_legs_of
 from wyeline_linter.systems import Known, SystemState
 from wyeline_linter.verdicts import Feeds, Refusal
+from wyeline_linter.view import View
 from wyeline_linter.windings import Transformed
 
 VERSION = 2

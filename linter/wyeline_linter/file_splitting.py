@@ -19,7 +19,7 @@ from wyeline_grammar.model import (
     Unreadable,
     WyeVersion,
 )
-from wyeline_linter.analysis import View
+from wyeline_linter.view import View
 
 _STAY = (WyeVersion, ProjectStatement, Include)
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import Any
 
-from wyeline_linter.analysis import View
 from wyeline_linter.loads.balance import unbalance
 from wyeline_linter.loads.buckets import VA
 from wyeline_linter.loads.conductors_of_loads import INDEX
@@ -17,6 +16,7 @@ from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.shares import above_mean, share_text
 from wyeline_linter.system_words import conductor_text
 from wyeline_linter.systems import System
+from wyeline_linter.view import View
 
 
 def load_figures(view: View, name: str) -> dict[str, Any] | None:

@@ -15,7 +15,7 @@ from wyeline_linter.loads.buckets import AMPS
 from wyeline_linter.loads.conductors_of_loads import INDEX
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _LEGS = "ABC"
 _BOARD_LIMITS = ("main", "incomer", "bus")

@@ -11,12 +11,12 @@ from typing import NamedTuple
 
 from wyeline_grammar.attributes import KINDS
 from wyeline_grammar.linking import Equipment
-from wyeline_linter.analysis import View
 from wyeline_linter.derive import LOAD_KINDS, NOT_FED, reasons_of
 from wyeline_linter.feeding import feed_from
 from wyeline_linter.network import OUTGOING_PORTS, can_feed, makes_system
 from wyeline_linter.systems import Known, System
 from wyeline_linter.verdicts import Feeds, LegMap, Refusal
+from wyeline_linter.view import View
 
 
 class Rank(enum.IntEnum):

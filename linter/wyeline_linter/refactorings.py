@@ -14,10 +14,10 @@ from wyeline_grammar.model import Span
 from wyeline_grammar.parser import parse_block
 from wyeline_grammar.syntax import Phrase
 from wyeline_grammar.tokens import spelled
-from wyeline_linter.analysis import View
 from wyeline_linter.findings import Fix, Safety, insert_above
 from wyeline_linter.repair_edits import Draft, new_tag
 from wyeline_linter.systems import Known, System
+from wyeline_linter.view import View
 
 _OWN = frozenset({"note", "location", "per", "like", "not-with", "standby-of", "among", "with", "number"})
 """Keys that speak of one piece of equipment, not of its type."""

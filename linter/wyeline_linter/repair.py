@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.sources import Files, SourceError
-from wyeline_linter.analysis import Analysis, View
+from wyeline_linter.analysis import Analysis
 from wyeline_linter.checklist import Item, for_connection
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.fixing import OverlapError, apply_edits
@@ -31,6 +31,7 @@ from wyeline_linter.repair_supply import (
 )
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import Cause, Feeds, Refusal, Undecided
+from wyeline_linter.view import View
 
 MOST_SOLUTIONS = 3
 MOST_TRIED = 12

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 from wyeline_linter.findings import Severity
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import Analysis, View
+    from wyeline_linter.analysis import Analysis
+    from wyeline_linter.view import View
 
 
 def warnings_of(analysis: Analysis) -> dict[tuple[str, str], str]:

@@ -6,13 +6,13 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from wyeline_grammar.linking import Feeder
-from wyeline_linter.analysis import View
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.connected_load import leg_loads
 from wyeline_linter.repair_edits import legs_text
 from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import NEUTRAL, Known
 from wyeline_linter.verdicts import LegMap
+from wyeline_linter.view import View
 
 _HURRIED_MOST = 300
 """Pieces below a board whose legs a quick fix still weighs."""

@@ -7,7 +7,6 @@ from collections.abc import Iterator
 from functools import partial
 
 from wyeline_grammar.tokens import spelled
-from wyeline_linter.analysis import View
 from wyeline_linter.feeding import feed
 from wyeline_linter.network import makes_system, two_sided
 from wyeline_linter.repair_edits import Draft, legs_text, set_source
@@ -16,6 +15,7 @@ from wyeline_linter.repair_routes import COST
 from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import NEUTRAL, Known
 from wyeline_linter.verdicts import Feeds, Refusal
+from wyeline_linter.view import View
 
 
 def legs_further_up(view: View, link: Link) -> Iterator[Candidate]:

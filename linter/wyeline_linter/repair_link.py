@@ -15,7 +15,6 @@ from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.notation import Voltage
 from wyeline_grammar.tokens import spelled
 from wyeline_grammar.vocabulary import BOARDS
-from wyeline_linter.analysis import View
 from wyeline_linter.connected_load import load_below
 from wyeline_linter.derive import LOAD_KINDS, NOT_FED, reasons_of
 from wyeline_linter.feeding import feed_from
@@ -26,6 +25,7 @@ from wyeline_linter.repair_routes import COST, Need, Stage, routes
 from wyeline_linter.sizing.plain import device_for, main_of, wires_for
 from wyeline_linter.systems import NEUTRAL, Known, System, SystemState
 from wyeline_linter.verdicts import FeedVerdict, Undecided
+from wyeline_linter.view import View
 
 MOVE_TO = frozenset(BOARDS) | {"busway"}
 """Kinds that a load may be moved to."""

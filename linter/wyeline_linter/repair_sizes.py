@@ -19,8 +19,8 @@ from wyeline_linter.sizing.plain import earthing_of, main_of, tables_for
 from wyeline_linter.tables import Basis, NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.standard_ratings import DeviceLimit
+    from wyeline_linter.view import View
 
 _R10 = (1.0, 1.25, 1.6, 2.0, 2.5, 3.15, 4.0, 5.0, 6.3, 8.0)
 """Preferred numbers R10 (ISO 3), which IEC 60076-1 clause 5.1 names for rated powers."""

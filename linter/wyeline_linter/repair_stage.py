@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.notation import Voltage, VoltageForm
 from wyeline_grammar.tokens import spelled
-from wyeline_linter.analysis import View
 from wyeline_linter.connected_load import load_below
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.repair_edits import (
@@ -37,6 +36,7 @@ from wyeline_linter.sizing.plain import device_for, main_of, wires_for
 from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import LegMap
+from wyeline_linter.view import View
 
 _WORDS = {
     "single-phase": "single-phase transformer",

@@ -6,7 +6,6 @@ from collections.abc import Iterator
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.tokens import spelled
-from wyeline_linter.analysis import View
 from wyeline_linter.findings import Edit
 from wyeline_linter.network import makes_system, two_sided
 from wyeline_linter.repair_edits import Draft, new_tag, set_sides, set_target, set_voltage
@@ -15,6 +14,7 @@ from wyeline_linter.repair_routes import COST
 from wyeline_linter.sizing.plain import main_of
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import Cause, Feeds, Refusal
+from wyeline_linter.view import View
 
 
 def meeting(view: View, link: Link) -> Refusal | None:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.notation import Voltage
 from wyeline_grammar.tokens import spelled
-from wyeline_linter.analysis import View
 from wyeline_linter.connected_load import load_below
 from wyeline_linter.repair_edits import Draft, drop_facts, set_fact, set_poles, set_source, set_voltage, set_wire_count
 from wyeline_linter.repair_legs import Taken, choose, position_text
@@ -22,6 +21,7 @@ from wyeline_linter.repair_routes import COST, Route
 from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import NEUTRAL, Known, System, volts_text
 from wyeline_linter.verdicts import LegMap
+from wyeline_linter.view import View
 
 
 def by_wire(view: View, link: Link, board: str, route: Route, base: int) -> Candidate | None:

@@ -14,9 +14,9 @@ from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar
 from wyeline_grammar.linking import Equipment
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.studies.judged_columns import JudgedColumns
     from wyeline_linter.studies.scenarios import LargestFaults
+    from wyeline_linter.view import View
 
 T = TypeVar("T")
 RATINGS = ("series", "rated", "withstand")

@@ -24,7 +24,6 @@ from wyeline_grammar.linking import Declared, Equipment, Feeder, PlacedCircuit
 from wyeline_grammar.model import EquipmentStatement, RacewayStatement
 from wyeline_grammar.notation import Voltage, VoltageForm, parse_voltage
 from wyeline_grammar.word_pages import written
-from wyeline_linter.analysis import View
 from wyeline_linter.board_positions import Occupant, positions_of
 from wyeline_linter.derive import reasons_of
 from wyeline_linter.load_figures import load_figures, load_lines
@@ -32,6 +31,7 @@ from wyeline_linter.loads.sheets import circuit_figure
 from wyeline_linter.system_words import conductors_text, pair_text, with_legs_of
 from wyeline_linter.systems import Known, SystemState, volts_text
 from wyeline_linter.verdicts import Refusal, Undecided
+from wyeline_linter.view import View
 from wyeline_linter.windings import Transformed
 from wyeline_linter.working import short
 

@@ -7,9 +7,10 @@ from typing import Any
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.model import FeederStatement
-from wyeline_linter.analysis import Analysis, View
+from wyeline_linter.analysis import Analysis
 from wyeline_linter.systems import Known
 from wyeline_linter.verdicts import Refusal
+from wyeline_linter.view import View
 from wyeline_server.navigation import whole_statement
 from wyeline_server.places import At, at
 from wyeline_server.positions import Json

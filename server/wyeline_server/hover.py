@@ -14,13 +14,13 @@ from wyeline_grammar.parser import parse_block
 from wyeline_grammar.quantities import QuantityError, format_quantity, parse_quantity
 from wyeline_grammar.syntax import Line, Phrase, Token
 from wyeline_grammar.units import DIMENSIONS
-from wyeline_linter.analysis import View
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.claims import CLAIMS
 from wyeline_linter.conductor_sizes import area_mm2
 from wyeline_linter.rules.registry import all_rules
 from wyeline_linter.system_words import conductor_text, pair_text
 from wyeline_linter.systems import Known
+from wyeline_linter.view import View
 from wyeline_server import cards
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer

@@ -15,12 +15,13 @@ from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.quantities import format_quantity
-from wyeline_linter.analysis import Analysis, View
+from wyeline_linter.analysis import Analysis
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.loading import circuit_amps, feeder_amps
 from wyeline_linter.system_words import conductor_text, conductors_text, with_legs_of
 from wyeline_linter.systems import Known, SystemState
 from wyeline_linter.verdicts import Feeds
+from wyeline_linter.view import View
 from wyeline_server.positions import Json
 from wyeline_server.server import WyelineServer
 from wyeline_server.solved_words import drop_in_brief, drop_in_full, drop_of, mark

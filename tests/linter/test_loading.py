@@ -8,8 +8,9 @@ from pathlib import Path
 import pytest
 
 from wyeline_grammar.sources import Files
-from wyeline_linter.analysis import Analysis, View
+from wyeline_linter.analysis import Analysis
 from wyeline_linter.loading import circuit_amps, feeder_amps, loading_of
+from wyeline_linter.view import View
 
 SITE = """\
 utility GRID 480Y/277 fault 30 kA, x/r 8

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from wyeline_grammar.sources import Files
-from wyeline_linter.analysis import Analysis, View
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.view import View
 
 ROOT = "/m/model.wye"
 

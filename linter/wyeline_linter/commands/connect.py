@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.sources import Files, SourceError, read_text, workspace_of
-from wyeline_linter.analysis import Analysis, View
+from wyeline_linter.analysis import Analysis
 from wyeline_linter.checklist import QUESTIONS, for_connection, readings_under
 from wyeline_linter.commands.roots import one_root
 from wyeline_linter.configuration import load_for
@@ -22,6 +22,7 @@ from wyeline_linter.repair_link import Link
 from wyeline_linter.repair_supply import waiting_feeder
 from wyeline_linter.system_words import conductor_text, conductors_text, with_legs_of
 from wyeline_linter.verdicts import Cause, Feeds, Refusal
+from wyeline_linter.view import View
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:

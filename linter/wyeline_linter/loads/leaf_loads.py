@@ -21,8 +21,8 @@ from wyeline_linter.tables.basis import Basis
 
 if TYPE_CHECKING:
     from wyeline_grammar.linking import Equipment, Feeder
-    from wyeline_linter.analysis import View
     from wyeline_linter.loads.rollup import Node
+    from wyeline_linter.view import View
 
 _AC = ("A", "B", "C", "N")
 _DC = ("+", "-", "M")

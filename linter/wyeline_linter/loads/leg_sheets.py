@@ -17,7 +17,7 @@ from wyeline_linter.systems import NEUTRAL, Known, System
 from wyeline_linter.working import Step, number_text
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _NOTHING = 1e-9
 """Of the largest term: what rounding left, which no sheet needs to print."""

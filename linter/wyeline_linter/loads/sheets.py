@@ -38,7 +38,7 @@ from wyeline_linter.working import (
 )
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 FIGURES = ("connected", "demand", "sizing", "neutral", "balance")
 """What can be asked of a piece of equipment."""

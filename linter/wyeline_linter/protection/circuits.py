@@ -16,8 +16,8 @@ from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import Basis
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.derive import EquipmentState
+    from wyeline_linter.view import View
 
 
 def circuit_lines(view: View, board: Equipment) -> tuple[Line, ...]:

@@ -19,7 +19,7 @@ from wyeline_linter.protection.lines import Line
 from wyeline_linter.systems import System
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 NONLINEAR = frozenset({"it"})
 """Classes whose currents are mostly harmonic (common practice, no source)."""

@@ -15,7 +15,7 @@ from wyeline_linter.shapes import Shape, near
 from wyeline_linter.tables import Looked
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _BOARDS = frozenset({"panel", "switchboard"})
 

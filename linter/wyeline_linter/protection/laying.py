@@ -13,7 +13,7 @@ from wyeline_linter.systems import System
 from wyeline_linter.tables import Basis
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 US_AMBIENT_C = IEC_AMBIENT_C = 30.0
 """Air temperature the tables are made for (NEC 310.16; IEC 60364-5-52), taken where none is written."""

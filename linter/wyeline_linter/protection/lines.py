@@ -22,7 +22,7 @@ from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import Basis
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 MEDIUM_VOLTAGE_V = 1000.0
 """Above this the ampacity and fill tables that are held do not apply."""

@@ -11,7 +11,7 @@ from wyeline_linter.standard_ratings import motor_feeder_device
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 
 def group_limit(view: View, line: Line) -> float | None:

@@ -9,7 +9,7 @@ from wyeline_linter.protection.currents import Current, rated_a
 from wyeline_linter.protection.lines import Line
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 TAPS = frozenset({"tap-10ft", "tap-25ft", "tap-outside"})
 _THROUGH = frozenset({"disconnect", "meter", "junction", "transfer"})

@@ -12,7 +12,7 @@ from wyeline_linter.protection.currents import current_of, laid_with
 from wyeline_linter.protection.lines import Line, feeder_line
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 
 def sharing(view: View) -> Iterator[tuple[str, RacewayStatement, Place, list[Line]]]:

@@ -13,7 +13,7 @@ from wyeline_linter.systems import Known
 from wyeline_linter.tables import Looked, NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 FOOT_M = 0.3048
 _SLACK = 1.0005

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from wyeline_grammar.linking import Feeder
-from wyeline_linter.analysis import View
 from wyeline_linter.protection.ampacities import Carries, bounds
 from wyeline_linter.protection.currents import current_of, laid_with
 from wyeline_linter.protection.dwellings import relief_of
 from wyeline_linter.protection.lines import Line, feeder_line
 from wyeline_linter.protection.shared_raceways import lines_in, loaded_in
 from wyeline_linter.tables import NotListed
+from wyeline_linter.view import View
 from wyeline_linter.working import Figure, Input, given, looked_up
 
 _SOURCES = {"us": "NEC 2023 310.15, 310.16, 110.14(C)", "iec": "IEC 60364-5-52, Annex B"}

@@ -36,7 +36,7 @@ from wyeline_linter.reports.wording import (
 from wyeline_linter.shares import above_mean
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 LEGS = ("A", "B", "C")
 _ALIKE = 0.0005

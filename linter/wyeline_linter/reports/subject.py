@@ -11,12 +11,13 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Body, Issue, ProjectStatement
 from wyeline_linter import issues
-from wyeline_linter.analysis import Analysis, View
+from wyeline_linter.analysis import Analysis
 from wyeline_linter.figures import model_figures, ordered_feeders, ordered_names
 from wyeline_linter.network import NORMAL
 from wyeline_linter.outputs.text import CAUTION
 from wyeline_linter.reports.diagram.svg import svg_id
 from wyeline_linter.system_words import conductor_text
+from wyeline_linter.view import View
 
 BASIS_WORDS = {
     "us-2023": "NFPA 70 (NEC), 2023 edition",

@@ -11,10 +11,10 @@ from typing import Any, NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_grammar.vocabulary import BOARDS
-from wyeline_linter.analysis import View
 from wyeline_linter.figures import model_figures
 from wyeline_linter.findings import Severity
 from wyeline_linter.loading import Loading, feeder_amps, loading_of
+from wyeline_linter.view import View
 
 
 class Limit(NamedTuple):

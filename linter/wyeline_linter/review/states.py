@@ -9,7 +9,7 @@ from wyeline_linter.network import NORMAL
 from wyeline_linter.review.measures import FAULT, IN_WORST, LOAD, SMALLEST, Measured
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _FIGURES = {"load_a": LOAD, "fault_max_a": FAULT, "fault_min_a": SMALLEST}
 _CLEARLY = 0.05

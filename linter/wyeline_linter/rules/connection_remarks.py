@@ -19,8 +19,8 @@ from wyeline_linter.systems import Known, System
 from wyeline_linter.verdicts import Cause, Feeds, LegMap, NoteKind, Refusal, Undecided
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.derive import FeederState
+    from wyeline_linter.view import View
 
 _WYE = "utility UTIL 480Y/277  fault 14 kA, x/r 4\nfeeder UTIL -> MSB\nswitchboard MSB 480Y/277  bus 400 A\n"
 _LOW = "utility UTIL 208Y/120  fault 14 kA, x/r 4\nfeeder UTIL -> DP\npanel DP 208Y/120  bus 400 A\n"

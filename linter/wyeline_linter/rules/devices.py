@@ -15,7 +15,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import Known, System, volts_text
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _DELTA = (
     "utility UTIL 480 3ph  fault 14 kA, x/r 4, ground none\nfeeder UTIL -> MSB\nswitchboard MSB 480 3ph  bus 400 A\n"

@@ -18,11 +18,11 @@ from wyeline_linter.system_words import conductors_text
 from wyeline_linter.tables import Basis, NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.nameplate import NameplateVerdict
     from wyeline_linter.studies.branch import BranchDrop
     from wyeline_linter.studies.flow import Drop, PairVolts
     from wyeline_linter.studies.study import StateStudy
+    from wyeline_linter.view import View
 
 _PROJECT = 'project "Kiln hall"\n  basis us-2023\n  frequency 60 Hz, revision "A"\n'
 SUPPLY = (

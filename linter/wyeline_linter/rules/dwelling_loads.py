@@ -15,7 +15,7 @@ from wyeline_linter.shapes import Shape
 from wyeline_linter.tables import Looked
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _WORDS = ("floor-area", "small-appliance", "laundry")
 _PROJECT = 'project "Annex"\n  basis us-2023\n'

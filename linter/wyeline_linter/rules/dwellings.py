@@ -13,7 +13,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.rules.taps import told
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _HOUSE = (
     'project "Annex"\n  basis us-2023\nutility UTIL VOLTS  fault 10 kA, fault-min 6 kA, x/r 2\n'

@@ -17,7 +17,7 @@ from wyeline_linter.verdicts import NoteKind
 from wyeline_linter.windings import Transformed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _US = 'project "Annex"\n  basis us-2023\n'
 _MSB = "feeder UTIL -> MSB  400 A 3p\nswitchboard MSB 480 3ph  bus 400 A, main 400 A\n"

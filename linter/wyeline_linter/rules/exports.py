@@ -23,7 +23,7 @@ from wyeline_linter.systems import Known
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _BARN = (
     'project "Barn"\n  basis us-2023\nutility UTIL 480 3ph  fault 14 kA, x/r 4\nfeeder UTIL -> TX-1  80 A 3p\n'

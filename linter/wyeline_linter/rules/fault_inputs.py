@@ -13,7 +13,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.rules.wires_unwritten import has_route_alone
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _PROJECT = 'project "Kiln hall"\n  basis us-2023\n  frequency 60 Hz, revision "A"\n'
 _SUPPLY = (

@@ -18,7 +18,7 @@ from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _PUMP = "motor FP-1 460 3ph  25 hp, pf 0.85, eff 93 %, lra 183 A, fire-pump\n"
 

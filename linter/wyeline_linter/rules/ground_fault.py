@@ -17,7 +17,7 @@ from wyeline_linter.systems import Arrangement, Known, System
 from wyeline_linter.tables import Looked
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _LARGE = (
     'project "Annex"\n  basis us-2023\nutility UTIL 480Y/277  fault 30 kA, fault-min 20 kA, x/r 6\nfeeder UTIL -> MSB\n'

@@ -30,7 +30,7 @@ from wyeline_linter.systems import Arrangement
 from wyeline_linter.tables import Looked, NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _LP = "panel LP-1 480Y/277  bus 125 A, main lugs, lug-temp 75 degC\n"
 _TX = (

@@ -26,7 +26,7 @@ from wyeline_linter.issues import in_words, is_said_by, newest, oldest_first
 from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _PROJECT = 'project "Kiln hall"\n  basis us-2023\n  frequency 60 Hz\n'
 _A, _B = '  issue A 2026-03-02 "for tender"\n', '  issue B 2026-04-14 "kitchen moved"\n'

@@ -11,7 +11,7 @@ from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.registry import Rule
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 
 def about(

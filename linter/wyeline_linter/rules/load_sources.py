@@ -19,8 +19,8 @@ from wyeline_linter.tables import NotListed
 from wyeline_linter.windings import Transformed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.loads.rollup import LoadBook
+    from wyeline_linter.view import View
 
 _US = 'project "Annex"\n  basis us-2023\n'
 _UTIL = "utility UTIL 480Y/277  fault 20 kA, x/r 6\n"

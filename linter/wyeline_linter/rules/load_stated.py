@@ -17,7 +17,7 @@ from wyeline_linter.loads.of_equipment import converter_input
 from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _US = 'project "Annex"\n  basis us-2023\n'
 _FED = "utility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  100 A 3p\n"

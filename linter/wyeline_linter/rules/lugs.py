@@ -14,7 +14,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import Known
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _US = 'project "Annex"\n  basis us-2023\n'
 _MSB = (

@@ -11,7 +11,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import Known
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _IEC = (
     'project "Clinic"\n  basis iec\n  frequency 50 Hz, ambient 30 degC, revision "A"\n'

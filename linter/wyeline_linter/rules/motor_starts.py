@@ -15,9 +15,9 @@ from wyeline_linter.sizing.devices import motor_full_load_a
 from wyeline_linter.systems import Known
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.studies.starting import Standing, Start
     from wyeline_linter.studies.study import StateStudy
+    from wyeline_linter.view import View
 
 STRICT = rule(
     name="strict-drop-limit",

@@ -18,7 +18,7 @@ from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _MOTOR = "motor P-1 460 3ph  10 hp, pf 0.85, eff 90 %\n"
 _UNIT = "load RTU-1 460 3ph  mca 30 A, mocp 45 A, cooling, lug-temp 75 degC\n"

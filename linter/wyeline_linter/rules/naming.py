@@ -16,7 +16,7 @@ from wyeline_linter.near_names import free_name
 from wyeline_linter.rules.registry import NotAccepted, rule
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 FED = "utility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  225 A 3p\n"
 _SORTS = {

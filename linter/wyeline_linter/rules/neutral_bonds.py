@@ -13,7 +13,7 @@ from wyeline_linter.shares import share_of
 from wyeline_linter.systems import Known, System
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _PROJECT = 'project "Kiln hall"\n  basis us-2023\n  frequency 60 Hz, revision "A"\n'
 _UTIL = "utility UTIL 480Y/277  fault 22 kA, fault-min 15 kA, x/r 4\n"

@@ -19,7 +19,7 @@ from wyeline_linter.sizing.writing import size_text, wires_text
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _LOW = (
     'project "Annex"\n  basis us-2023\nutility UTIL 208Y/120  fault 14 kA, fault-min 9 kA, x/r 4\n'

@@ -18,7 +18,7 @@ from wyeline_linter.systems import SQRT3, Known, System, volts_text
 from wyeline_linter.verdicts import Feeds, Refusal
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _WYE = "utility UTIL 480Y/277  fault 14 kA, x/r 4\nfeeder UTIL -> MSB\nswitchboard MSB 480Y/277  bus 400 A\n"
 _DELTA = "utility UTIL 480 3ph  fault 14 kA, x/r 4\nfeeder UTIL -> DP\npanel DP 480 3ph  bus 400 A\n"

@@ -22,7 +22,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _STANDBY = (
     'project "Annex"\n  basis us-2023\n  frequency 60 Hz, revision "A"\n'

@@ -23,7 +23,7 @@ from wyeline_linter.systems import Known
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 US = (
     'project "Annex"\n  basis us-2023\nutility UTIL 480Y/277  fault 14 kA, fault-min 9 kA, x/r 4\n'

@@ -16,9 +16,9 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.shares import share_text
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.loads.rollup import LoadBook
     from wyeline_linter.network import SwitchState
+    from wyeline_linter.view import View
 
 _TWIN = (
     'project "Twin hall"\n  basis us-2023\n  frequency 60 Hz, revision "A"\n'

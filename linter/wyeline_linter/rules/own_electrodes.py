@@ -17,7 +17,7 @@ from wyeline_linter.system_words import earthing_in_words
 from wyeline_linter.systems import Arrangement, Known, System
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _SITE = (
     'project "Jetty"\n  basis iec\n  revision "A"\n'

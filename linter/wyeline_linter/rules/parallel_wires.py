@@ -14,7 +14,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.sizing.lines import resized
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 PARALLEL = rule(
     name="parallel-too-small",

@@ -21,7 +21,7 @@ from wyeline_linter.system_words import conductors_text
 from wyeline_linter.systems import Known
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _LP = "utility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  100 A 3p\n"
 _PANEL = _LP + "panel LP-1 208Y/120  bus 125 A, main 100 A, spaces 18\n"

@@ -17,7 +17,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import Arrangement, Known, SystemState
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _IEC = 'project "Annex"\n  basis iec\n'
 _TNC = (

@@ -17,7 +17,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import Known, SystemState
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _FED = (
     'project "Mill"\n  basis iec\nutility NETT 400Y/230  fault 10 kA, fault-min 6 kA, x/r 4, earthing TN-S\n'

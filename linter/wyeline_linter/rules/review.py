@@ -10,8 +10,8 @@ from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phras
 from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.studies.case import Assumption
+    from wyeline_linter.view import View
 
 _PROJECT = 'project "Kiln hall"\n  basis us-2023\n  frequency 60 Hz, revision "A"\n'
 _WIRED = (

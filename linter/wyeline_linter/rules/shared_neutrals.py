@@ -17,7 +17,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.system_words import conductors_text
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _BASIS = 'project "Annex"\n  basis us-2023\n'
 _LP = "utility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  100 A 3p\n"

@@ -14,12 +14,12 @@ from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity, append
 from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.circuit import Bus
     from wyeline_linter.circuit.ansi import Device
     from wyeline_linter.studies.fault import FaultCurrent, FaultView
     from wyeline_linter.studies.scenarios import WorstFault
     from wyeline_linter.studies.study import StateStudy
+    from wyeline_linter.view import View
 
 _PROJECT = 'project "Kiln hall"\n  basis us-2023\n  frequency 60 Hz, revision "A"\n'
 _SUPPLY = (

@@ -13,7 +13,7 @@ from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _LP = "utility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  100 A 3p\n"
 

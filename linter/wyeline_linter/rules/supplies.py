@@ -42,7 +42,7 @@ from wyeline_linter.systems import Known, System, volts_text
 from wyeline_linter.verdicts import Refusal
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _FED = "utility UTIL 208Y/120  fault 10 kA, x/r 4\nfeeder UTIL -> LP-1  225 A 3p\npanel LP-1 208Y/120  bus 225 A\n"
 

@@ -16,7 +16,7 @@ from wyeline_linter.rules.overcurrent import US
 from wyeline_linter.rules.registry import Rule, rule
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _PANEL = "panel LP-1 480Y/277  bus 125 A, main 100 A, lug-temp 75 degC\njunction JB-1  lug-temp 75 degC\n"
 _TAPPED = US + _PANEL + "feeder MSB -> JB-1  400 A 3p  3x500kcmil + N 500kcmil + G #3 Cu THWN-2  30 m  in 4 inch EMT\n"

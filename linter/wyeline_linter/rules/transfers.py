@@ -11,7 +11,7 @@ from wyeline_linter.rules.registry import NotAccepted, rule
 from wyeline_linter.systems import Known, System, volts_text
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _INPUTS = """utility UTIL 480Y/277  fault 14 kA, x/r 4
 transfer ATS-1  100 A 3p

@@ -35,7 +35,7 @@ from wyeline_linter.tables import Basis, NotListed
 from wyeline_linter.windings import Transformed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _TX = US + "transformer TX-1 480 3ph -> 208Y/120  45 kVA, z 4.2 %, x/r 1.8, lug-temp 75 degC\n"
 _LP = "panel LP-1 208Y/120  bus 225 A, main 125 A, lug-temp 75 degC\n"

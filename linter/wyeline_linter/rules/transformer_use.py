@@ -13,7 +13,7 @@ from wyeline_linter.systems import Known
 from wyeline_linter.windings import Transformed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 AUTO = rule(
     name="auto-transformer-limits",

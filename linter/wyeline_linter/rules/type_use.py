@@ -13,7 +13,7 @@ from wyeline_linter.rules.naming import FED
 from wyeline_linter.rules.registry import NotAccepted, rule
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 UNUSED = rule(
     name="unused-type",

@@ -10,7 +10,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.studies.place_sources import bypass_untold
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _SITE = (
     'project "Exchange"\n  basis us-2023\n  frequency 60 Hz, revision "A"\n'

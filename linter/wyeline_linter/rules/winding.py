@@ -15,7 +15,7 @@ from wyeline_linter.verdicts import Cause, NoteKind, Refusal
 from wyeline_linter.windings import Transformed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _WYE = "utility UTIL 480Y/277  fault 14 kA, x/r 4\nfeeder UTIL -> MSB\nswitchboard MSB 480Y/277  bus 400 A\n"
 _TX = _WYE + "feeder MSB -> TX-1  70 A 3p\n"

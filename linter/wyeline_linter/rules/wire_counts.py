@@ -13,7 +13,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.sizing.writing import wires_text
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 _LP = (
     "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n"

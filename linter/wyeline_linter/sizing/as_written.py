@@ -15,7 +15,7 @@ from wyeline_linter.sizing.steps import NO_FAULTS, Faults, Sized, generous, serv
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 
 def as_written_serves(

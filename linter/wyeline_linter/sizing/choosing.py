@@ -28,7 +28,7 @@ from wyeline_linter.sizing.steps import (
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 
 def demand_of(

@@ -25,7 +25,7 @@ from wyeline_linter.systems import System
 from wyeline_linter.tables import Basis, Looked, NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 
 class Device(NamedTuple):

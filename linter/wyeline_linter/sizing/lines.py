@@ -24,7 +24,7 @@ from wyeline_linter.sizing.writing import raceway_edit_of, raceway_for, rating_e
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 
 class Proposal(NamedTuple):

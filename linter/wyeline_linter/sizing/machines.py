@@ -19,8 +19,8 @@ from wyeline_linter.system_words import conductors_text
 from wyeline_linter.tables import Basis, NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.network import SwitchState
+    from wyeline_linter.view import View
 
 USUAL_DIP = 0.20
 """Starting dip of a generator taken as the limit where none is written (common practice 15 to 30 %, no source)."""

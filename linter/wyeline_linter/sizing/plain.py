@@ -20,7 +20,7 @@ from wyeline_linter.tables import Basis, NotListed
 from wyeline_linter.tables.basis import basis
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 LEAST_DEVICE_A = {"us": 15.0, "iec": 6.0}
 """Smallest device of a power circuit (NEC 210.18, 240.6(A); IEC 60898-1 series)."""

@@ -16,7 +16,7 @@ from wyeline_linter.systems import System
 from wyeline_linter.tables import Basis
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 USUAL = {"us": "THWN-2", "iec": "XLPE"}
 """Insulation taken where nothing is written (common practice, no source)."""

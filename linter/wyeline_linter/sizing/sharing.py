@@ -15,7 +15,7 @@ from wyeline_linter.sizing.prepared import Prepared, prepared
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 
 def laid_beside(view: View, line: Line, current: Current) -> Laid | None:

@@ -15,8 +15,8 @@ from wyeline_linter.studies.states import state_named
 from wyeline_linter.system_words import conductors_text
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.studies.study import StateStudy
+    from wyeline_linter.view import View
 
 
 class Result(NamedTuple):

@@ -18,9 +18,9 @@ from wyeline_linter.network import (
 from wyeline_linter.studies.fault import FaultCurrent, FaultView
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.circuit.layout import Floats, Ints
     from wyeline_linter.studies.study import StateStudy
+    from wyeline_linter.view import View
 
 EMERGENCY = "emergency"
 

@@ -14,7 +14,7 @@ from wyeline_linter.studies.working_flow import (
 from wyeline_linter.working import Figure
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 FIGURES = ("fault", "fault-min", "drop", "voltage", "three-phase", "line-line", "line-ground", "line-neutral")
 """What can be asked of a piece of equipment; of a feeder `drop`, `fault` and `fault-min` (at its end)."""

@@ -38,7 +38,7 @@ from wyeline_linter.network import (
 from wyeline_linter.studies.scenarios import losses, transferred
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
+    from wyeline_linter.view import View
 
 MOST_STATES = 40
 MOST_PIECES = 40_000

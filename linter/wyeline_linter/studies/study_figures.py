@@ -10,10 +10,10 @@ from wyeline_linter.studies.flow import highest_of, lowest_of
 from wyeline_linter.system_words import conductor_text, conductors_text
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.circuit import Bus
     from wyeline_linter.studies.fault import FaultCurrent, FaultView
     from wyeline_linter.studies.study import StateStudy
+    from wyeline_linter.view import View
 
 SIGNIFICANT = 7
 """Digits that are kept: beyond what any input is worth, short of the last bits of a solver."""

@@ -15,10 +15,10 @@ from wyeline_linter.working import Figure, Input, State, Step, derived, given, l
 
 if TYPE_CHECKING:
     from wyeline_grammar.linking import Feeder
-    from wyeline_linter.analysis import View
     from wyeline_linter.studies.branch import BranchDrop
     from wyeline_linter.studies.line_impedance import LineData
     from wyeline_linter.studies.study import StateStudy
+    from wyeline_linter.view import View
 
 _SOURCE = {
     "us": "NEC Chapter 9 Table 9, note 2; solved value: unbalanced load flow",

@@ -12,9 +12,9 @@ from wyeline_linter.studies.fault import FaultCurrent
 from wyeline_linter.studies.study_figures import rounded
 
 if TYPE_CHECKING:
-    from wyeline_linter.analysis import View
     from wyeline_linter.network import SwitchState
     from wyeline_linter.studies.study import StateStudy
+    from wyeline_linter.view import View
 
 SMALLEST = frozenset({"fault_min_a", "voltage_part"})
 """Figures that are worst where they are smallest; the others where they are largest."""

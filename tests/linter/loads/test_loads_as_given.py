@@ -7,11 +7,12 @@ import math
 import pytest
 
 from wyeline_grammar.sources import Files
-from wyeline_linter.analysis import Analysis, View
+from wyeline_linter.analysis import Analysis
 from wyeline_linter.load_figures import load_figures
 from wyeline_linter.loads.balance import MOST_MOVES, swaps, unbalance
 from wyeline_linter.loads.leaf_loads import leaf_loads
 from wyeline_linter.network import scenario_state
+from wyeline_linter.view import View
 
 US = 'project "X"\n  basis us-2023\n'
 BOARD = "utility U 480Y/277  fault 20 kA, x/r 6\nswitchboard P 480Y/277  bus 800 A\nfeeder U -> P  800 A 3p\n"

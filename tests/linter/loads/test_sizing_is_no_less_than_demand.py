@@ -8,7 +8,8 @@ import random
 import pytest
 
 from wyeline_grammar.sources import Files
-from wyeline_linter.analysis import Analysis, View
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.view import View
 
 CLASSES = "lighting receptacle heating cooling process kitchen ev pump welding".split()
 FACTORS = ["", "", "pf 0.8", "pf 0.6", "pf 0.5, leading", "pf 0.9, leading"]
