@@ -135,6 +135,7 @@ def _left_by(place: str, pieces: _Pieces, remedy: Remedy) -> int:
     for edit in sorted(remedy.edits, reverse=True):
         texts[edit.start : edit.end + 1] = [edit.text]
     new = tuple(token[:2] for token in tokenize(" ".join(texts))[0])
+    new = new[: next((i for i, (kind, _) in enumerate(new) if kind == "TEXT" and i > 1), len(new))]  # its own phrase
     if not new:
         return 0  # the phrase is left out
     return len(_first_judgement(place, _FORM_OF.get(new[0][0], "key"), new, False).problems)
@@ -235,7 +236,7 @@ def _value(place: str, key: str, use: Use, pieces: _Pieces, problems: list[Probl
         if use.accepts[0].form == "names":
             names = tuple(text[1:-1] if kind == "TEXT" else text for kind, text in pieces)
             return key, Value("names", names, " ".join(text for _, text in pieces))
-        problems.append(value_problems.one_value_only(key, text, 2, len(pieces), pieces))
+        problems.append(value_problems.one_value_only(place, key, text, 2, len(pieces), pieces))
     value = _read(kind, text)
     if value is None:
         problems.append(value_problems.not_understood(1, f"{key} {text}", value_problems.needed(use)))

@@ -47,6 +47,8 @@ _RELATED: dict[str, tuple[str, ...]] = {
     "resistance": ("z",),
     "factor": ("diversity",),
     "diversity": ("factor",),
+    "kfactor": ("third-harmonic",),
+    "third-harmonic": ("kfactor",),
     "voltage": ("mcov",),
 }
 """Keys that are taken for one another, to offer the one that may stand at the place."""
@@ -64,6 +66,11 @@ _ELSEWHERE = {
         "",
         "frequency",
     ): "The frequency is that of the project, or of the source: it is written there, as `frequency 60 Hz`.",
+}
+
+_MOVED = {
+    ("project", "voltage"): "Write it behind the name of the supply, as in `utility GRID 480Y/277`: every other "
+    "voltage follows from there.",
 }
 
 
@@ -120,7 +127,7 @@ def key_out_of_place(
         found=f"`{key}` on {place_phrase(place)}",
         needed=f"`{key}` on {belongs}",
         why=f"{KEYS[key].doc} Here it would be read by nothing.",
-        change=_change(instead, belongs),
+        change=_MOVED.get((place, key)) or _change(instead, belongs),
         remedies=tuple(remedies),
     )
 
@@ -222,7 +229,7 @@ def unkeyed_out_of_place(
     if powers:
         return _other_power(place, text, dimension, powers)
     derived = dimension == "voltage" and (place, dimension) in _ELSEWHERE
-    keys = [] if derived else [key for key in _keys_for(place, text) if key not in taken][:4]
+    keys = [] if derived else [key for key in keys_for(place, text) if key not in taken][:4]
     hint = _ELSEWHERE.get((place, dimension if dimension not in _POWERS else "power")) or _ELSEWHERE.get(
         ("", dimension), ""
     )
@@ -334,11 +341,11 @@ def short_phrase(dimension: str) -> str:
     return DIMENSIONS[dimension].phrase.partition(",")[0]
 
 
-_SELDOM = frozenset({"limit", "ambient"})
+_SELDOM = frozenset({"limit", "ambient", "measured"})
 """Keys that are offered behind the others: few mean them; a temperature that terminals are marked with is theirs."""
 
 
-def _keys_for(place: str, text: str) -> list[str]:
+def keys_for(place: str, text: str) -> list[str]:
     """Keys of a place that would take this quantity, the value being sane."""
     value = parse_quantity(text)
     out = []

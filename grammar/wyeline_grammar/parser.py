@@ -114,6 +114,7 @@ def _read_whole(text: str, indented: bool) -> Line:
         or ("rcd" in text and _TYPE_FOR_CURRENT.search(text))
         or (" by " in text and _BY_WHOM.search(text))
         or ("enclosure" in text and _TYPE_ALONE.search(text))
+        or ("," in text and _DECIMAL_COMMA.search(text))
     ):
         from wyeline_grammar.recovery import recover_sound
 
@@ -139,6 +140,7 @@ def may_be_slip(line: Line, kinds: memo.Kinds, first: str) -> bool:
 _NO_MAINS = frozenset("breaker circuit CB BKR 1P 2P 3P 4P".split())
 """Words behind `main` that make a device of the rating behind them."""
 _TYPE_ALONE = re.compile(r"\benclosure[ \t\u00a0]+(?:\d|NEMA[ \t\u00a0\d]|nema)")
+_DECIMAL_COMMA = re.compile(r"[a-z] \d+,\d{1,2}[A-Za-z%]")
 _BY_WHOM = re.compile(r"\b(?:drawn|checked) by \"")
 """The word that letters put before the name of whoever drew or checked it."""
 _TYPE_FOR_CURRENT = re.compile(r"\brcd[ \t]+[ABF]")

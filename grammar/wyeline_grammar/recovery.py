@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from wyeline_grammar import heads, memo
+from wyeline_grammar import circuit_descriptions, heads, heads_in_words, memo
 from wyeline_grammar.expectation import PHRASE_STARTS, message, needed_here
 from wyeline_grammar.memo import Failure, Kinds
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
@@ -26,6 +26,8 @@ UNREADABLE, KNOWN_SLIP = "unreadable-line", "known-slip"
 _MOST_MENDED = 8
 """How many slips of one line are mended to find out what it means."""
 _NEAR = 5
+_WORD_BY_WORD = frozenset({"trade-word", "keyword-case"})
+"""Slips of a single word, which may be one of a description."""
 _LONGEST_MENDED = 2_000
 """Longer lines are no slip of the pen; they get the general message."""
 
@@ -90,10 +92,14 @@ def _diagnose(
     wrong = tokens[stop.at] if stop.at < len(tokens) else None
     place = Place(text, tokens, statement, wrong, stop.expected)
     if len(text) <= _LONGEST_MENDED:
-        headed = heads.meant(place)
+        headed = heads_in_words.meant(place) or heads.meant(place)
         if headed is not None:
             return headed
         found = _find_slip(place)
+        if found is None or found[0].name in _WORD_BY_WORD:
+            described = circuit_descriptions.several_words(place)
+            if described is not None and _leads_on(place, described):
+                return described, None
         if found is not None:
             slip, match, options = found
             problem = _slip_problem(slip, match, options, place)
@@ -108,6 +114,9 @@ def _diagnose(
             if near:
                 words = tuple(sure_words or [w for _, w in near])[:3]
                 return _misspelt(wrong, words, place, False), None
+        described = circuit_descriptions.last_resort(place)
+        if described is not None and _leads_on(place, described):
+            return described, None
     return _unreadable(place, stop), None
 
 
@@ -171,6 +180,11 @@ def _leads_further(place: Place, start: int, end: int, new: str) -> bool:
     if not isinstance(found, Failure):
         return True
     return found.at < len(tokens) and len(text.rstrip()) - tokens[found.at].start < left
+
+
+def _leads_on(place: Place, problem: Problem) -> bool:
+    ((edit,),) = (remedy.edits for remedy in problem.remedies)
+    return _leads_further(place, edit.start, edit.end, edit.text)
 
 
 def _trimmed(match: Match, options: tuple[str, ...]) -> tuple[int, str, tuple[str, ...]]:

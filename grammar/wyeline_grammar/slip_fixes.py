@@ -301,15 +301,20 @@ WYES = {"208": "120", "220": "127", "380": "220", "400": "230", "415": "240", "4
 
 
 def secondary(match: Match, _: Place) -> tuple[str, ...] | None:
-    """Two voltages of a transformer: what the second one is, with a neutral or without, is for the writer to say. Two
-    that are one wye's, and a lower one first, are the voltages of one side."""
-    lead, first, second, phases = match["lead"], match[2], match[3], match["phases"]
+    """Two voltages of a transformer: what the second one is, with a neutral or without, is for the writer to say."""
+    sides = two_sides(match[2], match[3], match["phases"] or "")
+    return tuple(f"{match['lead']}{side}" for side in sides) or None
+
+
+def two_sides(first: str, second: str, phases: str = "") -> tuple[str, ...]:
+    """What two volts of a transformer may be the sides of. Two that are one wye's, and a lower one first, are the
+    voltages of one side."""
     if float(first) <= float(second) or WYES.get(first) == second:
-        return None
-    wye = (f"{lead}{first} 3ph -> {second}Y/{WYES[second]}",) if second in WYES else ()
-    high_leg = (f"{lead}{first} 3ph -> 240/120 3ph",) if second == "240" else ()
-    three = (*wye, f"{lead}{first} 3ph -> {second} 3ph", *high_leg)
-    one = (f"{lead}{first} 1ph -> {second} 1ph", f"{lead}{first} 1ph -> {float(second) / 2:g}/{second}")
+        return ()
+    wye = (f"{first} 3ph -> {second}Y/{WYES[second]}",) if second in WYES else ()
+    high_leg = (f"{first} 3ph -> 240/120 3ph",) if second == "240" else ()
+    three = (*wye, f"{first} 3ph -> {second} 3ph", *high_leg)
+    one = (f"{first} 1ph -> {second} 1ph", f"{first} 1ph -> {float(second) / 2:g}/{second}")
     return three if phases == "3" else one if phases == "1" else (*three, one[0])
 
 
@@ -359,8 +364,12 @@ def several_words(match: Match, _: Place) -> str | None:
     words = match["name"].split()
     if any(c.isdigit() for word in words[:-1] for c in word):
         return None  # a tag such as `LP-1` is a whole name
+    if "->" in match["lead"] and any(c.isdigit() for c in words[-1]) and not words[-1].isdigit():
+        return None  # behind the end of a feeder rather the mark of its device, such as `NH00`
     if any(word_kind(word) != "PLAIN" or (word.islower() and nearest(word, _LISTED)) for word in words):
         return None  # a keyword, or nearly one
+    if "to" in words:
+        return None  # an arrow in letters
     return f'{match["lead"]}"{" ".join(words)}"{match["tail"]}'
 
 

@@ -9,10 +9,11 @@ from __future__ import annotations
 
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slips_boards import BOARD_WORDS
-from wyeline_grammar.slips_circuits import DESCRIPTIONS, ROWS
+from wyeline_grammar.slips_circuits import ROWS
 from wyeline_grammar.slips_devices import DEVICES
 from wyeline_grammar.slips_figures import NUMBERS, UNITS
 from wyeline_grammar.slips_issues import ISSUES
+from wyeline_grammar.slips_legs import ENDS, LEGS
 from wyeline_grammar.slips_names import NAMES
 from wyeline_grammar.slips_raceways import CONDUITS
 from wyeline_grammar.slips_remarks import REMARKS, SEPARATORS
@@ -24,7 +25,9 @@ from wyeline_grammar.slips_wording import SIGNS, WORDING
 SLIPS: tuple[Slip, ...] = (
     *ISSUES,
     *CONDUITS,
+    *LEGS,
     *TRADE,
+    *ENDS,
     *ROWS,
     *BOARD_WORDS,
     *WORDING,
@@ -38,7 +41,6 @@ SLIPS: tuple[Slip, ...] = (
     *REMARKS,
     *NAMES,
     *SEPARATORS,
-    *DESCRIPTIONS,
 )
 """The order counts: the marks of inches before texts, an area behind a gauge's sign before runs, a thousands comma
 before positions, the phases of a voltage before poles."""

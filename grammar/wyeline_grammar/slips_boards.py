@@ -16,7 +16,8 @@ _IC = r"(?:A?[ \t\u00a0-]*+(?:AIC|aic|A\.I\.C\.|SCCR|sccr|IC|RMS|rms)(?:{BB}(?:s
     "{BB}", BB
 ).replace("{B}", B)
 _CURRENTS = "bus|main|incomer|service|rated|withstand|frame|series|fault"
-_RATED = rf"{N}{B}k?A{BB}(?:{_CURRENTS})"
+_MAIN_WORDS = r"MCB|MCCB|main{BB}(?:circuit{BB})?breaker|main{BB}CB".replace("{BB}", BB)
+_RATED = rf"{N}{B}k?A{BB}(?:{_MAIN_WORDS}|{_CURRENTS})"
 _FIRST_RATING = rf"(?<![^\s,])(?<!bus )(?<!main )(?<!rated ){_RATED}"
 _TYPE = r"\d{1,2}[RSXKPrsxkp]{0,2}"
 _HOUSED = (
@@ -57,7 +58,11 @@ def _interrupting(match: Match, _: Place) -> str | None:
 
 def _ratings_behind(match: Match, _: Place) -> str:
     """``225 A bus, 100 A main, 10k AIC``, each with its keyword in front."""
-    ratings = re.sub(rf"({N}{B}k?A){BB}({_CURRENTS})", r"\2 \1", match[0])
+    ratings = re.sub(
+        rf"({N}{B}k?A){BB}({_MAIN_WORDS}|{_CURRENTS})",
+        lambda m: f"{m[2] if re.fullmatch(_CURRENTS, m[2]) else 'main'} {m[1]}",
+        match[0],
+    )
     more = match.groupdict().get("more")
     return ratings.removesuffix(more) + f", rated {match['n']} kA" if more else ratings
 
@@ -109,6 +114,14 @@ BOARD_WORDS: tuple[Slip, ...] = (
         rewritten("main lugs"),
         "`main lugs` says that nothing protects the bus in the board itself.",
         "panel LP-5 208Y/120  bus 225 A, main lugs only",
+        "panel LP-5 208Y/120  bus 225 A, main lugs",
+    ),
+    Slip(
+        "bus-and-main-lugs",
+        whole(rf"({N}){B}A[ \t\u00a0,]{{1,3}}(?:MLO|M\.L\.O\.)"),
+        lambda match, place: None if re.search(r"\bbus\b", place.text) else f"bus {match[1]} A, main lugs",
+        "A board with lugs only is rated by its bus: nothing protects it in the board itself.",
+        "panel LP-5 208Y/120  225 A MLO",
         "panel LP-5 208Y/120  bus 225 A, main lugs",
     ),
     Slip(

@@ -6,29 +6,13 @@ import re
 
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import BB, SQUARE_MM, B, Match, N, Place, rewritten, spelled, whole
-from wyeline_grammar.vocabulary import word_kind
 
-_ROWS = frozenset({"NUMBER", "LIST", "NAME", "TEXT"})
 _CURRENTS = "FLA|MCA|MOCP|LRA|fla|mca|mocp|lra"
 _WHY_KEY = "A keyword stands before its value."
 
 
 def _numbered(match: Match, place: Place) -> str | None:
     return None if place.statement else f"{match['lead']}{match['number']}"
-
-
-def _described(match: Match, place: Place) -> str | None:
-    """Words of a circuit that no word of the language begins: its description, where it has none."""
-    wrong = place.wrong
-    if wrong is None or wrong.start != match.start() or place.statement or place.tokens[0].kind not in _ROWS:
-        return None
-    words = match[0].split()
-    while words and word_kind(words[-1]) != "PLAIN" and not words[-1][0].isupper():
-        words.pop()
-    said = place.text[match.start() : match.start() + len(" ".join(words))]
-    if not words or '"' in place.text or said.split() != words:
-        return None
-    return f'"{said}"{match[0][len(said) :]}'
 
 
 def _beside_the_cores(match: Match, _: Place) -> str | tuple[str, ...]:
@@ -39,9 +23,12 @@ def _beside_the_cores(match: Match, _: Place) -> str | tuple[str, ...]:
 
 def _outlets(match: Match, place: Place) -> str | None:
     """``(6) recept``; behind a load that is the load of all, as likely as not, nobody but the writer can tell."""
-    if place.statement or re.search(rf"\d{B}k?(?:VA|W)\b", place.text[: match.start()]):
+    before = place.text[: match.start()]
+    if place.statement or place.tokens[0].start >= match.start() or re.search(rf"\d{B}k?(?:VA|W)\b", before):
         return None
-    return f"count {match[1]} {'receptacle' if match[2] else 'lighting'}"
+    written = "receptacle" in before.split() if match[3] else "lighting" in before.split()
+    word = "" if written else " receptacle" if match[3] else " lighting"
+    return f"count {match[1] or match[2]}{word}"
 
 
 ROWS: tuple[Slip, ...] = (
@@ -66,7 +53,9 @@ ROWS: tuple[Slip, ...] = (
     ),
     Slip(
         "so-many-outlets",
-        whole(rf"\((\d{{1,2}})\){BB}(?:(recept(?:acle)?s?|rcpts?|outlets?)|lights?|fixtures?|luminaires?)\.?"),
+        whole(
+            rf"(?:\((\d{{1,2}})\)|(\d{{1,2}})){BB}(?:(recept(?:acle)?s?|rcpts?|outlets?)|lights?|fixtures?|luminaires?)\.?"
+        ),
         _outlets,
         "How many there are stands behind `count`, with the load of one before it.",
         "  1  20 A 1p  (6) recept",
@@ -79,6 +68,14 @@ ROWS: tuple[Slip, ...] = (
         _WHY_KEY,
         "  1,3,5  30 A 3p  14 FLA motor",
         "  1,3,5  30 A 3p  fla 14 A motor",
+    ),
+    Slip(
+        "current-behind-its-word",
+        whole(rf"(FLA|MCA|MOCP|LRA|fla|mca|mocp|lra)[ \t\u00a0=:]*({N})(?!{B}[\w.,])"),
+        lambda match, _: f"{match[1].lower()} {match[2]} A",
+        "A current has its unit, and its word small letters.",
+        "motor P-5 460 3ph  15 hp, FLA 21",
+        "motor P-5 460 3ph  15 hp, fla 21 A",
     ),
     Slip(
         "so-many-of-them",
@@ -173,16 +170,5 @@ ROWS: tuple[Slip, ...] = (
         "The method of installation has the keyword `method`.",
         "feeder HV -> UV  63 A 3p  32 m, installation method C",
         "feeder HV -> UV  63 A 3p  32 m, method C",
-    ),
-)
-DESCRIPTIONS: tuple[Slip, ...] = (
-    Slip(
-        "description-without-quotes",
-        spelled(rf"(?<![^\s,])[^\W\d_a-z][^\W\d_]*(?:{BB}[^\W\d_]+)*+(?:{BB}\d{{1,3}})?(?=[\s,]|$)"),
-        _described,
-        "A description stands in quotes, so that its words are not read as words of the language.",
-        "  1  20 A 1p  1 kVA receptacle Bench north",
-        '  1  20 A 1p  1 kVA receptacle "Bench north"',
-        guess=True,
     ),
 )

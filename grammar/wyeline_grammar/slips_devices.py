@@ -48,6 +48,8 @@ def _device_slash(match: Match, place: Place) -> str | tuple[str, ...] | None:
     return (f"{match[1]} {match[2]}ph", device) if volts and before[-1].kind in ("NAME", "TEXT", "ARROW") else device
 
 
+_MCB = rf"(?:(?:LS(?:-Schalter)?|MCB){BB})?"
+
 DEVICES: tuple[Slip, ...] = (
     Slip(
         "device-slash",
@@ -122,16 +124,18 @@ DEVICES: tuple[Slip, ...] = (
     ),
     Slip(
         "curve-first",
-        whole(rf"([BCDKZ])({N})(?:{B}A)?{BB}([1-4]p(?:\+N)?)"),
-        rewritten(r"\2 A \3 curve \1"),
+        whole(rf"{_MCB}([BCDKZ])({N})(?:{B}A)?{BB}([1-4])[pP](\+?[nN])?"),
+        lambda match, _: f"{match[2]} A {match[3]}p{'+N' if match[4] else ''} curve {match[1]}",
         "The bare current is the device's rating; its curve has a keyword.",
         "feeder HV -> UV  B16 1p  24 m",
         "feeder HV -> UV  16 A 1p curve B  24 m",
     ),
     Slip(
         "curve-between",
-        whole(rf"({N}){B}A{BB}([BCDKZ])(?:{BB}([1-4]p(?:\+N)?))?"),
-        lambda match, _: f"{match[1]} A{' ' + match[3] if match[3] else ''} curve {match[2]}",
+        whole(rf"({N}){B}A{BB}([BCDKZ])(?:{BB}([1-4])[pP](\+?[nN])?)?"),
+        lambda match, _: (
+            f"{match[1]} A{f' {match[3]}p' if match[3] else ''}{'+N' if match[4] else ''} curve {match[2]}"
+        ),
         "Rating and poles stand together; the curve has a keyword.",
         "  F1  16 A B 1p  1.2 kW",
         "  F1  16 A 1p curve B  1.2 kW",
@@ -143,6 +147,15 @@ DEVICES: tuple[Slip, ...] = (
         "A fused switch is rated by its fuses; the switch itself, where it is larger, is its frame.",
         "  1  60AS/40AF 2p  2 kW process",
         "  1  40 A 2p fused frame 60 A  2 kW process",
+    ),
+    Slip(
+        "size-of-a-fuse-link",
+        whole(r"NH[- ]?(?:000|00|[0-4]a?)(?:[- ]?(?P<class>gG|gL|aM))?"),
+        lambda match, place: None if "fuse" in place.text else f"fuse {(match['class'] or 'gG').replace('gL', 'gG')}",
+        "What a fuse breaks is said by its class; the size of its link is that of its holder. Most are gG, so look.",
+        "feeder HV -> UV  NH00 63 A 3p  24 m",
+        "feeder HV -> UV  fuse gG 63 A 3p  24 m",
+        guess=True,
     ),
     Slip(
         "fuse-without-its-word",

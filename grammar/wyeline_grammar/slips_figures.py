@@ -37,6 +37,15 @@ NUMBERS: tuple[Slip, ...] = (
         "feeder HV -> UV  3G2.5 mm2 Cu  24 m",
     ),
     Slip(
+        "decimal-comma-in-one-word",
+        spelled(r"(?<=[a-z] )(\d+),(\d{1,2})([A-Za-z%][A-Za-z0-9%/.²]*)"),
+        rewritten(r"\1.\2 \3"),
+        "A comma parts words, so the decimal mark is a point: read so, these would be two figures.",
+        "utility NET 400Y/230  fault-min 2,5kA",
+        "utility NET 400Y/230  fault-min 2.5 kA",
+        sound=True,
+    ),
+    Slip(
         "decimal-comma-number",
         spelled(r"(?<=[a-z] )(\d+),(\d+)(?![\d,])"),
         rewritten(r"\1.\2"),

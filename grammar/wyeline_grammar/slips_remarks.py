@@ -7,8 +7,9 @@ import re
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import BB, B, Match, Place, spelled, whole
 
+_KEPT = ("existing to remain", "existing, to remain", "to remain", "etr", "e.t.r.")
 _STATUS = {
-    **dict.fromkeys(("e", "ex", "ex.", "exist", "exist.", "exstg", "exstg.", "existing"), "existing"),
+    **dict.fromkeys(("e", "ex", "ex.", "exist", "exist.", "exstg", "exstg.", "existing", *_KEPT), "existing"),
     **dict.fromkeys(("n", "new"), "new"),
     **dict.fromkeys(("f", "fut", "fut.", "future"), "future"),
     **dict.fromkeys(
@@ -18,6 +19,8 @@ _STATUS = {
     **dict.fromkeys(("temp", "temp.", "temporary"), "temporary"),
 }
 """What drawings write for the status of a thing (common practice, no source)."""
+STATUS_WORDS = {word.strip("."): status for word, status in _STATUS.items() if " " not in word}
+"""The same without those of several words, and without points."""
 _WORDS = "|".join(re.escape(word) for word in sorted(_STATUS, key=len, reverse=True) if len(word) > 1)
 _SIGNS = "–—‐‑"
 """Dashes that word processors put for a hyphen."""
@@ -77,7 +80,7 @@ REMARKS: tuple[Slip, ...] = (
     ),
     Slip(
         "status-of-a-drawing",
-        spelled(rf"(?<![^\s,])(?:\((?P<short>[ENFDR]|{_WORDS})\)|(?P<word>{_WORDS}))(?![^\s,])"),
+        spelled(rf"(?<![^\s,])(?:\((?P<short>[ENFDR]|(?i:{_WORDS}))\)|(?P<word>(?i:{_WORDS})))(?![^\s,])"),
         _status,
         "The status is one of the words `existing`, `new`, `future`, `temporary`, `relocated` and `demolish`.",
         "panel LP-5 208Y/120  bus 225 A, (E)",

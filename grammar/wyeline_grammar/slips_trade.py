@@ -219,7 +219,7 @@ TRADE: tuple[Slip, ...] = (
     ),
     Slip(
         "curve-and-rating",
-        whole(rf"(?:(?:LS(?:-Schalter)?|MCB){BB})?([BCDKZ])(6|10|13|16|20|25|32|40|50|63)(?:{B}A)?(?!{BB}[1-4]p)"),
+        whole(rf"(?:(?:LS(?:-Schalter)?|MCB){BB})?([BCDKZ])(6|10|13|16|20|25|32|40|50|63)(?:{B}A)?(?!{BB}[1-4][pP])"),
         curve_and_rating,
         "The bare current is the device's rating; its curve has a keyword.",
         "  F1  B16  1.2 kW receptacle",

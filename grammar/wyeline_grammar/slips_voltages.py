@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from wyeline_grammar.attributes import use_of
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import BB, NAMED, VOLTS, WYES, B, Match, N, Place, spelled, whole
 
@@ -24,6 +25,9 @@ _VOLTAGE = (
 _SINGLE = frozenset({"100", "110", "115", "120", "127", "220", "230", "240", "277"})
 """Volts that are oftener on two wires than on three (common practice, no source)."""
 _WYE, _BAND = 3**0.5, 1.25
+_TWICE = 0.01
+"""How far a ratio may be from two."""
+_HIGH_LEG = "(?:[hH]igh|HIGH|[wW]ild|WILD|[sS]tinger|STINGER|[rR]ed)[ -](?:[lL]eg|LEG)"
 _LEAST_LINE_V = 200.0
 """Between the legs of a three-phase system (common practice, no source)."""
 
@@ -83,7 +87,7 @@ def _pair(match: Match, phases: str, winding: str) -> str | tuple[str, ...] | No
         return None  # figures that are no wye's: a rule says what they would have to be
     if match["sign"] == "-" and ratio < _BAND and phases:
         return f"{low:g}-{high:g}{unit} {phases}ph"
-    if abs(ratio - 2) > 0.01:
+    if abs(ratio - 2) > _TWICE:
         return None
     split, high_leg = f"{low:g}/{high:g}{unit}", f"{high:g}/{low:g}{unit} 3ph"
     wires = match["wires"] or ""
@@ -100,13 +104,24 @@ def _two_connections(match: Match, place: Place) -> tuple[str, ...] | None:
     kind = place.tokens[0].text
     if kind not in ("motor", "load", "drive") or (kind != "motor" and float(low.split("-")[0]) < _LEAST_LINE_V):
         return None
-    if abs(float(high) / float(low.split("-")[-1]) - 2) > 0.01:
+    if abs(float(high) / float(low.split("-")[-1]) - 2) > _TWICE:
         return None
     phases = "3ph" if match["phase"][0] in "3tT" else "1ph"
     return f"{high} {phases}", f"{low} {phases}"
 
 
 _SPELLED_RIGHT = rf"(?:{N}Y/{N}|{N}/{N}|{N}(?=[ kV]*[13]ph))(?:{B}k?V)?(?:{B}[13]ph)?"
+
+
+def _high_leg(match: Match, place: Place) -> str | None:
+    """``240/120 delta high leg B``: the delta whose one winding has its middle brought out."""
+    one, other = float(match["one"]), match["other"]
+    low, high = sorted((one, float(other))) if other else (one / 2, one)
+    if not low or abs(high / low - 2) > _TWICE:
+        return None
+    kind = place.tokens[0].text
+    leg = match["leg"] if match["leg"] and use_of(kind, "high") is not None else None
+    return f"{high:g}/{low:g} 3ph" + (f", high {leg}" if leg else "")
 
 
 def _voltage_behind(match: Match, place: Place) -> str | None:
@@ -127,6 +142,26 @@ def _is_name(match: Match, place: Place) -> bool:
 _WHY = "A voltage is its figures with `Y/`, `3ph` or `1ph`; what these say already is not said again."
 
 VOLTAGES: tuple[Slip, ...] = (
+    Slip(
+        "high-leg-of-a-delta",
+        whole(
+            rf"{_VOLTAGE}{_BETWEEN}(?:[dD]elta{BB})?{_HIGH_LEG}(?:{BB}(?:[dD]elta|DELTA))?"
+            rf"(?:[ \t\u00a0=]{{1,3}}(?:(?:on|phase|leg){BB})?(?P<leg>[ABC]))?"
+            rf"(?:{_BETWEEN}{_PHASE})?(?:{_BETWEEN}{_WIRES})?"
+        ),
+        _high_leg,
+        "The delta with a high leg has its two voltages and `3ph`; which leg is the high one has the keyword `high`.",
+        "panel LP-5 240/120 delta, high leg B, bus 225 A",
+        "panel LP-5 240/120 3ph, high B, bus 225 A",
+    ),
+    Slip(
+        "voltage-in-brackets",
+        spelled(rf"(?<=\s)\(({N}(?:Y?/{N})?{B}(?:k?V)?(?:{BB}[13]ph)?)\)(?=[\s,]|$)"),
+        lambda match, place: match[1] if place.tokens[0].kind == "KIND" else None,
+        "Signs of a drawing that only set a figure apart are left out.",
+        "panel LP-5 (208Y/120)  bus 225 A",
+        "panel LP-5 208Y/120  bus 225 A",
+    ),
     Slip(
         "volts-phases-hertz",
         whole(
@@ -174,5 +209,14 @@ VOLTAGES: tuple[Slip, ...] = (
         "motor P-5  460V-3PH  15 hp",
         "motor P-5  460 3ph  15 hp",
         sound=True,
+    ),
+    Slip(
+        "wires-beside-a-voltage",
+        whole(rf"[234]{B}-?(?:wires?|WIRE)"),
+        lambda match, place: "" if any(t.kind == "VOLTAGE" and t.end <= match.start() for t in place.tokens) else None,
+        "Which wires there are, the voltage says: a count beside it could only repeat or contradict it.",
+        "panel LP-5 208Y/120  bus 225 A, 4 wire",
+        "panel LP-5 208Y/120  bus 225 A, ",
+        guess=True,
     ),
 )

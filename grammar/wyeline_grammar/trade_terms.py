@@ -39,8 +39,8 @@ TERMS = (
     _term("swgr", "switchgear"),
     _term("swbd main-board main-switchboard mdp mdb main-distribution-board", "switchboard"),
     _term(
-        "panelboard loadcenter load-center load-centre distribution-board pnl board db subboard sub-board subpanel "
-        "sub-panel consumer-unit lighting-panel",
+        "panelboard panel-board loadcenter load-center load-centre distribution-board pnl board db subboard sub-board "
+        "subpanel sub-panel consumer-unit lighting-panel",
         "panel",
     ),
     _term(
@@ -57,7 +57,7 @@ TERMS = (
     _term("tvss surge-protector surge-arrester", "spd"),
     _term("cable", "feeder"),
     _term("conduit tray cable-tray trench", "raceway"),
-    _term("rtu rooftop-unit chiller condenser condensing-unit air-conditioner", "load", "cooling"),
+    _term("rtu rooftop-unit roof-top-unit chiller condenser condensing-unit air-conditioner", "load", "cooling"),
     _term("hvac ac a/c aircon air-conditioning", "load", "cooling"),
     _term("ahu exhaust-fan supply-fan ventilation", "motor", "fan"),
     _term("code kva-code nema-code", "", "code-letter"),
@@ -90,6 +90,7 @@ TERMS = (
     _term("tn-s tn-c tn-c-s tt earthing-system", about="earthing"),
     _term("demand-factor demand-factors demand", about="factor"),
     _term("diversity-factor", about="diversity"),
+    _term("maximum-demand peak-demand recorded metered", about="measured"),
     _term("soft-starter contactor across-the-line", about="starter"),
     _term("tie tie-breaker bus-tie main-tie-main key-interlock double-throw-switch", about="interlock normally-open"),
     _term("maintenance-bypass", about="ups"),
@@ -107,6 +108,7 @@ TERMS = (
     _term("load-management energy-management", about="limit"),
     _term("open-delta zigzag autotransformer buck-boost vector-group", about="connection"),
     _term("k-factor k-rating", about="kfactor"),
+    _term("harmonics harmonic triplen thd nonlinear non-linear nonlinear-load", about="third-harmonic kfactor"),
     _term("series-rating series-rated", about="series"),
     _term("derating bundling grouping", about="grouped ambient"),
     _term("burial burial-depth", about="buried"),

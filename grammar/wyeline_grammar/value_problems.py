@@ -40,8 +40,13 @@ def value_missing(key: str, use: Use) -> Problem:
     )
 
 
-def one_value_only(key: str, text: str, first: int, last: int, pieces: tuple[tuple[str, str], ...]) -> Problem:
+def one_value_only(
+    place: str, key: str, text: str, first: int, last: int, pieces: tuple[tuple[str, str], ...]
+) -> Problem:
     more = " ".join(text for _, text in pieces[1:])
+    words = all(kind in ("NAME", "PLAIN") for kind, _ in pieces[1:])
+    legs = words and all(re.fullmatch("L[123]", text) for _, text in pieces[1:])
+    remedies = (swap(f'Write `"{more}"`', first, f'"{more}"', end=last),) if words and not legs else ()
     return Problem(
         "value-not-understood",
         f"`{key}` takes one value: `{key} {text}`; what is `{more}`?",
@@ -51,7 +56,12 @@ def one_value_only(key: str, text: str, first: int, last: int, pieces: tuple[tup
         found=f"`{more}` behind `{key} {text}`",
         needed="one value behind a key",
         why="A name begins no phrase, so this word belongs to nothing.",
-        change="Delete it, put it in quotes, or write the key it belongs to.",
+        change=f"Write the legs behind the label of the circuit, as in `F1[{more}]`, and delete them here."
+        if legs and place == "circuit"
+        else f"{remedies[0].title}, if it is the description; else delete it, or write the key it belongs to."
+        if remedies
+        else "Delete it, put it in quotes, or write the key it belongs to.",
+        remedies=remedies,
     )
 
 
@@ -216,17 +226,22 @@ def _other_dimension(key: str, use: Use, text: str, value: Value) -> Problem:
     )
 
 
+_THOUSANDS = re.compile(r"[kK](?:A?(?:IC|ic)|A\.I\.C\.)?")
+"""``22k`` and ``30kAIC``: thousands of amperes, where a key takes a current."""
+
+
 def _figure_with_its_unit(use: Use, text: str) -> tuple[Remedy, ...]:
     """``35C``, ``225amps``: a figure whose unit is spelt as no unit is, so that it read as a name or a word."""
     from wyeline_grammar.slip_fixes import spelled_unit
 
-    match = re.fullmatch(r"([+-]?\d+(?:\.\d+)?)([A-Za-z%]+)", text)
-    units = [UNITS[unit] for unit in spelled_unit(match[2])] if match else []
+    match = re.fullmatch(r"([+-]?\d+(?:\.\d+)?)([A-Za-z%][A-Za-z.]*)", text)
+    if match is None:
+        return ()
+    if _THOUSANDS.fullmatch(match[2]) and any(accept.dimension == "current" for accept in use.accepts):
+        return (swap(f"Write `{match[1]} kA`", 1, f"{match[1]} kA"),)
+    units = [UNITS[unit] for unit in spelled_unit(match[2])]
     fit = [unit for unit in units for accept in use.accepts if _same_dimension(accept, unit.dimension)]
-    assert match is not None or not fit
-    return tuple(
-        swap(f"Write `{match[1]} {u.symbol}`", 1, f"{match[1]} {u.symbol}", sure=len(fit) == 1) for u in fit if match
-    )
+    return tuple(swap(f"Write `{match[1]} {u.symbol}`", 1, f"{match[1]} {u.symbol}", sure=len(fit) == 1) for u in fit)
 
 
 def _same_dimension(accept: Accept, dimension: str) -> bool:
