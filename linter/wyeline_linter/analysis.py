@@ -23,17 +23,14 @@ from wyeline_linter.derive import Derivation
 from wyeline_linter.file_findings import FileFindings
 from wyeline_linter.finding_store import FindingStore, Group
 from wyeline_linter.findings import Finding
-from wyeline_linter.near_names import PARTNER_KEYS, names_in
+from wyeline_linter.kept_structure import KeptStructure, users_of_systems, who_refer
 from wyeline_linter.network import (
     NORMAL_STATE,
     Network,
     NoSuchStateError,
     SwitchState,
     build,
-    feeder_structure_key,
-    makes_system,
     scenario_state,
-    structure_key,
 )
 from wyeline_linter.removed import staying
 from wyeline_linter.rules.registry import SCOPES
@@ -107,10 +104,7 @@ class Analysis:
         self.view.study_cache = kept
         self.view.configuration = self.configuration
         self.view.overrides = self._overrides()
-        self._structure = {name: structure_key(e) for name, e in model.equipment.items()}
-        self._feeder_structure = {key: feeder_structure_key(f) for key, f in model.feeders.items()}
-        self._sorts = {name: tuple(d.sort for d in entries) for name, entries in model.declared.items()}
-        self._sorts.update((name, self._sorts_of(name)) for name in model.unread)
+        self._structure = KeptStructure(model)
         self._allowances = Allowances(model)
         for path in self._file_versions:
             self._file_versions[path] += 1
@@ -188,23 +182,24 @@ class Analysis:
         """Judge what an edit touched; ``accepted`` are subjects of which allowances came or went."""
         model = self.model
         keys = delta.feeders
-        shifted, renamed = self._shifted(delta.names)
+        shifted, renamed = self._structure.shifted(delta.names)
         self.view.near.changed(renamed)
-        names = self._with_users_of_systems(delta.equipment, shifted)
-        touched = set(names)
-        for key in keys:  # what a feeder that went, or now runs elsewhere, was connected to
-            before, feeder = self._feeder_structure.get(key), model.feeders.get(key)
-            if before is not None and (feeder is None or feeder_structure_key(feeder) != before):
-                touched |= {before.source, before.target}
-        restructured = self._structure_changed(names, keys)
+        names = delta.equipment | users_of_systems(model, delta.equipment, shifted)
+        touched = names | self._structure.left(keys)
+        restructured = self._structure.changed(names, keys, self.network)
         if restructured:
             old = self.network
             self.network = self.derivation.network = self.view.network = build(model, self._state())
             self.ran["network"] += 1
             touched |= _differences(old, self.network)
             self.view.scenarios.clear()
-        elif delta.others:
-            self.view.scenarios.clear()
+        else:
+            # Networks hold feeder objects; those replaced by an edit must stay in none, whatever its switch state.
+            for written_anew in filter(None, map(model.feeders.get, keys)):
+                for network in (self.network, *self.view.scenarios.values()):
+                    network.replace(written_anew)
+            if delta.others:
+                self.view.scenarios.clear()
         changed, changed_feeders = self.derivation.update(touched, keys)
         self.ran["derive"] += len(self.derivation.last_run)
         touched |= changed
@@ -224,7 +219,9 @@ class Analysis:
                 around |= {feeder.source.name, feeder.target.name}
         # A changed load is looked at by its own rules and those of the feeder that brings it, never by its neighbours'.
         touched_feeders |= {f.key for name in loaded for f in model.feeders_to.get(name, ())}
-        self._add_those_who_refer(shifted, around, touched_feeders)
+        referring, referring_feeders = who_refer(model, shifted)
+        around |= referring
+        touched_feeders |= referring_feeders
         groups = self._store.showing(went)
         for sort, items in (("equipment", touched | around), ("feeder", touched_feeders)):
             groups |= {(sort, item) for item in items}
@@ -234,104 +231,6 @@ class Analysis:
         for group in groups:
             self._judge(group, accepted)
         self._store.put(_MODEL, self._check_model(), accepted)
-
-    def _sorts_of(self, name: str) -> tuple[str, ...]:
-        """What a name stands for, by sort; a line that cannot be read counts where nothing else bears it."""
-        found = tuple(d.sort for d in self.model.declared.get(name, ()))
-        return found or (("unread",) if name in self.model.unread else ())
-
-    def _shifted(self, names: Iterable[str]) -> tuple[dict[str, str], set[str]]:
-        """The names that now stand for nothing, or first for another sort of thing, with the sort they had; and all
-        whose meaning changed at all."""
-        shifted: dict[str, str] = {}
-        changed: set[str] = set()
-        for name in names:
-            old, new = self._sorts.get(name, ()), self._sorts_of(name)
-            if old == new:
-                continue
-            changed.add(name)
-            if old and old[:1] != new[:1]:
-                shifted[name] = old[0]
-            if new:
-                self._sorts[name] = new
-            else:
-                del self._sorts[name]
-        return shifted, changed
-
-    def _add_those_who_refer(self, shifted: dict[str, str], names: set[str], keys: set[str]) -> None:
-        """What names something that went, other than as the end of a feeder, its type or its system."""
-        model = self.model
-        raceways = {name for name, sort in shifted.items() if sort == "raceway"}
-        for equipment in model.equipment.values() if shifted else ():
-            facts = equipment.body.facts
-            if facts.keys().isdisjoint(PARTNER_KEYS):
-                continue
-            for key in PARTNER_KEYS:
-                fact = facts.get(key)
-                if fact is not None and not shifted.keys().isdisjoint(names_in(fact)):
-                    names.add(equipment.name)
-        if not raceways:
-            return
-        for feeder in model.feeders.values():
-            raceway = feeder.body.raceway
-            if raceway is not None and raceway.stuff in raceways:
-                keys.add(feeder.key)
-        for equipment in model.equipment.values():
-            for placed in equipment.circuits:
-                raceway = placed.circuit.body.raceway
-                if raceway is not None and raceway.stuff in raceways:
-                    names.add(equipment.name)
-
-    def _with_users_of_systems(self, names: set[str], shifted: dict[str, str]) -> set[str]:
-        """A declared system's users are derived anew with it."""
-        model = self.model
-        systems = {n for n in names if any(d.sort == "system" for d in model.declared.get(n, ()))}
-        systems |= shifted.keys()  # also where the name of something else stood in a system's place
-        if not systems:
-            return set(names)
-        users = {
-            e.name
-            for e in model.equipment.values()
-            for side in (e.primary, e.secondary)
-            if side is not None and side.name in systems
-        }
-        return set(names) | users
-
-    def _structure_changed(self, names: Iterable[str], keys: Iterable[str]) -> bool:
-        changed = False
-        for name in names:
-            equipment = self.model.equipment.get(name)
-            new = structure_key(equipment) if equipment is not None else None
-            if self._structure.get(name) != new:
-                changed = changed or not self._stands_alone(name, equipment)
-                if new is None:
-                    self._structure.pop(name, None)
-                else:
-                    self._structure[name] = new
-        for key in keys:
-            feeder = self.model.feeders.get(key)
-            structure = feeder_structure_key(feeder) if feeder is not None else None
-            if self._feeder_structure.get(key) != structure:
-                changed = True
-                if structure is None:
-                    self._feeder_structure.pop(key, None)
-                else:
-                    self._feeder_structure[key] = structure
-        if not changed:
-            # Networks hold feeder objects; those replaced by an edit must stay in none, whatever its switch state.
-            for key in keys:
-                feeder = self.model.feeders.get(key)
-                if feeder is not None:
-                    for network in (self.network, *self.view.scenarios.values()):
-                        network.replace(feeder)
-        return changed
-
-    def _stands_alone(self, name: str, equipment: Equipment | None) -> bool:
-        """Whether nothing hangs on a name that came or went, as while a statement is being typed."""
-        model = self.model
-        if model.feeders_from.get(name) or model.feeders_to.get(name) or self.network.fed(name):
-            return False
-        return equipment is None or not makes_system(equipment)
 
     # twins
 
@@ -369,8 +268,7 @@ class Analysis:
         self.model, self.network = lead.model.twin(self.files), lead.network.twin()
         self.derivation = Derivation(self.model, self.network)
         self.derivation.states, self.derivation.feeders = lead.derivation.states.copy(), lead.derivation.feeders.copy()
-        self._structure, self._feeder_structure = lead._structure.copy(), lead._feeder_structure.copy()
-        self._sorts = lead._sorts.copy()
+        self._structure = lead._structure.twin(self.model)
         self._allowances = lead._allowances.twin(self.model)
 
     # checking
