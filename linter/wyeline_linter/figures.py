@@ -9,6 +9,7 @@ from typing import Any
 
 from wyeline_grammar.linking import Equipment, Feeder
 from wyeline_linter.derive import reasons_of
+from wyeline_linter.issues import project_figures
 from wyeline_linter.load_figures import load_figures
 from wyeline_linter.network import two_sided
 from wyeline_linter.studies.study_figures import equipment_studies, feeder_studies
@@ -37,7 +38,8 @@ def model_figures(view: View, only: str | None = None) -> dict[str, Any]:
 
 
 def figures_in_states(view: View, only: str | None = None) -> dict[str, Any]:
-    """The same with every switch state beside the judged one: what each figure is there, and its worst.
+    """The same with the project, and with every switch state beside the judged one: what each figure is there, and its
+    worst.
 
     ``states`` lists them with the words for each, ``left_out`` names those that are beyond the number worked out, and
     ``unlocked_ties`` the feeders that stand open and are closed in none, because no interlock says whether they may be.
@@ -46,7 +48,8 @@ def figures_in_states(view: View, only: str | None = None) -> dict[str, Any]:
     from wyeline_linter.studies.states import unlocked_ties
     from wyeline_linter.studies.worst import circuits_entry, equipment_states, feeder_states, states_entry
 
-    figures, studies, model = model_figures(view, only), view.studies, view.model
+    studies, model = view.studies, view.model
+    figures: dict[str, Any] = {"version": VERSION, "project": project_figures(view)} | model_figures(view, only)
     figures["states"] = [
         {"state": study.name, "words": when(study.state).strip() or "as normal"} for study in studies.every()
     ]

@@ -7,8 +7,13 @@ title block prints the revision as stated, and nothing that holds for another is
 from __future__ import annotations
 
 import re
+from typing import TYPE_CHECKING
 
 from wyeline_grammar.model import Issue, ProjectStatement
+
+if TYPE_CHECKING:
+    from wyeline_linter.outputs.shapes_of_figures import IssueEntry, ProjectFigures
+    from wyeline_linter.view import View
 
 NOT_YET = "not issued yet"
 
@@ -66,6 +71,40 @@ def checked_by(project: ProjectStatement) -> str:
         return project.body.text("checked") or ""
     found = current(project)
     return (found is not None and found.body.text("checked")) or ""
+
+
+def project_figures(view: View) -> ProjectFigures:
+    """What a title block says of the project, as data."""
+    project = view.model.projects[0][1] if view.model.projects else None
+    texts: dict[str, str | None] = {}
+    if project is not None:
+        texts = {key: project.body.text(key) for key in ("number", "client", "engineer")}
+        texts |= {"revision": revision(project), "date": issue_date(project)}
+        texts |= {"drawn": drawn_by(project), "checked": checked_by(project)}
+    listed = reversed(oldest_first(project)) if project is not None else ()
+    return {
+        "name": project.name.text if project is not None and project.name is not None else None,
+        "number": texts.get("number"),
+        "client": texts.get("client"),
+        "engineer": texts.get("engineer"),
+        "basis": view.basis,
+        "revision": texts.get("revision") or None,
+        "date": texts.get("date") or None,
+        "drawn": texts.get("drawn") or None,
+        "checked": texts.get("checked") or None,
+        "issues": [_entry(issue) for issue in listed],
+    }
+
+
+def _entry(issue: Issue) -> IssueEntry:
+    body = issue.body
+    return {
+        "issue": issue.name.text,
+        "date": issue.date or None,
+        "purpose": body.description,
+        "drawn": body.text("drawn"),
+        "checked": body.text("checked"),
+    }
 
 
 def in_words(issue: Issue) -> str:

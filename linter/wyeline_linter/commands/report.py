@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from wyeline_linter.reports.package import Package, Wishes
     from wyeline_linter.reports.since import Since
 
-FORMATS = ("html", "csv", "md", "svg")
+FORMATS = ("html", "csv", "md", "svg", "json")
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:

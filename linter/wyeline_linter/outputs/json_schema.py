@@ -12,15 +12,16 @@ from typing import Annotated, Any, Literal, NotRequired, get_args, get_origin, g
 
 from wyeline_linter.outputs.shapes import CheckReport, CompareReport
 from wyeline_linter.outputs.shapes_of_figures import ShowReport
+from wyeline_linter.outputs.shapes_of_report import ReportData
 
-OUTPUTS: dict[str, type] = {"check": CheckReport, "compare": CompareReport, "show": ShowReport}
-"""The shape of an output by the command that prints it."""
+OUTPUTS: dict[str, type] = {"check": CheckReport, "compare": CompareReport, "report": ReportData, "show": ShowReport}
+"""The shape of an output by the command that prints or writes it."""
 _PLAIN = {str: "string", bool: "boolean", int: "integer", float: "number", type(None): "null"}
 Json = dict[str, Any]
 
 
 def schema_of(output: str, *, closed: bool = False) -> Json:
-    """The schema of what a command prints; KeyError where it prints no JSON."""
+    """The schema of what a command prints or writes; KeyError where that is no JSON."""
     shape = OUTPUTS[output]
     parts: dict[str, Json] = {}
     _named(shape, parts, closed)

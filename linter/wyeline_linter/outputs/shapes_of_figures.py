@@ -289,6 +289,32 @@ class FeederFigures(TypedDict):
     worst: NotRequired[dict[str, WorstFigure]]
 
 
+class IssueEntry(TypedDict):
+    """An issue of the project; without a date it is being prepared. A name says nothing of a signature."""
+
+    issue: str
+    date: str | None
+    purpose: str | None
+    drawn: str | None
+    checked: str | None
+
+
+class ProjectFigures(TypedDict):
+    """What a title block says: null is what nobody states. `revision` is as stated, else the newest issue; of `issues`
+    the newest comes first."""
+
+    name: str | None
+    number: str | None
+    client: str | None
+    engineer: str | None
+    basis: str | None
+    revision: str | None
+    date: str | None
+    drawn: str | None
+    checked: str | None
+    issues: list[IssueEntry]
+
+
 class SwitchStateEntry(TypedDict):
     """A switch state that is looked at."""
 
@@ -300,6 +326,7 @@ class ShowReport(TypedDict):
     """What `wyeline show --json` prints."""
 
     version: Literal[2]
+    project: ProjectFigures
     state: str
     states: list[SwitchStateEntry]
     left_out: list[str]

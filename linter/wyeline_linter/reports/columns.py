@@ -127,6 +127,8 @@ class Row(NamedTuple):
     """Set for a row of totals: what is totalled."""
     digits: int | None = None
     """Digits behind the point in this row, where the unit is another than the column's."""
+    unit: str = ""
+    """That other unit."""
 
 
 class TwoColumns(NamedTuple):
@@ -170,9 +172,11 @@ class Table:
         """Add a row by column key; a key that is left out stays empty. Raises KeyError for one that is no column."""
         self.rows.append(Row(self._cells(values), about, place))
 
-    def add_total(self, label: str, values: Mapping[str, Cell | Value], digits: int | None = None) -> None:
-        """Add a row of totals."""
-        self.totals.append(Row(self._cells(values), label=label, digits=digits))
+    def add_total(
+        self, label: str, values: Mapping[str, Cell | Value], digits: int | None = None, unit: str = ""
+    ) -> None:
+        """Add a row of totals, with its unit and digits where they are others than those of the columns."""
+        self.totals.append(Row(self._cells(values), label=label, digits=digits, unit=unit))
 
     def _cells(self, values: Mapping[str, Cell | Value]) -> tuple[Cell, ...]:
         unknown = values.keys() - set(self.kind.keys)

@@ -10,20 +10,23 @@ from collections.abc import Collection, Iterator, Sequence
 from wyeline_linter.reports.columns import Table
 from wyeline_linter.reports.csv_output import csv_text
 from wyeline_linter.reports.html_page import page_html
+from wyeline_linter.reports.json_output import report_json
 from wyeline_linter.reports.markdown_output import escaped, markdown_text
 from wyeline_linter.reports.package import DIAGRAM, WORKING, Package
 from wyeline_linter.reports.panel_schedule import SCHEDULE
 
-REPORT = "report.html"
+REPORT, DATA = "report.html", "report.json"
 
 
 def report_files(packages: Sequence[Package], formats: Sequence[str]) -> Iterator[tuple[str, str]]:
-    """Every file by its path below the folder, with ``/`` between folders. Tables and drawings outside the HTML are
-    those of the first package; the same model and wishes give the same bytes."""
+    """Every file by its path below the folder, with ``/`` between folders. CSV, Markdown and drawings outside the HTML
+    are those of the first package; the same model and wishes give the same bytes."""
     first = packages[0]
     if "html" in formats:
         yield REPORT, page_html(packages)
     names = _names(first.tables) if {"csv", "md"} & set(formats) else []
+    if "json" in formats and first.tables:
+        yield DATA, report_json(packages)
     if "csv" in formats:
         for name, table in names:
             yield f"csv/{name}.csv", csv_text(table, first.caution)

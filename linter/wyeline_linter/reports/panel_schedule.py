@@ -340,6 +340,7 @@ def _totals(
             f"{label}, A",
             {f"leg_{leg.lower()}_va": Cell(amount["amps"][leg], (), sheet) for leg in shown},
             digits=1,
+            unit="A",
         )
     table.notes += _notes(spare_words(subject, equipment), load)
     table.notes += _beside_the_sums(subject, equipment)

@@ -6,6 +6,7 @@ import contextlib
 import io
 import json
 import re
+import tempfile
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -33,6 +34,14 @@ def figures(root: Path) -> Any:
     with contextlib.redirect_stdout(text):
         main(["show", "--json", str(root)])
     return json.loads(text.getvalue())
+
+
+@cache
+def report_of(root: Path, *more: str) -> Any:
+    """What `wyeline report` writes as data."""
+    with tempfile.TemporaryDirectory() as folder, contextlib.redirect_stdout(io.StringIO()):
+        assert main(["report", str(root), "-o", folder, "--format", "json", *more]) == 0
+        return json.loads((Path(folder) / "report.json").read_text("utf-8"))
 
 
 def refused(output: str, found: Any) -> list[str]:
@@ -65,11 +74,35 @@ def test_figures_keep_to_it(root: Path) -> None:
     assert refused("show", figures(root)) == []
 
 
+@pytest.mark.parametrize("root", [*ROOTS, *BROKEN], ids=lambda path: path.stem)
+def test_data_of_reports_keep_to_it(root: Path) -> None:
+    found = report_of(root)
+    assert refused("report", found) == []
+    row = next(row for table in found["states"][0]["tables"] for row in table["rows"])
+    assert refused(
+        "report", {**found, "states": [{"state": "normal", "tables": [{"rows": [{**row, "cells": {"x": True}}]}]}]}
+    )
+
+
 def test_every_figure_that_it_names_is_printed_by_an_example() -> None:
-    shapes = schema_of("show")["$defs"]
+    every_key_is_printed("show", [figures(root) for root in (*ROOTS, *BROKEN)])
+
+
+def test_every_key_of_a_report_is_written_by_an_example(tmp_path: Path) -> None:
+    for path in ROOTS[1].parent.glob("*.wye"):
+        text = path.read_text("utf-8").replace("60 m", "70 m")
+        (tmp_path / path.name).write_text(text, "utf-8")
+    changed = report_of(tmp_path / ROOTS[1].name, "--since", str(ROOTS[1].parent))
+    assert changed["since"]
+    every_key_is_printed("report", [*map(report_of, ROOTS), changed])
+
+
+def every_key_is_printed(output: str, found: list[Any]) -> None:
+    schema = schema_of(output)
+    shapes = schema["$defs"]
     seen: dict[str, set[str]] = {name: set() for name in shapes}
-    for root in (*ROOTS, *BROKEN):
-        _walk(figures(root), {"$ref": "#/$defs/ShowReport"}, shapes, seen)
+    for one in found:
+        _walk(one, schema, shapes, seen)
     absent = {name: shapes[name]["properties"].keys() - keys for name, keys in seen.items()}
     assert {name: keys for name, keys in absent.items() if keys} == {}
 
