@@ -20,6 +20,7 @@ _ENDS = "it ends in one device, which limits the load to what its wires carry"
 _SHORT = "its length is written, and is {} at the most"
 
 DWELLING = "dwelling-unit"
+CLASS_II = "class-ii"
 
 EXCUSES: dict[str, Excuse] = {
     "parallel": Excuse(
@@ -102,6 +103,12 @@ EXCUSES: dict[str, Excuse] = {
         "inside, or its maker says so; the text names the document.",
         "IEC 60364-7-712 712.531.3.5, IEC 60364-5-53 531.3.3",
         ("the claim says which document in its text",),
+    ),
+    CLASS_II: Excuse(
+        "The housing of a board in a TT system, and all that stands ahead of its RCDs, is of class II or insulated as "
+        "well: no fault to metal can arise there; the text names the housing.",
+        "IEC 60364-4-41 412, IEC 60364-5-53 531.3.5",
+        ("the claim says which housing in its text",),
     ),
     "selectivity-study": Excuse(
         "A coordination study shows that only the device next to a fault opens; its text names the report.",

@@ -120,6 +120,7 @@ SMITHY = """project "Smithy"
   frequency 50 Hz, ambient 30 degC, revision "A"
 utility NETZ 400Y/230  fault 6 kA, fault-min 2 kA, x/r 1, earthing TT, resistance {ohm} ohm
 panel HV 400Y/230  bus 63 A, incomer 63 A 4p{rcd}, rated 10 kA
+  claim class-ii "moulded cabinet, sheet 3"
   F1[L1]  16 A 1p+N curve B, rcd 30 mA  2 kW receptacle  "Bench sockets"  3G2.5mm2 Cu PVC  25 m, method B2
   F2  32 A 3p+N curve C  15 kW heating  "Forge, hall"  5G6mm2 Cu PVC  20 m, method C
 feeder NETZ -> HV  63 A 4p fuse gG  4x25mm2 + PE 16mm2 Cu PVC  15 m, method C

@@ -29,7 +29,7 @@ _TN = _SITE.replace("EARTH", "earthing TN-S")
 _PIER = _TN + "panel PIER 400Y/230  bus 63 A, incomer switch, rated 10 kA{}, lug-temp 75 degC\n"
 _TT = _PIER.format(", earthing TT, resistance 50 ohm")
 _ROW = '  F1[L1]  16 A 1p+N curve B, rcd 30 mA  1 kW receptacle  "Berth sockets"  3G2.5mm2 Cu PVC  10 m method C\n'
-_FED = "feeder HV -> PIER  32 A 4p curve C  {}  25 m method C\n"
+_FED = "feeder HV -> PIER  32 A 4p curve C, rcd 300 mA, rcd-type S  {}  25 m method C\n"
 
 UNFIT = rule(
     name="board-earthing-unfit",
@@ -94,7 +94,7 @@ UNKNOWN = rule(
     severity=Severity.GAP,
     scope="board",
     basis="iec",
-    summary="A board is earthed by an electrode of its own, and its resistance is not written.",
+    summary="The electrode that earths the metal parts of a TT system, or of a board, has no resistance written.",
     why="Without it nobody can tell which touch voltage stands before an RCD trips, nor how much an earth fault draws.",
     clause={"iec": "60364-4-41 411.5.3"},
     wrong=_TT.replace(", resistance 50 ohm", "") + _ROW + _FED.format("4x10mm2 Cu XLPE"),
@@ -237,8 +237,31 @@ def own_electrode_unknown(view: View, board: Equipment) -> Iterator[Finding]:
         board.place_of("earthing") if "earthing" in board.statement.body.facts else board.place,
         f"`{board.name}` is earthed by an electrode of its own, whose resistance is not written",
         found="no `resistance`",
-        needed="its resistance as measured, or as designed: at most 50 V over the residual current of its largest RCD",
+        needed=_OHMS_NEEDED,
         change="Write `resistance`, such as `resistance 50 ohm`.",
         subject=board.name,
         clause=clause_of(view, UNKNOWN),
     )
+
+
+@UNKNOWN.also("source")
+@UNKNOWN.also("transformer")
+def electrode_of_system_unknown(view: View, maker: Equipment) -> Iterator[Finding]:
+    state = view.state(maker.name)
+    if state is None or state.onward is None or not isinstance(state.system, Known) or maker.damaged:
+        return
+    tt = state.system.system.earthing.arrangement is Arrangement.TT
+    if not tt or state.onward.electrode_ohm is not None or state.onward.maker != maker.name:
+        return
+    yield UNKNOWN.finding(
+        maker.place_of("earthing") if "earthing" in maker.statement.body.facts else maker.place,
+        f"`{maker.name}` makes a TT system, and nothing tells the resistance of the electrode of the metal parts on it",
+        found="no `resistance`",
+        needed=_OHMS_NEEDED,
+        change="Write `resistance`, such as `resistance 50 ohm`, here or at the declared system.",
+        subject=maker.name,
+        clause=clause_of(view, UNKNOWN),
+    )
+
+
+_OHMS_NEEDED = "its resistance as measured, or as designed: at most 50 V over the residual current of its largest RCD"

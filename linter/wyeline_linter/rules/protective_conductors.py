@@ -1,4 +1,4 @@
-"""IEC practice: combined neutral and earth conductors, and TT systems, which trip by residual current."""
+"""Combined neutral and earth conductors (PEN) of IEC practice."""
 
 from __future__ import annotations
 
@@ -9,12 +9,10 @@ from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Body, Conductors, Span
 from wyeline_linter.conductor_sizes import area_mm2
-from wyeline_linter.derive import LOAD_KINDS
-from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
+from wyeline_linter.findings import Finding, Fix, Safety, Severity
 from wyeline_linter.network import makes_system
 from wyeline_linter.rules.connection import clause_of, poles_edit
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.systems import Arrangement, Known, SystemState
 
 if TYPE_CHECKING:
     from wyeline_linter.view import View
@@ -24,14 +22,8 @@ _TNC = (
     _IEC + "utility NETT 400Y/230  fault 10 kA, x/r 4, earthing TN-C-S\nfeeder NETT -> HV  63 A 3p\n"
     "panel HV 400Y/230  bus 63 A, main 63 A\npanel UV-1 400Y/230  bus 63 A, incomer 63 A\n"
 )
-_TT = (
-    _IEC + "utility NETT 400Y/230  fault 10 kA, x/r 4, earthing TT\nfeeder NETT -> HV  63 A 3p\n"
-    "panel HV 400Y/230  bus 63 A, main 63 A\n"
-)
 LEAST_PEN_MM2 = {"Cu": 10.0, "Al": 16.0}
 """IEC 60364-5-54, 543.4.1."""
-TOUCH_VOLTAGE_V = 50.0
-"""IEC 60364-4-41, 411.5.3: R_A times the residual operating current stays below this."""
 
 PEN = rule(
     name="pen-conductor-bad",
@@ -137,93 +129,4 @@ def _pen(
             "an RCD ahead of a PEN",
             "N and PE apart behind an RCD",
             "Split the PEN ahead of the RCD.",
-        )
-
-
-TT = rule(
-    name="tt-needs-rcd",
-    since="0.1",
-    severity=Severity.ERROR,
-    scope="feeder",
-    basis="iec",
-    summary="In a TT system a circuit has no RCD, or one that trips at too high a touch voltage.",
-    why="The earth rod lets so little fault current through that no breaker or fuse trips in time.",
-    clause={"iec": "60364-4-41 411.5.3"},
-    wrong=_TT + '  F1[L1]  16 A 1p+N  curve B  1 kW receptacle  "Sockets, office"\n',
-    right=_TT + '  F1[L1]  16 A 1p+N  curve B, rcd 30 mA  1 kW receptacle  "Sockets, office"\n',
-    mends=True,
-)
-
-
-@TT.check
-def tt_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
-    target, state = view.equipment(feeder.target.name), view.state(feeder.target.name)
-    if target is None or target.kind not in LOAD_KINDS or state is None or state.ahead is None:
-        return
-    if _is_tt(state.arriving):
-        where, ahead, span = f"`{target.name}`", state.ahead, feeder.place.span
-        yield from _tt(view, ahead.electrode_ohm, feeder.block, feeder.body, span, where, ahead.rcd_a, feeder.key, "")
-
-
-@TT.also("board")
-def tt_circuits(view: View, equipment: Equipment) -> Iterator[Finding]:
-    state = view.state(equipment.name) if equipment.circuits else None
-    if state is None or state.onward is None or not _is_tt(state.system):
-        return
-    for placed in equipment.circuits:
-        body = placed.circuit.body
-        if "spare" in body.flags or "space" in body.flags:
-            continue
-        own = body.number("rcd")
-        rcd = own if own is not None else state.onward.rcd_a
-        where, span = f"circuit {placed.key} of `{equipment.name}`", placed.circuit.span
-        ohm = state.onward.electrode_ohm
-        yield from _tt(view, ohm, placed.block, body, span, where, rcd, equipment.name, placed.key)
-
-
-def _is_tt(state: SystemState | None) -> bool:
-    return isinstance(state, Known) and state.system.earthing.arrangement is Arrangement.TT
-
-
-def _tt(
-    view: View,
-    ohm: float | None,
-    block: Block,
-    body: Body,
-    span: Span,
-    where: str,
-    rcd_a: float | None,
-    subject: str,
-    position: str,
-) -> Iterator[Finding]:
-    if rcd_a is None:
-        fact = body.facts.get("rating")
-        fixes: tuple[Fix, ...] = ()
-        if fact is not None:
-            line, end = fact.span.line, fact.span.end
-            edit = Edit(block, line, end, line, end, " rcd 30 mA")
-            fixes = (Fix("Give its device an RCD of 30 mA", (edit,), Safety.LOOK),)
-        yield TT.finding(
-            Place(block, span),
-            f"{where} is on a TT system and has no RCD ahead of it",
-            found="no residual current device on the way from the source",
-            needed="an RCD",
-            change="Write `rcd 30 mA` on its device, or on one ahead of it.",
-            subject=subject,
-            position=position,
-            fixes=fixes,
-            clause=clause_of(view, TT),
-        )
-        return
-    if ohm is not None and ohm * rcd_a > TOUCH_VOLTAGE_V:
-        volts = ohm * rcd_a
-        yield TT.finding(
-            Place(block, span),
-            f"{where}: {ohm:g} ohm x {rcd_a * 1000:g} mA is {volts:.3g} V, limit {TOUCH_VOLTAGE_V:g} V",
-            found=f"{volts:.3g} V on exposed metal before the RCD trips",
-            needed=f"{TOUCH_VOLTAGE_V:g} V or less",
-            change=f"Choose an RCD of {1000 * TOUCH_VOLTAGE_V / ohm:.0f} mA or less, or a better earth electrode.",
-            subject=subject,
-            position=position,
-            clause=clause_of(view, TT),
         )

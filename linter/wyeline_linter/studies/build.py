@@ -382,6 +382,8 @@ class _Builder:
         elif data.protective is not None:
             carried.append(PROTECTIVE)
             values.append(data.protective)
+        elif self._in_service_of_tt(at):
+            net.link(f"{key} {PROTECTIVE}", from_bus[PROTECTIVE], to_bus[PROTECTIVE])
         elif not self._alone(self.model.equipment.get(self._owner(far))) and not self._returns_on_neutral(far, carried):
             net.link(f"{key} {PROTECTIVE}", from_bus[PROTECTIVE], to_bus[PROTECTIVE])
             what = "its metal raceway, whose impedance is not known" if metal else "no wire that is written"
@@ -390,6 +392,16 @@ class _Builder:
         if carried:
             net.line(key, from_bus.pick(carried), to_bus.pick(carried), values)
             at.carried = tuple(carried)
+
+    def _in_service_of_tt(self, at: LineAt) -> bool:
+        """Whether it brings a utility's TT supply to the first board, without a PE: the electrode of metal parts stands
+        there (IEC 60364-1 312.2.2)."""
+        piece = at.piece
+        above = self.derivation.states.get(piece.source.name) if isinstance(piece, Feeder) else None
+        if above is None or above.onward is None or not is_tt(at.system):
+            return False
+        maker = self.model.equipment.get(above.onward.maker)
+        return maker is not None and maker.kind == "utility" and not above.onward.board
 
     def _returns_on_neutral(self, far: Bus, carried: list[str]) -> bool:
         """Whether the neutral alone brings faults to earth back: no ground comes along to service equipment, whose bond
