@@ -55,6 +55,8 @@ class BodyBuilder:
         self.description_span: m.Span | None = None
         self._judged: list[int] = []
         """Problems of phrases judged by themselves, by their place in ``problems``."""
+        self._twice: dict[int, tuple[m.Fact, Token, int]] = {}
+        """By its place in ``problems``: a quantity without a key, its row, and the fact that says what it would."""
 
     def build(self) -> m.Body:
         if self._judged:
@@ -62,6 +64,11 @@ class BodyBuilder:
 
             for i in self._judged:
                 self.problems[i] = beside(self.problems[i], self.place, self.facts)
+        if self._twice:
+            from wyeline_grammar.repeated_quantities import second_quantity  # only problems need it
+
+            for i, twice in self._twice.items():  # what is stated behind it counts as well
+                self.problems[i] = second_quantity(self.place, self.facts, *twice)
         return m.Body(
             self.facts,
             self.flags,
@@ -114,7 +121,7 @@ class BodyBuilder:
             poles = next((parse_poles(t.text) for t in phrase.tokens if t.kind == "POLES"), None)
         if got.name in self.facts:
             if phrase.form == "quantity":
-                self._second_quantity(phrase, span, self.facts[got.name])
+                self._second_quantity(self.facts[got.name], phrase.tokens[0], span.line)
             else:
                 self._repeated(f"`{got.name}`", span, self.facts[got.name].span)
             return
@@ -262,36 +269,11 @@ class BodyBuilder:
             )
         )
 
-    def _second_quantity(self, phrase: Phrase, span: m.Span, first: m.Fact) -> None:
-        """A second current, or another quantity, without a key: the keys that would say what it is."""
-        from wyeline_grammar.out_of_place import keys_for  # only problems need it
+    def _second_quantity(self, first: m.Fact, token: Token, row: int) -> None:
+        from wyeline_grammar.repeated_quantities import second_quantity  # only problems need it
 
-        token, said = phrase.tokens[0], first.value.text
-        free = [key for key in keys_for(self.place, token.text) if key not in self.facts]
-        keys = sorted(free, key=lambda key: key not in _OF_A_LOAD)[:4]
-        shown = " or ".join(f"`{key} {token.text}`" for key in keys)
-        self.problems.append(
-            Problem(
-                "attribute-repeated",
-                f"`{token.text}` stands beside `{said}` without a key"
-                + (f", as in `{keys[0]} {token.text}`" if keys else ""),
-                span.line,
-                span.start,
-                span.end,
-                found=f"`{said}` and `{token.text}`, both without a key",
-                needed="one of a kind without a key, each further one with the key that says what it is",
-                why="Two values of one fact leave the reader, and every figure below, to guess which one holds.",
-                change=f"Write {shown}, or delete the wrong one." if keys else "Delete the wrong one.",
-                remedies=tuple(
-                    Remedy(
-                        f"Write `{key} {token.text}`",
-                        (TextEdit(span.line, token.start, token.start, f"{key} "),),
-                        sure=False,
-                    )
-                    for key in keys
-                ),
-            )
-        )
+        self._twice[len(self.problems)] = first, token, row
+        self.problems.append(second_quantity(self.place, self.facts, first, token, row))
 
     def _misplaced(self, what: str, span: m.Span, belongs: str) -> None:
         self.problems.append(
@@ -364,8 +346,6 @@ def _wires(pieces: tuple[tuple[str, str], ...]) -> _Wires | None:
     return _Wires(sets, run, tuple(extras), tuple(marks), tuple(odd), tuple(no_marks))
 
 
-_OF_A_LOAD = frozenset({"draws", "fla", "mca", "mocp"})
-"""Currents that are meant beside a device's: that of its load."""
 _NO_MARK = re.compile("CU|Copper|COPPER|AL|ALUM|Aluminum|ALUMINUM|AWG|KCMIL|MCM|[0-9]{2,3}[CF]")
 """Words of drawings behind conductors that say no mark, or another one (common practice, no source)."""
 _ROLES = frozenset({"N", "G", "PE", "PEN", "IG"})

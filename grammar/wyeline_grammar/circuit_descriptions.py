@@ -7,6 +7,7 @@ import re
 from wyeline_grammar.attributes import LOAD_CLASSES
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.slip_fixes import METAL_WORDS, Place
+from wyeline_grammar.slips_trade import CABLE
 from wyeline_grammar.spelling import nearest
 from wyeline_grammar.trade_terms import term_of
 from wyeline_grammar.units import UNITS
@@ -33,6 +34,8 @@ def several_words(place: Place) -> Problem | None:
     if len(words) < 2 or not plain:
         return None
     first, rest = words[0], words[1:]
+    if first.isupper() and word_kind(first.lower()) not in ("PLAIN", "KIND") and not _says(first):
+        return None  # a word of the language in capitals, `AFCI`
     if _says(first) or any(steps == 1 for steps, _ in nearest(first, _LISTED)):
         known = term_of(" ".join(words)) is not None or term_of(" ".join(words[:2])) is not None
         if not known and not any(_says(word) for word in rest):
@@ -63,7 +66,7 @@ def _described(place: Place) -> list[str]:
         listed = word_kind(word) not in ("PLAIN", "KIND") and word not in LOAD_CLASSES
         if (listed and word not in _JOINING and before not in _JOINING) or word in METAL_WORDS:
             break
-        if _NO_WORD.fullmatch(word):
+        if _NO_WORD.fullmatch(word) or CABLE.fullmatch(word):
             break
         keyed = word_kind(word.lower()) == "KEY" and _FIGURE.match(text, match.end())
         if keyed or (before == "in" and word.isupper()):  # a fact, or what its wires run in

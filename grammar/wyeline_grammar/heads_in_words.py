@@ -111,7 +111,10 @@ def _renamed(place: Place, said: _Said, name: str, figures: list[str]) -> tuple[
     described = said.description and not any(t.kind == "TEXT" and t.start >= said.end for t in place.tokens[2:])
     more = [*figures, *flags, *([f'"{said.description}"'] if described else ())]
     front = f"{said.kind} {name}" if name else said.kind
-    behind = "".join(f", {word}" for word in more)
+    parted = (
+        ", " if len([t for t in place.tokens if t.start >= said.end]) > 1 - bool(name) else "  "
+    )  # none behind a name
+    behind = f"{parted if more else ''}{', '.join(more)}"
     typed = text[: said.end]
     behind_it = next((text[t.start : t.end] for t in place.tokens if t.start >= said.end), "")
     shown = front if name else f"{front} {behind_it}"

@@ -187,7 +187,7 @@ def _judge_key(place: str, pieces: _Pieces, problems: list[Problem]) -> tuple[st
     use = use_of(place, key)
     if use is None:
         if key in KEYS:
-            alone = len(pieces) == 1 or pieces[1][0] == "TEXT"
+            alone = len(pieces) == 1 or pieces[1][0] == "TEXT" or _is_power(pieces[1])
             bare = tuple(text for _, text in pieces[1:]) if _fits_without_key(place, pieces) else ()
             problems.append(
                 out_of_place.key_out_of_place(
@@ -212,6 +212,12 @@ def _judge_key(place: str, pieces: _Pieces, problems: list[Problem]) -> tuple[st
             value_problems.not_understood(1, f"{key} {pieces[1][1]}", value_problems.needed(use), str(error))
         )
     return key, None
+
+
+def _is_power(piece: tuple[str, str]) -> bool:
+    """Whether a load stands behind a word, so that this is no key with its value: `range 8 kW`."""
+    value = _read(*piece) if piece[0] == "QUANTITY" else None
+    return value is not None and value.dimension in ("power", "apparent-power")
 
 
 def _fits_key(place: str, key: str, pieces: _Pieces) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from wyeline_grammar.attributes import flags_at
 from wyeline_grammar.attributes_keys_housing import ENCLOSURE_TYPES
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import BB, B, Match, N, Place, rewritten, spelled, whole
@@ -107,6 +108,14 @@ def _terminals(match: Match, _: Place) -> str | tuple[str, ...]:
     )
 
 
+def _fuses(match: Match, place: Place) -> str | None:
+    """``400 A fuses``: fused, where that can be said; on a board a remark."""
+    kind = place.tokens[0].text
+    if "fused" in place.text:
+        return None
+    return "fused" if kind == "disconnect" or "fused" in flags_at(kind) else _remark(match, place)
+
+
 BOARD_WORDS: tuple[Slip, ...] = (
     Slip(
         "lugs-only",
@@ -138,7 +147,9 @@ BOARD_WORDS: tuple[Slip, ...] = (
     Slip(
         "main-breaker-sound",
         whole(
-            rf"[mM]ain{BB}(?:(?:[cC]ircuit{BB})?[bB]reaker|CB|C/B|BKR){BB}(?P<n>{N})(?:{B}A)?{_POLES.format(name='p')}(?P<m>)(?P<q>)"
+            rf"[mM]ain{BB}(?:(?:[cC]ircuit{BB})?[bB]reaker|CB|C/B|BKR){BB}(?P<n>{N})(?:{B}A)?{_POLES.format(name='p')}"
+            rf"|(?<!bus )(?<!main )(?P<m>{N}){B}A{_POLES.format(name='q')}{BB}"
+            rf"main{BB}(?:(?:circuit{BB})?breaker|CB|C/B|BKR)"
         ),
         _main,
         "`main` is the device that protects the bus; its rating stands behind it.",
@@ -247,6 +258,23 @@ BOARD_WORDS: tuple[Slip, ...] = (
         "panel LP-5 208Y/120  bus 225 A, enclosure 3R",
         "panel LP-5 208Y/120  bus 225 A, enclosure NEMA-3R",
         sound=True,
+    ),
+    Slip(
+        "fuses-of-no-class",
+        whole(r"(?:with )?(?:[fF]uses|FUSES|fusible)"),
+        _fuses,
+        "A fuse is said by its class, as in `fuse J`; that there are some, by `fused`.",
+        "disconnect DS-5  400 A 3p  fuses",
+        "disconnect DS-5  400 A 3p  fused",
+    ),
+    Slip(
+        "rows-of-a-board",
+        whole(rf"\d{{1,2}}[ -]?rows?|[tT]ype{BB}[123](?={B}(?:$|,|connector|plug))(?:{BB}(?:connector|plug))?"),
+        lambda match, place: _remark(match, place) if place.tokens[0].text in (*BOARDS, "charger") else None,
+        "What is not judged is a note in the drafter's own words; `spaces` counts the single-pole positions.",
+        "panel LP-5 400Y/230  bus 63 A, 3 rows",
+        'panel LP-5 400Y/230  bus 63 A, note "3 rows"',
+        message="the language has no word for `{wrong}`: write it as a note, `{right}`",
     ),
     Slip(
         "build",

@@ -167,6 +167,15 @@ UNITS: tuple[Slip, ...] = (
         "transformer TX-5 480 3ph -> 208Y/120  75 kVA, rise 150 degC",
     ),
     Slip(
+        "peak-watts",
+        whole(rf"({N}){B}([kM]?)Wp"),
+        rewritten(r"\1 \2W"),
+        "What the modules give in full sun is not what their inverter is rated: look at the plate of the inverter.",
+        "inverter PV-5 400Y/230  12 kWp",
+        "inverter PV-5 400Y/230  12 kW",
+        guess=True,
+    ),
+    Slip(
         "degrees-of-no-scale",
         whole(rf"(ambient|rise|lug-temp){BB}({N}){B}(?:degrees?|deg\.?|°)(?!{B}[CF]\b)"),
         lambda match, _: (f"{match[1]} {match[2]} degC", f"{match[1]} {match[2]} degF"),

@@ -6,11 +6,12 @@ import re
 
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import BB, NAMED, B, Match, Place, spelled
-from wyeline_grammar.vocabulary import word_kind
+from wyeline_grammar.vocabulary import KINDS, word_kind
 
 _LEG = r"L[123]"
 _LEGS = rf"{_LEG}(?:[ ,/+&-]{{0,3}}{_LEG})*"
 _AMONG_LETTERS = r"(?:[ABC](?:[ ,/&-]{0,3}|[ ]and[ ])[ABC](?:(?:[ ,/&-]{0,3}|[ ]and[ ])[ABC])?)"
+_KIND = f"(?:{'|'.join(sorted(KINDS, key=len, reverse=True))}|board|service)"
 _NAME = r"[^\W\d_a-z][\w.-]*"
 _LABELLED = rf"(?:[^\s:]+{B}:{B})?"
 
@@ -35,9 +36,14 @@ def _of_a_feeder(match: Match, _: Place) -> str | None:
 def _end_of_several_words(match: Match, _: Place) -> str | None:
     words = match["name"].split()
     letters = words[:-1] if words[-1].isdigit() else words
-    if any(c.isdigit() for word in letters for c in word) or any(word_kind(w.lower()) != "PLAIN" for w in words):
+    if any(c.isdigit() for word in letters for c in word) or any(word_kind(w) != "PLAIN" for w in words):
         return None
     return f'{match["lead"]}"{" ".join(words)}" ->'
+
+
+def _names_alone(match: Match, _: Place) -> str | None:
+    told = match["from"] or match["first"] or match["second"]
+    return f"{match['lead']}{match['source']} -> {match['target']}" if told else None
 
 
 LEGS: tuple[Slip, ...] = (
@@ -78,6 +84,19 @@ ENDS: tuple[Slip, ...] = (
         "feeder CITY POWER to MSB  400 A 3p",
         'feeder "CITY POWER" -> MSB  400 A 3p',
         message="a name of several words stands in quotes",
+    ),
+    Slip(
+        "kinds-in-front-of-ends",
+        spelled(
+            rf"^(?P<lead>feeder{BB}{_LABELLED})(?P<from>from{BB})?(?P<first>{_KIND}{BB})?(?P<source>(?:{NAMED})(?:\[[^\]]*\])?){BB}"
+            rf"(?:->|to|>){BB}(?P<second>{_KIND}{BB})?(?P<target>{NAMED})"
+        ),
+        _names_alone,
+        "The ends of a feeder are names alone: what they are, their own lines say.",
+        "feeder from panel LP-5 to panel LP-6  100 A 3p",
+        "feeder LP-5 -> LP-6  100 A 3p",
+        message="the ends of a feeder are names alone: `{right}`",
+        quotes=True,
     ),
     Slip(
         "hyphen-for-an-arrow",

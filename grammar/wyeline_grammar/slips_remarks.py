@@ -13,7 +13,18 @@ _STATUS = {
     **dict.fromkeys(("n", "new"), "new"),
     **dict.fromkeys(("f", "fut", "fut.", "future"), "future"),
     **dict.fromkeys(
-        ("d", "demo", "demolish", "to be demolished", "to be removed", "to be demo'd", "remove"), "demolish"
+        (
+            "d",
+            "demo",
+            "demolish",
+            "demolished",
+            "removed",
+            "to be demolished",
+            "to be removed",
+            "to be demo'd",
+            "remove",
+        ),
+        "demolish",
     ),
     **dict.fromkeys(("r", "rel", "relocated", "to be relocated"), "relocated"),
     **dict.fromkeys(("temp", "temp.", "temporary"), "temporary"),

@@ -8,6 +8,7 @@ from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import (
     BB,
     NAMED,
+    SQUARE_MM,
     B,
     Fix,
     Match,
@@ -22,11 +23,15 @@ from wyeline_grammar.slip_fixes import (
     spelled,
     whole,
 )
+from wyeline_grammar.vocabulary import BOARDS
 
 _RCD = "(?:rcd|RCD|rccb|RCCB|rcbo|RCBO)"
 _RCD_TYPE = "(?P<type>AC|A|F|B)"
 _CABLES = "NYM(?:-[JO])?|NYY(?:-[JO])?|N2XH|NYCWY|H07(?:RN-F|V-K)|THHN|THWN(?:-2)?|XHHW(?:-2)?|USE-2|NM-B|UF-B|XLPE|PVC"
 """Usual marks of cables and insulations (common practice, no source)."""
+CABLE = re.compile(_CABLES)
+_IEC = re.compile(r"mm2|mm²|\bN[YA2]\w+-[JO]\b|\brcd\b")
+"""What only lines of IEC practice have (common practice, no source)."""
 _THROUGH = "feed[- ]?(?:thru|through)(?:[- ]lugs?)?"
 
 
@@ -52,6 +57,22 @@ def _range(_: Match, place: Place) -> tuple[str, ...] | None:
 def _rated(match: Match, _: Place) -> str:
     """``RCBO 16 A 1p+N 30 mA``: the device's rating is none of the currents that it trips at."""
     return f"{match['n']} rcd {match['t']}" if match["t"] else match["n"]
+
+
+def _rcbo(match: Match, place: Place) -> str | None:
+    """``B16/30mA`` and ``C20/0.03``."""
+    if "rcd" in place.text:
+        return None
+    trips = match["ma"] or f"{1000 * float('0.' + match['a']):g}"
+    poles = f" {match[5]}p{'+N' if match['neutral'] else ''}" if match[5] else ""
+    return f"{match['n']} A{poles} curve {match['curve']}, rcd {trips} mA"
+
+
+def _residual_main(match: Match, place: Place) -> str | None:
+    rating, trips = match[1] or match[3], match[2] or match[4]
+    if place.tokens[0].text not in BOARDS or "bus" in place.text or "incomer" in place.text:
+        return None
+    return f"bus {rating} A, incomer switch, rcd {trips} mA"
 
 
 TRADE: tuple[Slip, ...] = (
@@ -122,6 +143,53 @@ TRADE: tuple[Slip, ...] = (
         sound=True,
     ),
     Slip(
+        "rcd-type-alone",
+        whole(r"[tT]yp[e]?[ -](AC|A|F)"),
+        lambda match, place: None if "rcd-type" in place.text else f"rcd-type {match[1]}",
+        "The type of a residual current device has its keyword; A, AC and F are no curves.",
+        "  F1  16 A 1p+N type A  1.2 kW receptacle",
+        "  F1  16 A 1p+N rcd-type A  1.2 kW receptacle",
+    ),
+    Slip(
+        "rcbo-in-one-word",
+        whole(
+            rf"(?:(?:RCBO|rcbo|FI[/-]?LS){BB})?(?P<curve>[BCD])(?P<n>6|10|13|16|20|25|32|40|50|63){B}A?{B}[/ -]{B}"
+            rf"(?:(?P<ma>{N}){B}mA|0[.,](?P<a>0?[1-9]\d?)(?:{B}A)?)(?:{BB}([1-4])[pP](?P<neutral>\+?[nN])?)?"
+        ),
+        _rcbo,
+        "Rating, curve and what trips it at a residual current are three facts; two have a keyword.",
+        "  F1  RCBO B16/30mA  1.2 kW receptacle",
+        "  F1  16 A curve B, rcd 30 mA  1.2 kW receptacle",
+    ),
+    Slip(
+        "rcd-as-a-main-switch",
+        whole(rf"({N}){B}A{BB}(?:RCD|RCCB|rccb|FI){BB}({N}){B}mA|(?:RCD|RCCB|FI){BB}({N}){B}A[ ,/]+({N}){B}mA"),
+        _residual_main,
+        "A residual current device opens no overload: ahead of a board it is its main switch, with what it trips at.",
+        "panel UV-5 400Y/230  40 A RCD 300 mA",
+        "panel UV-5 400Y/230  bus 40 A, incomer switch, rcd 300 mA",
+        guess=True,
+    ),
+    Slip(
+        "resistance-of-a-rod",
+        whole(
+            r"(?:(?:earth|ground|grounding|Earth|Ground)[ -]?(?:rod|spike|electrode|resistance)|R_?A|Ra)[ \t\u00a0=:]+"
+            rf"({N}){B}(?:ohms?|Ω|Ohm)"
+        ),
+        lambda match, place: f"resistance {match[1]} ohm" if place.tokens[0].text in BOARDS else None,
+        "The resistance of a board's own electrode has its keyword.",
+        "panel UV-5 400Y/230  bus 40 A, earthing TT, earth rod 50 ohm",
+        "panel UV-5 400Y/230  bus 40 A, earthing TT, resistance 50 ohm",
+    ),
+    Slip(
+        "on-a-tray",
+        whole(rf"on{BB}(?:(?:cable|a|the|perforated){BB})*(tray|ladder|basket)"),
+        rewritten(r"in \1"),
+        "What carries the wires stands behind `in`, whatever it is.",
+        "feeder HV -> UV  40 A 4p  5G10mm2  24 m  on tray",
+        "feeder HV -> UV  40 A 4p  5G10mm2  24 m  in tray",
+    ),
+    Slip(
         "rcd-behind",
         whole(rf"({N}{B}mA){BB}{_RCD}"),
         rewritten(r"rcd \1"),
@@ -160,6 +228,14 @@ TRADE: tuple[Slip, ...] = (
         "utility NET 400Y/230  fault 10 kA, earthing TN-S",
     ),
     Slip(
+        "cable-type-first",
+        whole(rf"(?P<type>{_CABLES}){BB}(?P<run>(?P<n>[2-5])[xG×](?P<area>{SQUARE_MM}|1,5|2,5))(?:{B}mm(?:2|²))?"),
+        lambda match, _: f"{match['run'].replace(',', '.').replace('×', 'x')}mm2 {match['type']}",
+        "Metal, insulation and type of cable stand behind the conductors.",
+        "feeder HV -> UV  40 A 4p  NYY-J 5x10  24 m",
+        "feeder HV -> UV  40 A 4p  5x10mm2 NYY-J  24 m",
+    ),
+    Slip(
         "cable-type-apart",
         spelled(rf"(?<=[^\s,])(?P<rest>[\s,]++{N}{B}(?:m|ft)\b.*?)(?<![\s,])[\s,]++(?P<type>{_CABLES})(?=[\s,]|$)"),
         cable_type,
@@ -172,7 +248,7 @@ TRADE: tuple[Slip, ...] = (
         "curve-behind",
         whole(rf"({N}{B}A{BB}[1-4]p(?:\+N)?){BB}([BCDKZ])"),
         # Alone behind a device, B and C may be legs too, unless the line is one of IEC practice.
-        lambda match, place: f"{match[1]} curve {match[2]}" if "+N" in match[1] or "mm2" in place.text else None,
+        lambda match, place: f"{match[1]} curve {match[2]}" if "+N" in match[1] or _IEC.search(place.text) else None,
         "The curve of a device has a keyword.",
         "  F1  16 A 1p+N B  1.2 kW receptacle",
         "  F1  16 A 1p+N curve B  1.2 kW receptacle",

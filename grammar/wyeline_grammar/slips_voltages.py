@@ -121,7 +121,7 @@ def _high_leg(match: Match, place: Place) -> str | None:
         return None
     kind = place.tokens[0].text
     leg = match["leg"] if match["leg"] and use_of(kind, "high") is not None else None
-    return f"{high:g}/{low:g} 3ph" + (f", high {leg}" if leg else "")
+    return f"{high:g}/{low:g} 3ph" + (f"  high {leg}" if leg else "")
 
 
 def _voltage_behind(match: Match, place: Place) -> str | None:
@@ -131,7 +131,8 @@ def _voltage_behind(match: Match, place: Place) -> str | None:
         return None
     if place.tokens[0].kind not in ("KIND", "TYPE") or place.tokens[2].kind == "NAME":  # a name of several words
         return None
-    return f"{match['lead']}{match['volts']}  {match['first']}"
+    volts = re.sub(r"\bto\b", "->", match["volts"])
+    return f"{match['lead']}{volts}  {match['first']}"
 
 
 def _is_name(match: Match, place: Place) -> bool:
@@ -152,7 +153,7 @@ VOLTAGES: tuple[Slip, ...] = (
         _high_leg,
         "The delta with a high leg has its two voltages and `3ph`; which leg is the high one has the keyword `high`.",
         "panel LP-5 240/120 delta, high leg B, bus 225 A",
-        "panel LP-5 240/120 3ph, high B, bus 225 A",
+        "panel LP-5 240/120 3ph  high B, bus 225 A",
     ),
     Slip(
         "voltage-in-brackets",
@@ -192,7 +193,7 @@ VOLTAGES: tuple[Slip, ...] = (
         "voltage-behind-a-fact",
         spelled(
             rf"(?P<lead>^(?:type{BB})?[a-z]+{BB}(?:{NAMED})[\s,]++)(?P<first>[^\"]+?)(?<![\s,])[\s,]++"
-            rf"(?P<volts>{_SPELLED_RIGHT}(?:{B}->{B}{_SPELLED_RIGHT})?)(?=[\s,]|$)"
+            rf"(?P<volts>{_SPELLED_RIGHT}(?:{B}(?:->|to\b){B}{_SPELLED_RIGHT})?)(?=[\s,]|$)"
         ),
         _voltage_behind,
         "The voltage stands right behind the name.",

@@ -18,10 +18,12 @@ from wyeline_grammar.slip_fixes import (
     raceway_size,
     raw_gauge,
     rewritten,
+    spelled,
     whole,
 )
 
 _PARTS = "PEN|PE|G|N|IG|(?i:GND|GRD|GRND|GROUND|EGC|EG|EQG|CPC|NEUT|NEU|NEUTRAL)"
+_FURTHER = rf"\+{B}(?:PEN|PE|G|N|IG){B}(?:#(?:\d{{1,2}}|[1-4]/0)|{N}{B}(?:kcmil|mm2))"
 _JOINED = rf"(?:(?:\+|&|w/|W/|with|and|plus){B})"
 
 
@@ -105,7 +107,38 @@ AREAS: tuple[Slip, ...] = (
     ),
 )
 
+
+def _counted(match: Match, place: Place) -> tuple[str, ...] | None:
+    """``100 A 2p  #3 Cu``: as many as the poles, or one more."""
+    poles = [token.text[0] for token in place.tokens if token.kind == "POLES" and token.end <= match.start()]
+    if place.wrong is None or place.wrong.start != match.start() or not poles:
+        return None
+    if any(token.kind == "RUN" for token in place.tokens):
+        return None
+    return tuple(f"{int(poles[-1]) + more}#{match[1]}" for more in (0, 1))
+
+
 RUNS: tuple[Slip, ...] = (
+    Slip(
+        "metal-before-a-further-conductor",
+        whole(
+            rf"(?P<metal>Cu|Al|THHN|THWN(?:-2)?|XHHW(?:-2)?){BB}"
+            rf"(?P<more>{_FURTHER}(?:{BB}{_FURTHER})*)"
+        ),
+        rewritten(r"\g<more> \g<metal>"),
+        "The metal and the insulation stand behind all conductors of a run.",
+        "feeder MSB -> LP-5  100 A 2p  2#3 Cu + G #8  30 m",
+        "feeder MSB -> LP-5  100 A 2p  2#3 + G #8 Cu  30 m",
+    ),
+    Slip(
+        "gauge-without-a-count",
+        spelled(rf"(?<=[\s,])#(\d{{1,2}}|[1-4]/0)(?={BB}(?:Cu|Al|THHN|THWN|XHHW|\+)|[ ,]*$|{BB}{N}{B}(?:m|ft)\b)"),
+        _counted,
+        "A run says how many conductors it has: the legs, and one more where it brings the neutral.",
+        "feeder MSB -> LP-5  100 A 2p  #3 + G #8 Cu  30 m",
+        "feeder MSB -> LP-5  100 A 2p  2#3 + G #8 Cu  30 m",
+        guess=True,
+    ),
     Slip(
         "ground-in-run",
         whole(rf"{_JOINED}?(?:\(?1\)?{B}-?{B})?(?:#(\d+)|#?(\d/0))(?:{B}AWG)?{B}-?({_PARTS})"),

@@ -34,7 +34,7 @@ from wyeline_linter.network import (
 )
 from wyeline_linter.removed import staying
 from wyeline_linter.rules.registry import SCOPES
-from wyeline_linter.text_findings import finding_of
+from wyeline_linter.text_findings import finding_of, without_what_unread_lines_lack
 from wyeline_linter.view import View
 
 if TYPE_CHECKING:
@@ -354,7 +354,7 @@ class Analysis:
             found, used = self._allowances.applied(staying(self.model, raw))
             if self.scenario is None:
                 found += self._allowances.unused(used, study=True)
-            judged = self.configuration.applied(found)
+            judged = self.configuration.applied(without_what_unread_lines_lack(found))
             self._studied = self._version, sorted(judged, key=lambda f: f.sort_key)
         return self._studied[1]
 

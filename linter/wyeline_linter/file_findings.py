@@ -10,6 +10,7 @@ from wyeline_linter.accepting import Allowances, Used
 from wyeline_linter.configuration import Configuration
 from wyeline_linter.finding_store import FindingStore, alike
 from wyeline_linter.findings import Finding
+from wyeline_linter.text_findings import without_what_unread_lines_lack
 
 
 class FileFindings:
@@ -73,7 +74,7 @@ class FileFindings:
             return
         for path in changed:
             found, self._used[path] = self._allowances.applied(self._store.in_file(path))
-            self._judged[path] = self._configuration.applied(found)
+            self._judged[path] = self._configuration.applied(without_what_unread_lines_lack(found))
         if self._whole:
             changed |= self._look_for_unused()
         self._stale = False

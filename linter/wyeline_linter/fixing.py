@@ -106,7 +106,7 @@ def choose(findings: Iterable[Finding], allowed: frozenset[Safety]) -> Chosen:
 def needs_a_choice(fix: Fix, alone: bool) -> bool:
     """Whether only a person can say that a fix is meant: it takes something off what feeds it, or takes equipment
     or the device of a feeder away, or writes a source, or it feeds something anew and is not the only fix (``alone``).
-    A transformer put between two keeps both."""
+    A transformer put between two keeps both. A kind that nobody said is for a person to say, too."""
     by_block: dict[Block, list[Edit]] = {}
     for edit in fix.edits:
         by_block.setdefault(edit.block, []).append(edit)
@@ -124,6 +124,8 @@ def needs_a_choice(fix: Fix, alone: bool) -> bool:
     if before.equipment - after.equipment or before.devices - after.devices:
         return True
     gone, new = before.feeders - after.feeders, after.feeders - before.feeders
+    if after.equipment - before.equipment and not new:
+        return True  # what a line that nobody could read is: a load, a source, a board
     if not all(source != target and after.reaches(source, target) for source, target in gone):
         return True
     return bool(new) and not gone and not alone
@@ -171,7 +173,7 @@ def fix_model(
 ) -> Outcome:
     """Apply fixes to a model until nothing more can be mended; nothing is written.
 
-    A pass after which the model has more errors than before is thrown away and ends the work.
+    Fixes after which the model has more errors than before are left out.
     """
     outcome = Outcome()
 
@@ -179,30 +181,64 @@ def fix_model(
         return outcome.texts[path] if path in outcome.texts else reader(path)
 
     analysis = Analysis(root, Files(overlaid), workspace, configuration=configuration)
+    tries = iter(range(_MOST_TRIED))
     for _ in range(MAX_PASSES):
         findings = _found(analysis, allowed)
         fixes, outcome.left_to_choose = choose(findings, allowed)
         if not fixes:
             break
-        edits: dict[str, list[Edit]] = {}
-        for fix in fixes:
-            for edit in fix.edits:
-                edits.setdefault(edit.block.file, []).append(edit)
-        before = dict(outcome.texts)
-        try:
-            for path, list_of in edits.items():
-                outcome.texts[path] = apply_edits(overlaid(path), list_of)
-        except OverlapError:
-            outcome.texts = before
-            break
-        again = Analysis(root, Files(overlaid), workspace, configuration=configuration)
-        if _errors(_found(again, allowed)) > _errors(findings):
-            outcome.texts = before
+        before, errors = dict(outcome.texts), _errors(findings)
+
+        def tried(some: Sequence[Fix], before: dict[str, str] = before) -> Analysis | None:
+            """The model with these fixes, or None where they touch each other."""
+            outcome.texts = dict(before)
+            try:
+                for path, edits in _by_file(some).items():
+                    outcome.texts[path] = apply_edits(overlaid(path), edits)
+            except OverlapError:
+                return None
+            return Analysis(root, Files(overlaid), workspace, configuration=configuration)
+
+        def good(some: Sequence[Fix], most: int = errors) -> Analysis | None:
+            again = tried(some)
+            return again if again is not None and _errors(_found(again, allowed)) <= most else None
+
+        again = good(fixes)
+        if again is None:
             outcome.thrown_away = True
+            fixes = harmless(fixes, lambda some: good(some) is not None, tries)
+            again = good(fixes) if fixes else None
+        if again is None:
+            outcome.texts = before
             break
         analysis = again
         outcome.applied += [f.title for f in fixes]
     return outcome
+
+
+def _by_file(fixes: Iterable[Fix]) -> dict[str, list[Edit]]:
+    edits: dict[str, list[Edit]] = {}
+    for fix in fixes:
+        for edit in fix.edits:
+            edits.setdefault(edit.block.file, []).append(edit)
+    return edits
+
+
+_MOST_TRIED = 40
+"""How often a model is checked to find the fixes that make new errors: one costs about twice the logarithm of all."""
+
+
+def harmless(fixes: list[Fix], good: Callable[[list[Fix]], bool], tries: Iterator[int]) -> list[Fix]:
+    """The fixes that are ``good`` together: halves are left out until those that are not are found."""
+    kept: list[Fix] = []
+    waiting = [fixes[len(fixes) // 2 :], fixes[: len(fixes) // 2]] if len(fixes) > 1 else []
+    while waiting and next(tries, None) is not None:
+        part = waiting.pop()
+        if good([*kept, *part]):
+            kept += part
+        elif len(part) > 1:
+            waiting += [part[len(part) // 2 :], part[: len(part) // 2]]
+    return kept
 
 
 def _found(analysis: Analysis, allowed: frozenset[Safety]) -> list[Finding]:

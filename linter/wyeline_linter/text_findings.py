@@ -2,16 +2,12 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Place
+from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.problems import Problem
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.rules.registry import all_rules
-
-if TYPE_CHECKING:
-    pass
 
 
 def finding_of(problem: Problem, block: Block) -> Finding:
@@ -39,3 +35,27 @@ def finding_of(problem: Problem, block: Block) -> Finding:
         problem.change,
         fixes=fixes,
     )
+
+
+_READ_ALL_THE_SAME = frozenset({"implausible-value"})
+"""Problems of values that are taken as written."""
+
+
+def without_what_unread_lines_lack(findings: list[Finding]) -> list[Finding]:
+    """Findings but for the gaps and advice at lines that could not be read in full: what they miss may stand there."""
+    unread: dict[Block, dict[int, str]] = {}
+    left = []
+    for finding in findings:
+        if finding.severity in (Severity.GAP, Severity.ADVICE):
+            block = finding.place.block
+            if block not in unread:
+                unread[block] = {p.line: p.rule for p in lower_block(block.lines).problems if _loses_words(p)}
+            if unread[block].get(finding.place.span.line, finding.rule) != finding.rule:
+                continue
+        left.append(finding)
+    return left
+
+
+def _loses_words(problem: Problem) -> bool:
+    mended = problem.rule == "known-slip" and any(remedy.sure for remedy in problem.remedies)
+    return not mended and problem.rule not in _READ_ALL_THE_SAME

@@ -165,3 +165,29 @@ def test_a_device_of_three_poles_on_one_number_of_an_iec_board_is_offered_a_labe
     assert "pole-count-wrong" not in [f.rule for f in findings(tmp_path, made)]
     us = findings(tmp_path, text.replace("basis iec", "basis us-2023"))
     assert not [fix for f in us for fix in f.fixes if fix.title.startswith("Call it")]
+
+
+def test_what_a_line_lacks_is_not_told_while_the_line_cannot_be_read(tmp_path: Path) -> None:
+    """What could not be read may say it; the gap is told as soon as the line is read."""
+    text = (
+        'wye 1\nproject "X"\n  basis us-2023, revision "A"\nutility GRID 208Y/120 fault 22q\n'
+        "panel LP-1 208Y/120 bus 225 A, rated 25 kA\n  1  20 A 1p  1 kW process §\n  3  20 A 1p  1 kW process\n"
+        "feeder GRID -> LP-1 225 A 3p §\n"
+    )
+    path = tmp_path / "site.wye"
+    for was, now, told in (("22q", "22 kA", "fault-inputs-missing"), ("3p §", "3p", "impedance-missing")):
+        for written, expected in ((text, False), (text.replace(was, now), True)):
+            path.write_text(written, "utf-8")
+            rules = {f.rule for f in Analysis(str(path), Files()).all_findings()}
+            assert (told in rules) == expected, (was, told)
+    path.write_text(text, "utf-8")
+    vague = [f.position for f in Analysis(str(path), Files()).findings() if f.rule == "vague-directory-entry"]
+    assert vague == ["3"]
+
+
+def test_a_revision_is_written_on_a_line_of_its_own(tmp_path: Path) -> None:
+    text = 'wye 1\nproject "X"\n  basis us-2023\n  ambient 30 degC\n' + BOARDS
+    path = tmp_path / "site.wye"
+    path.write_text(text, "utf-8")
+    (found,) = [f for f in Analysis(str(path), Files()).all_findings() if f.rule == "issue-data-missing"]
+    assert '  ambient 30 degC\n  revision "A"\n' in apply_edits(text, found.fixes[0].edits)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -10,7 +11,8 @@ import pytest
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.cli import main
-from wyeline_linter.fixing import apply_edits
+from wyeline_linter.findings import Fix, Safety
+from wyeline_linter.fixing import apply_edits, fix_model, harmless, read_text
 
 SITE = """wye 1
 project "Weir"
@@ -141,3 +143,23 @@ def test_a_feeder_to_itself_goes_to_another_board_or_out(
 def test_where_a_feeder_to_itself_goes_is_left_to_somebody(tmp_path: Path, fed: str, device: str) -> None:
     text = SITE + PANELS + fed + NEXT + f"feeder HP-1 -> HP-1{device}\n"
     assert mended(tmp_path, text) == text
+
+
+def _without(bad: set[str], fixes: list[Fix]) -> bool:
+    return not any(fix.title in bad for fix in fixes)
+
+
+def test_one_fix_that_makes_errors_does_not_keep_the_others_away() -> None:
+    fixes = [Fix(str(i), (), Safety.SAFE) for i in range(20)]
+    for bad in ({"3"}, {"0", "19"}, {"7", "8", "9"}, {str(i) for i in range(20)}):
+        kept = harmless(fixes, partial(_without, bad), iter(range(200)))
+        assert sorted(fix.title for fix in kept) == sorted(fix.title for fix in fixes if fix.title not in bad)
+
+
+def test_what_a_line_is_that_nobody_could_read_is_not_written_unasked(tmp_path: Path) -> None:
+    """A plant that feeds must not become a load because its first word is none of the language."""
+    path = tmp_path / "site.wye"
+    text = "wye 1\nutility NET 400Y/230 fault 6 kA\nSolaranlage WR-1 400Y/230 12 kVA\n"
+    path.write_text(text, "utf-8")
+    outcome = fix_model(str(path), read_text, frozenset({Safety.SAFE, Safety.LOOK}), str(tmp_path))
+    assert "Solaranlage" in outcome.texts.get(str(path), text) and outcome.left_to_choose

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Place
-from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase
+from wyeline_linter.findings import Finding, Fix, Safety, Severity, insert_below
 from wyeline_linter.rules.registry import rule
 
 if TYPE_CHECKING:
@@ -82,7 +82,7 @@ def issue_data_missing(view: View) -> Iterator[Finding]:
     block, statement = view.model.projects[0]
     if "revision" in statement.body.facts or statement.issues or statement.name is None:
         return
-    edit = append_phrase(block, statement.last_line, 'revision "A"')
+    edit = insert_below(block, statement.last_line, '  revision "A"')
     yield ISSUE.finding(
         Place(block, statement.name.span),
         "the project does not state its revision",
