@@ -395,8 +395,8 @@ def _fix(
             count = outcome.left_to_choose
             print(
                 f"wyeline: {summary.count(count, 'finding')} left to you, because the fixes feed something from "
-                "elsewhere, open a way, take a device or equipment away, or say what a line is: choose one in the editor, or see "
-                "`wyeline connect`",
+                "elsewhere, open a way, take a device or equipment away, or say what a line is: choose one in the "
+                "editor, or see `wyeline connect`",
                 file=sys.stderr,
             )
         if outcome.thrown_away:
