@@ -6,6 +6,8 @@ import enum
 from functools import lru_cache
 from typing import NamedTuple
 
+from wyeline_grammar.notation import Voltage
+
 
 class Fit(enum.Enum):
     """How a nameplate sits on a nominal voltage."""
@@ -42,6 +44,14 @@ _MADE_FOR = {
 }
 """Nominal -> nameplates sold for it, though one of them (380 on 400) lies just beyond ±5 %. The IEC rows follow the
 joining of 220, 230 and 240 V supplies into one nominal (IEC 60038); 265 on 277 is common practice, no source."""
+
+
+def rated_near_v(plate: Voltage | None, volts: float, *, nema: bool) -> float:
+    """The rated voltage of a motor on ``volts``: as its ``plate`` says (of a band the nearest), else with ``nema`` the
+    one that motors are made with for this nominal voltage, else ``volts``."""
+    if plate is not None:
+        return min(max(volts, plate.line_v), plate.high_v or plate.line_v)
+    return MOTOR_NAMEPLATES.get(round(volts), volts) if nema else volts
 
 
 class NameplateVerdict(NamedTuple):

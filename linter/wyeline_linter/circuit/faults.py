@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
 import numpy as np
 
@@ -36,7 +37,7 @@ class Fault:
     conductor_a: tuple[complex, ...]
     """Current out of the network into the fault, one a tied conductor."""
     loop_ohm: complex | None
-    """Equivalent impedance: prefault voltage over current, complex, as seen by the first conductor."""
+    """Equivalent impedance: prefault voltage over current, complex; of three legs that differ the mean."""
     note: str = ""
 
     @property
@@ -46,6 +47,30 @@ class Fault:
             return None
         r, x = self.loop_ohm.real, self.loop_ohm.imag
         return x / r if r > R_ROUNDING * abs(x) else float("inf")
+
+
+class Driven(NamedTuple):
+    """Voltages before a fault, in parts that add up to them: those that each source gives while all other drives stand
+    still, by its name, and those that machines and converters give (None: there are none)."""
+
+    sources: list[tuple[str, Complex]]
+    others: Complex | None
+
+
+def driven_by(assembled: Assembled, factors: Factors, prefault_v: Complex) -> Driven:
+    """Superposition: one solution a source, and the rest."""
+    network, first, whole = assembled.network, assembled.layout.first_branch, assembled.excitation()
+    emf = network.branches.emf
+    found: list[tuple[str, Complex]] = []
+    for name, source in network.sources.items():
+        rows = [first + b for b in range(source.first_branch, source.first_branch + len(source.plus)) if emf.get(b)]
+        if rows:
+            alone = np.zeros_like(whole)
+            alone[rows] = whole[rows]
+            found.append((name, assembled.node_voltages(factors.solve(alone))))
+    if not assembled.with_motors and not network.fault_current_sources:
+        return Driven(found, None)
+    return Driven(found, prefault_v - sum(v for _, v in found))
 
 
 @dataclass(frozen=True)
@@ -86,6 +111,11 @@ class FaultStudy:
         """What drives currents in it."""
         return Drives(self)
 
+    @cached_property
+    def driven(self) -> Driven:
+        """What each drive gives of the voltages before a fault."""
+        return driven_by(self.assembled, self.factors, self.prefault_v)
+
     def fed_in(self) -> list[tuple[str, Sequence[int], Sequence[complex]]]:
         """The currents that machines and converters bring in, in A, by node."""
         motors = self.network.motors if self.frame.with_motors else ()
@@ -96,7 +126,7 @@ class FaultStudy:
 
     def let_go(self) -> None:
         """Nobody asks soon for voltages during a fault."""
-        for kept in ("factors", "assembled", "sources_alone", "drives"):
+        for kept in ("factors", "assembled", "sources_alone", "drives", "driven"):
             vars(self).pop(kept, None)
 
     def bus(self, bus: Bus, tied: Sequence[str], z_fault_ohm: complex = 0j) -> Fault:
@@ -156,13 +186,15 @@ def study_faults(
     buses: Sequence[Bus] | None = None,
     kept: KeptFactors | None = None,
     what: str = "fault",
+    apart: bool = False,
 ) -> FaultStudy:
     """Prepare the faults of a network: factorise, find prefault voltages and the impedances of the buses.
 
     By default loads are removed and the prefault voltage is the no-load voltage times `c_factor` (IEC 60909 c, or a
     stated prefault level); with `prefault` it is that of a solved load flow of the same network.  `buses` limits the
-    places looked at; `kept` holds factors to take over by `what` they are for, and keeps those of this study.  Raises
-    SingularNetwork when the network has no single solution.
+    places looked at; `kept` holds factors to take over by `what` they are for, and keeps those of this study; `apart`
+    has what each drive gives worked out while the factors are there.  Raises SingularNetwork when the network has no
+    single solution.
     """
 
     def factorised(assembled: Assembled, which: str = what) -> Factors:
@@ -190,7 +222,10 @@ def study_faults(
     impedances = bus_impedances(assembled, factors, places)
     if factors.forest is not None:
         factors.forest.forget_diagonal()
-    return FaultStudy(assembled.frame(), before, impedances)
+    study = FaultStudy(assembled.frame(), before, impedances)
+    if apart:
+        vars(study)["driven"] = driven_by(assembled, factors, before)
+    return study
 
 
 def _converter_currents(network: Network, before: Complex) -> list[tuple[str, Sequence[int], Sequence[complex]]]:

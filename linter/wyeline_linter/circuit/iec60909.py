@@ -7,6 +7,10 @@ compared with the adopted edition before anyone relies on them.
 from __future__ import annotations
 
 from math import exp, sqrt
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from .layout import Floats
 
 LOW_VOLTAGE_V = 1000.0
 MESHED_FACTOR = 1.15
@@ -39,6 +43,13 @@ def generator_factor(v_network: float, v_rated: float, c: float, subtransient_pu
 def peak_factor(r_over_x: float) -> float:
     """kappa = 1.02 + 0.98 e^(-3 R/X)."""
     return 1.02 + 0.98 * exp(-3 * r_over_x)
+
+
+def peak_factors(r_over_x: Floats) -> Floats:
+    """The same of many at once."""
+    import numpy as np
+
+    return np.asarray(1.02 + 0.98 * np.exp(-3 * r_over_x), dtype=np.float64)
 
 
 def peak_current(fault_a: float, r_over_x: float, *, meshed: bool = False, low_voltage: bool = True) -> float:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from copy import copy
 from dataclasses import dataclass
 
 import numpy as np
@@ -27,7 +28,7 @@ class TiedColumns:
     drawn: Complex
     """Current out of the network into the fault, one a tied conductor, (m, tied)."""
     loop_ohm: Complex
-    """Equivalent impedance as the first conductor sees it; not a number where there is none."""
+    """Equivalent impedance, of three legs that differ the mean; not a number where there is none."""
     fed: Bools
     """Whether a source reaches the bus,"""
     closed: Bools
@@ -92,6 +93,16 @@ class Places:
             closed = np.asarray(part[:, 0] == part[:, 1])
         return TiedColumns(drawn, _loops(loop_v, drawn), np.asarray(live.any(axis=1)), closed, bounded)
 
+    def part(self, tied: Sequence[str], driven_v: Complex) -> tuple[Floats, Complex]:
+        """What one of the drives of a fault feeds it, where it alone puts ``driven_v`` on the nodes before: the largest
+        current in a tied conductor, and the volts of the whole over it as an impedance (not a number: none)."""
+        places = [-1 if self._bus[name] == 0 else self._bus.conductors.index(name) for name in tied]
+        alone = copy(self)
+        alone._v = driven_v[self._nodes]
+        of = Places._two if len(tied) == 2 else Places._more
+        drawn = of(alone, places, 0j)[0]
+        return np.abs(drawn).max(axis=1), _loops(of(self, places, 0j)[1], drawn)
+
     def _two(self, places: list[int], z_fault_ohm: complex | Complex) -> tuple[Complex, Complex, Bools]:
         p, q = places
         z: Complex = np.zeros(len(self._z), dtype=np.complex128) + z_fault_ohm
@@ -132,20 +143,21 @@ class Places:
 def _loops(loop_v: Complex, drawn: Complex) -> Complex:
     """Impedance of each equivalent loop: for two tied conductors the whole loop, for three legs that of one phase.
 
-    Not a number for three conductors that are not a balanced star (two legs to earth), where no single loop exists,
-    and where nothing flows.
+    Where three legs differ (open-delta banks, single-phase machines), it is their mean by the square of the current:
+    volts over amperes of one leg are turned by up to 30 degrees there, and say nothing of how fast its direct current
+    decays. Not a number for three conductors that are not a balanced star (two legs to earth), where no single loop
+    exists, and where nothing flows.
     """
-    first = drawn[:, 0]
     found = np.full(len(drawn), np.nan + 1j * np.nan)
-    known = first != 0
     if drawn.shape[1] == 2:
-        volts = loop_v[:, 0]
+        first = drawn[:, 0]
+        known, power, squares = first != 0, loop_v[:, 0], first
     elif drawn.shape[1] == 3:
         one, two = loop_v[:, 0], loop_v[:, 1]
         star = np.stack([2 * one - two, 2 * two - one, -one - two], axis=1) / 3
-        size = np.abs(star)
-        known &= size.max(axis=1) - size.min(axis=1) <= UNBALANCE_LIMIT * size.max(axis=1)
-        volts = star[:, 0]
+        size, squares = np.abs(star), np.sum(np.abs(drawn) ** 2, axis=1)
+        known = (squares != 0) & (size.max(axis=1) - size.min(axis=1) <= UNBALANCE_LIMIT * size.max(axis=1))
+        power = np.sum(star * np.conj(drawn), axis=1)
     else:
         return found
-    return np.asarray(np.divide(volts, first, out=found, where=known), dtype=np.complex128)
+    return np.asarray(np.divide(power, squares, out=found, where=known), dtype=np.complex128)

@@ -196,6 +196,15 @@ def _drawn(
     return None, "none", (f"{who} states no load",)
 
 
+def told_in_amperes(body: Body, kind: str) -> bool:
+    """Whether a current tells what it draws: as written, or of a motor by the table. Else it draws its VA at the
+    voltage of its nameplate."""
+    power = body.facts.get("power")
+    if "draws" in body.facts or power is None:
+        return True
+    return _is_shaft(power, kind, category_of(body, kind)) and not {"eff", "pf"} <= body.facts.keys()
+
+
 def _amperes(body: Body, kind: str) -> tuple[float | None, str]:
     for key in ("draws", "fla"):
         value = body.number(key)

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from functools import partial
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.findings import Finding, Severity
+from wyeline_linter.protection.trip import impedance_ohm
 from wyeline_linter.rules.drop import BELOW, LOOSE, SUPPLY, Lost, keep_worst
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.sizing.devices import motor_full_load_a
@@ -166,14 +166,13 @@ def lost_beyond_full_load_v(study: StateStudy, equipment: Equipment) -> float:
     if not parts or not isinstance(system, Known) or power is None or tables is None or fault is None:
         return 0.0
     full_a = motor_full_load_a(tables, power, system.system) or equipment.body.number("fla")
-    if full_a is None or not fault.amperes or fault.x_over_r is None:
+    if full_a is None or not fault.amperes:
         return 0.0
     volts = system.system.distance(*system.system.legs[:2])
     va, units = sum(load.va for load in parts), equipment.body.number("count") or 1.0
     more_a = FIRE_PUMP_SHARE * units * full_a - abs(va) / volts / 3**0.5
-    r = volts / 3**0.5 / fault.amperes / math.hypot(1, fault.x_over_r)
-    cos, sin = va.real / abs(va), abs(va.imag) / abs(va)
-    return max(0.0, 3**0.5 * more_a * r * (cos + fault.x_over_r * sin))
+    z = impedance_ohm(volts / 3**0.5, fault.amperes, fault.x_over_r)
+    return max(0.0, 3**0.5 * more_a * (z.real * va.real + z.imag * abs(va.imag)) / abs(va))
 
 
 def _strict(study: StateStudy, equipment: Equipment, verb: str, part: float, limit: float) -> Finding:

@@ -34,7 +34,13 @@ from wyeline_linter.studies.place_sources import (
 )
 from wyeline_linter.studies.place_transformers import place_transformer
 from wyeline_linter.studies.recipe import LineAt, SourceAt, TransformerAt, line_of, refused_joins, wiring_of
-from wyeline_linter.studies.source_impedance import USUAL_TOLERANCE, source_data, tolerance_of, voltage_factor
+from wyeline_linter.studies.source_impedance import (
+    TURNING,
+    USUAL_TOLERANCE,
+    source_data,
+    tolerance_of,
+    voltage_factor,
+)
 from wyeline_linter.studies.transformer_impedance import transformer_data
 from wyeline_linter.systems import Known, System, SystemState
 from wyeline_linter.tables import Basis
@@ -59,7 +65,7 @@ def build(
     builder = _Builder(model, network, derivation, case, tables)
     builder.walk()
     builder.made.recipe.notes = len(builder.made.missing), len(builder.made.assumed)
-    place_loads(builder.made, model, network, loads, derivation.practice)
+    place_loads(builder.made, model, network, loads, derivation)
     return builder.made
 
 
@@ -165,6 +171,8 @@ class _Builder:
             made.unknown_earth[bus.name] = earth
         if data.ceiling:
             made.ceiling[bus.name] = equipment.name
+        if equipment.kind not in TURNING:
+            made.converter[bus.name] = equipment.name
         star = place_source(self.net, equipment.name, bus, system, data, self.turned.get(equipment.name, 0.0))
         self._earthing(equipment, system, bus, star)
 
@@ -460,6 +468,7 @@ class _Builder:
             return
         system = self.made.system_at[far.name]
         before = dict(self.made.unknown)
+        self.made.fed_beside(near, far)
         self._line(feeder, near, far, system)
         if feeder.key not in self.made.lines:
             # Its share of current is not known, and so nothing at either end or below.

@@ -42,6 +42,8 @@ class Built:
     assumed: list[Assumption] = field(default_factory=list)
     ceiling: dict[str, str] = field(default_factory=dict)
     """Bus name -> the unlimited source above it."""
+    converter: dict[str, str] = field(default_factory=dict)
+    """Bus name -> the converter that alone feeds it, and limits what flows there."""
     tolerance: dict[str, float] = field(default_factory=dict)
     """Bus name -> how far above nominal its voltage may stand, as a part of it, where that is written."""
     recipe: Recipe = field(default_factory=Recipe)
@@ -59,10 +61,17 @@ class Built:
         for kept in (self.unknown, self.unknown_earth, self.unknown_ground):
             if near.name in kept:
                 kept[bus.name] = kept[near.name]
-        if near.name in self.ceiling:
-            self.ceiling[bus.name] = self.ceiling[near.name]
+        for marked in (self.ceiling, self.converter):
+            if near.name in marked:
+                marked[bus.name] = marked[near.name]
         if near.name in self.tolerance:
             self.tolerance[bus.name] = self.tolerance[near.name]
+
+    def fed_beside(self, one: Bus, other: Bus) -> None:
+        """Both buses are joined: what another source feeds too, no converter limits alone."""
+        first, second = self.converter.get(one.name), self.converter.get(other.name)
+        if first != second:
+            self.converter = {name: by for name, by in self.converter.items() if by not in (first, second)}
 
     def state_tolerance(self, bus: Bus, stated: float | None) -> float:
         """Keep the tolerance of a system that is made at a bus, where it is written; gives the one that counts."""

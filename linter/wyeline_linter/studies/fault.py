@@ -4,15 +4,16 @@ from __future__ import annotations
 
 import math
 from array import array
-from collections.abc import Sequence
-from dataclasses import dataclass
-from functools import cached_property
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property, partial
 from itertools import combinations
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_linter.circuit import Bus, ansi, iec60909
 from wyeline_linter.studies.built import Built, Reasons
 from wyeline_linter.studies.case import Case
+from wyeline_linter.studies.first_peaks import kappa_of, peaks_add_up
 from wyeline_linter.studies.place_sources import PROTECTIVE
 from wyeline_linter.system_words import conductor_text
 from wyeline_linter.systems import NEUTRAL
@@ -35,13 +36,16 @@ WORDS = {
 @dataclass(frozen=True, slots=True)
 class FaultCurrent:
     """One kind of fault at one place, on the legs where it is worst: amperes rms symmetrical, None where nothing limits
-    it or none flows (``note`` says which), with the conductors tied and X/R of the loop."""
+    it or none flows (``note`` says which), with the conductors tied and X/R of the loop (infinite where nothing damps
+    it, or a converter holds it and ``note`` says so)."""
 
     kind: str
     amperes: float | None
     tied: tuple[str, ...]
     x_over_r: float | None
     note: str = ""
+    kappa: float | None = None
+    """Where several sources feed it under IEC practice: the sum of their first peaks over sqrt(2) times ``amperes``."""
 
 
 TO_EARTH = frozenset({"line-ground", "line-neutral"})
@@ -64,11 +68,18 @@ class Deciding(NamedTuple):
 class WorstColumns:
     """One kind of fault at many buses, each on the conductors where it is worst.
 
-    ``ties`` are the conductors that may be joined, each with its columns; ``factors`` the voltage factor of each bus.
+    ``ties`` are the conductors that may be joined, each with its columns; ``factors`` the voltage factor of each bus;
+    ``kappa`` gives, where several sources feed them, that of conductors.
     """
 
     def __init__(
-        self, kind: str, ties: list[tuple[tuple[str, ...], TiedColumns]], factors: list[float], *, largest: bool
+        self,
+        kind: str,
+        ties: list[tuple[tuple[str, ...], TiedColumns]],
+        factors: list[float],
+        *,
+        largest: bool,
+        kappa: Callable[[tuple[str, ...]], Floats] | None = None,
     ) -> None:
         import numpy as np
 
@@ -89,16 +100,25 @@ class WorstColumns:
         self._worst = array("b", worst.astype(np.int8).tobytes())
         ratios = np.array([columns.x_over_r for _, columns in ties])
         self._x_over_r = array("d", ratios[worst, np.arange(len(c))].tobytes())
+        self._kappa: array[float] | None = None
+        if kappa is not None:
+            peaks = np.array([kappa(tied) for tied, _ in ties])
+            self._kappa = array("d", peaks[worst, np.arange(len(c))].tobytes())
 
     def at(self, row: int, practice: str | None = None) -> FaultCurrent:
         """The fault at one bus; ``practice`` says how conductors are called."""
         tied, columns = self._ties[self._worst[row]]
         amperes, ratio = self.amperes[row], self._x_over_r[row]
-        note = ""
+        note, kappa = "", None if self._kappa is None else self._kappa[row]
         if amperes != amperes or amperes == 0.0:
             note = columns.why_nothing(row, [conductor_text(name, practice) for name in tied])
         return FaultCurrent(
-            self.kind, None if amperes != amperes else amperes, tied, None if ratio != ratio else ratio, note
+            self.kind,
+            None if amperes != amperes else amperes,
+            tied,
+            None if ratio != ratio else ratio,
+            note,
+            kappa if kappa == kappa else None,
         )
 
 
@@ -197,7 +217,11 @@ class FaultView:
             group, row = self.alike.at.get(bus.name, (-1, 0))
             worst = self._worst[group] if group >= 0 else ()
             known = (columns for columns in worst if not self.bus_reasons(bus, columns.kind))
-            found = self._found[bus.name] = {columns.kind: columns.at(row, self.practice) for columns in known}
+            found = {columns.kind: columns.at(row, self.practice) for columns in known}
+            by = self.built.converter.get(bus.name)
+            if by is not None:
+                found = {kind: _held(fault, by) if fault.amperes else fault for kind, fault in found.items()}
+            self._found[bus.name] = found
         return found
 
     def worst(self, name: str, *, entering: bool = False) -> FaultCurrent | None:
@@ -272,13 +296,23 @@ class FaultView:
             assert study is not None
             places = study.places(group.buses)
             factors = [self.voltage_factor(bus) for bus in group.buses]
+            kappa = partial(kappa_of, places, study.driven) if self.several else None
             found.append(
                 [
-                    WorstColumns(kind, [(tied, places.tied(tied)) for tied in ties], factors, largest=self.largest)
+                    WorstColumns(
+                        kind, [(tied, places.tied(tied)) for tied in ties], factors, largest=self.largest, kappa=kappa
+                    )
                     for kind, ties in _ties(group.conductors, group.legs)
                 ]
             )
+        if study is not None and self.several:
+            vars(study).pop("driven", None)
         return found
+
+    @property
+    def several(self) -> bool:
+        """Whether first peaks are sums over what feeds a fault."""
+        return self.largest and peaks_add_up(self.practice, self.built.network)
 
     def voltage_factor(self, bus: Bus) -> float:
         """Voltage factor of IEC 60909-0 at the place of the fault; 1 in other practice."""
@@ -293,6 +327,8 @@ class FaultView:
         """First peak: IEC 60909-0 kappa, else half a cycle after the worst moment."""
         if fault.amperes is None or fault.x_over_r is None:
             return None
+        if fault.kappa is not None and math.isfinite(fault.x_over_r):
+            return fault.kappa * math.sqrt(2) * fault.amperes
         if self.practice == "iec":
             r_over_x = 1 / fault.x_over_r if fault.x_over_r > 0 else math.inf
             return iec60909.peak_current(fault.amperes, r_over_x, low_voltage=low_voltage)
@@ -303,6 +339,13 @@ class FaultView:
         if fault.amperes is None or fault.x_over_r is None:
             return None
         return fault.amperes * ansi.rms_asymmetry_factor(fault.x_over_r)
+
+
+def _held(fault: FaultCurrent, converter: str) -> FaultCurrent:
+    """A fault whose current the control of a converter holds: its loop has no X over R, and no decay can be told from
+    one. Without any the first peak is the most that it can be."""
+    note = f"at most: `{converter}` holds the current, and no X/R can be told"
+    return replace(fault, x_over_r=math.inf, note=note)
 
 
 def _ties(conductors: tuple[str, ...], legs: tuple[str, ...]) -> list[tuple[str, list[tuple[str, ...]]]]:

@@ -16,8 +16,11 @@ from wyeline_grammar.model import Body
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.circuit import ansi
 from wyeline_linter.circuit.nameplate import from_magnitude
+from wyeline_linter.derive import Derivation
+from wyeline_linter.loads.as_given import told_in_amperes
 from wyeline_linter.loads.conductors_of_loads import spread
 from wyeline_linter.loads.leaf_loads import LeafLoad
+from wyeline_linter.nameplate import rated_near_v
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import follows_grid
 from wyeline_linter.studies.case import Assumption, Case
@@ -37,7 +40,7 @@ IEC_STARTING_RATIO = 5.0
 
 
 def place_loads(
-    made: Built, model: Model, network: Connectivity, loads: Iterable[LeafLoad] | LoadPieces, practice: str | None
+    made: Built, model: Model, network: Connectivity, loads: Iterable[LeafLoad] | LoadPieces, derivation: Derivation
 ) -> None:
     """Put running loads and inverters on their buses for a load flow, running motors for the largest fault."""
     if made.case is Case.FLOW:
@@ -57,7 +60,7 @@ def place_loads(
                 motors.setdefault((load.element, load.place), []).append(load)
         assumed: list[tuple[float, Assumption]] = []
         for (name, place), parts in motors.items():
-            assumed += _place_motor(made, model.equipment[name], place, parts, practice)
+            assumed += _place_motor(made, model.equipment[name], place, parts, derivation)
         assumed.sort(key=lambda each: -each[0])  # a sheet shows the first ones: those that matter
         made.assumed += [assumption for _, assumption in assumed]
 
@@ -73,7 +76,7 @@ def _place_inverter(made: Built, equipment: Equipment) -> None:
 
 
 def _place_motor(
-    made: Built, equipment: Equipment, place: str, parts: list[LeafLoad], practice: str | None
+    made: Built, equipment: Equipment, place: str, parts: list[LeafLoad], derivation: Derivation
 ) -> list[tuple[float, Assumption]]:
     """Put a machine on its bus. Returns what is assumed of it, with its VA."""
     bus = made.bus.get(equipment.name)
@@ -86,7 +89,12 @@ def _place_motor(
     name = f"{equipment.name} {place}" if place else equipment.name
     va = sum(abs(load.va) for load in parts)
     volts = made.system_at[bus.name].distance(nodes[0], nodes[1])
-    made.network.motor(name, bus.pick(nodes), motor_ohm(body, va, volts, len(nodes), practice))
+    plate = None if place else derivation.stated(equipment.primary)
+    hp_alone = derivation.practice == "us" and parts[0].category == "motor"
+    rated_v = rated_near_v(plate, volts, nema=hp_alone)
+    if told_in_amperes(body, "" if place else equipment.kind):
+        va *= rated_v / volts
+    made.network.motor(name, bus.pick(nodes), motor_ohm(body, va, rated_v, len(nodes), derivation.practice))
     if "subtransient" in body.facts or "lra" in body.facts:
         return []
     what = "the motor " if parts[0].category == "motor" else ""
@@ -101,7 +109,8 @@ def adds_to_faults(body: Body) -> bool:
 
 
 def motor_ohm(body: Body, va: float, volts: float, conductors: int, practice: str | None) -> complex:
-    """Impedance of a running motor as a fault sees it in its first cycle, ohm per phase (or across its two wires).
+    """Impedance of a running motor as a fault sees it in its first cycle, ohm per phase (or across its two wires), from
+    its VA at its rated volts.
 
     IEEE Std 141 by size under US practice, IEC 60909-0 by its locked-rotor current under IEC practice.
     """

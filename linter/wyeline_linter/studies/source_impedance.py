@@ -22,6 +22,10 @@ ASSUMED_IEC_R_OVER_X = 0.1
 """R/X of a network feeder of which only the fault power is known (IEC 60909-0, 6.2; from memory)."""
 
 
+TURNING = frozenset({"utility", "generator"})
+"""Sources that no control holds to a current."""
+
+
 @dataclass(slots=True)
 class SourceData:
     """What stands behind a source's terminals, in ohm: a phase of three, or the loop of a two-wire source.
@@ -83,7 +87,7 @@ def source_data(
     if case is Case.FLOW:
         found.missing = []
         found.z1 = found.z_middle = 0j
-        turning = equipment.kind in ("utility", "generator")
+        turning = equipment.kind in TURNING
         found.z2, found.z0 = (found.z2 or 0j, found.z0 or 0j) if turning else (0j, 0j)
     return found
 

@@ -10,6 +10,7 @@ from wyeline_grammar.linking import Equipment
 from wyeline_grammar.model import Body
 from wyeline_linter.circuit import Bus
 from wyeline_linter.circuit.nameplate import locked_rotor_z
+from wyeline_linter.nameplate import rated_near_v
 
 if TYPE_CHECKING:
     from wyeline_linter.loads.leaf_loads import LeafLoad
@@ -112,10 +113,10 @@ def at_standstill(study: StateStudy, equipment: Equipment, parts: list[LeafLoad]
 
 
 def _rated_v(study: StateStudy, equipment: Equipment, volts: float) -> float:
-    """The voltage at which a motor takes its locked-rotor current: that of its nameplate, of a band the nearest to
-    ``volts``, those of the place."""
+    """The voltage at which a motor takes its locked-rotor current: that of its nameplate, which US practice writes
+    below the ``volts`` of the place."""
     plate = study.derivation.stated(equipment.primary)
-    return volts if plate is None else min(max(volts, plate.line_v), plate.high_v or plate.line_v)
+    return rated_near_v(plate, volts, nema=study.practice == "us")
 
 
 def kept_elsewhere(study: StateStudy, start: Start, names: list[str]) -> dict[str, float]:

@@ -16,6 +16,7 @@ from wyeline_linter.studies.build import raceway_stuff
 from wyeline_linter.studies.built import Built
 from wyeline_linter.studies.case import Assumption, Case, Missing
 from wyeline_linter.studies.fault import FaultView
+from wyeline_linter.studies.first_peaks import peaks_add_up
 from wyeline_linter.studies.flow import Drop, FlowView
 from wyeline_linter.studies.judged import Judged
 from wyeline_linter.studies.load_pieces import LoadPieces, LoadsAt
@@ -214,7 +215,8 @@ class StateStudy:
             factors = self._factors.kept if self._factors is not None else None
             eliminated = factors.eliminated if factors is not None else 0
             try:
-                answer = study_faults(built.network, kept=factors, what=case.value)
+                apart = case is Case.MAX and peaks_add_up(self.practice, built.network)
+                answer = study_faults(built.network, kept=factors, what=case.value, apart=apart)
             except SingularNetwork as trouble:
                 answer = str(trouble)
             if factors is not None:

@@ -194,8 +194,9 @@ def study_lines(entry: dict[str, Any], practice: str | None) -> list[str]:
                 continue
             most = found[worst]
             more = ""
-            if most is not None and label == "max" and most["x_over_r"] is not None:
-                more = f"; X/R {most['x_over_r']:.1f}, peak {(most['peak_a'] or 0) / 1000:.3g} kA"
+            if most is not None and label == "max" and most["peak_a"] is not None:
+                ratio = f"X/R {most['x_over_r']:.1f}, peak" if most["x_over_r"] is not None else "peak at most"
+                more = f"; {ratio} {most['peak_a'] / 1000:.3g} kA"
             ceiling = f" (a ceiling: `{found['ceiling']}` is unlimited)" if label == "max" and found["ceiling"] else ""
             lines.append(f"  {word:<8}  {label}: {', '.join(parts)}{more}{ceiling}")
     return lines

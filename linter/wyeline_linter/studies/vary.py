@@ -131,7 +131,7 @@ def vary(
         made.network.loads, made.network.motors = base.network.loads, base.network.motors
         made.assumed += base.assumed[kept_assumed:]
         return made
-    place_loads(made, facts.model, facts.connectivity, facts.loads, practice)
+    place_loads(made, facts.model, facts.connectivity, facts.loads, facts.derivation)
     return made
 
 

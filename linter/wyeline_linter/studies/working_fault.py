@@ -6,9 +6,10 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING, NamedTuple
 
-from wyeline_linter.circuit import ansi, iec60909
+from wyeline_linter.circuit import iec60909
 from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.studies.case import Assumption, Case, assumption_texts
+from wyeline_linter.studies.first_peaks import peak_steps
 from wyeline_linter.studies.place_sources import bypass_untold
 from wyeline_linter.studies.source_impedance import USUAL_TOLERANCE
 from wyeline_linter.system_words import conductor_text
@@ -16,7 +17,7 @@ from wyeline_linter.working import Figure, Input, State, Step, derived, number_t
 
 if TYPE_CHECKING:
     from wyeline_grammar.linking import Place
-    from wyeline_linter.circuit import Bus, Fault
+    from wyeline_linter.circuit import Bus
     from wyeline_linter.circuit.elements import Motor
     from wyeline_linter.circuit.fault_parts import Loop, Shares
     from wyeline_linter.studies.fault import FaultCurrent, FaultView
@@ -125,6 +126,8 @@ def _worked(
         digits = _decimals(loop.ohm)
         inputs += [_way_row(study, view, owner, z, digits) for owner, z in ohms.items()]
         steps += _loop_steps(loop, [*ohms.values()], digits, names)
+        if not _legs_alike(loop):
+            steps += _mean_steps(loop.mean_ohm, "resistance, mean of the legs: the sum of the parts")
         formula = "c * V / Z" if view.practice == "iec" else "V / Z"
         if shares is not None:
             machines = _machine_shares(view, shares, c)
@@ -133,15 +136,17 @@ def _worked(
                 steps.append(Step("Ia", what, formula, c * loop.amperes, "A"))
                 inputs += machines
                 formula = " + ".join(i.symbol for i in machines)
-                steps += _whole_loop_steps(raw)
+                steps = [s for s in steps if s.symbol not in ("Rw", "Xw")]
+                steps += _mean_steps(raw.loop_ohm, "resistance with all that feeds, solved")
         q = fault.x_over_r
         if q is not None and q != float("inf"):
-            whole = steps[-1].symbol == "Xw"
+            whole = any(step.symbol == "Xw" for step in steps)
             steps.append(Step("q", "X over R", "Xw / Rw" if whole else "X / R", q))
-            steps += _peak_steps(view, fault)
+            steps += peak_steps(view, bus, fault, c)
         elif q is not None:
             crest = f"2 * sqrt(2) * {number_text(fault.amperes or 0.0)}"
-            steps.append(Step("", "first peak, with nothing to damp it", crest, view.peak_a(fault), "A"))
+            what = fault.note or "with nothing to damp it"
+            steps.append(Step("", f"first peak, {what}", crest, view.peak_a(fault), "A"))
     for kind, other in found.items():
         if kind != fault.kind and other.amperes is not None:
             inputs.append(derived("", f"for comparison: {kind}", other.amperes, "A"))
@@ -187,9 +192,13 @@ def _factor_row(view: FaultView, bus: Bus, system: System, c: float) -> Input:
     return Input("c", name, c, "", State.DERIVED, note=f"{usual}, its `range`")
 
 
+def _legs_alike(loop: Loop) -> bool:
+    return abs(loop.mean_ohm - loop.ohm) <= LEGS_DIFFER * abs(loop.ohm)
+
+
 def _loop_steps(loop: Loop, parts: list[complex], digits: int, names: list[str]) -> list[Step]:
     """R, X and Z of the loop, as sums of the parts that are listed; of each leg, where the legs differ."""
-    alike = abs(loop.mean_ohm - loop.ohm) <= LEGS_DIFFER * abs(loop.ohm)
+    alike = _legs_alike(loop)
     sums = ["", ""]
     if alike and parts:
         sums = [" + ".join(f"{getattr(part, of):.{digits}f}" for part in parts) for of in ("real", "imag")]
@@ -207,14 +216,11 @@ def _loop_steps(loop: Loop, parts: list[complex], digits: int, names: list[str])
     ]
 
 
-def _whole_loop_steps(raw: Fault) -> list[Step]:
-    """The loop with all that feeds into it, for X over R."""
-    if raw.loop_ohm is None:
+def _mean_steps(ohm: complex | None, what: str) -> list[Step]:
+    """R and X for X over R, where they are not those of the loop that is listed."""
+    if ohm is None:
         return []
-    return [
-        Step("Rw", "resistance with all that feeds, solved", "", raw.loop_ohm.real, "ohm"),
-        Step("Xw", "reactance, likewise", "", raw.loop_ohm.imag, "ohm"),
-    ]
+    return [Step("Rw", what, "", ohm.real, "ohm"), Step("Xw", "reactance, likewise", "", ohm.imag, "ohm")]
 
 
 def _machine_shares(view: FaultView, shares: Shares, c: float) -> list[Input]:
@@ -240,21 +246,6 @@ def _machine_shares(view: FaultView, shares: Shares, c: float) -> list[Input]:
 def _of_machine(motor: Motor) -> str:
     across = "a leg" if len(motor.nodes) == 3 else "across its wires"
     return f"{abs(motor.z1_ohm):.4g} ohm {across}, X/R {_ratio(motor.z1_ohm)}"
-
-
-def _peak_steps(view: FaultView, fault: FaultCurrent) -> list[Step]:
-    """The first peak from X over R."""
-    assert fault.x_over_r is not None
-    peak, amperes = view.peak_a(fault), number_text(fault.amperes or 0.0)
-    if view.practice == "iec":
-        if fault.x_over_r <= 0:
-            return []
-        kappa = iec60909.peak_factor(1 / fault.x_over_r)
-        factor = Step("k", "kappa of the first peak", "1.02 + 0.98 * exp(-3 / q)", kappa, "", "IEC 60909-0, 8.1.1")
-        return [factor, Step("", "first peak", f"k * sqrt(2) * {amperes}", peak, "A")]
-    times = ansi.peak_factor(fault.x_over_r)
-    factor = Step("k", "first peak over rms", "sqrt(2) * (1 + exp(-pi / q))", times, "", "IEEE C37.13")
-    return [factor, Step("", "first peak", f"k * {amperes}", peak, "A")]
 
 
 class _Part(NamedTuple):

@@ -35,7 +35,7 @@ def test_the_head_of_a_schedule_holds_what_a_reviewer_compares() -> None:
 
 
 def test_a_rating_is_set_beside_the_largest_fault_of_all_switch_states() -> None:
-    assert dict(schedule(STATION, "EDP").facts)["Largest fault"] == '10.92 kA in "Transfer switch serviced"'
+    assert dict(schedule(STATION, "EDP").facts)["Largest fault"] == '10.94 kA in "Transfer switch serviced"'
     lost = dict(schedule(STATION, "EDP", "Grid lost").facts)["Largest fault"]
     assert float(lost.removesuffix(" kA")) < 2, "the report of one state tells that state's"
 
