@@ -171,11 +171,10 @@ def _guarded(work: Callable[[], int | None]) -> int | None:
         code = work()
         sys.stdout.flush()
         return code
-    except BrokenPipeError:
-        # The reader went away (`| head`): no fault, and nothing more to say.
-        drop_output()
-        return EXIT_OK
     except Exception as fault:
+        if _reader_gone(fault):  # `| head`: no fault, and nothing more to say
+            drop_output()
+            return EXIT_OK
         from wyeline_grammar.sources import SourceError
 
         if isinstance(fault, SourceError):
@@ -195,6 +194,14 @@ def _guarded(work: Callable[[], int | None]) -> int | None:
             file=sys.stderr,
         )
         return EXIT_FAULT
+
+
+def _reader_gone(fault: Exception) -> bool:
+    """Whether the output went into a pipe that nobody reads any more. Windows calls such a pipe invalid."""
+    if isinstance(fault, BrokenPipeError):
+        return True
+    named = isinstance(fault, OSError) and (fault.errno, fault.filename)
+    return sys.platform == "win32" and named == (errno.EINVAL, None)
 
 
 def _outside_trouble(fault: Exception) -> str | None:

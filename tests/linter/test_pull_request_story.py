@@ -15,6 +15,7 @@ import pytest
 
 from wyeline_linter.cli import main
 from wyeline_linter.outputs.text import CAUTION
+from wyeline_linter.review.git import Repository
 
 pytestmark = pytest.mark.skipif(shutil.which("git") is None, reason="git is not installed")
 
@@ -198,3 +199,12 @@ def test_the_recipe_for_git_works_as_written(yard: Yard, monkeypatch: pytest.Mon
         check=False,
     )
     assert done.returncode == 1 and CAUSE in done.stdout, done.stderr
+
+
+def test_a_path_on_another_drive_lies_in_no_repository(monkeypatch: pytest.MonkeyPatch) -> None:
+    def apart(*_: object) -> str:
+        raise ValueError("path is on mount 'D:', start on mount 'C:'")
+
+    assert Repository("/site").inside("/site/hall.wye") == "hall.wye"
+    monkeypatch.setattr(os.path, "relpath", apart)
+    assert Repository("/site").inside("/site/hall.wye") is None

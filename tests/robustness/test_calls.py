@@ -5,6 +5,8 @@ Every one ends with a documented exit code (``command_line.wyeline`` looks at th
 
 from __future__ import annotations
 
+import errno
+import io
 import json
 import os
 import subprocess
@@ -14,6 +16,8 @@ from typing import Any
 
 import pytest
 from command_line import WYELINE, environment, write, wyeline
+
+from wyeline_linter import cli
 
 SITE = (
     "utility U1 208Y/120  fault 10 kA, x/r 4\npanel P1 208Y/120  bus 100 A, MLO\nfeeder U1 -> P1  100 A 3p\n"
@@ -148,6 +152,26 @@ def test_an_output_that_cannot_show_every_letter(site: Path, words: list[str], e
     assert ran.code in (0, 1), ran
     if words[-1] in ("--diff", "json", "--json"):
         assert "ŁÓDŹ-1" in ran.out, "what programs read is UTF-8"
+
+
+def test_a_reader_that_goes_away_is_no_fault_on_windows_either(
+    monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
+) -> None:
+    """There the system calls a pipe without a reader an invalid argument."""
+
+    class NoReader(io.StringIO):
+        def write(self, _: str) -> int:
+            raise OSError(errno.EINVAL, "Invalid argument")
+
+        def fileno(self) -> int:
+            raise OSError("none")
+
+    monkeypatch.setattr(sys, "stdout", NoReader())
+    assert cli.main(["rules"]) == 3, "where it is no such pipe"
+    assert "a fault of Wyeline" in capfd.readouterr().err
+    monkeypatch.setattr(sys, "platform", "win32")
+    assert cli.main(["rules"]) == 0
+    assert capfd.readouterr().err == ""
 
 
 def run_with(words: list[str], folder: Path, closed: str, **options: Any) -> tuple[int, bytes]:

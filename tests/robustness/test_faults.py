@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 import os
 import random
-import resource
 import signal
 import subprocess
 import sys
@@ -16,6 +15,7 @@ from typing import Any
 import pytest
 from command_line import WYELINE, environment, without_privileges, write, wyeline
 
+resource = pytest.importorskip("resource", reason="limits of POSIX systems")
 pytestmark = pytest.mark.skipif(os.name == "nt", reason="signals and limits of POSIX systems")
 
 SLIPS = "utility U1 208Y/120  fault 10 kA, x/r 4\n" + "".join(

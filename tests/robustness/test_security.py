@@ -10,6 +10,7 @@ import importlib
 import json
 import os
 import re
+import subprocess
 import sys
 import time
 from pathlib import Path
@@ -20,8 +21,10 @@ from command_line import environment, write, wyeline
 
 from wyeline_grammar.formatter import format_text
 from wyeline_grammar.lowering import lower_block
+from wyeline_grammar.sources import SourceError
 from wyeline_grammar.tokens import tokenize
 from wyeline_linter.cache_folder import digest
+from wyeline_linter.review.git import Repository
 
 HOUSE = Path(__file__).parents[2]
 SOURCES = [p for wing in ("grammar", "linter", "server") for p in (HOUSE / wing).rglob("*.py")]
@@ -60,6 +63,30 @@ def test_nothing_in_a_model_or_a_configuration_runs(tmp_path: Path) -> None:
     for command in (["check", "--fix", "--unsafe"], ["show"], ["format"]):
         wyeline(*command, "site.wye", cwd=tmp_path)
     assert not (tmp_path / "pwned").exists()
+
+
+def test_a_git_that_lies_beside_the_model_is_not_started(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Windows would look for a program in the working folder before it looks in those of the PATH."""
+    for name in ("model", "programs"):
+        (tmp_path / name).mkdir()
+        (tmp_path / name / "git.exe").write_bytes(b"")
+    started: list[str] = []
+
+    def start(words: list[str], **_: object) -> None:
+        started.append(words[0])
+        raise OSError("not here")
+
+    monkeypatch.setattr(subprocess, "run", start)
+    monkeypatch.setattr(sys, "platform", "win32")
+    monkeypatch.chdir(tmp_path / "model")
+    monkeypatch.setenv("PATH", os.pathsep.join((".", "", str(tmp_path / "programs"))))
+    with pytest.raises(SourceError):
+        Repository.around(str(tmp_path / "model"))
+    assert started == [str(tmp_path / "programs" / "git.exe")]
+    monkeypatch.setenv("PATH", ".")
+    with pytest.raises(SourceError, match=r"no git\.exe"):
+        Repository.around(str(tmp_path / "model"))
+    assert len(started) == 1
 
 
 # no text takes long

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import contextlib
 import hmac
+import os
 import queue
 import secrets
 import socket
@@ -93,6 +94,7 @@ class Preview:
 
 class _Server(ThreadingHTTPServer):
     daemon_threads = True
+    allow_reuse_address = os.name == "posix"  # elsewhere it would let another program listen on the same port
 
     def __init__(self, address: tuple[str, int], handler: type[BaseHTTPRequestHandler], preview: Preview) -> None:
         super().__init__(address, handler)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import subprocess
+import sys
 from collections.abc import Iterable
 from typing import NamedTuple
 
@@ -39,7 +40,10 @@ class Repository:
 
     def inside(self, path: str) -> str | None:
         """A path of this machine as git names it: from the top, with ``/``; empty for the top; None outside."""
-        relative = os.path.relpath(os.path.realpath(path), os.path.realpath(self.top)).replace(os.sep, "/")
+        try:
+            relative = os.path.relpath(os.path.realpath(path), os.path.realpath(self.top)).replace(os.sep, "/")
+        except ValueError:  # another drive
+            return None
         if relative == ".":
             return ""
         return None if relative == ".." or relative.startswith("../") else relative
@@ -141,12 +145,24 @@ class Tree:
         return self.top
 
 
+def _program() -> str:
+    """How git is started: never a program of that name beside the model, which Windows would start before any other."""
+    if sys.platform != "win32":
+        return "git"
+    folders = [folder for folder in os.environ.get("PATH", "").split(os.pathsep) if os.path.isabs(folder)]
+    found = (os.path.join(folder, "git.exe") for folder in folders)
+    program = next(filter(os.path.isfile, found), None)
+    if program is None:
+        raise SourceError("git", "it could not be started (there is no git.exe in the folders of the PATH)")
+    return program
+
+
 def _run(folder: str, *words: str, said: bytes | None = None) -> bytes:
     own = {name: value for name, value in os.environ.items() if name not in _NAMES_A_REPOSITORY}
     environment = {**own, "GIT_OPTIONAL_LOCKS": "0", "LC_ALL": "C"}
     try:
         done = subprocess.run(
-            ["git", "-C", folder, *words],
+            [_program(), "-C", folder, *words],
             input=said,
             stdin=subprocess.DEVNULL if said is None else None,
             capture_output=True,
