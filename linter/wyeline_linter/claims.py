@@ -56,7 +56,8 @@ EXCUSES: dict[str, Excuse] = {
     DWELLING: Excuse(
         "A service or feeder that carries the whole load of one dwelling unit: wires for 83 % of its rating "
         "(NEC 310.12). What the unit draws counts as written, with each `factor`, unless its board says `dwelling "
-        "standard` or `dwelling optional`: then as NEC 220 calculates it.",
+        "standard` or `dwelling optional`: then as NEC 220 calculates it. Under IEC practice its lights have an RCD of "
+        "30 mA (IEC 60364-4-41 411.3.4), and nothing else follows from it.",
         "310.12(A), 310.12(B)",
         (
             "it is single-phase: 120/240 V, or as a feeder two legs and the neutral of 208Y/120",

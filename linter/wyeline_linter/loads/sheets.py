@@ -151,7 +151,9 @@ def _figure(
         notes.append(_OF_THE_METHOD if name in book.dwellings else _OF_UNITS)
     elif len(units) > 1:
         notes.append(_OF_SEVERAL.format(len(units)))
-    elif any(claim.name == DWELLING for f in book.model.feeders_to.get(name, ()) for claim in f.statement.claims):
+    elif _is_us(book) and any(
+        claim.name == DWELLING for f in book.model.feeders_to.get(name, ()) for claim in f.statement.claims
+    ):
         notes.append(_OF_A_DWELLING)
     if unknown:
         notes.append(f"what is known adds up to {value:.6g} {unit}")
@@ -168,6 +170,10 @@ def _figure(
         tuple(notes),
         unknown,
     )
+
+
+def _is_us(book: LoadBook) -> bool:
+    return book.basis is not None and book.basis.practice == "us"
 
 
 _OF_A_DWELLING = (

@@ -1,11 +1,10 @@
-"""Large devices and the protection of people: ground faults, arc energy, residual current, selectivity."""
+"""Large devices: ground faults, arc energy; and selectivity where lives hang on the supply."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Place
 from wyeline_grammar.model import Body
 from wyeline_grammar.vocabulary import BOARDS
@@ -13,7 +12,7 @@ from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phras
 from wyeline_linter.network import in_order
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.registry import rule
-from wyeline_linter.systems import Arrangement, Known, System
+from wyeline_linter.systems import Known, System
 from wyeline_linter.tables import Looked
 
 if TYPE_CHECKING:
@@ -22,11 +21,6 @@ if TYPE_CHECKING:
 _LARGE = (
     'project "Annex"\n  basis us-2023\nutility UTIL 480Y/277  fault 30 kA, fault-min 20 kA, x/r 6\nfeeder UTIL -> MSB\n'
 )
-_IEC = (
-    'project "Annex"\n  basis iec\nutility NETT 400Y/230  fault 10 kA, fault-min 6 kA, x/r 4, earthing TN-S\n'
-    "feeder NETT -> HV  63 A 3p\npanel HV 400Y/230  bus 63 A, main 63 A\n"
-)
-
 GFPE = rule(
     name="ground-fault-protection-missing",
     since="0.1",
@@ -70,32 +64,6 @@ SELECTIVE = rule(
     + "feeder MSB -> EP-1  100 A 3p\npanel EP-1 480Y/277  bus 125 A, main 100 A, emergency\n"
     + '  claim selectivity-study "report SC-12"\n',
 )
-PEOPLE = rule(
-    name="rcd-or-gfci-missing",
-    since="0.1",
-    severity=Severity.WARNING,
-    scope="board",
-    basis="both",
-    summary="Socket outlets of 32 A or less lack a residual current device; receptacles outdoors, in kitchens, or for "
-    "the charging of vehicles, lack a GFCI.",
-    why="A residual current of 30 mA through a person can kill; an ordinary breaker does not see it.",
-    clause={"us": "210.8, 555.35, 625.54", "iec": "60364-4-41 411.3.3"},
-    wrong=_IEC + '  F1[L1]  16 A 1p+N curve B  1 kW receptacle  "Sockets, office"\n',
-    right=_IEC + '  F1[L1]  16 A 1p+N curve B  rcd 30 mA  1 kW receptacle  "Sockets, office"\n',
-    mends=True,
-)
-_RCD_A = 0.03
-_SOCKETS_A = 32.0
-_GFCI_A = 0.006
-"""A GFCI for people opens at 4 to 6 mA (class A of UL 943, as the NEC's definition notes)."""
-_GFCI_CLASSES = {
-    "outdoor": (_GFCI_A, "outdoor receptacles"),
-    "kitchen": (_GFCI_A, "receptacles of a kitchen"),
-    "ev": (_GFCI_A, "receptacles for the charging of vehicles"),
-    "marina": (_RCD_A, "boat receptacles"),
-}
-"""Receptacles under the NEC, the residual current at which they open, and their words: outdoors 210.8, in kitchens
-210.8(A)(6) and (B)(2) (from memory), for the charging of vehicles 625.54, for boats 555.35 (30 mA)."""
 
 
 def _limit(view: View, name: str) -> float | None:
@@ -233,58 +201,4 @@ def selectivity(view: View, equipment: Equipment) -> Iterator[Finding]:
         change='Have it studied, and write `claim selectivity-study "report ..."`.',
         subject=equipment.name,
         clause=clause_of(view, SELECTIVE),
-    )
-
-
-@PEOPLE.also("board", said=("receptacle",))
-def people_protection(view: View, board: Equipment) -> Iterator[Finding]:
-    state = view.state(board.name) if board.circuits else None
-    if state is None or not isinstance(state.system, Known) or state.system.system.frequency_hz == 0:
-        return
-    us = view.derivation.practice == "us"
-    ahead = state.onward.rcd_a if state.onward is not None else None
-    for placed in board.circuits:
-        body = placed.circuit.body
-        if "receptacle" not in body.flags or "spare" in body.flags:
-            continue
-        rating = body.number("rating")
-        if us:
-            flag = next((f for f in _GFCI_CLASSES if f in body.flags), None)
-            if flag is None or "gfci" in body.flags:
-                continue
-            limit, words = _GFCI_CLASSES[flag]
-            if _residual(body, ahead) <= limit * 1.0005:
-                continue
-            yield _told(view, board, placed.block, placed.key, placed.circuit.span.line, Place(placed.block,
-                        placed.circuit.span), "gfci", f"{words} without a GFCI", "a GFCI")  # fmt: skip
-        elif "ev" in body.flags:
-            continue  # told by charging-point-rcd
-        elif rating is not None and rating <= _SOCKETS_A and _residual(body, ahead) > _RCD_A:
-            if state.system.system.earthing.arrangement is Arrangement.TT and _residual(body, ahead) == float("inf"):
-                continue  # told by tt-needs-rcd
-            if "rcd" in body.facts:
-                continue
-            yield _told(view, board, placed.block, placed.key, body.facts["rating"].span.line, Place(placed.block,
-                        body.facts["rating"].span), "rcd 30 mA", "socket outlets without a residual current device "
-                        "of 30 mA", "a residual current device of 30 mA or less")  # fmt: skip
-
-
-def _residual(body: Body, ahead: float | None) -> float:
-    own = body.number("rcd")
-    return min(own if own is not None else float("inf"), ahead if ahead is not None else float("inf"))
-
-
-def _told(
-    view: View, board: Equipment, block: Block, key: str, row: int, place: Place, text: str, found: str, needed: str
-) -> Finding:
-    return PEOPLE.finding(
-        place,
-        f"circuit {key} of `{board.name}`: {found}",
-        found=found,
-        needed=needed,
-        change=f"Write `{text}` on its device.",
-        subject=board.name,
-        position=key,
-        fixes=(Fix(f"Write `{text}`", (append_phrase(block, row, text),), Safety.LOOK),),
-        clause=clause_of(view, PEOPLE),
     )

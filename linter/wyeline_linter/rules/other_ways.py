@@ -113,7 +113,7 @@ def other_way(view: View) -> Iterator[Finding]:
 def _wires(view: View, line: Line, way: _Way) -> Iterator[Finding]:
     current = current_of(view, line)
     laid = laid_with(line, current)
-    if laid is None or line.medium or line.guard is None or DWELLING in line.claims:
+    if laid is None or line.medium or line.guard is None or (DWELLING in line.claims and line.us):
         return
     if purpose_of(view, line, current) not in (Purpose.PLAIN, Purpose.GROUP):
         return

@@ -1,0 +1,74 @@
+"""IT systems: two earth faults at once behind gG fuses (IEC 60364-4-41 411.6.4: half the voltage over the loop of each,
+within the times of Table 41.1), and neutrals (4-43 431.2.2). Clauses from memory."""
+
+from __future__ import annotations
+
+import pytest
+
+from wyeline_grammar.sources import Files
+from wyeline_linter.analysis import Analysis
+from wyeline_linter.findings import Finding, Severity
+from wyeline_linter.fixing import apply_edits
+
+SITE = """project "Foundry"
+  basis iec
+  frequency 50 Hz, ambient 30 degC, revision "A"
+utility NETT {volts}  fault 10 kA, fault-min 6 kA, x/r 4, earthing IT
+"""
+GATES = {16: (65, 150), 25: (110, 260), 32: (150, 350)}
+"""IEC 60269-1, from memory: a gG fuse has opened within 5 s, and within 0.1 s, from so many amperes."""
+
+
+def findings(text: str, rule: str) -> list[Finding]:
+    return [f for f in Analysis("/m/site.wye", Files(lambda _: text), "/m").all_findings() if f.rule == rule]
+
+
+@pytest.mark.parametrize("rating", [16, 25, 32])
+@pytest.mark.parametrize("length_m", [10, 24, 45, 62, 95, 130])
+@pytest.mark.parametrize("neutral", [False, True])
+def test_two_faults_behind_a_fuse(rating: int, length_m: float, neutral: bool) -> None:
+    """4 mm2 has 4.61 mohm a metre at 20 degC (IEC 60228), and PVC wires are at 160 degC at the end of a fault."""
+    loop = 2 * length_m * complex(4.61e-3 * (1 + 0.00393 * 140), 0.08e-3)
+    amps = (230.94 if neutral else 400) / (2 * abs(loop))
+    slow, fast = GATES[rating]
+    assert min(abs(amps / gate - 1) for gate in (slow, fast)) > 0.004, "too near to tell"
+    volts, wires, poles = ("400Y/230", "5G4mm2", "4p") if neutral else ("400 3ph", "4G4mm2", "3p")
+    line = f"feeder NETT -> FAN  {rating} A {poles} fuse gG  {wires} Cu PVC  {length_m} m method C\n"
+    text = SITE.format(volts=volts) + f"load FAN {volts}  1 kW, heating\n" + line
+    want = Severity.ERROR if amps < slow else Severity.GAP if amps < fast else None
+    assert [f.severity for f in findings(text, "it-second-fault-too-weak")] == ([] if want is None else [want])
+    # A board has 5 s, whatever the fuse.
+    board = text.replace(
+        f"load FAN {volts}  1 kW, heating", f"panel FAN {volts}  bus 63 A, incomer switch, rated 15 kA"
+    )
+    assert bool(findings(board, "it-second-fault-too-weak")) == (amps < slow)
+
+
+@pytest.mark.parametrize(
+    ("row", "severity"),
+    [
+        ("F1[L1]  16 A 1p", Severity.ERROR),
+        ("F1[L1]  16 A 1p+N", Severity.GAP),
+        ("F1[L1]  16 A 1p+N rcd 300 mA", None),
+        ("F1[L1]  16 A 2p", None),
+        ("F1  16 A 3p", Severity.ERROR),
+        ("F1  16 A 3p+N", Severity.GAP),
+        ("F1  16 A 4p", None),
+    ],
+)
+@pytest.mark.parametrize("earthing", ["IT", "TN-S"])
+def test_neutrals(row: str, severity: Severity | None, earthing: str) -> None:
+    wires = "3G4mm2" if "[L1]" in row else "5G4mm2"
+    text = SITE.format(volts="400Y/230").replace("earthing IT", f"earthing {earthing}")
+    text += f'panel HV 400Y/230  bus 63 A\n  {row}  1 kW heating  "Core oven"  {wires} Cu PVC  10 m method C\n'
+    text += "feeder NETT -> HV  63 A 4p curve C  5G16mm2 Cu XLPE  10 m method C\n"
+    found = findings(text, "it-neutral-unguarded")
+    assert [f.severity for f in found] == ([] if severity is None or earthing != "IT" else [severity])
+    for finding in found:
+        assert findings(apply_edits(text, finding.fixes[0].edits), "it-neutral-unguarded") == []
+
+
+def test_a_run_without_a_neutral_has_none_to_guard() -> None:
+    text = SITE.format(volts="400Y/230") + "load FAN 400 3ph  1 kW, heating\n"
+    text += "feeder NETT -> FAN  16 A 3p curve B  4G4mm2 Cu PVC  10 m method C\n"
+    assert findings(text, "it-neutral-unguarded") == []
