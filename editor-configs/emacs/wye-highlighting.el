@@ -25,7 +25,7 @@
     "overload" "peak" "per" "pf" "pickup" "r/x" "range" "rated" "ratio" "rcd" "rcd-type" "reactance" "recharge"
     "reserve" "resistance" "revision" "rise" "sections" "series" "service" "service-factor" "small-appliance"
     "soil" "source-resistance" "spaces" "stages" "standby-of" "starter" "step" "subtransient" "sustained" "tap"
-    "taps" "transient" "transition" "units" "voltage" "with" "withstand" "x/r" "x0" "x2" "z" "z0")
+    "taps" "third-harmonic" "transient" "transition" "units" "voltage" "with" "withstand" "x/r" "x0" "x2" "z" "z0")
   "Words of the group `key'.")
 
 (defconst wye-flag-words

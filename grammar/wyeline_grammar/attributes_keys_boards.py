@@ -342,6 +342,17 @@ LOAD_KEYS = (
         ),
     ),
     keyed(
+        "third-harmonic",
+        "Third harmonic as a share of the line current. It adds up in the neutral of three-phase circuits. On a board "
+        "or its feeder it holds for all that they carry, in place of what the loads below say.",
+        Use(
+            places("circuit feeder ups", LOADS, ALL_BOARDS),
+            (quantity("0 %", "100 %"),),
+            ("third-harmonic 35 %",),
+            default="none; the class `it` counts as mostly harmonic where a rule asks only for that",
+        ),
+    ),
+    keyed(
         "standby-of",
         "It runs only in place of these.",
         Use(places(LOADS, "generator ups"), (NAMES,), ("standby-of P-1",)),

@@ -22,8 +22,8 @@ KEYS = frozenset(
     connection z z0 loss loss-idle tap taps kfactor rise units high ground electrode ground-resistor ground-reactor
     earthing source-resistance neutral curve fuse frame pickup instantaneous delay gfpe-pickup rcd rcd-type voltage
     transition method grouped buried soil lug-temp resistance reactance like with count draws mca mocp fla lra
-    code-letter service-factor overload duty starter factor standby-of not-with among at-most stages detuning mcov ratio
-    dwelling floor-area small-appliance laundry""".split()
+    code-letter service-factor overload duty starter factor third-harmonic standby-of not-with among at-most stages
+    detuning mcov ratio dwelling floor-area small-appliance laundry""".split()
 )
 FLAGS = frozenset(
     """existing new future temporary relocated demolish spare space continuous lighting receptacle heating cooling

@@ -157,11 +157,23 @@ class Capacity(NamedTuple):
     amps: float
     table_value: Looked[float]
     factors: tuple[Looked[float], ...]
+    around_count: int
+    """How many of them, the first ones, are for the air or ground around it."""
 
     @property
     def looked(self) -> tuple[Looked[float], ...]:
         """The cells used, in the order of the calculation."""
         return (self.table_value, *self.factors)
+
+    @property
+    def around(self) -> tuple[Looked[float], ...]:
+        """The factors for the air or ground around it."""
+        return self.factors[: self.around_count]
+
+    @property
+    def beside(self) -> tuple[Looked[float], ...]:
+        """The factors for what lies beside it, and for the third harmonic in its neutral."""
+        return self.factors[self.around_count :]
 
 
 def capacity(
@@ -177,13 +189,15 @@ def capacity(
     arrangement: Arrangement = "bunched",
     spacing: str = "touching",
     soil_km_w: float | None = None,
+    third_percent: float = 0.0,
 ) -> Capacity | NotListed:
     """Current-carrying capacity by IEC 60364-5-52 Annex B, amperes.
 
     `ambient_c` is the air temperature, or that of the ground for methods D1 and D2, where `soil_km_w` is the thermal
     resistivity of the soil in K.m/W and must be given. `circuits` counts the circuits grouped, this one included;
     `arrangement` says how they lie in air (`bunched` gives the least), `spacing` the clearance in the ground
-    (`touching`, `one_diameter`, `m0125`, `m025`, `m05`; in ducts `touching`, `m025`, `m05`, `m1`).
+    (`touching`, `one_diameter`, `m0125`, `m025`, `m05`; in ducts `touching`, `m025`, `m05`, `m1`). `third_percent` is
+    the third harmonic of the line current that returns in a neutral beside three loaded wires (Annex E).
     """
     family = insulation.lower()
     buried = method in ("D1", "D2")
@@ -198,14 +212,18 @@ def capacity(
         if soil_km_w is None:
             return NotListed("the thermal resistivity of the soil is not stated", value.table)
         looked.append(basis.number_up_to("soil", soil_km_w, method.lower()))
+    around = len(looked)
     if circuits > 1:
         looked.append(_grouping(basis, method, circuits, arrangement, spacing))
+    if third_percent and loaded == 3:
+        # What adds up of many loads may lie a rounding above the share that all of them state, or above the last row.
+        looked.append(basis.number_up_to("third-harmonic", min(round(third_percent, 6), 100.0), "factor"))
     factors: list[Looked[float]] = []
     for factor in looked:
         if isinstance(factor, NotListed):
             return factor
         factors.append(factor)
-    return Capacity(value.value * math.prod(f.value for f in factors), value, tuple(factors))
+    return Capacity(value.value * math.prod(f.value for f in factors), value, tuple(factors), around)
 
 
 def _grouping(

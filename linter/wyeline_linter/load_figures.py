@@ -8,7 +8,8 @@ from wyeline_linter.loads.balance import unbalance
 from wyeline_linter.loads.buckets import VA
 from wyeline_linter.loads.conductors_of_loads import INDEX
 from wyeline_linter.loads.demand import NO_BASIS, Amount, Counted
-from wyeline_linter.loads.neutral import worst_neutral
+from wyeline_linter.loads.neutral import neutral_a, worst_neutral
+from wyeline_linter.loads.third_harmonics import third_harmonic
 from wyeline_linter.loads.winding_loads import winding_loads
 from wyeline_linter.network import two_sided
 from wyeline_linter.outputs.text import wrapped
@@ -46,6 +47,7 @@ def load_figures(view: View, name: str) -> dict[str, Any] | None:
                 "factor_stated": key.factor is not None and not key.dwelling,
                 "of_dwelling": key.dwelling,
                 "demand_va": counted.factors[key] * abs(row[VA]),
+                "third_harmonic_part": key.third,
             }
             for key, row in sorted(book.rows(name)[0].items(), key=lambda item: str(item[0]))
         ],
@@ -108,12 +110,17 @@ def _neutral(
     if system is None or not system.has_neutral or unknown:
         return None
     book = view.loads
-    worst = worst_neutral(system, book.rows(name)[0], counted.factors, book.basis)
+    rows = book.rows(name)[0]
+    worst = worst_neutral(system, rows, counted.factors, book.basis)
+    third = third_harmonic(system, rows, counted.factors)
     return {
-        "demand_a": abs(counted.demand.amps[INDEX["N"]]),
+        "demand_a": neutral_a(counted.demand.amps, third),
         "worst_a": worst.unbalance_a if worst is not None else None,
         "worst_leg": worst.leg if worst is not None else None,
         "reduced_a": worst.reduced_a if worst is not None else None,
+        "third_harmonic_a": third.neutral_a if third is not None else None,
+        "third_harmonic_part": third.part if third is not None else None,
+        "third_harmonic_unstated_va": third.unstated_va if third is not None else None,
     }
 
 
@@ -140,6 +147,11 @@ def load_lines(load: dict[str, Any], practice: str | None) -> list[str]:
         lines.append(f"  not with  {', '.join(load['left_out'])} (another runs in its place)")
     if load["unbalance"] is not None and load["unbalance"] > 0.005:
         lines.append(f"  unbalance {above_mean(load['unbalance'])}")
+    neutral = load["neutral"]
+    if neutral is not None and neutral["third_harmonic_a"]:
+        part = share_text(neutral["third_harmonic_part"])
+        third = f"{neutral['third_harmonic_a']:.1f} A, {part} of the line currents"
+        lines.append(f"  neutral   {neutral['demand_a']:.1f} A with a third harmonic of {third}")
     worst = max((w for w in load.get("windings", ()) if w["share"] is not None), key=lambda w: w["share"], default=None)
     if worst is not None:
         where = f"{worst['part']} {'-'.join(worst['between'])}"

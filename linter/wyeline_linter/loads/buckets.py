@@ -24,6 +24,8 @@ class Key(NamedTuple):
     dwelling: bool = False
     together: bool = True
     """Whether it counts where several dwellings are calculated together; the smaller of heat and cooling does not."""
+    third: float | None = None
+    """Share of third harmonic that returns through a neutral, as stated; None where nobody says."""
 
 
 Row = list[complex]

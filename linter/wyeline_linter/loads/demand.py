@@ -137,9 +137,9 @@ def ordered(rows: Rows) -> Rows:
     return {key: rows[key] for key in sorted(rows, key=_order)} if len(rows) > 1 else rows
 
 
-def _order(key: Key) -> tuple[str, bool, bool, float, bool, bool, bool]:
-    factor = key.factor or 0.0
-    return key.category, key.continuous, key.factor is None, factor, key.nameplate, key.dwelling, key.together
+def _order(key: Key) -> tuple[str, bool, bool, float, bool, bool, bool, float]:
+    factor, third = key.factor or 0.0, -1.0 if key.third is None else key.third
+    return key.category, key.continuous, key.factor is None, factor, key.nameplate, key.dwelling, key.together, third
 
 
 def leg_shares(amps: Currents) -> tuple[float, ...]:

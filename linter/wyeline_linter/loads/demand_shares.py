@@ -13,13 +13,14 @@ from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.loads.buckets import VA, Key, Row, amps_of
 from wyeline_linter.loads.demand import factors_of, ordered
 from wyeline_linter.loads.rollup import LoadBook, Node
+from wyeline_linter.loads.third_harmonics import Restated
 
 Asked = tuple[str, Key]
 """The place at which a load is asked for, and its kind there."""
 Amps = tuple[complex, complex, complex, complex]
-Mark = tuple[float | None, float, bool, dict[Key, Key]]
-"""What a place does to loads that pass it: a stated factor, what a limit leaves, whether it is a top, and which kind of
-load the calculation of a dwelling makes of which."""
+Mark = tuple[float | None, float, bool, dict[Key, Key], Restated | None, Restated | None]
+"""What a place does to loads that pass it: a stated factor, what a limit leaves, whether it is a top, which kind of
+load the calculation of a dwelling makes of which, and the third harmonic stated on its bus and above it."""
 MOST_SLOTS = 5_000
 """Slots that are taken over: beyond, those that nobody asks for any more go with all others, which are found anew."""
 
@@ -97,18 +98,22 @@ class DemandShares:
             mark = marks.get(name)
             if mark is None:
                 mark = marks[name] = _mark(self.book, name)
-            factor, limited, is_top, became = mark
+            factor, limited, is_top, became, third, above_it = mark
             key = became.get(key, key)
             if factor is not None and key.factor is None:
                 key = key._replace(factor=factor)
             if limited != 1.0 and key.category == "ev":
                 key = key._replace(factor=(1.0 if key.factor is None else key.factor) * limited)
+            if third is not None:
+                key = third.key(key)
             if above is None or above not in nodes or is_top:
                 found = self._slot_of.get((name, key))
                 if found is None:
                     found = self._slot_of[name, key] = len(self.slots)
                     self.slots.append((name, key))
                 break
+            if above_it is not None:
+                key = above_it.key(key)
             name = above
         for place in passed:
             self._tops[place] = found
@@ -195,5 +200,5 @@ class DemandShares:
 def _mark(book: LoadBook, name: str) -> Mark:
     node, equipment = book.nodes.get(name), book.model.equipment.get(name)
     if node is None or equipment is None:
-        return None, 1.0, True, {}
-    return node.factor, node.limited, book.converts(name), node.became
+        return None, 1.0, True, {}, None, None
+    return node.factor, node.limited, book.converts(name), node.became, node.third, node.above

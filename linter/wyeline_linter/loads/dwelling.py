@@ -279,6 +279,7 @@ def as_dwelling(
             key.nameplate,
             dwelling=True,
             together=key.category != found.smaller,
+            third=key.third,
         )
         for key, factor in found.factors.items()
     }

@@ -50,13 +50,14 @@ def leaf(
     parts: tuple[Part, ...],
     system: System,
     factor: float | None,
+    third: float | None = None,
 ) -> Leaf:
-    """A load that is known, put on its conductors."""
+    """A load that is known, put on its conductors; ``third`` is its third harmonic (`third_harmonics.returning`)."""
     drawn = sum(abs(part[2]) for part in parts)
     ratio = given.code_va / drawn if given.code_va is not None and drawn else 1.0
     row = row_of(parts, inverse_conjugates(system), ratio, given.units)
     continuous = given.continuous and not given.nameplate_code
-    key = Key(given.category, continuous, factor, given.nameplate_code)
+    key = Key(given.category, continuous, factor, given.nameplate_code, third=third)
     largest = None
     if given.motor and not given.nameplate_code:
         share = 1.0 / given.units

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
-from wyeline_linter.loads.buckets import TO_NEUTRAL, Largest, Rows, amps_of, split_of
+from wyeline_linter.loads.buckets import CODE_AMPS, TO_NEUTRAL, Key, Largest, Rows, amps_of, split_of
 from wyeline_linter.loads.conductors_of_loads import INDEX, LEG_COUNT
 from wyeline_linter.loads.demand import Amount, Counted, leg_shares, ordered, sizing_factors, sizing_weight
 from wyeline_linter.loads.leaves import Leaf
 from wyeline_linter.loads.neutral import worst_neutral
 from wyeline_linter.loads.rollup import LoadBook
+from wyeline_linter.loads.third_harmonics import ThirdHarmonic
 from wyeline_linter.network import two_sided
 from wyeline_linter.system_words import conductor_text
 from wyeline_linter.systems import NEUTRAL, Known, System
@@ -147,6 +148,18 @@ def worst_alone(book: LoadBook, name: str, system: System) -> tuple[Step, ...]:
     formula = f"({sum_text(terms)}) / {number_text(system.distance(worst.leg, NEUTRAL))}"
     word = conductor_text(worst.leg, book.practice)
     return (Step("Iw", f"at worst: the loads to neutral of leg {word} alone", formula, worst.unbalance_a, "A"),)
+
+
+def third_step(rows: Rows, factors: dict[Key, float], third: ThirdHarmonic) -> Step:
+    """The third harmonic that adds up in a neutral, kind by kind."""
+    terms = []
+    for key, row in ordered(rows).items():
+        if key.third:
+            legs = sum(abs(row[CODE_AMPS + k]) for k in range(LEG_COUNT))
+            factor = f" * {number_text(factors[key])}" if factors[key] != 1.0 else ""
+            terms.append(f"{number_text(key.third)} * {number_text(legs)}{factor}")
+    name = f"third harmonic of all legs, {100 * third.part:.3g} % of their currents"
+    return Step("T", name, " + ".join(terms) or "0", third.neutral_a, "A", "share times the amperes of the legs")
 
 
 def of_one_load(leaf: Leaf, share: float) -> tuple[Step, ...]:

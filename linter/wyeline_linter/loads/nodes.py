@@ -20,6 +20,7 @@ from wyeline_linter.loads.buckets import (
     split_of,
 )
 from wyeline_linter.loads.leaves import Leaf
+from wyeline_linter.loads.third_harmonics import Restated
 from wyeline_linter.loads.through_cores import Through
 from wyeline_linter.reasons import merge_reasons
 
@@ -115,6 +116,17 @@ class Sum:
         made.factored = merge_reasons(self.factored, (name,))
         return made
 
+    def restated(self, third: Restated) -> Sum:
+        """The same with a share of third harmonic in place of what its loads say."""
+        held = {name: _restated(each.rows, third) for name, each in self.held.items()}
+        rows = _restated(self.rows, third)
+        if rows is self.rows and all(held[name] is each.rows for name, each in self.held.items()):
+            return self
+        made = self.copy()
+        made.rows = rows
+        made.held = {name: Held(held[name], each.largest, each.va) for name, each in self.held.items()}
+        return made
+
     def at_share(self, share: float) -> Sum:
         """The same at a share of its full value, in a switch state that says so."""
         made = self.copy()
@@ -151,6 +163,15 @@ class Sum:
                 add_row(rows, key, row)
             largest = larger(largest, held.largest)
         return rows, largest
+
+
+def _restated(rows: Rows, third: Restated) -> Rows:
+    if all(third.key(key) is key for key in rows):
+        return rows
+    made: Rows = {}
+    for key, row in rows.items():
+        add_row(made, third.key(key), row)
+    return made
 
 
 def larger(first: Largest | None, second: Largest | None) -> Largest | None:

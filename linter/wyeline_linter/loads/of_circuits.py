@@ -19,6 +19,7 @@ from wyeline_linter.loads.as_given import (
 )
 from wyeline_linter.loads.conductors_of_loads import INDEX, NEUTRAL_AT, Part, across, spread
 from wyeline_linter.loads.leaves import Leaf, leaf, unknown_leaf
+from wyeline_linter.loads.third_harmonics import WORD, returning
 from wyeline_linter.systems import System
 from wyeline_linter.tables.basis import Basis
 
@@ -103,7 +104,17 @@ def _leaf(
         return unknown_leaf(board, place, given.unknown, given)
     parts = spread(system, legs, given.va)
     assert parts is not None
-    return leaf(board, place, given, legs, parts, system, factor)
+    third = returning(body.number(WORD), system, len(legs), neutral=_has_neutral(body, len(legs)))
+    return leaf(board, place, given, legs, parts, system, factor, third)
+
+
+def _has_neutral(body: Body, legs: int) -> bool:
+    """Whether its wires bring a neutral; as long as none are written, they may."""
+    wires = body.conductors
+    if wires is None:
+        return True
+    live = wires.run.count - wires.run.with_protective
+    return live > legs or any(role in ("N", "PEN") for role, _ in wires.extras)
 
 
 def legs_of_circuit(circuit: Circuit, numbering: Numbering, system: System) -> tuple[str, ...] | None:
@@ -153,4 +164,4 @@ def _unequal(
         "legs",
         unknown_code=reasons,
     )
-    return leaf(board, place, given, legs, tuple(parts), system, factor)
+    return leaf(board, place, given, legs, tuple(parts), system, factor, body.number(WORD))

@@ -8,6 +8,7 @@ from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.loads.as_given import CONSTANT_IMPEDANCE, Given, has_no_load, read
 from wyeline_linter.loads.conductors_of_loads import across, spread
 from wyeline_linter.loads.leaves import Leaf, leaf, unknown_leaf
+from wyeline_linter.loads.third_harmonics import WORD, returning
 from wyeline_linter.systems import System
 from wyeline_linter.tables.basis import Basis
 
@@ -66,7 +67,8 @@ def equipment_leaf(
     va = given.va * plate_ratio(given, nominal_v, plate, len(legs))
     parts = spread(system, legs, va)
     assert parts is not None
-    return leaf(equipment.name, "", given._replace(va=va), legs, parts, system, equipment.body.number("factor"))
+    factor, third = equipment.body.number("factor"), returning(equipment.body.number(WORD), system, len(legs))
+    return leaf(equipment.name, "", given._replace(va=va), legs, parts, system, factor, third)
 
 
 def plate_ratio(given: Given, nominal_v: float, plate: Voltage | None, legs: int) -> float:

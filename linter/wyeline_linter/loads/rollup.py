@@ -27,13 +27,13 @@ from wyeline_linter.loads.nodes import Sum
 from wyeline_linter.loads.of_circuits import circuit_leaves
 from wyeline_linter.loads.of_equipment import converter_input, equipment_leaf, is_converter
 from wyeline_linter.loads.stated_factors import held_to_limit, stated_factor
-from wyeline_linter.loads.through_cores import Through, through
+from wyeline_linter.loads.third_harmonics import Restated, restated_at
+from wyeline_linter.loads.through_cores import Through, through_of
 from wyeline_linter.network import Network, follows_grid, makes_system, on_bypass
 from wyeline_linter.reasons import merge_reasons
 from wyeline_linter.systems import Known, System, SystemState
 from wyeline_linter.tables import UnknownBasisError
 from wyeline_linter.tables.basis import Basis, basis
-from wyeline_linter.windings import Transformed
 
 if TYPE_CHECKING:
     from wyeline_linter.loads.winding_loads import WindingLoad
@@ -47,7 +47,8 @@ class Node(NamedTuple):
     ``leaves`` are its own loads; ``below`` is what it carries on its bus or output; ``up`` what it draws from its
     supply; ``twice`` names stated factors below a place that states one too. ``factor`` is the one stated here, and
     ``limited`` the share that a limit leaves of vehicle chargers; both are in ``below`` already. ``became`` says which
-    kind of load the calculation of a dwelling makes of which.
+    kind of load the calculation of a dwelling makes of which. ``third`` is the share of third harmonic stated here for
+    all that it carries, in ``below`` already, ``above`` what is left of it on the side of its supply, in ``up``.
     """
 
     name: str
@@ -58,6 +59,8 @@ class Node(NamedTuple):
     factor: float | None = None
     limited: float = 1.0
     became: dict[Key, Key] = {}  # noqa: RUF012 (of a NamedTuple: never changed)
+    third: Restated | None = None
+    above: Restated | None = None
 
 
 EMPTY = Sum()
@@ -311,12 +314,15 @@ class LoadBook:
             limit = self._limit(equipment, feeder, state)
             if limit is not None:
                 below, limited = held_to_limit(below, limit, source or name)
+        third, above = restated_at(equipment, feeder, state, through_of(state), converts=self.converts(name))
+        below = below if third is None else below.restated(third)
         up = self._up(equipment, state, below)
+        up = up if above is None else up.restated(above)
         if self.is_gone(equipment, feeder):
             apart, up = up.apart_va + _total_va(up), Sum()
             up.apart_va = apart
         self._forget_counted(name)
-        return Node(name, leaves, below, up, twice, factor, limited, became)
+        return Node(name, leaves, below, up, twice, factor, limited, became, third, above)
 
     def _counting(self, added: Sum) -> Rows:
         """The rows of a sum without what others run in place of."""
@@ -405,7 +411,7 @@ class LoadBook:
             return made if share == 1.0 or below.rows else made.at_share(share) if share else Sum()
         if equipment.kind != "transformer":
             return below
-        transformer = _through(state)
+        transformer = through_of(state)
         if transformer is not None:
             return below.through(transformer)
         if below.empty:
@@ -498,7 +504,7 @@ class LoadBook:
 
     def through(self, name: str) -> Through | None:
         """How currents pass a transformer; None for what is none, or does not fit."""
-        return _through(self.derivation.states.get(name))
+        return through_of(self.derivation.states.get(name))
 
     def below(self, name: str) -> Iterator[str]:
         """A name and all that it supplies, nearest first."""
@@ -534,13 +540,6 @@ def _system(state: SystemState) -> tuple[System | None, tuple[str, ...]]:
     if isinstance(state, Known):
         return state.system, ()
     return None, reasons_of(state)
-
-
-def _through(state: EquipmentState | None) -> Through | None:
-    if state is None or not isinstance(state.winding, Transformed):
-        return None
-    winding = state.winding
-    return through(winding.cores, winding.joined, winding.system.conductors)
 
 
 def _total_va(up: Sum) -> float:

@@ -18,10 +18,12 @@ from wyeline_linter.loads.demand import MOTORS, NO_BASIS, Counted, sizing_factor
 from wyeline_linter.loads.dwelling import calculate, dwelling_of
 from wyeline_linter.loads.dwellings_together import carries_several, steps_of, together_of
 from wyeline_linter.loads.leaves import Leaf
-from wyeline_linter.loads.leg_sheets import by_leg, of_one_load, worst_alone
+from wyeline_linter.loads.leg_sheets import by_leg, of_one_load, third_step, worst_alone
+from wyeline_linter.loads.neutral import neutral_a
 from wyeline_linter.loads.nodes import Sum
 from wyeline_linter.loads.of_equipment import ASSUMED_CONVERTER_PF, is_converter, plate_ratio
 from wyeline_linter.loads.rollup import LoadBook
+from wyeline_linter.loads.third_harmonics import ThirdHarmonic, third_harmonic
 from wyeline_linter.network import two_sided
 from wyeline_linter.system_words import conductor_text
 from wyeline_linter.working import (
@@ -34,6 +36,7 @@ from wyeline_linter.working import (
     given,
     looked_up,
     merge_reasons,
+    number_text,
     value_text,
 )
 
@@ -67,6 +70,8 @@ def load_figure(view: View, name: str, figure: str) -> Figure:
 def in_words(key: Key) -> str:
     """A kind of load as a schedule names it."""
     more = ["continuous"] if key.continuous else []
+    if key.third:
+        more.append(f"third harmonic {100 * key.third:.3g} %")
     if key.factor is not None:
         more.append(f"factor {key.factor:.4g} of a dwelling" if key.dwelling else f"factor {key.factor:g} stated")
     return ", ".join([key.category, *more])
@@ -284,7 +289,8 @@ def _neutral(book: LoadBook, name: str) -> Figure:
     system = book.system(name)
     if system is None or not system.has_neutral:
         return Figure("neutral current", name, "IN", None, "A", unknown=(f"no neutral is at `{name}`",))
-    amps = book.counted(name).demand.amps
+    counted = book.counted(name)
+    amps = counted.demand.amps
     inputs: list[Input] = []
     called = {leg: conductor_text(leg, book.practice) for leg in system.legs}
     for leg, word in called.items():
@@ -294,10 +300,28 @@ def _neutral(book: LoadBook, name: str) -> Figure:
     x, y = (" + ".join(f"{c}{word}" for word in called.values()) for c in "xy")
     total = sum(amps[INDEX[leg]] for leg in system.legs)
     steps = [Step("X", "sum in phase", x, total.real, "A"), Step("Y", "sum ahead", y, total.imag, "A")]
-    figure = _figure(
-        book, name, "neutral current", "IN", abs(total), "A", "sqrt(X*X + Y*Y)", inputs, steps, "Kirchhoff"
-    )
+    third = third_harmonic(system, book.rows(name)[0], counted.factors)
+    value, formula, source = abs(total), "sqrt(X*X + Y*Y)", "Kirchhoff"
+    if third is not None:
+        steps.append(third_step(book.rows(name)[0], counted.factors, third))
+        value, formula = neutral_a(amps, third), "sqrt(X*X + Y*Y + T*T)"
+        legs_a = sum(abs(amps[INDEX[leg]]) for leg in system.legs)
+        if value == legs_a:
+            steps.append(Step("L", "what its legs carry, the most that returns", number_text(legs_a), legs_a, "A"))
+            formula = f"min({formula}, L)"
+        source = "Kirchhoff; IEC 60364-5-52 Annex E: the third harmonics of the legs are in step"
+    figure = _figure(book, name, "neutral current", "IN", value, "A", formula, inputs, steps, source)
+    if third is not None:
+        figure = figure._replace(assumptions=(*figure.assumptions, *_of_thirds(third)))
     return figure._replace(by_leg=worst_alone(book, name, system)) if figure.known else figure
+
+
+def _of_thirds(third: ThirdHarmonic) -> list[str]:
+    """What stands beside a neutral's current with third harmonics in it."""
+    notes = ["the third harmonics of all loads are added as plain numbers, which is the most that they come to"]
+    if third.unstated_va:
+        notes.append(f"{value_text(third.unstated_va, 'VA')} of load states no third harmonic and counts with none")
+    return notes
 
 
 def _balance(book: LoadBook, name: str) -> Figure:

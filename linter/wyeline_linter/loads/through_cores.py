@@ -10,10 +10,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import lru_cache
 from itertools import chain
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_linter.cores import Core, Side, Terminal
 from wyeline_linter.loads.conductors_of_loads import INDEX, LEG_COUNT
+from wyeline_linter.windings import Transformed
+
+if TYPE_CHECKING:
+    from wyeline_linter.derive import EquipmentState
 
 _LEAK_WEIGHT = 1e6
 """How unwelcome a current out of a joint that leads nowhere is: an insulated star point."""
@@ -49,6 +53,12 @@ class Through(NamedTuple):
         """The currents into the primary's conductors A, B, C, N."""
         a, b, c, n = amps
         return tuple([ra * a + rb * b + rc * c + rn * n for ra, rb, rc, rn in self.lines])  # type: ignore[return-value]
+
+    @property
+    def fed_to_neutral(self) -> bool:
+        """Whether the fed windings draw current through a neutral: only there third harmonics pass on to one. A closed
+        delta keeps those of its three legs to itself."""
+        return any(self.lines[LEG_COUNT])
 
     def winding_amps(self, amps: Sequence[complex]) -> list[complex]:
         """The current of every secondary winding, as ``made`` lists them."""
@@ -144,6 +154,14 @@ def through(cores: tuple[Core, ...], joined: tuple[tuple[str, str], ...], second
         tuple(of(k) for k in range(len(windings.fed))),
         *_splits(cores),
     )
+
+
+def through_of(state: EquipmentState | None) -> Through | None:
+    """How currents pass a transformer in its place; None for what is none, or does not fit."""
+    if state is None or not isinstance(state.winding, Transformed):
+        return None
+    winding = state.winding
+    return through(winding.cores, winding.joined, winding.system.conductors)
 
 
 def _clean(value: float) -> float:

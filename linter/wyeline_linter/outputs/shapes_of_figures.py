@@ -45,15 +45,21 @@ class ClassFigures(TypedDict):
     factor_stated: bool
     of_dwelling: bool
     demand_va: float
+    third_harmonic_part: Annotated[float | None, "As stated; 0 where it cannot return through a neutral."]
 
 
 class NeutralFigures(TypedDict):
-    """Amperes of the neutral: under demand, at worst (which leg then carries), and after what the code lets off."""
+    """Amperes of the neutral: under demand with the third harmonic, at worst (which leg then carries), and after what
+    the code lets off. The third harmonic as it adds up there, as a part of the leg currents, and the load under demand
+    that states none; null where no load states one."""
 
     demand_a: float
     worst_a: float | None
     worst_leg: str | None
     reduced_a: float | None
+    third_harmonic_a: float | None
+    third_harmonic_part: float | None
+    third_harmonic_unstated_va: float | None
 
 
 class WindingLoad(TypedDict):

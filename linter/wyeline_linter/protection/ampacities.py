@@ -32,7 +32,8 @@ class Laid(NamedTuple):
     decides the column of unmarked terminals. US: ``loaded`` current-carrying wires of one set; it has a
     raceway to itself, or all sets lie in one with ``beside`` wires of other lines (None: to itself). IEC: ``loaded`` 2
     or 3 live wires, ``method``, ``circuits`` in the group, or at the least in one where all sets lie with ``beside``
-    circuits of other lines; ``arrangement`` of the group, ``soil_km_w``.
+    circuits of other lines; ``arrangement`` of the group, ``soil_km_w``, ``third_percent`` of third harmonic that adds
+    up in a neutral.
     """
 
     ambient_c: float
@@ -44,6 +45,7 @@ class Laid(NamedTuple):
     arrangement: str = "bunched"
     soil_km_w: float | None = None
     beside: int | None = None
+    third_percent: float = 0.0
 
     def current_carrying(self, sets: int) -> int:
         """How many wires count in the raceway of one of so many sets (NEC 310.15(C)(1))."""
@@ -73,6 +75,8 @@ class Carries(NamedTuple):
     looked: tuple[Looked[float], ...]
     best_row: Looked[float] | None = None
     """The row of ``best_lugs_a``."""
+    beside: tuple[Looked[float], ...] = ()
+    """The rows of what lies beside the wires, and of the third harmonic in their neutral."""
 
     @property
     def wire_row(self) -> Looked[float]:
@@ -138,7 +142,18 @@ def carries(
     best_a = (best.value if isinstance(best, Looked) else found.termination.value) * sets
     lugs_a = found.termination.value * sets
     row = best if isinstance(best, Looked) and best_a > lugs_a else found.termination
-    return Carries(plain, warm, bundled, lugs_a, max(best_a, lugs_a), float(lug_c), float(column), found.looked, row)
+    return Carries(
+        plain,
+        warm,
+        bundled,
+        lugs_a,
+        max(best_a, lugs_a),
+        float(lug_c),
+        float(column),
+        found.looked,
+        row,
+        found.looked[2:3],
+    )
 
 
 def _iec(tables: Basis, size: str, metal: Material, insulation_c: float, sets: int, laid: Laid) -> Carries | NotListed:
@@ -154,14 +169,15 @@ def _iec(tables: Basis, size: str, metal: Material, insulation_c: float, sets: i
         circuits=circuits,
         arrangement=arrangement,
         soil_km_w=laid.soil_km_w,
+        third_percent=laid.third_percent,
     )  # fmt: skip
     if isinstance(found, NotListed):
         return found
     table = found.table_value.value * sets
-    grouped = found.factors[-1].value if circuits > 1 else 1.0
+    warm = table * math.prod(factor.value for factor in found.around)
     bundled = found.amps * sets
-    warm = bundled / grouped
-    return Carries(max(table, warm), warm, bundled, math.inf, math.inf, 0.0, insulation_c, found.looked)
+    beside = tuple(row for row in found.beside if row.value != 1.0)
+    return Carries(max(table, warm), warm, bundled, math.inf, math.inf, 0.0, insulation_c, found.looked, beside=beside)
 
 
 def bounds(tables: Basis, wiring: Wiring, laid: Laid) -> tuple[Carries, Carries] | NotListed:

@@ -6,23 +6,23 @@ from operator import is_
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment
-from wyeline_linter.loads.buckets import AMPS, CODE_AMPS, UNITS, VA, Rows
-from wyeline_linter.loads.conductors_of_loads import NEUTRAL_AT
+from wyeline_linter.conductor_sizes import area_mm2
+from wyeline_linter.loads.buckets import AMPS, CODE_AMPS, UNITS, VA, Rows, amps_of
 from wyeline_linter.loads.demand import MOTORS, Amount, Counted, sizing_factors
 from wyeline_linter.loads.leaves import Leaf
-from wyeline_linter.loads.neutral import worst_neutral
+from wyeline_linter.loads.neutral import neutral_a, worst_neutral
 from wyeline_linter.loads.rollup import LoadBook, Node, volt_amperes_per_ampere
+from wyeline_linter.loads.third_harmonics import ThirdHarmonic, nonlinear, third_harmonic
 from wyeline_linter.network import two_sided
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.laying import from_wye
 from wyeline_linter.protection.lines import Line
+from wyeline_linter.protection.wiring import Wiring
 from wyeline_linter.systems import System
 
 if TYPE_CHECKING:
     from wyeline_linter.view import View
 
-NONLINEAR = frozenset({"it"})
-"""Classes whose currents are mostly harmonic (common practice, no source)."""
 CONVERTER_CONTINUOUS = 1.25
 """Inverter output counts as continuous (NEC 690.8(B), 705.28, from memory). Under `basis iec` its rated current counts
 as it is: IEC 60364-7-712 enlarges what comes from the modules, on the other side (from memory)."""
@@ -33,8 +33,9 @@ class Current(NamedTuple):
 
     ``design_a`` flows at full demand, ``sizing_a`` is what the code sizes by (continuous load at 125 %, a quarter of
     the largest motor); None where a load is unknown (``unknown``). ``motors`` counts motors, drives and units with a
-    nameplate ampacity, ``others`` the rest; ``nonlinear`` tells whether most of it is electronic, None where nothing
-    is known. ``neutral_a`` is the worst the neutral may carry, after what the code lets off.
+    nameplate ampacity, ``others`` the rest; ``nonlinear`` tells whether most of it is, None where nothing is known.
+    ``neutral_a`` is the worst the neutral may carry, after what the code lets off, with the third harmonic ``third``
+    that comes together in it (None where no load states one).
     """
 
     design_a: float | None
@@ -44,6 +45,7 @@ class Current(NamedTuple):
     others: int = 0
     nonlinear: bool | None = None
     neutral_a: float | None = None
+    third: ThirdHarmonic | None = None
 
 
 NOTHING = Current(0.0, 0.0)
@@ -108,9 +110,13 @@ def _fed_current(book: LoadBook, target: Equipment, system: System, node: Node, 
     why = tuple(unknown.unknown)
     code = tuple(unknown.unknown_code)
     motors, others = _count(rows)
-    worst = None
-    if neutral is not None and not why:
-        worst = neutral.unbalance_a if neutral.reduced_a is None else neutral.reduced_a
+    worst = third = None
+    if not why:
+        third = third_harmonic(system, rows, counted.factors)
+        if neutral is not None:
+            worst = neutral.unbalance_a if neutral.reduced_a is None else neutral.reduced_a
+        if third is not None:
+            worst = max(worst or 0.0, neutral_a(counted.demand.amps, third))
     design = _most(counted.demand)
     return Current(
         None if why else design,
@@ -121,6 +127,7 @@ def _fed_current(book: LoadBook, target: Equipment, system: System, node: Node, 
         others,
         _nonlinear(rows),
         worst,
+        third,
     )
 
 
@@ -153,18 +160,19 @@ def _leaf_current(line: Line, leaf: Leaf) -> Current:
         return Current(None, None, leaf.unknown)
     design = max(abs(leaf.row[AMPS + k]) for k in range(3))
     motor = leaf.key.category in MOTORS or leaf.key.nameplate
-    nonlinear = leaf.key.category in NONLINEAR
+    mostly = nonlinear(leaf.key)
     units = leaf.given.units if leaf.given is not None else 1
     counts = (units, 0) if motor else (0, units)
-    neutral = abs(leaf.row[AMPS + NEUTRAL_AT])
+    third = third_harmonic(line.system, {leaf.key: leaf.row}, {leaf.key: 1.0})
+    neutral = neutral_a(amps_of(leaf.row), third)
     if leaf.unknown_code:
-        return Current(design, None, leaf.unknown_code, *counts, nonlinear, neutral)
+        return Current(design, None, leaf.unknown_code, *counts, mostly, neutral, third)
     amps = max(abs(leaf.row[CODE_AMPS + k]) for k in range(3)) if line.us else design
     if line.us and leaf.key.continuous and not motor:
         amps *= sizing_factors(line.tables)[0]
     if line.us and motor and not leaf.key.nameplate:
         amps *= 1 + sizing_factors(line.tables)[1] / units
-    return Current(design, amps, (), *counts, nonlinear, neutral)
+    return Current(design, amps, (), *counts, mostly, neutral, third)
 
 
 def _most(amount: Amount) -> float:
@@ -184,13 +192,13 @@ def _count(rows: Rows) -> tuple[int, int]:
 
 
 def _nonlinear(rows: Rows) -> bool | None:
-    total = electronic = 0.0
+    total = waves = 0.0
     for key, row in rows.items():
         size = abs(row[VA])
         total += size
-        if key.category in NONLINEAR:
-            electronic += size
-    return electronic > total / 2 if total else None
+        if nonlinear(key):
+            waves += size
+    return waves > total / 2 if total else None
 
 
 def line_voltage(system: System) -> float:
@@ -208,13 +216,26 @@ def rated_a(va: float, system: System) -> float | None:
 
 
 def laid_with(line: Line, current: Current, loaded: int | None = None) -> Laid | None:
-    """How a line lies, the neutral of mostly electronic load counted; ``loaded`` wires (US) or circuits (IEC) share its
-    raceway."""
+    """How a line lies, the neutral of mostly nonlinear load counted (US) and what its third harmonic takes off (IEC);
+    ``loaded`` wires (US) or circuits (IEC) share its raceway."""
     laid, wiring = line.laid, line.wiring
     if laid is None:
         return None
     if line.us and current.nonlinear and wiring.legs == 3 and wiring.neutral is not None and from_wye(line.system):
         laid = laid._replace(loaded=laid.loaded + 1)
+    elif not line.us and current.third is not None and wiring.legs == 3 and wiring.neutral is not None:
+        laid = laid._replace(third_percent=_counted_percent(current.third, wiring))
     if loaded is None:
         return laid
     return laid._replace(beside=max(0, loaded - wiring.sets * (laid.loaded if line.us else 1)))
+
+
+_BY_NEUTRAL_PERCENT = 45.0
+
+
+def _counted_percent(third: ThirdHarmonic, wiring: Wiring) -> float:
+    """The share by which Table E.52.1 is read. Its last row leaves out the factor because legs as large as a neutral
+    that decides their size are not full; beside a larger neutral they may be (common practice, no source)."""
+    percent = 100 * third.part
+    larger = wiring.neutral is not None and area_mm2(wiring.neutral) > area_mm2(wiring.size) * 1.001
+    return min(percent, _BY_NEUTRAL_PERCENT) if larger else percent

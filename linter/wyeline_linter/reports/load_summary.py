@@ -9,6 +9,7 @@ from wyeline_grammar.linking import Equipment
 from wyeline_linter.network import NORMAL, is_source, two_sided
 from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, Value, largest_leg, number, read, words
 from wyeline_linter.reports.subject import Subject, about_equipment, sheet_anchor
+from wyeline_linter.shares import share_text
 from wyeline_linter.studies.scenarios import when
 from wyeline_linter.studies.worst import equipment_states, worst
 
@@ -44,7 +45,7 @@ SUMMARY = TableKind(
         Column(
             "neutral_a",
             "Neutral",
-            "Current in the neutral under demand.",
+            "Current in the neutral under demand, with the third harmonic that loads state.",
             "A",
             "load.neutral.demand_a",
             digits=1,
@@ -200,13 +201,17 @@ def _from_code(row: dict[str, Any]) -> str:
     return "dwelling" if row["of_dwelling"] else "" if row["factor"] == 1.0 else "code table"
 
 
+def _third(row: dict[str, Any]) -> str:
+    return f", third harmonic {share_text(row['third_harmonic_part'])}" if row["third_harmonic_part"] else ""
+
+
 def _by_class(subject: Subject, equipment: Equipment) -> Iterator[dict[str, Cell | Value]]:
     load = subject.of(equipment.name).get("load")
     rows: list[dict[str, Any]] = load["by_class"] if load is not None else []
     connected, demand = (sheet_anchor(equipment.name, figure) for figure in ("connected", "demand"))
     for row in rows:
         yield {
-            "class": row["class"],
+            "class": row["class"] + _third(row),
             "continuous": "continuous" if row["continuous"] else "",
             "units": row["units"],
             "connected_kva": Cell(row["connected_va"] / 1e3, (), connected),

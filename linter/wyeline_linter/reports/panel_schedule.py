@@ -33,7 +33,7 @@ from wyeline_linter.reports.wording import (
     system_short,
     wires_text,
 )
-from wyeline_linter.shares import above_mean
+from wyeline_linter.shares import above_mean, share_text
 
 if TYPE_CHECKING:
     from wyeline_linter.view import View
@@ -359,8 +359,7 @@ def _notes(spare: str, load: Mapping[str, Any]) -> list[str]:
     neutral = load.get("neutral")
     if neutral is not None:
         worst = f", at worst {number(neutral['worst_a'], 1)} A" if neutral["worst_a"] is not None else ""
-        waves = any(row["class"] in _ELECTRONIC for row in load["by_class"])
-        more = "; harmonics of electronic loads, which add up in it, are not counted" if waves else ""
+        more = _of_harmonics(load)
         notes.append(f"Neutral: {number(neutral['demand_a'], 1)} A under demand{worst}{more}.")
     if load.get("unbalance") is not None:
         notes.append(
@@ -375,6 +374,18 @@ def _notes(spare: str, load: Mapping[str, Any]) -> list[str]:
     if load.get("apart_va"):
         notes.append(f"Future or to be removed, not counted: {number(load['apart_va'] / 1e3, 2)} kVA.")
     return notes
+
+
+def _of_harmonics(load: Mapping[str, Any]) -> str:
+    """What of harmonics is in the neutral's current, and what nobody stated."""
+    neutral = load["neutral"]
+    if neutral["third_harmonic_a"] is None:
+        waves = any(row["class"] in _ELECTRONIC for row in load["by_class"])
+        return "; harmonics of electronic loads, which add up in it, are not counted" if waves else ""
+    stated = f"{number(neutral['third_harmonic_a'], 1)} A of third harmonic"
+    unstated = neutral["third_harmonic_unstated_va"]
+    without = f"; {number(unstated / 1e3, 2)} kVA states none and counts with none" if unstated else ""
+    return f", with {stated}, {share_text(neutral['third_harmonic_part'])} of the line currents{without}"
 
 
 def _beside_the_sums(subject: Subject, board: Equipment) -> list[str]:

@@ -3,18 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from wyeline_linter.conductor_sizes import area_mm2, size_at_least
+from wyeline_linter.conductor_sizes import area_mm2, size_at_least, standard_sizes
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.grounding_conductors import bonding_jumper
+from wyeline_linter.loads.third_harmonics import NONLINEAR_FROM, WORD
 from wyeline_linter.protection.ampacities import bounds
-from wyeline_linter.protection.currents import Current, current_of
+from wyeline_linter.protection.currents import Current, current_of, laid_with
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.protection.purposes import Purpose, purpose_of
 from wyeline_linter.rules.line_findings import about, amps_text
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.shapes import Shape
+from wyeline_linter.shares import share_text
+from wyeline_linter.sizing.lines import resized
 from wyeline_linter.sizing.writing import size_text, wires_text
 from wyeline_linter.tables import NotListed
 
@@ -42,7 +46,10 @@ UNDERSIZED = rule(
     basis="both",
     summary="A neutral carries less than the worst unequal load, or is smaller than a fault on it asks for.",
     why="Unequal or electronic load returns through this wire, which no device guards.",
-    clause={"us": "220.61, 250.24(D) (numbered so from memory; (C) before 2023), 215.2(A)", "iec": "60364-5-52 524.2"},
+    clause={
+        "us": "220.61, 250.24(D) (numbered so from memory; (C) before 2023), 215.2(A)",
+        "iec": "60364-5-52 524.2, Annex E",
+    },
     wrong=_HALL + "feeder MSB -> LP-1  100 A 3p  3#3 + N #8 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n",
     right=_HALL + "feeder MSB -> LP-1  100 A 3p  3#3 + N #3 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n",
     mends=True,
@@ -69,13 +76,18 @@ def feeder_neutral(view: View, line: Line) -> Iterator[Finding]:
 
 @UNDERSIZED.also("line")
 def circuit_neutral(view: View, line: Line) -> Iterator[Finding]:
-    if line.wiring.neutral != line.wiring.size:
+    if line.wiring.neutral != line.wiring.size or WORD in line.body.facts:
         yield from _judge(view, line)
 
 
 def _judge(view: View, line: Line) -> Iterator[Finding]:
     wiring = line.wiring
-    if wiring.neutral is None or line.medium or area_mm2(wiring.neutral) >= area_mm2(wiring.size) * 0.999:
+    if wiring.neutral is None or line.medium:
+        return
+    current = current_of(view, line)
+    if area_mm2(wiring.neutral) >= area_mm2(wiring.size) * 0.999:
+        if current.third is not None:
+            yield from _against_worst(view, line, current)
         return
     if line.system.shape is Shape.TWO_LEGS3:
         yield about(
@@ -87,7 +99,6 @@ def _judge(view: View, line: Line) -> Iterator[Finding]:
             fixes=_fix(line, wiring.size),
         )  # fmt: skip
         return
-    current = current_of(view, line)
     if purpose_of(view, line, current) in (Purpose.SERVICE, Purpose.SECONDARY) and line.us:
         least = bonding_jumper(line.tables, wiring.size, 1, wiring.metal, wiring.metal)
         if not isinstance(least, NotListed) and area_mm2(wiring.neutral) < area_mm2(least.value) * 0.999:
@@ -96,14 +107,40 @@ def _judge(view: View, line: Line) -> Iterator[Finding]:
     if not line.us and (rest := _reduced_iec(line, current)) is not None:
         yield _small(view, line, *rest)
         return
-    worst = current.neutral_a
-    if worst is None or line.laid is None:
+    yield from _against_worst(view, line, current)
+
+
+def _against_worst(view: View, line: Line, current: Current) -> Iterator[Finding]:
+    """A neutral against the most that it may carry."""
+    worst, laid, wiring = current.neutral_a, laid_with(line, current), line.wiring
+    if worst is None or laid is None or wiring.neutral is None:
         return
-    held = bounds(line.tables, wiring._replace(size=wiring.neutral), line.laid)
-    if isinstance(held, NotListed) or worst <= held[1].amps * 1.0005:
+
+    def carried(size: str) -> float | None:
+        held = bounds(line.tables, wiring._replace(size=size), laid)
+        return None if isinstance(held, NotListed) else held[1].amps
+
+    amps = carried(wiring.neutral)
+    if amps is None or worst <= amps * 1.0005:
         return
-    needed = f"{amps_text(worst)}: the load to neutral of one leg alone, and it carries {amps_text(held[1].amps)}"
-    yield _small(view, line, needed, wiring.size)
+    third = current.third
+    what = "the load to neutral of one leg alone"
+    if third is not None and third.neutral_a:
+        adds_up = f"{share_text(third.part)}, adds up to {amps_text(third.neutral_a)} in it"
+        what = f"the third harmonic of its legs, {adds_up}"
+    needed = f"{amps_text(worst)}: {what}, and it carries {amps_text(amps)}"
+    own_size = line.us and not wiring.cable
+    if third is None or own_size:
+        larger = (size for size in standard_sizes(line.tables) if area_mm2(size) > area_mm2(wiring.neutral or size))
+        size = wiring.size if third is None else next((s for s in larger if (carried(s) or 0.0) >= worst), None)
+        if size is not None:
+            yield _small(view, line, needed, size)
+            return
+    yield replace(
+        _small(view, line, needed, wiring.size),
+        change="Pull larger wires: in a cable of like cores the neutral decides the size.",
+        fixes=resized(view, line, laid),
+    )
 
 
 _WHOLE_MM2 = {"Cu": 16.0, "Al": 25.0}
@@ -112,14 +149,21 @@ _WHOLE_MM2 = {"Cu": 16.0, "Al": 25.0}
 
 def _reduced_iec(line: Line, current: Current) -> tuple[str, str] | None:
     """What a reduced neutral has to be, and its size; None where it may be reduced this far. That most of a load is
-    electronic stands for a third harmonic above 15 % (common practice, no source: no harmonics are written)."""
+    electronic stands for a third harmonic above 15 % where none is stated (common practice, no source)."""
     wiring, system = line.wiring, line.system
     if wiring.neutral is None or not system.frequency_hz:
         return None
     whole, legs = _WHOLE_MM2[wiring.metal], size_text(wiring.size)
     if len(system.legs) < 3:
         return f"{legs}, as large as its leg, which carries the same current", wiring.size
-    if current.nonlinear:
+    third = current.third
+    if third is not None and third.part > NONLINEAR_FROM:
+        most = f"a smaller one is for {share_text(NONLINEAR_FROM)} or less"
+        return (
+            f"{legs}, as large as a leg: {share_text(third.part)} of third harmonic adds up in it; {most}",
+            wiring.size,
+        )
+    if current.nonlinear and (third is None or third.unstated_va):
         return f"{legs}, as large as a leg: most of its load is electronic, whose harmonics add in it", wiring.size
     least = size_at_least(line.tables, min(area_mm2(wiring.size), whole))
     if isinstance(least, NotListed) or area_mm2(wiring.neutral) >= area_mm2(least.value) * 0.999:

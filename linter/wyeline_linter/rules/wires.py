@@ -20,6 +20,7 @@ from wyeline_linter.rules.overcurrent import UNDERPROTECTED, US, small_limit_a
 from wyeline_linter.rules.raceway import BUNDLED, NEUTRAL_COUNTS
 from wyeline_linter.rules.registry import Rule, rule
 from wyeline_linter.rules.wires_unwritten import HOW_LAID
+from wyeline_linter.shares import share_text
 from wyeline_linter.sizing.lines import resized
 from wyeline_linter.standard_ratings import conventional_current_ratio
 from wyeline_linter.tables import NotListed
@@ -280,12 +281,17 @@ def _mark_lugs(line: Line) -> tuple[Fix, ...]:
 def _bundled(
     view: View, line: Line, device_a: float, device: str, found: Carries, laid: Laid, fixes: tuple[Fix, ...], asked: str
 ) -> Finding:
-    row = found.looked[2] if line.us else found.looked[-1]
     text = f"{line.where}: {line_text(line)} carries {amps_text(found.bundled_a)}"
     count = laid.current_carrying(line.wiring.sets)
     beside = f"among {count} wires" if line.us else f"among {laid.grouped(line.wiring.sets)} circuits"
     rule_found: Rule = BUNDLED
-    why = ""
+    severity = None
+    if laid.third_percent:
+        even = bounds(line.tables, line.wiring, laid._replace(third_percent=0.0))
+        kind = line.guard.kind if line.guard is not None else "breaker"
+        if not isinstance(even, NotListed) and failing_stage(line.tables, even[1], device_a, kind) is None:
+            beside = f"with {share_text(laid.third_percent / 100)} of third harmonic in its neutral"
+            rule_found, severity = NEUTRAL_COUNTS, Severity.ERROR
     if line.us and line.wiring.neutral is not None and line.laid is not None:
         fewer = bounds(line.tables, line.wiring, laid._replace(loaded=laid.loaded - 1))
         kind = line.guard.kind if line.guard is not None else "breaker"
@@ -295,11 +301,11 @@ def _bundled(
     return about(
         view, rule_found, line,
         f"{text} {beside}, and a {device} protects it",
-        found=f"{amps_text(found.bundled_a)} ({row})",
+        found=f"{amps_text(found.bundled_a)} ({' x '.join(map(str, found.beside))})",
         needed=f"wires that carry {asked}",
         change="Pull larger wires, or spread them over more raceways." if rule_found is BUNDLED
-        else "Pull larger wires: this neutral heats the raceway like a leg.",
-        why=why,
+        else "Pull larger wires: this neutral heats the others like a leg.",
+        severity=severity,
         fixes=fixes,
     )  # fmt: skip
 

@@ -66,7 +66,16 @@ def demand_of(
         least_why=least_why,
         relief_a=relief.amps if relief is not None else 0.0,
         relief_why=relief.text if relief is not None else "",
+        neutral_a=_neutral_a(wiring, current),
     )
+
+
+def _neutral_a(wiring: Wiring, current: Current) -> float:
+    """What a neutral as large as a leg carries where third harmonics add up in it; a larger one is judged alone."""
+    neutral = wiring.neutral
+    if neutral is None or current.third is None or area_mm2(neutral) > area_mm2(wiring.size) * 1.001:
+        return 0.0
+    return current.neutral_a or 0.0
 
 
 def _drop_target(view: View, line: Line) -> float:
@@ -149,9 +158,18 @@ def beside_of(
         if ground != found.size:
             reasons.append(f"PEN {ground}: the least that a combined neutral and PE may have")
     neutral = (ground if role == "PEN" else found.size) if wiring.neutral is not None else None
-    if neutral == found.size:
+    if _keeps_larger(wiring, current, found.size):
+        neutral = wiring.neutral
+        reasons.append(f"neutral {neutral}: as written, for the third harmonic in it")
+    elif neutral == found.size:
         reasons.append(f"neutral {neutral}: as large as a leg")
     return wiring._replace(sets=found.sets, size=found.size, neutral=neutral, ground=ground), reasons
+
+
+def _keeps_larger(wiring: Wiring, current: Current, size: str) -> bool:
+    """Whether a neutral of its own that is written larger than legs of a size stays, because third harmonics add up."""
+    neutral = wiring.neutral
+    return neutral is not None and not wiring.pen and current.third is not None and area_mm2(neutral) > area_mm2(size)
 
 
 def least_pen(line: Line, size: str) -> str:

@@ -70,7 +70,8 @@ class Demand(NamedTuple):
     the load decides. ``drop`` gives the voltage drop in percent for (sets, size), against ``drop_limit``.
     ``faults`` is what faults ask of the wires. ``least_a`` is what a tap rule asks of them whatever their load,
     ``least_why`` says which. ``relief_a`` is the ampacity that is enough for the
-    device of a dwelling unit (0: none), ``relief_why`` says of what.
+    device of a dwelling unit (0: none), ``relief_why`` says of what. ``neutral_a`` flows in a neutral as large as a leg
+    that carries third harmonics (0: none does).
     """
 
     device_a: float
@@ -87,6 +88,7 @@ class Demand(NamedTuple):
     least_why: str = ""
     relief_a: float = 0.0
     relief_why: str = ""
+    neutral_a: float = 0.0
 
 
 class Sized(NamedTuple):
@@ -168,9 +170,17 @@ class _Search:
             (
                 "bundling",
                 lambda _, c: self.device_fits(c.amps) and c.bundled_a >= want.design_a - _SLACK,
-                lambda c: f"still carries {c.bundled_a:.4g} A beside the others ({self._bundle_row(c)})",
+                lambda c: f"still carries {c.bundled_a:.4g} A {self._beside(c)}",
             ),
         ]
+        if want.neutral_a:
+            found.append(
+                (
+                    "neutral",
+                    lambda _, c: c.amps >= want.neutral_a - _SLACK,
+                    lambda c: f"carries {c.amps:.4g} A, and its neutral {want.neutral_a:.4g} A with the third harmonic",
+                )
+            )
         if want.least_a:
             found.append(
                 (
@@ -189,8 +199,9 @@ class _Search:
             )
         return found
 
-    def _bundle_row(self, c: Carries) -> str:
-        return str(c.looked[2] if self.tables.practice == "us" else c.looked[-1])
+    def _beside(self, c: Carries) -> str:
+        where = "with its third harmonic" if self.laid.third_percent else "beside the others"
+        return f"{where} ({' x '.join(map(str, c.beside))})"
 
     def run(self) -> Sized | NotListed:
         steps: list[Enlarged] = []

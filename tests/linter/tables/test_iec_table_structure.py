@@ -77,6 +77,18 @@ def _(t: Table) -> None:
     _aluminium_share(t, t.columns, ())
 
 
+@check("third-harmonic")
+def _(t: Table) -> None:
+    factors = column(t, "factor")
+    ends = [float(key) for key in factors]
+    rising(ends)
+    # From a third on the neutral carries more than a leg, and from 45 % on more than 135 % of it.
+    assert [3 * end / 100 for end in ends[1:3]] == pytest.approx([1.0, 1.35], abs=0.02)
+    # With it as warm as three full legs, four wires carry the root of 3 / 4 of what three do.
+    assert factors["33"] == factors["45"] == pytest.approx(math.sqrt(3 / 4), abs=0.01)
+    assert factors["15"] == factors["100"] == 1.0
+
+
 @check("capacity-free-air")
 def _(t: Table) -> None:
     for insulation in ("PVC", "XLPE"):
