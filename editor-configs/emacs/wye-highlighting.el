@@ -21,11 +21,12 @@
     "dwelling" "earthing" "eff" "electrode" "enclosure" "engineer" "factor" "fault" "fault-lg" "fault-min" "fla"
     "floor-area" "frame" "frequency" "fuse" "gfpe-pickup" "ground" "ground-reactor" "ground-resistor" "grouped"
     "high" "incomer" "instantaneous" "kfactor" "laundry" "like" "limit" "location" "loss" "loss-idle" "lra"
-    "lug-temp" "main" "mca" "mcov" "method" "mocp" "mounting" "neutral" "not-with" "note" "number" "numbering"
-    "overload" "peak" "per" "pf" "pickup" "r/x" "range" "rated" "ratio" "rcd" "rcd-type" "reactance" "recharge"
-    "reserve" "resistance" "revision" "rise" "sections" "series" "service" "service-factor" "small-appliance"
-    "soil" "source-resistance" "spaces" "stages" "standby-of" "starter" "step" "subtransient" "sustained" "tap"
-    "taps" "third-harmonic" "transient" "transition" "units" "voltage" "with" "withstand" "x/r" "x0" "x2" "z" "z0")
+    "lug-temp" "main" "mca" "mcov" "measured" "measured-by" "measured-over" "method" "mocp" "mounting" "neutral"
+    "not-with" "note" "number" "numbering" "overload" "peak" "per" "pf" "pickup" "r/x" "range" "rated" "ratio"
+    "rcd" "rcd-type" "reactance" "recharge" "reserve" "resistance" "revision" "rise" "sections" "series" "service"
+    "service-factor" "small-appliance" "soil" "source-resistance" "spaces" "stages" "standby-of" "starter" "step"
+    "subtransient" "sustained" "tap" "taps" "third-harmonic" "transient" "transition" "units" "voltage" "with"
+    "withstand" "x/r" "x0" "x2" "z" "z0")
   "Words of the group `key'.")
 
 (defconst wye-flag-words
@@ -52,17 +53,17 @@
    '("\\[[ \t\u00a0,]*\\(?:L[123]\\|[ABCN]\\)\\(?:[ \t\u00a0,]*\\(?:L[123]\\|[ABCN]\\)\\)*[ \t\u00a0,]*\\]" . 'font-lock-constant-face)
    '("\\_<\\(?:[0-9]+\\(?:,[0-9]+\\)+\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:\\(?:\\(?:[0-9]+-\\)?[0-9]+/\\(?:16\\|32\\|64\\|2\\|4\\|8\\)\\|[0-9]+\\(?:\\.[0-9]+\\)?\\)[ \t\u00a0]*\\(?:inch\\|mm\\)\\)\\_>" . 'font-lock-constant-face)
-   '("\\_<\\(?:\\(?:[0-9]+-\\)?[0-9]+/\\(?:16\\|32\\|64\\|2\\|4\\|8\\)[ \t\u00a0]*\\(?:ohm/kft\\|cycles\\|mohm/m\\|ohm/km\\|K\\.m/W\\|K·m/W\\|Ω/kft\\|Ω/kft\\|Mvar\\|degC\\|degF\\|kvar\\|mohm\\|mΩ/m\\|mΩ/m\\|Ω/km\\|Ω/km\\|MVA\\|MWh\\|ft2\\|ft²\\|kVA\\|kWh\\|min\\|ohm\\|var\\|Ah\\|Hz\\|MW\\|VA\\|ft\\|hp\\|kA\\|kV\\|kW\\|km\\|m2\\|mA\\|ms\\|m²\\|mΩ\\|mΩ\\|pu\\|°C\\|°F\\|%\\|A\\|V\\|W\\|h\\|m\\|s\\|Ω\\|Ω\\)\\)\\_>" . 'font-lock-constant-face)
+   '("\\_<\\(?:\\(?:[0-9]+-\\)?[0-9]+/\\(?:16\\|32\\|64\\|2\\|4\\|8\\)[ \t\u00a0]*\\(?:ohm/kft\\|cycles\\|mohm/m\\|ohm/km\\|K\\.m/W\\|K·m/W\\|Ω/kft\\|Ω/kft\\|Mvar\\|degC\\|degF\\|kvar\\|mohm\\|mΩ/m\\|mΩ/m\\|Ω/km\\|Ω/km\\|MVA\\|MWh\\|ft2\\|ft²\\|kVA\\|kWh\\|min\\|ohm\\|var\\|Ah\\|Hz\\|MW\\|VA\\|ft\\|hp\\|kA\\|kV\\|kW\\|km\\|m2\\|mA\\|ms\\|m²\\|mΩ\\|mΩ\\|pu\\|°C\\|°F\\|%\\|A\\|V\\|W\\|d\\|h\\|m\\|s\\|Ω\\|Ω\\)\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[0-9]+\\(?:\\.[0-9]+\\)?Y/[0-9]+\\(?:\\.[0-9]+\\)?\\(?:\\(?:[ \t\u00a0]*k?V[ \t\u00a0]*\\(?:1ph\\|3ph\\|dc\\)\\|[ \t\u00a0]+\\(?:1ph\\|3ph\\|dc\\)\\|[ \t\u00a0]*dc\\)\\|[ \t\u00a0]*k?V\\)?\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[0-9][0-9]+\\(?:\\.[0-9]+\\)?/[0-9][0-9]+\\(?:\\.[0-9]+\\)?\\(?:\\(?:[ \t\u00a0]*k?V[ \t\u00a0]*\\(?:1ph\\|3ph\\|dc\\)\\|[ \t\u00a0]+\\(?:1ph\\|3ph\\|dc\\)\\|[ \t\u00a0]*dc\\)\\|[ \t\u00a0]*k?V\\)?\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[0-9]+\\(?:\\.[0-9]+\\)?/[0-9]+\\(?:\\.[0-9]+\\)?[ \t\u00a0]*kV\\(?:[ \t\u00a0]*\\(?:1ph\\|3ph\\|dc\\)\\)?\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[0-9]+\\(?:\\.[0-9]+\\)?\\(?:-[0-9]+\\(?:\\.[0-9]+\\)?\\)?\\(?:[ \t\u00a0]*k?V[ \t\u00a0]*\\(?:1ph\\|3ph\\|dc\\)\\|[ \t\u00a0]+\\(?:1ph\\|3ph\\|dc\\)\\|[ \t\u00a0]*dc\\)\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[0-9]+\\(?:#[0-9]+\\(?:/0\\)?\\|[x×][0-9]+\\(?:\\.[0-9]+\\)?[ \t\u00a0]*\\(?:kcmil\\|mm2\\|mm²\\)\\|G[0-9]+\\(?:\\.[0-9]+\\)?[ \t\u00a0]*\\(?:mm2\\|mm²\\)\\)\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:\\(?:#[0-9]+\\(?:/0\\)?\\|[0-9]+\\(?:\\.[0-9]+\\)?[ \t\u00a0]*\\(?:kcmil\\|mm2\\|mm²\\)\\)\\)\\_>" . 'font-lock-constant-face)
-   '("\\(?:[+]\\|\\_<-?\\)[0-9]+\\(?:\\.[0-9]+\\)?[ \t\u00a0]*\\(?:ohm/kft\\|cycles\\|mohm/m\\|ohm/km\\|K\\.m/W\\|K·m/W\\|Ω/kft\\|Ω/kft\\|Mvar\\|degC\\|degF\\|kvar\\|mohm\\|mΩ/m\\|mΩ/m\\|Ω/km\\|Ω/km\\|MVA\\|MWh\\|ft2\\|ft²\\|kVA\\|kWh\\|min\\|ohm\\|var\\|Ah\\|Hz\\|MW\\|VA\\|ft\\|hp\\|kA\\|kV\\|kW\\|km\\|m2\\|mA\\|ms\\|m²\\|mΩ\\|mΩ\\|pu\\|°C\\|°F\\|%\\|A\\|V\\|W\\|h\\|m\\|s\\|Ω\\|Ω\\)\\_>" . 'font-lock-constant-face)
+   '("\\(?:[+]\\|\\_<-?\\)[0-9]+\\(?:\\.[0-9]+\\)?[ \t\u00a0]*\\(?:ohm/kft\\|cycles\\|mohm/m\\|ohm/km\\|K\\.m/W\\|K·m/W\\|Ω/kft\\|Ω/kft\\|Mvar\\|degC\\|degF\\|kvar\\|mohm\\|mΩ/m\\|mΩ/m\\|Ω/km\\|Ω/km\\|MVA\\|MWh\\|ft2\\|ft²\\|kVA\\|kWh\\|min\\|ohm\\|var\\|Ah\\|Hz\\|MW\\|VA\\|ft\\|hp\\|kA\\|kV\\|kW\\|km\\|m2\\|mA\\|ms\\|m²\\|mΩ\\|mΩ\\|pu\\|°C\\|°F\\|%\\|A\\|V\\|W\\|d\\|h\\|m\\|s\\|Ω\\|Ω\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[0-9]+[ \t\u00a0]*sets?\\)\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[1-4]p\\(?:\\+N\\)?\\)\\_>" . 'font-lock-constant-face)
-   '("\\_<\\(?:[0-9]+\\(?:\\.[0-9]+\\)?\\.\\.[0-9]+\\(?:\\.[0-9]+\\)?\\(?:[ \t\u00a0]*\\(?:ohm/kft\\|cycles\\|mohm/m\\|ohm/km\\|K\\.m/W\\|K·m/W\\|Ω/kft\\|Ω/kft\\|Mvar\\|degC\\|degF\\|kvar\\|mohm\\|mΩ/m\\|mΩ/m\\|Ω/km\\|Ω/km\\|MVA\\|MWh\\|ft2\\|ft²\\|kVA\\|kWh\\|min\\|ohm\\|var\\|Ah\\|Hz\\|MW\\|VA\\|ft\\|hp\\|kA\\|kV\\|kW\\|km\\|m2\\|mA\\|ms\\|m²\\|mΩ\\|mΩ\\|pu\\|°C\\|°F\\|%\\|A\\|V\\|W\\|h\\|m\\|s\\|Ω\\|Ω\\)\\)?\\)\\_>" . 'font-lock-constant-face)
+   '("\\_<\\(?:[0-9]+\\(?:\\.[0-9]+\\)?\\.\\.[0-9]+\\(?:\\.[0-9]+\\)?\\(?:[ \t\u00a0]*\\(?:ohm/kft\\|cycles\\|mohm/m\\|ohm/km\\|K\\.m/W\\|K·m/W\\|Ω/kft\\|Ω/kft\\|Mvar\\|degC\\|degF\\|kvar\\|mohm\\|mΩ/m\\|mΩ/m\\|Ω/km\\|Ω/km\\|MVA\\|MWh\\|ft2\\|ft²\\|kVA\\|kWh\\|min\\|ohm\\|var\\|Ah\\|Hz\\|MW\\|VA\\|ft\\|hp\\|kA\\|kV\\|kW\\|km\\|m2\\|mA\\|ms\\|m²\\|mΩ\\|mΩ\\|pu\\|°C\\|°F\\|%\\|A\\|V\\|W\\|d\\|h\\|m\\|s\\|Ω\\|Ω\\)\\)?\\)\\_>" . 'font-lock-constant-face)
    '("\\(?:[+]\\|\\_<-?\\)[0-9]+\\(?:\\.[0-9]+\\)?\\_>" . 'font-lock-constant-face)
    '("\\_<\\(?:[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]\\)\\_>" . 'font-lock-constant-face)
    '("\\_<[a-z0-9_.-]*[A-ZÀ-ÖØ-öø-῿Ⰰ-󠀀][[:alnum:]_.-]*\\_>" . 'font-lock-function-name-face)

@@ -9,12 +9,14 @@ from __future__ import annotations
 
 from wyeline_grammar.attributes_keys_boards import BOARD_KEYS, DEVICE_KEYS, LOAD_KEYS, WIRING_KEYS
 from wyeline_grammar.attributes_keys_housing import HOUSING_KEYS
+from wyeline_grammar.attributes_keys_measured import MEASURED_KEYS
 from wyeline_grammar.attributes_keys_sources import PROJECT_KEYS, SOURCE_KEYS, TRANSFORMER_KEYS
 
 ALL_KEYS = (
     *PROJECT_KEYS,
     *SOURCE_KEYS,
     *BOARD_KEYS,
+    *MEASURED_KEYS,
     *HOUSING_KEYS,
     *TRANSFORMER_KEYS,
     *DEVICE_KEYS,
@@ -26,6 +28,7 @@ KEY_GROUPS = (
     ("Project and notes", PROJECT_KEYS),
     ("Sources", SOURCE_KEYS),
     ("Boards", BOARD_KEYS),
+    ("Demand as measured", MEASURED_KEYS),
     ("Enclosure and mounting", HOUSING_KEYS),
     ("Transformers and grounding", TRANSFORMER_KEYS),
     ("Devices", DEVICE_KEYS),

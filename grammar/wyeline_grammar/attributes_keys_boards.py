@@ -111,12 +111,13 @@ BOARD_KEYS = (
     keyed(
         "dwelling",
         "The board carries the whole load of one dwelling unit, calculated as NEC 220 does from its `floor-area` and "
-        "the classes of its loads: `standard` by Part III, `optional` by 220.82. `multifamily`: three or more such "
-        "dwellings are below it, which count together by 220.84.",
+        "the classes of its loads: `standard` by Part III, `optional` by 220.82, `existing` by 220.83 (what stands "
+        "already is marked `existing`, what is added is not). `multifamily`: three or more such dwellings below "
+        "it count together by 220.84, two by 220.85; `multifamily-standard`: by Part III as if they were one.",
         Use(
             _DWELLINGS,
-            (words("standard optional multifamily"),),
-            ("dwelling standard", "dwelling optional", "dwelling multifamily"),
+            (words("standard optional existing multifamily multifamily-standard"),),
+            ("dwelling standard", "dwelling optional", "dwelling existing", "dwelling multifamily"),
         ),
     ),
     keyed(

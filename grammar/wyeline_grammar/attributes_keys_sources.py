@@ -193,6 +193,7 @@ SOURCE_KEYS = (
             (number(0.2, 1, most=1),),
             ("pf 0.86",),
         ),
+        Use(ALL_BOARDS, (number(0.2, 1, most=1),), ("pf 0.9",), doc="The power factor of what was `measured` in kW."),
     ),
     keyed(
         "eff",

@@ -14,6 +14,7 @@ from wyeline_grammar.slips_devices import DEVICES
 from wyeline_grammar.slips_figures import NUMBERS, UNITS
 from wyeline_grammar.slips_issues import ISSUES
 from wyeline_grammar.slips_legs import ENDS, LEGS
+from wyeline_grammar.slips_measured import MEASURED
 from wyeline_grammar.slips_names import NAMES
 from wyeline_grammar.slips_raceways import CONDUITS
 from wyeline_grammar.slips_remarks import REMARKS, SEPARATORS
@@ -29,6 +30,7 @@ SLIPS: tuple[Slip, ...] = (
     *TRADE,
     *ENDS,
     *ROWS,
+    *MEASURED,
     *BOARD_WORDS,
     *WORDING,
     *AREAS,

@@ -103,6 +103,7 @@ _UNITS = (
     Unit("ms", "time", 1e-3, 0.0, "millisecond", "millisecond"),
     Unit("min", "time", 60.0, 0.0, "minute", "minute"),
     Unit("h", "time", 3600.0, 0.0, "hour", "hour"),
+    Unit("d", "time", 86400.0, 0.0, "day", "day"),
     Unit("cycles", "cycles", 1.0, 0.0, "count", "cycles of the system's frequency"),
     Unit("K.m/W", "thermal-resistivity", 1.0, 0.0, "kelvin*meter/watt", "kelvin metre per watt"),
 )

@@ -23,7 +23,8 @@ KEYS = frozenset(
     earthing source-resistance neutral curve fuse frame pickup instantaneous delay gfpe-pickup rcd rcd-type voltage
     transition method grouped buried soil lug-temp resistance reactance like with count draws mca mocp fla lra
     code-letter service-factor overload duty starter factor third-harmonic standby-of not-with among at-most stages
-    detuning mcov ratio dwelling floor-area small-appliance laundry""".split()
+    detuning mcov ratio dwelling floor-area small-appliance laundry
+    measured measured-over measured-by""".split()
 )
 FLAGS = frozenset(
     """existing new future temporary relocated demolish spare space continuous lighting receptacle heating cooling

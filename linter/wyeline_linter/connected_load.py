@@ -15,6 +15,7 @@ from wyeline_grammar.model import Body, Value
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.derive import LOAD_KINDS
+from wyeline_linter.loads.measured import is_measured, measured_leaf, stands
 from wyeline_linter.systems import Known, System
 from wyeline_linter.verdicts import Feeds
 
@@ -43,16 +44,17 @@ def load_below(view: View, name: str) -> Connected:
     """The connected load of a piece of equipment and everything that it supplies."""
     found = Connected()
     seen: set[str] = set()
-    pending = [name]
+    pending = [(name, False)]
     while pending:
-        current = pending.pop()
+        current, within = pending.pop()
         equipment = view.equipment(current)
         if equipment is None or current in seen:
             continue
         seen.add(current)
-        _own(view, equipment, found)
+        measured = is_measured(equipment)
+        _own(view, equipment, found, within=within, measured=measured)
         pending += [
-            feeder.target.name
+            (feeder.target.name, (within or measured) and stands(feeder.body.flags))
             for feeder in view.feeders_out_of(current)
             if view.network.supplier.get(feeder.target.name, current) == current and not feeder.normally_open
         ]
@@ -69,8 +71,9 @@ def _more_than(view: View, name: str, most: int) -> bool:
     return len(seen) > most
 
 
-def _own(view: View, equipment: Equipment, found: Connected) -> None:
-    if equipment.kind in LOAD_KINDS and not equipment.arrow:
+def _own(view: View, equipment: Equipment, found: Connected, *, within: bool, measured: bool) -> None:
+    """Add the loads of a piece of equipment; ``within``: what stands on it is in a measurement further up already."""
+    if equipment.kind in LOAD_KINDS and not equipment.arrow and not (within and stands(equipment.body.flags)):
         voltage = view.derivation.stated(equipment.primary)
         volts = voltage.line_v if voltage is not None else None
         legs = voltage.legs if voltage else 3
@@ -79,8 +82,14 @@ def _own(view: View, equipment: Equipment, found: Connected) -> None:
     system = state.system.system if state is not None and isinstance(state.system, Known) else None
     if system is None and equipment.circuits:
         system = _as_written(view, equipment)
+    if measured and not within:
+        leaf = measured_leaf(equipment, system or _as_written(view, equipment))
+        found.va += abs(leaf.given.va) if leaf.given is not None and leaf.given.va is not None else 0.0
+        found.unknown += [equipment.name] if leaf.unknown else []
     for placed in equipment.circuits:
         body = placed.circuit.body
+        if (within or measured) and stands(body.flags):
+            continue
         poles = body.poles.count if body.poles else max(1, len(placed.circuit.place.positions))
         label = f"{equipment.name} {placed.key}"
         kind = "motor" if "motor" in body.flags else "load"

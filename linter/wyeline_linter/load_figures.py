@@ -8,6 +8,7 @@ from wyeline_linter.loads.balance import unbalance
 from wyeline_linter.loads.buckets import VA
 from wyeline_linter.loads.conductors_of_loads import INDEX
 from wyeline_linter.loads.demand import NO_BASIS, Amount, Counted
+from wyeline_linter.loads.leaves import MEASURED
 from wyeline_linter.loads.neutral import neutral_a, worst_neutral
 from wyeline_linter.loads.third_harmonics import third_harmonic
 from wyeline_linter.loads.winding_loads import winding_loads
@@ -44,7 +45,7 @@ def load_figures(view: View, name: str) -> dict[str, Any] | None:
                 "units": int(row[0].real),
                 "connected_va": abs(row[VA]),
                 "factor": counted.factors[key],
-                "factor_stated": key.factor is not None and not key.dwelling,
+                "factor_stated": key.factor is not None and not key.dwelling and key.category != MEASURED,
                 "of_dwelling": key.dwelling,
                 "demand_va": counted.factors[key] * abs(row[VA]),
                 "third_harmonic_part": key.third,

@@ -29,7 +29,7 @@ PINT_SI = {
 }
 THE_LANGUAGE = (
     "A mA kA V kV VA kVA MVA W kW MW var kvar Mvar hp kWh MWh Ah ohm mohm ohm/km mohm/m ohm/kft pu % Hz "
-    "m km ft m2 ft2 degC degF s ms min h cycles K.m/W"
+    "m km ft m2 ft2 degC degF s ms min h d cycles K.m/W"
 )
 
 

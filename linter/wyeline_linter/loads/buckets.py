@@ -27,7 +27,13 @@ class Key(NamedTuple):
     third: float | None = None
     """Share of third harmonic that returns through a neutral, as stated; None where nobody says."""
 
+    stands: int = 0
+    """Only where it is asked which part of a load counts, never in rows: whether a measurement further up holds it."""
 
+
+NEW, STANDS, OWN = 0, 1, 2
+"""Of `Key.stands`: it adds to a measurement; it is within that of a board above; it is the measurement of the board
+itself, which stands for those above."""
 Row = list[complex]
 Rows = dict[Key, Row]
 

@@ -23,6 +23,7 @@ from wyeline_linter.loads.buckets import (
     Rows,
 )
 from wyeline_linter.loads.conductors_of_loads import Currents
+from wyeline_linter.loads.leaves import MEASURED
 from wyeline_linter.tables import NotListed
 from wyeline_linter.tables.basis import Basis
 
@@ -100,10 +101,22 @@ def sizing_factors(basis: Basis) -> tuple[float, float]:
     )
 
 
-def sizing_weight(key: Key, factor: float, continuous: float) -> float:
+def sizing_weight(key: Key, factor: float, basis: Basis) -> float:
     """What a kind of load is multiplied with in sizing: motors have their rule, a nameplate's mca holds it already."""
-    counts = continuous if key.continuous and key.category not in MOTORS and not key.nameplate else 1.0
-    return factor * counts
+    return factor * added_to(key, basis)
+
+
+def added_to(key: Key, basis: Basis) -> float:
+    """The same without its demand factor: 125 % of what runs for hours, and of what was measured (US practice)."""
+    if key.category == MEASURED:
+        return measured_share(basis)
+    return sizing_factors(basis)[0] if key.continuous and key.category not in MOTORS and not key.nameplate else 1.0
+
+
+@lru_cache(maxsize=8)
+def measured_share(basis: Basis) -> float:
+    """How much the highest demand that was measured counts in sizing (NEC 220.87(2))."""
+    return basis.value_of("existing-demand-percent") / 100.0 if basis.practice == "us" else 1.0
 
 
 def count(rows: Rows, largest: Largest | None, basis: Basis | None) -> Counted:
@@ -116,8 +129,8 @@ def count(rows: Rows, largest: Largest | None, basis: Basis | None) -> Counted:
         return Counted(connected, demand, None, factors)
     if basis.practice != "us":
         return Counted(connected, demand, demand, factors)
-    continuous, quarter = sizing_factors(basis)
-    weights = {key: sizing_weight(key, factors[key], continuous) for key in rows}
+    quarter = sizing_factors(basis)[1]
+    weights = {key: sizing_weight(key, factors[key], basis) for key in rows}
     sizing = _sum(rows, weights, code=True)
     if largest is not None and quarter:
         amps = tuple([i + quarter * m for i, m in zip(sizing.amps, largest.amps, strict=True)])

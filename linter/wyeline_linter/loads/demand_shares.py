@@ -10,17 +10,19 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from wyeline_linter.derive import LOAD_KINDS
-from wyeline_linter.loads.buckets import VA, Key, Row, amps_of
+from wyeline_linter.loads.buckets import NEW, STANDS, VA, Key, Row, amps_of
 from wyeline_linter.loads.demand import factors_of, ordered
+from wyeline_linter.loads.measured import new_and_standing, stands
 from wyeline_linter.loads.rollup import LoadBook, Node
 from wyeline_linter.loads.third_harmonics import Restated
 
 Asked = tuple[str, Key]
 """The place at which a load is asked for, and its kind there."""
 Amps = tuple[complex, complex, complex, complex]
-Mark = tuple[float | None, float, bool, dict[Key, Key], Restated | None, Restated | None]
+Mark = tuple[float | None, float, bool, dict[Key, Key], Restated | None, Restated | None, bool, bool]
 """What a place does to loads that pass it: a stated factor, what a limit leaves, whether it is a top, which kind of
-load the calculation of a dwelling makes of which, and the third harmonic stated on its bus and above it."""
+load the calculation of a dwelling makes of which, the third harmonic stated on its bus and above it, whether a
+measurement stands there for what was there before, and whether all that it draws is new to one further up."""
 MOST_SLOTS = 5_000
 """Slots that are taken over: beyond, those that nobody asks for any more go with all others, which are found anew."""
 
@@ -80,8 +82,7 @@ class DemandShares:
 
     def at_source(self, name: str, key: Key) -> float:
         """The part of a load of this kind, on this equipment, that counts at the source (or converter) above."""
-        top, at_top = self.top(name, key)
-        return self._factors_at(top).get(at_top, 1.0)
+        return self._counting(*self.top(name, key))
 
     def top(self, name: str, key: Key) -> tuple[str, Key]:
         """The source or converter on which a kind of load counts, and the kind it has become there: a factor that is
@@ -98,7 +99,12 @@ class DemandShares:
             mark = marks.get(name)
             if mark is None:
                 mark = marks[name] = _mark(self.book, name)
-            factor, limited, is_top, became, third, above_it = mark
+            factor, limited, is_top, became, third, above_it, measured, is_new = mark
+            standing = key.stands
+            if standing:
+                key = key._replace(stands=NEW)
+                if measured and standing == STANDS:
+                    key, standing = key._replace(factor=0.0), NEW
             key = became.get(key, key)
             if factor is not None and key.factor is None:
                 key = key._replace(factor=factor)
@@ -114,6 +120,8 @@ class DemandShares:
                 break
             if above_it is not None:
                 key = above_it.key(key)
+            if standing and not is_new:
+                key = key._replace(stands=STANDS)
             name = above
         for place in passed:
             self._tops[place] = found
@@ -122,7 +130,13 @@ class DemandShares:
     @property
     def of_slots(self) -> list[float]:
         """What counts at each slot that was asked for so far; 1 for a kind that is not there any more."""
-        return [self._factors_at(top).get(key, 1.0) for top, key in self.slots]
+        return [self._counting(top, key) for top, key in self.slots]
+
+    def _counting(self, top: str, key: Key) -> float:
+        found = self._factors_at(top).get(key)
+        if found is not None:
+            return found
+        return 1.0 if key.factor is None else key.factor
 
     def _is_top(self, name: str) -> bool:
         return self.book.converts(name)
@@ -168,12 +182,14 @@ class DemandShares:
             return []
         own = ordered(book.rows_above(name)[0])
         factors = dict.fromkeys(own, 1.0) if self.single(name) else factors_of(own, book.basis)
-        if not node.up.held:
+        if not _twice(node):
             return [Part(key, row, factors[key], 1.0) for key, row in own.items()]
-        whole = ordered(node.up.counting(self.left_out(self._top_name(above)))[0])
+        left_out = self.left_out(self._top_name(above)) if node.up.held else frozenset[str]()
+        whole = ordered(node.up.counting(left_out)[0])
+        new = {} if node.up.new is None else node.up.new.counting(left_out)[0]
         return [
             *(Part(key, row, factors[key], 0.0) for key, row in own.items()),
-            *(Part(key, row, 0.0, 1.0) for key, row in whole.items()),
+            *(Part(key, row, 0.0, 1.0) for key, row in new_and_standing(node.up, whole, new)),
         ]
 
     def beyond(self, name: str) -> Beyond | None:
@@ -182,10 +198,9 @@ class DemandShares:
         if not parts:
             return None
         above = self.book.network.supplier[name]
-        # Where loads exclude each other, all stand twice among the parts: as they count here, and at the source.
-        held = bool(self.book.nodes[name].up.held)
+        twice = _twice(self.book.nodes[name])
         judged = sum((part.here * part.row[VA] for part in parts), 0j)
-        own = [part for part in parts if not (held and part.times)]
+        own = [part for part in parts if not (twice and part.times)]
         connected = sum((part.row[VA] for part in own), 0j)
         words = "the connected load" if self.single(name) else "the demand"
         total, va = [0j, 0j, 0j, 0j], 0j
@@ -197,8 +212,17 @@ class DemandShares:
         return Beyond((total[0], total[1], total[2], total[3]), va, judged, connected, words)
 
 
+def _twice(node: Node) -> bool:
+    """Whether loads stand twice among the parts, as they count here and as they count at the source: where some exclude
+    each other, or a measurement further up holds some."""
+    return bool(node.up.held) or node.up.new is not None
+
+
 def _mark(book: LoadBook, name: str) -> Mark:
     node, equipment = book.nodes.get(name), book.model.equipment.get(name)
     if node is None or equipment is None:
-        return None, 1.0, True, {}, None, None
-    return node.factor, node.limited, book.converts(name), node.became, node.third, node.above
+        return None, 1.0, True, {}, None, None, False, False
+    feeder = book.network.supply.get(name) if name in book.behind else None
+    is_new = feeder is not None and not stands(feeder.body.flags)
+    measured = name in book.measured
+    return node.factor, node.limited, book.converts(name), node.became, node.third, node.above, measured, is_new

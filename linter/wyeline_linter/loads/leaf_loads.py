@@ -9,9 +9,11 @@ from typing import TYPE_CHECKING, NamedTuple
 from wyeline_grammar.model import Body
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.loads.as_given import CONSTANT_POWER, Shares, has_no_load, is_machine
-from wyeline_linter.loads.buckets import VA
+from wyeline_linter.loads.buckets import NEW, OWN, STANDS, VA
 from wyeline_linter.loads.conductors_of_loads import INDEX, spread
 from wyeline_linter.loads.demand_shares import Asked, DemandShares
+from wyeline_linter.loads.leaves import MEASURED
+from wyeline_linter.loads.measured import new_and_standing, stands
 from wyeline_linter.loads.rollup import LoadBook
 from wyeline_linter.network import SwitchState
 from wyeline_linter.standard_ratings import locked_rotor_kva_per_hp
@@ -109,6 +111,9 @@ def piece_of(book: LoadBook, demand: DemandShares, name: str, scale: float) -> P
         given, place, key = leaf.given, leaf.place, leaf.key
         if given is None or not leaf.parts:
             continue
+        if name in book.behind:
+            own = OWN if leaf.key.category == MEASURED else NEW
+            key = key._replace(stands=STANDS if own == NEW and stands(bodies[place].flags) else own)
         if not place and leaf.owner in demand.left_out(demand.top(name, key)[0]):
             continue
         start = None
@@ -138,7 +143,7 @@ def scale_facts(
     """Of a piece of equipment by itself: the share of its full load, and whether it draws what hangs on it as its own
     load (a motor behind a drive is the drive's)."""
     dead = equipment is None or LoadBook.is_gone(equipment, feeder) or has_no_load(equipment.body)
-    draws = node is not None and any(leaf.given is None or leaf.given.how != "dwelling" for leaf in node.leaves)
+    draws = node is not None and any(not leaf.of_board for leaf in node.leaves)
     draws = draws and equipment is not None and not equipment.circuits
     return 0.0 if dead else share, draws
 
@@ -173,12 +178,12 @@ def _add_converter(made: Piece, book: LoadBook, name: str) -> None:
     if not book.converts(name):
         return
     state = book.derivation.states.get(name)
-    rows = book.nodes[name].up.rows
-    if state is None or not isinstance(state.arriving, Known) or not rows:
+    up = book.nodes[name].up
+    if state is None or not isinstance(state.arriving, Known) or not up.rows:
         return
     system = state.arriving.system
     above = book.network.supplier.get(name)
-    for key, row in rows.items():
+    for key, row in new_and_standing(up, up.rows, {} if up.new is None else up.new.rows):
         for i, j, va in spread(system, system.legs, row[VA]) or ():
             names = _DC if "+" in system.conductors else _AC
             pair = names[i], names[j]

@@ -29,11 +29,18 @@ class Leaf(NamedTuple):
     unknown_code: tuple[str, ...]
 
     @property
+    def of_board(self) -> bool:
+        """Whether it is a load of a board as a whole, beside its circuits."""
+        return self.given is not None and self.given.how in ("dwelling", MEASURED)
+
+    @property
     def name(self) -> str:
         return f"{self.owner} {self.place}" if self.place else self.owner
 
 
 NOTHING = Key("none", False)
+MEASURED = "measured"
+"""The class of a load that was measured at a board, and how it was read."""
 
 
 def unknown_leaf(owner: str, place: str, reasons: tuple[str, ...], given: Given | None = None) -> Leaf:

@@ -80,8 +80,8 @@ def _sizing_side(
     where: str,
 ) -> list[Step]:
     assert book.basis is not None
-    continuous, quarter = sizing_factors(book.basis)
-    weights = {key: sizing_weight(key, counted.factors[key], continuous) for key in rows}
+    quarter = sizing_factors(book.basis)[1]
+    weights = {key: sizing_weight(key, counted.factors[key], book.basis) for key in rows}
     shares = leg_shares(largest.amps) if largest is not None else ()
     steps, legs = [], _legs(system, book.practice)
     for at, word in legs:

@@ -39,7 +39,7 @@ def stands(flags: Iterable[str]) -> bool:
     return status_in(flags) == "existing"
 
 
-def told_apart(
+def all_measured(
     equipment: Iterable[Equipment], below: Callable[[str], Iterable[str]]
 ) -> tuple[frozenset[str], frozenset[str]]:
     """The boards with a measurement, and all that lies behind one, themselves included."""
@@ -55,6 +55,12 @@ def new_of(equipment: Equipment, leaves: Iterable[Leaf], alone: Callable[[Leaf],
         if not stands(flags.get(one.place, equipment.body.flags)):
             made.add_leaf(one, alone=alone(one))
     return made
+
+
+def without_reasons(board: Equipment, leaves: Iterable[Leaf]) -> list[Leaf]:
+    """The circuits of a measured board; those that stand need not say what they draw."""
+    flags = {placed.key: placed.circuit.body.flags for placed in board.circuits}
+    return [one._replace(unknown=(), unknown_code=()) if stands(flags[one.place]) else one for one in leaves]
 
 
 def lists_nothing(board: Equipment, feeders: Iterable[Feeder | None]) -> bool:
@@ -99,7 +105,7 @@ def measured_leaf(board: Equipment, system: System | None) -> Leaf:
         lacks = (f"`{board.name}` has one leg and no neutral to return through",)
     elif power and pf is None:
         lacks = (NO_POWER_FACTOR.format(board.name),)
-    given = Given(None, None, MEASURED, True, 1, False, CONSTANT_POWER, MEASURED, unknown=lacks)
+    given = Given(None, None, MEASURED, False, 1, False, CONSTANT_POWER, MEASURED, unknown=lacks)
     if system is None or per_ampere is None or lacks:
         return unknown_leaf(board.name, "", lacks, given)
     cos = 1.0 if pf is None else pf

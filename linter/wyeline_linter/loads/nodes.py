@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from typing import NamedTuple
 
 from wyeline_linter.loads.buckets import (
@@ -37,10 +37,11 @@ class Sum:
     """Loads added up: rows, those held apart, the largest motor, what is unknown, and what stands by for later.
 
     ``factored`` names what stated a demand factor that is in the rows already. ``apart_va`` is what is marked as future
-    or to be removed and counts in nothing.
+    or to be removed and counts in nothing. ``new`` is the part of all this that a measurement further up does not hold
+    (:mod:`wyeline_linter.loads.measured`); None where there is no such board, or all is new to it.
     """
 
-    __slots__ = ("apart_va", "factored", "held", "largest", "rows", "unknown", "unknown_code")
+    __slots__ = ("apart_va", "factored", "held", "largest", "new", "rows", "unknown", "unknown_code")
 
     def __init__(self) -> None:
         self.rows: Rows = {}
@@ -50,6 +51,7 @@ class Sum:
         self.unknown_code: tuple[str, ...] = ()
         self.apart_va = 0.0
         self.factored: tuple[str, ...] = ()
+        self.new: Sum | None = None
 
     def __eq__(self, other: object) -> bool:
         if self is other:
@@ -92,6 +94,8 @@ class Sum:
         if other.factored:
             self.factored = merge_reasons(self.factored, other.factored)
         self.apart_va += other.apart_va
+        if self.new is not None:
+            self.new.add(other if other.new is None else other.new)
 
     def copy(self) -> Sum:
         made = Sum()
@@ -99,6 +103,15 @@ class Sum:
         made.held = dict(self.held)
         made.largest, made.apart_va, made.factored = self.largest, self.apart_va, self.factored
         made.unknown, made.unknown_code = self.unknown, self.unknown_code
+        made.new = None if self.new is None else self.new.copy()
+        return made
+
+    def rekeyed(self, other: Callable[[Rows], Rows]) -> Sum:
+        """The same with other kinds of load in place of its own, in the part that is new as well."""
+        made = self.copy()
+        made.rows = other(self.rows)
+        made.held = {n: Held(other(h.rows), h.largest, h.va) for n, h in self.held.items()}
+        made.new = None if self.new is None else self.new.rekeyed(other)
         return made
 
     def with_factor(self, factor: float, name: str) -> Sum:
@@ -110,9 +123,7 @@ class Sum:
                 add_row(made, key if key.factor is not None else key._replace(factor=factor), row)
             return made
 
-        made = self.copy()
-        made.rows = rekeyed(self.rows)
-        made.held = {n: Held(rekeyed(h.rows), h.largest, h.va) for n, h in self.held.items()}
+        made = self.rekeyed(rekeyed)
         made.factored = merge_reasons(self.factored, (name,))
         return made
 
@@ -124,6 +135,7 @@ class Sum:
             return self
         made = self.copy()
         made.rows = rows
+        made.new = None if self.new is None else self.new.restated(third)
         made.held = {name: Held(held[name], each.largest, each.va) for name, each in self.held.items()}
         return made
 
@@ -136,6 +148,7 @@ class Sum:
             for n, h in self.held.items()
         }
         made.largest = _share(self.largest, share)
+        made.new = None if self.new is None else self.new.at_share(share)
         return made
 
     def through(self, transformer: Through) -> Sum:
@@ -147,6 +160,7 @@ class Sum:
             for n, h in self.held.items()
         }
         made.largest = _across(self.largest, transformer)
+        made.new = None if self.new is None else self.new.through(transformer)
         return made
 
     def counting(self, out: Iterable[str]) -> tuple[Rows, Largest | None]:

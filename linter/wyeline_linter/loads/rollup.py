@@ -13,25 +13,36 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_grammar.linking import Equipment, Feeder, Model
-from wyeline_linter.derive import LOAD_KINDS, NOT_FED, Derivation, EquipmentState, reasons_of
-from wyeline_linter.loads.as_given import category_of, limit_va
-from wyeline_linter.loads.buckets import VA, Key, Largest, Rows, add_row, row_of
+from wyeline_linter.derive import LOAD_KINDS, NOT_FED, Derivation, EquipmentState
+from wyeline_linter.loads.as_given import limit_va
+from wyeline_linter.loads.buckets import VA, Key, Largest, Rows
 from wyeline_linter.loads.coincidence import left_out, relates, relations_of
-from wyeline_linter.loads.conductors_of_loads import Part, inverse_conjugates, spread
 from wyeline_linter.loads.demand import Counted, count
+from wyeline_linter.loads.drawn_above import drawn_above, system_of
 from wyeline_linter.loads.dwelling import all_dwellings, as_dwelling, is_covered
-from wyeline_linter.loads.dwellings_together import as_together, carries_several
+from wyeline_linter.loads.dwellings_together import Unit, as_together, carries_several
 from wyeline_linter.loads.leaves import Leaf
+from wyeline_linter.loads.measured import (
+    NOT_LISTED,
+    all_measured,
+    as_measured,
+    lists_nothing,
+    new_of,
+    stands,
+    without_reasons,
+)
+from wyeline_linter.loads.measured import WORD as MEASURED_WORD
 from wyeline_linter.loads.mentioned_tags import mentioned_tags
 from wyeline_linter.loads.nodes import Sum
 from wyeline_linter.loads.of_circuits import circuit_leaves
-from wyeline_linter.loads.of_equipment import converter_input, equipment_leaf, is_converter
+from wyeline_linter.loads.of_equipment import equipment_leaf, is_converter
+from wyeline_linter.loads.state_shares import shares_in
 from wyeline_linter.loads.stated_factors import held_to_limit, stated_factor
 from wyeline_linter.loads.third_harmonics import Restated, restated_at
 from wyeline_linter.loads.through_cores import Through, through_of
-from wyeline_linter.network import Network, follows_grid, makes_system, on_bypass
+from wyeline_linter.network import Network, follows_grid, on_bypass
 from wyeline_linter.reasons import merge_reasons
-from wyeline_linter.systems import Known, System, SystemState
+from wyeline_linter.systems import System
 from wyeline_linter.tables import UnknownBasisError
 from wyeline_linter.tables.basis import Basis, basis
 
@@ -61,9 +72,6 @@ class Node(NamedTuple):
     became: dict[Key, Key] = {}  # noqa: RUF012 (of a NamedTuple: never changed)
     third: Restated | None = None
     above: Restated | None = None
-
-
-EMPTY = Sum()
 
 
 class LoadBook:
@@ -117,7 +125,7 @@ class LoadBook:
         for names in children.values():
             names.sort()
         self.children = children
-        self._shares = self._all_shares()
+        self._shares = shares_in(self.network)
 
     def all(self) -> None:
         """Add up everything anew."""
@@ -130,7 +138,7 @@ class LoadBook:
         self.mentions.clear()
         self.relations = relations_of(self.model.equipment.values())
         self.running = self._running()
-        self.dwellings, self.within = all_dwellings(self.model.equipment.values(), self.basis, self.below)
+        self._find_dwellings_and_measured()
         for name in reversed(self.network.order):
             if name in self.model.equipment:
                 self.nodes[name] = self._taken_over(name) or self._node(name)
@@ -151,6 +159,8 @@ class LoadBook:
             return None
         children = self.children.get(name, [])
         if children != like.children.get(name, []) or self.share(name) != like.share(name):
+            return None
+        if (name in self.behind) != (name in like.behind) or (name in self.apart) != (name in like.apart):
             return None
         if any(self.nodes.get(child) is not like.nodes.get(child) for child in children):
             return None
@@ -188,7 +198,7 @@ class LoadBook:
                 self._forget_counted(name)
                 changed.add(name)
         again |= self._relations_again(touched, network is not None)
-        again |= self._dwellings_again(touched, network is not None)
+        again |= self._dwellings_and_measured_again(touched, network is not None)
         depth = self.network.depth
         heap = [(-depth.get(name, 1 << 30), name) for name in again if name in self.model.equipment]
         heapq.heapify(heap)
@@ -231,20 +241,41 @@ class LoadBook:
             self._forget_counted(name)
         return again
 
-    def units_of(self, name: str) -> dict[str, Rows]:
+    def units_of(self, name: str) -> dict[str, Unit]:
         """The dwellings below a board, each with its loads."""
         below = sorted(self.dwellings.intersection(self.below(name)) - {name})
-        return {unit: self.nodes[unit].below.rows for unit in below if unit in self.nodes}
+        systems = {unit: self.system(unit) for unit in below if unit in self.nodes}
+        return {
+            unit: Unit(self.nodes[unit].below.rows, system.legs if system is not None else ())
+            for unit, system in systems.items()
+        }
 
-    def _dwellings_again(self, touched: set[str], rewired: bool) -> set[str]:
-        """Who must be looked at again because it lies within a dwelling now, or no more."""
+    def _together(self, board: Equipment, below: Sum) -> tuple[Sum, dict[Key, Key]]:
+        units = self.units_of(board.name)
+        methods = {self.model.equipment[unit].body.text("dwelling") for unit in units}
+        return as_together(below, board, units, self.system(board.name), self.basis, standard=methods == {"standard"})
+
+    def _find_dwellings_and_measured(self) -> None:
         equipment = self.model.equipment
-        said = any(n in self.dwellings or (n in equipment and "dwelling" in equipment[n].body.facts) for n in touched)
-        if not said and not (rewired and self.dwellings):
-            return set()
-        before = self.within
         self.dwellings, self.within = all_dwellings(equipment.values(), self.basis, self.below)
-        again = set(before ^ self.within)
+        self.measured, self.behind = all_measured(equipment.values(), self.below)
+        existing = [name for name in self.dwellings if equipment[name].body.text("dwelling") == "existing"]
+        self.apart = self.behind.union(inside for name in existing for inside in self.below(name))
+        """Where what is new is told from what stands already."""
+
+    def _dwellings_and_measured_again(self, touched: set[str], rewired: bool) -> set[str]:
+        """Who must be looked at again because it lies within a dwelling, or behind a measurement, now or no more."""
+        equipment = self.model.equipment
+        said = any(
+            n in self.dwellings or n in self.measured
+            or (n in equipment and not equipment[n].body.facts.keys().isdisjoint(("dwelling", MEASURED_WORD)))
+            for n in touched
+        )  # fmt: skip
+        if not said and not (rewired and (self.dwellings or self.measured)):
+            return set()
+        within, behind, apart = self.within, self.behind, self.apart
+        self._find_dwellings_and_measured()
+        again = set((within ^ self.within) | (behind ^ self.behind) | (apart ^ self.apart))
         for name in again:
             self._own.pop(name, None)
         return again
@@ -297,6 +328,9 @@ class LoadBook:
                 node = self.nodes.get(child)
                 if node is not None:
                     below.add(node.up)
+        if name in self.behind and lists_nothing(equipment, [self.network.supply.get(child) for child in children]):
+            below = below.copy()
+            below.unknown = merge_reasons(below.unknown, (NOT_LISTED.format(name),))
         twice: tuple[str, ...] = ()
         factor, limited = None, 1.0
         became: dict[Key, Key] = {}
@@ -305,8 +339,10 @@ class LoadBook:
             system, share = self.system(name), self.share(name)
             leaves, below, became = as_dwelling(equipment, self.basis, leaves, below, system, self._counting, share)
         elif carries_several(equipment, self.basis):
-            below, became = as_together(below, self.units_of(name), self.basis)
-        if unit or not leaves or equipment.circuits:
+            below, became = self._together(equipment, below)
+        if name in self.measured:
+            leaves, below = as_measured(equipment, leaves, below, self.system(name), self.share(name))
+        if unit or not leaves or equipment.circuits or name in self.measured:
             factor, source = (None, "") if unit else stated_factor(equipment, feeder)
             if factor is not None:
                 twice = below.factored
@@ -316,11 +352,14 @@ class LoadBook:
                 below, limited = held_to_limit(below, limit, source or name)
         third, above = restated_at(equipment, feeder, state, through_of(state), converts=self.converts(name))
         below = below if third is None else below.restated(third)
-        up = self._up(equipment, state, below)
+        up = drawn_above(self, equipment, state, below)
         up = up if above is None else up.restated(above)
         if self.is_gone(equipment, feeder):
             apart, up = up.apart_va + _total_va(up), Sum()
             up.apart_va = apart
+        if up.new is not None and feeder is not None and not stands(feeder.body.flags):
+            up = up.copy()
+            up.new = None  # who was fed otherwise, or not at all, when something further up was measured
         self._forget_counted(name)
         return Node(name, leaves, below, up, twice, factor, limited, became, third, above)
 
@@ -332,19 +371,21 @@ class LoadBook:
     def _own_sum(
         self, equipment: Equipment, state: EquipmentState | None, children: Iterable[str]
     ) -> tuple[tuple[Leaf, ...], Sum]:
-        system, reasons = _system(state.system if state is not None else NOT_FED)
+        system, reasons = system_of(state.system if state is not None else NOT_FED)
         leaves: list[Leaf] = []
         if equipment.circuits:
             leaves += circuit_leaves(equipment, system, reasons, self.basis, self.practice)
             if equipment.name in self.within:
                 leaves = [one._replace(unknown=(), unknown_code=()) if is_covered(one) else one for one in leaves]
+            if equipment.name in self.measured:
+                leaves = without_reasons(equipment, leaves)
             mentioned = mentioned_tags(equipment, leaves)
             if mentioned:
                 self.mentions[equipment.name] = mentioned
             else:
                 self.mentions.pop(equipment.name, None)
         elif equipment.kind in LOAD_KINDS and not is_converter(equipment, bool(list(children))):
-            arriving, why = _system(state.arriving if state is not None and state.arriving is not None else NOT_FED)
+            arriving, why = system_of(state.arriving if state is not None and state.arriving is not None else NOT_FED)
             found = equipment_leaf(
                 equipment,
                 arriving,
@@ -357,9 +398,15 @@ class LoadBook:
             leaves += [found] if found is not None else []
         added = Sum()
         for leaf in leaves:
-            added.add_leaf(leaf, alone=not leaf.place and self.relations.concerns(leaf.owner))
+            added.add_leaf(leaf, alone=self.alone(leaf))
+        if equipment.name in self.apart:
+            added.new = new_of(equipment, leaves, self.alone)
         share = self.share(equipment.name)
         return tuple(leaves), added if share == 1.0 else added.at_share(share) if share else Sum()
+
+    def alone(self, leaf: Leaf) -> bool:
+        """Whether something else excludes it, so that it is held apart."""
+        return not leaf.place and self.relations.concerns(leaf.owner)
 
     def share(self, name: str) -> float:
         """The share of its full load at which it runs in this switch state; 0 where it is shed."""
@@ -369,20 +416,6 @@ class LoadBook:
     def shares(self) -> dict[str, float]:
         """The shares of all that does not run at its full load for this switch state's sake."""
         return self._shares
-
-    def _all_shares(self) -> dict[str, float]:
-        """What a switch state scales or sheds, with all that hangs on it."""
-        state = self.network.state
-        if not state.scale and not state.shed:
-            return {}
-        scale = dict(state.scale)
-        shares: dict[str, float] = {}
-        for name in self.network.order:
-            feeder, above = self.network.supply.get(name), self.network.supplier.get(name)
-            key = feeder.key if feeder is not None else ""
-            own = 0.0 if name in state.shed or key in state.shed else scale.get(name, scale.get(key, 1.0))
-            shares[name] = own * (shares.get(above, 1.0) if above is not None else 1.0)
-        return shares
 
     def _motor_eff(self, children: Iterable[str]) -> float | None:
         for child in children:
@@ -394,57 +427,9 @@ class LoadBook:
     def _limit(self, equipment: Equipment, feeder: Feeder | None, state: EquipmentState | None) -> float | None:
         for body in (equipment.body, feeder.body if feeder is not None else None):
             if body is not None and "limit" in body.facts:
-                system, _ = _system(state.system if state is not None else NOT_FED)
+                system, _ = system_of(state.system if state is not None else NOT_FED)
                 return limit_va(body, volt_amperes_per_ampere(system))
         return None
-
-    def _up(self, equipment: Equipment, state: EquipmentState | None, below: Sum) -> Sum:
-        """What it draws from its supply, where that is not simply what it carries."""
-        if equipment.kind == "capacitor":
-            return EMPTY
-        if makes_system(equipment):
-            return below
-        if self.converts(equipment.name):
-            share = self.share(equipment.name)
-            made = self._converted(equipment, state, below)
-            # What it feeds is scaled already; only a rating that stands for it is not.
-            return made if share == 1.0 or below.rows else made.at_share(share) if share else Sum()
-        if equipment.kind != "transformer":
-            return below
-        transformer = through_of(state)
-        if transformer is not None:
-            return below.through(transformer)
-        if below.empty:
-            return below
-        made = Sum()
-        why = reasons_of(state.system) if state is not None else NOT_FED.reasons
-        made.unknown = merge_reasons(below.unknown, why or (f"the windings of `{equipment.name}` are not settled",))
-        made.unknown_code = made.unknown
-        made.apart_va = below.apart_va
-        return made
-
-    def _converted(self, equipment: Equipment, state: EquipmentState | None, below: Sum) -> Sum:
-        made = Sum()
-        made.apart_va = below.apart_va
-        out_w: float | None = None
-        rows, largest = below.counting(left_out({n: h.va for n, h in below.held.items()}, self.relations, self.running))
-        if rows:
-            out_w = count(rows, largest, self.basis).demand.va.real
-        va, reasons = converter_input(equipment, out_w)
-        arriving, why = _system(state.arriving if state is not None and state.arriving is not None else NOT_FED)
-        parts: tuple[Part, ...] | None = None
-        if va is not None and arriving is not None:
-            legs = arriving.legs
-            parts = spread(arriving, legs, va) if legs else None
-        made.unknown = merge_reasons(below.unknown, reasons, why if arriving is None else ())
-        made.unknown_code = made.unknown
-        if parts is None or arriving is None:
-            return made
-        category = category_of(equipment.body, equipment.kind)
-        row = row_of(parts, inverse_conjugates(arriving), 1.0, 1)
-        key = Key(category, equipment.kind in ("ups", "charger") or "continuous" in equipment.body.flags)
-        add_row(made.rows, key, row)
-        return made
 
     # answers
 
@@ -500,7 +485,7 @@ class LoadBook:
     def system(self, name: str) -> System | None:
         """The system that the currents of ``counted`` flow in."""
         state = self.derivation.states.get(name)
-        return _system(state.system if state is not None else NOT_FED)[0]
+        return system_of(state.system if state is not None else NOT_FED)[0]
 
     def through(self, name: str) -> Through | None:
         """How currents pass a transformer; None for what is none, or does not fit."""
@@ -534,12 +519,6 @@ def _basis(name: str | None) -> Basis | None:
         return basis(name)
     except UnknownBasisError:
         return None
-
-
-def _system(state: SystemState) -> tuple[System | None, tuple[str, ...]]:
-    if isinstance(state, Known):
-        return state.system, ()
-    return None, reasons_of(state)
 
 
 def _total_va(up: Sum) -> float:

@@ -9,16 +9,19 @@ from wyeline_grammar.linking import Place
 from wyeline_grammar.model import Body
 from wyeline_grammar.units import HORSEPOWER_W
 from wyeline_linter.claims import DWELLING
+from wyeline_linter.loads import measured_sheets
 from wyeline_linter.loads.as_given import table_current_a, usual_pf
 from wyeline_linter.loads.balance import unbalance
 from wyeline_linter.loads.buckets import CODE, VA, Key, Largest, Row, Rows
 from wyeline_linter.loads.coincidence import left_out
 from wyeline_linter.loads.conductors_of_loads import INDEX
-from wyeline_linter.loads.demand import MOTORS, NO_BASIS, Counted, sizing_factors
-from wyeline_linter.loads.dwelling import calculate, dwelling_of
+from wyeline_linter.loads.demand import NO_BASIS, Counted, added_to, sizing_factors
+from wyeline_linter.loads.dwelling import dwelling_of
+from wyeline_linter.loads.dwelling_methods import adds_climate, calculate
 from wyeline_linter.loads.dwellings_together import carries_several, steps_of, together_of
-from wyeline_linter.loads.leaves import Leaf
+from wyeline_linter.loads.leaves import MEASURED, Leaf
 from wyeline_linter.loads.leg_sheets import by_leg, of_one_load, third_step, worst_alone
+from wyeline_linter.loads.measured import new_of
 from wyeline_linter.loads.neutral import neutral_a
 from wyeline_linter.loads.nodes import Sum
 from wyeline_linter.loads.of_equipment import ASSUMED_CONVERTER_PF, is_converter, plate_ratio
@@ -69,6 +72,8 @@ def load_figure(view: View, name: str, figure: str) -> Figure:
 
 def in_words(key: Key) -> str:
     """A kind of load as a schedule names it."""
+    if key.category == MEASURED:
+        return "what stands already, as measured"
     more = ["continuous"] if key.continuous else []
     if key.third:
         more.append(f"third harmonic {100 * key.third:.3g} %")
@@ -150,7 +155,7 @@ def _figure(
     unknown = merge_reasons(below.unknown, below.unknown_code if code else ())
     left = book.left_out(name)
     notes = [f"left out, because another runs in its place: {', '.join(sorted(left))}"] if left else []
-    notes += _converters(book, name)
+    notes += [*measured_sheets.notes_of(book, name), *_converters(book, name)]
     units = book.units_of(name)
     if calculation_of(book, name):
         notes.append(_OF_THE_METHOD if name in book.dwellings else _OF_UNITS)
@@ -192,30 +197,32 @@ _OF_THE_METHOD = (
 
 _OF_SEVERAL = (
     "the loads of the {} dwellings below add up as each is calculated; the demand of several dwellings together (NEC "
-    "220.54, 220.55, 220.85), which may be less, is not calculated; `dwelling multifamily` asks for that of 220.84"
+    "220), which may be less, is calculated where the board says `dwelling multifamily` (220.84, of two 220.85) or "
+    "`dwelling multifamily-standard` (Part III)"
 )
-_OF_UNITS = (
-    "what the dwellings below have connected counts with one factor by their number; their neutral as Part III has it"
-)
+_OF_UNITS = "the dwellings below count together; their neutral as Part III has it"
 
 
 def calculation_of(book: LoadBook, name: str) -> tuple[Step, ...]:
     """The lines of the dwelling calculation of a board, replayed; none where there is no such calculation."""
     equipment, node = book.model.equipment[name], book.nodes[name]
     if node.became and book.basis is not None and carries_several(equipment, book.basis):
-        return steps_of(book.rows(name)[0], together_of(book.units_of(name), book.basis))
+        return steps_of(book.rows(name)[0], together_of(equipment, book.units_of(name), book.system(name), book.basis))
     dwelling = dwelling_of(equipment, book.basis)
     if dwelling is None or book.basis is None or name not in book.dwellings or not node.became:
         return ()
     written, share = Sum(), book.share(name)
     for leaf in node.leaves:
-        written.add_leaf(leaf, alone=not leaf.place and book.relations.concerns(leaf.owner))
+        written.add_leaf(leaf, alone=book.alone(leaf))
+    if name in book.apart:
+        written.new = new_of(equipment, node.leaves, book.alone)
     written = written if share == 1.0 else written.at_share(share)
     for child in book.children.get(name, ()):
         if child in book.nodes:
             written.add(book.nodes[child].up)
     left = left_out({n: held.va for n, held in written.held.items()}, book.relations, book.running)
-    return calculate(dwelling, written.counting(left)[0], book.basis).steps
+    climate_added = written.new is not None and adds_climate(written.new.counting(left)[0])
+    return calculate(dwelling, written.counting(left)[0], book.basis, climate_added=climate_added).steps
 
 
 def _converters(book: LoadBook, name: str) -> list[str]:
@@ -235,6 +242,7 @@ def _converters(book: LoadBook, name: str) -> list[str]:
 
 def _connected(book: LoadBook, name: str) -> Figure:
     inputs, steps = _power_sum(book, name, factors=None)
+    steps = [*measured_sheets.steps_of(book, name), *steps]
     value = abs(_counted(book, name).connected.va)
     return _figure(book, name, "connected load", "S", value, "VA", "sqrt(P*P + Q*Q)", inputs, steps, "common practice")
 
@@ -243,7 +251,7 @@ def _demand(book: LoadBook, name: str) -> Figure:
     counted = _counted(book, name)
     inputs, steps = _power_sum(book, name, factors=counted.factors)
     us = book.practice == "us"
-    steps = [*calculation_of(book, name), *steps]
+    steps = [*measured_sheets.steps_of(book, name), *calculation_of(book, name), *steps]
     source = "NEC 2023 Article 220, each factor once over all loads of its class" if us else "stated factors"
     return _figure(
         book, name, "demand load", "S", abs(counted.demand.va), "VA", "sqrt(P*P + Q*Q)", inputs, steps, source
@@ -261,7 +269,7 @@ def _sizing(book: LoadBook, name: str) -> Figure:
             "load to size by", name, "S", figure.value, "VA", figure.formula, figure.inputs, figure.steps, source,
             figure.assumptions, figure.unknown,
         )  # fmt: skip
-    continuous, quarter = sizing_factors(book.basis)
+    quarter = sizing_factors(book.basis)[1]
     inputs: list[Input] = []
     terms: list[str] = []
     for k, (key, row) in enumerate(_rows(book, name), 1):
@@ -270,16 +278,18 @@ def _sizing(book: LoadBook, name: str) -> Figure:
         if counted.factors[key] != 1.0:
             inputs.append(_factor_input(f"f{k}", key, counted.factors[key], book))
             term += f" * f{k}"
-        if key.continuous and key.category not in MOTORS and not key.nameplate:
-            term += f" * {continuous:g}"
+        if added_to(key, book.basis) != 1.0:
+            term += f" * {added_to(key, book.basis):g}"
         terms.append(term)
     largest = _counting(book, name)[1]
     if largest is not None:
         inputs.append(derived("M", f"largest motor, {largest.name}", largest.va, "VA"))
         terms.append(f"{quarter:g} * M")
     source = "NEC 2023 215.2, 215.3 (125 % of continuous load), 430.24 (a quarter of the largest motor)"
+    if any(key.category == MEASURED for key in counted.factors):
+        source += ", 220.87 (125 % of what was measured)"
     formula = " + ".join(terms) or "0"
-    steps = list(calculation_of(book, name))
+    steps = [*measured_sheets.steps_of(book, name), *calculation_of(book, name)]
     return _figure(
         book, name, "load to size by", "S", counted.sizing.va.real, "VA", formula, inputs, steps, source, code=True
     )
@@ -414,6 +424,8 @@ def _drawn(view: View, leaf: Leaf, body: Body, place_of: Callable[[str], Place])
     elif read.how == "dwelling":
         inputs.append(derived("s", "general load of the dwelling beyond what its circuits state", value, "VA"))
         formula = "s"
+    elif read.how == MEASURED and system is not None:
+        inputs, formula = measured_sheets.as_written(view.model.equipment[leaf.owner], system)
     elif read.how == "legs":
         inputs += [
             Input(f"s{item.leg}", f"leg {item.leg}, as written", abs(va), "VA", State.GIVEN, place_of("power"))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from wyeline_grammar.linking import Equipment, Feeder
-from wyeline_linter.loads.buckets import VA, add_row
+from wyeline_linter.loads.buckets import VA, Rows, add_row
 from wyeline_linter.loads.nodes import Sum
 from wyeline_linter.working import merge_reasons
 
@@ -24,10 +24,15 @@ def held_to_limit(below: Sum, limit: float, name: str) -> tuple[Sum, float]:
     drawn = abs(sum((below.rows[key][VA] * (key.factor or 1.0) for key in chargers), 0j))
     if not chargers or drawn <= limit:
         return below, 1.0
-    made = below.copy()
-    made.rows = {}
-    for key, row in below.rows.items():
-        factor = (key.factor or 1.0) * limit / drawn if key.category == "ev" else key.factor
-        add_row(made.rows, key._replace(factor=factor), row)
+
+    def limited(rows: Rows) -> Rows:
+        made: Rows = {}
+        for key, row in rows.items():
+            factor = (key.factor or 1.0) * limit / drawn if key.category == "ev" else key.factor
+            add_row(made, key._replace(factor=factor), row)
+        return made
+
+    made = below.rekeyed(limited)
+    made.held = dict(below.held)
     made.factored = merge_reasons(below.factored, (f"limit of {name}",))
     return made, limit / drawn

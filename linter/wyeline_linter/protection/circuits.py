@@ -69,7 +69,7 @@ def circuit_marks(view: View, board: Equipment) -> Marks:
     bus = _bus_of(view, board)
     maker = view.equipment(bus.maker) if bus is not None else None
     made_by = maker.kind if maker is not None else ""
-    within = board.name in view.loads.within
+    within = board.name in view.loads.within, board.name in view.loads.measured
     around = None if bus is None else (bus.system, made_by, bus.device_a, bus.lug_c, within)
     known = view.marks.setdefault(around, {})
     wired_marks = view.wired_marks

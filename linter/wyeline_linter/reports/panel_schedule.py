@@ -10,6 +10,8 @@ from wyeline_grammar.model import Body
 from wyeline_grammar.vocabulary import BOARDS
 from wyeline_linter.board_positions import ODD_EVEN, BoardPositions, Occupant, positions_of
 from wyeline_linter.loads.buckets import split_of
+from wyeline_linter.loads.measured import stands
+from wyeline_linter.loads.measured_sheets import measurement_of, words_of
 from wyeline_linter.loads.sheets import in_words
 from wyeline_linter.network import follows_grid
 from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, TwoColumns, Value, number, words
@@ -39,6 +41,7 @@ if TYPE_CHECKING:
     from wyeline_linter.view import View
 
 LEGS = ("A", "B", "C")
+WITHIN = "within the measurement"
 _ALIKE = 0.0005
 """A leg that is less above the mean of all is not told from the others."""
 
@@ -238,6 +241,10 @@ def _add(
         if leaf is not None and leaf.given is not None:
             values["class"] = in_words(leaf.key)
         about = about_circuit(name, occupant.key)
+        if name in subject.view.loads.measured and stands(body.flags):
+            values["remarks"] = "; ".join(filter(None, (str(values["remarks"]), WITHIN)))
+            table.add(values | loads, about, subject.place(occupant.place))
+            return
     _take(loads, sums, unknown)
     table.add(values | loads, about, subject.place(occupant.place))
 
@@ -258,6 +265,8 @@ def _feeder_remarks(subject: Subject, board: str, feeder: Feeder) -> str:
     load = subject.of(board).get("load")
     if load is not None and feeder.target.name in load["left_out"]:
         remarks.append("another runs in its place")
+    if board in subject.view.loads.measured and stands(feeder.body.flags):
+        remarks.append(f"{WITHIN} but for what is new on it")
     return "; ".join(remarks)
 
 
@@ -283,15 +292,17 @@ def _circuit_loads(subject: Subject, board: str, occupant: Occupant) -> dict[str
 
 
 def _fed_loads(subject: Subject, board: str, target: str, key: str) -> dict[str, Cell]:
-    """What a feeder brings to the board, on the board's legs; nothing where it brings nothing in this state."""
+    """What a feeder brings to the board, on the board's legs, beyond what was measured there; nothing where it brings
+    nothing in this state."""
     book = subject.view.loads
     supply = subject.view.network.supply.get(target)
     node = book.nodes.get(target)
     if node is None or supply is None or supply.key != key or target not in book.children.get(board, ()):
         return {}
-    if node.up.unknown:
-        return {"leg_a_va": Cell(None, node.up.unknown, sheet_anchor(target, "connected"))}
-    rows, _ = node.up.counting(book.left_out(board))
+    up = node.up if node.up.new is None or board not in book.measured else node.up.new
+    if up.unknown:
+        return {"leg_a_va": Cell(None, up.unknown, sheet_anchor(target, "connected"))}
+    rows, _ = up.counting(book.left_out(board))
     parts = {str(kind): split_of(row) for kind, row in rows.items()}
     return _split(parts, sheet_anchor(target, "connected"), LEGS) if parts else {}
 
@@ -318,6 +329,16 @@ def _totals(
         sums = {leg: sums[leg] + parts[leg] for leg in LEGS}
         label = "General load by the floor area (NEC 220.41, 220.52) beyond what rows state"
         table.add_total(label, {f"leg_{leg.lower()}_va": parts[leg] for leg in legs})
+    measured = measurement_of(subject.view.loads, name) if name in subject.view.loads.measured else None
+    if measured is not None:
+        share = subject.view.loads.share(name)
+        split = split_of(measured.row) if measured.row is not None else (0j, 0j, 0j)
+        parts = {leg: share * abs(part) for leg, part in zip(LEGS, split, strict=True)}
+        sums = {leg: sums[leg] + parts[leg] for leg in LEGS}
+        unknown += measured.unknown
+        label = f"What stands already, {words_of(equipment)}"
+        cells = {leg: Cell(None if measured.unknown else parts[leg], measured.unknown) for leg in legs}
+        table.add_total(label, {f"leg_{leg.lower()}_va": cells[leg] for leg in legs})
     if any(sums.values()) or unknown:
         label = "Sum of the rows" + (" that are known" if unknown else "")
         table.add_total(label, {f"leg_{leg.lower()}_va": sums[leg] for leg in legs})

@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.linking import Equipment, Place
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase, delete_phrase, replace
 from wyeline_linter.loads.dwelling import dwelling_of
-from wyeline_linter.loads.dwellings_together import carries_several, together_of
+from wyeline_linter.loads.dwelling_methods import THREE_WIRES
+from wyeline_linter.loads.dwellings_together import BY_PART_III, carries_several, together_of
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.shapes import Shape
 from wyeline_linter.tables import Looked
@@ -58,12 +59,12 @@ def dwelling_not_calculated(view: View, board: Equipment) -> Iterator[Finding]:
     elif "dwelling" not in facts:
         last = max(place.span.line for place in map(board.place_of, written))
         block = place.block
-        methods = (("standard", "Part III of Article 220"), ("optional", "220.82"))
+        methods = (("standard", "Part III of Article 220"), ("optional", "220.82"), ("existing", "220.83"))
         yield METHOD.finding(
             place,
             f"`{board.name}` states its {written[0]}, and no method to calculate a dwelling by",
             found=f"`{written[0]} {facts[written[0]].value.text}` without `dwelling`",
-            needed="`dwelling standard` (NEC 220 Part III) or `dwelling optional` (220.82)",
+            needed="`dwelling standard` (NEC 220 Part III), `optional` (220.82) or `existing` (220.83)",
             change="Write the method that holds for this dwelling.",
             subject=board.name,
             fixes=tuple(
@@ -170,7 +171,8 @@ def dwelling_service_small(view: View, board: Equipment) -> Iterator[Finding]:
     service = source is not None and source.kind in ("utility", "meter")
     device = feeder.body.number("rating") if feeder is not None else None
     rating = min((amps for amps in (board.body.number("main"), device) if amps is not None), default=None)
-    if isinstance(least, Looked) and rating is not None and rating < least.value and (service or dwelling.optional):
+    asked = dwelling.method == "optional" or (service and dwelling.method == "standard")
+    if isinstance(least, Looked) and rating is not None and rating < least.value and asked:
         clause = "NEC 2023 230.79(C)" if service else "NEC 2023 220.82(A)"
         yield SERVICE.finding(
             board.place_of("main" if board.body.number("main") == rating else "dwelling"),
@@ -181,12 +183,13 @@ def dwelling_service_small(view: View, board: Equipment) -> Iterator[Finding]:
             subject=board.name,
         )
     system = view.loads.system(board.name)
-    if dwelling.optional and system is not None and system.shape not in (Shape.SPLIT3, Shape.TWO_LEGS3):
+    three_wires = THREE_WIRES.get(dwelling.method)
+    if three_wires is not None and system is not None and system.shape not in (Shape.SPLIT3, Shape.TWO_LEGS3):
         yield SERVICE.finding(
             board.place_of("dwelling"),
-            f"`{board.name}` has neither 120/240 V nor 208Y/120 V of three wires, as the optional method asks for",
+            f"`{board.name}` has not the three wires that `dwelling {dwelling.method}` asks for",
             found=system.in_words(),
-            needed="one set of two legs and a neutral: 120/240 V, or 208Y/120 V (NEC 2023 220.82(A))",
+            needed="one set of two legs and a neutral: 120/240 V, or 208Y/120 V (NEC 2023 " + three_wires + ")",
             change="Write `dwelling standard`.",
             subject=board.name,
             fixes=(
@@ -197,6 +200,41 @@ def dwelling_service_small(view: View, board: Equipment) -> Iterator[Finding]:
                 ),
             ),
         )
+
+
+STANDS = rule(
+    name="dwelling-not-existing",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="board",
+    basis="us",
+    summary="The calculation of an existing dwelling is asked for on a board that is not marked as existing.",
+    why="That calculation tells whether a service or feeder that stands already is enough for what is added, and sizes "
+    "no new one.",
+    clause={"us": "220.83"},
+    wrong=_PROJECT + _UTILITY + _PANEL + "dwelling existing, floor-area 90 m2\n" + _RANGE,
+    right=_PROJECT + _UTILITY + _PANEL + "existing, dwelling existing, floor-area 90 m2\n" + _RANGE,
+    mends=True,
+)
+
+
+@STANDS.check
+def dwelling_not_existing(view: View, board: Equipment) -> Iterator[Finding]:
+    dwelling = dwelling_of(board, view.loads.basis)
+    if dwelling is None or dwelling.method != "existing" or board.status == "existing":
+        return
+    place = board.place_of("dwelling")
+    mark = Fix("Mark the board `existing`", (append_phrase(place.block, place.span.line, "existing"),), Safety.LOOK)
+    other = Fix("Calculate it by 220.82", (replace(place, "dwelling optional"),), Safety.LOOK)
+    yield STANDS.finding(
+        place,
+        f"`{board.name}` is calculated as an existing dwelling, and is {board.status}",
+        found=f"`dwelling existing` on a board that is {board.status}",
+        needed="a service or feeder that stands already",
+        change="Mark the board `existing`, and what stands already on it; or write another method.",
+        subject=board.name,
+        fixes=(mark, other) if board.status == "new" and "new" not in board.body.flags else (other,),
+    )
 
 
 _FLATS = (
@@ -218,10 +256,11 @@ TOGETHER = rule(
     scope="board",
     basis="us",
     summary="Dwellings are to count together, and do not meet the conditions of that calculation.",
-    why="The factors come from units that cook, and heat or cool, with electricity, three or more on one supply.",
+    why="The factors come from units that cook, and heat or cool, with electricity.",
     clause={"us": "220.84(A)"},
-    wrong=_FLATS + _ROW,
+    wrong=_FLATS + _ROW + _FLAT.replace("FLAT-K", "FLAT-3").partition("  2,4")[0],
     right=_FLATS + _ROW + _FLAT.replace("FLAT-K", "FLAT-3"),
+    mends=True,
 )
 
 
@@ -230,15 +269,19 @@ def dwellings_not_together(view: View, board: Equipment) -> Iterator[Finding]:
     book = view.loads
     if book.basis is None or not carries_several(board, book.basis):
         return
-    failed = together_of(book.units_of(board.name), book.basis).failed
+    failed = together_of(board, book.units_of(board.name), book.system(board.name), book.basis).failed
     if failed:
+        place = board.place_of("dwelling")
+        fix = Fix("Calculate them by Part III together", (replace(place, f"dwelling {BY_PART_III}"),), Safety.LOOK)
         yield TOGETHER.finding(
-            board.place_of("dwelling"),
+            place,
             f"the dwellings on `{board.name}` do not count together: {failed[0]}",
             found="; ".join(failed),
-            needed="three or more boards marked as dwellings, each with cooking, and with heating or cooling",
-            change="Meet every condition, or take `dwelling multifamily` out: the loads of the units are added up.",
+            needed="several boards marked as dwellings; three or more by 220.84, each with cooking, and with heating "
+            "or cooling",
+            change=f"Meet every condition, or write `dwelling {BY_PART_III}`; without it the units are added up.",
             subject=board.name,
+            fixes=(fix,) if len(book.units_of(board.name)) > 1 else (),
         )
 
 

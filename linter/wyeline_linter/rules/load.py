@@ -14,6 +14,7 @@ from wyeline_linter.loads.balance import Swaps, swaps, unbalance
 from wyeline_linter.loads.buckets import AMPS, CODE_AMPS
 from wyeline_linter.loads.conductors_of_loads import INDEX
 from wyeline_linter.loads.demand import MOTORS, Amount, sizing_factors
+from wyeline_linter.loads.leaves import MEASURED
 from wyeline_linter.loads.moved_circuits import edits_of
 from wyeline_linter.loads.rollup import volt_amperes_per_ampere
 from wyeline_linter.network import follows_grid
@@ -69,11 +70,14 @@ def board_overloaded(view: View, equipment: Equipment) -> Iterator[Finding]:
     if amps > limit * _SLACK:
         yield _over(equipment, key, limit, f"{amps:.1f} A flow on leg {leg}", amps)
         return
-    if counted.sizing is None or view.loads.practice != "us" or "full-rated" in equipment.body.flags:
+    measured = any(key.category == MEASURED for key in counted.factors)
+    if counted.sizing is None or view.loads.practice != "us" or ("full-rated" in equipment.body.flags and not measured):
         return
     leg, amps = worst_leg(counted.sizing, view.loads.practice)
     if amps > limit * _SLACK:
-        counts = f"{amps:.1f} A count on leg {leg} (continuous load at 125 %, a quarter of the largest motor added)"
+        also = " and what was measured" if measured else ""
+        how = f"continuous load{also} at 125 %, a quarter of the largest motor added"
+        counts = f"{amps:.1f} A count on leg {leg} ({how})"
         yield _over(equipment, key, limit, counts, amps)
 
 

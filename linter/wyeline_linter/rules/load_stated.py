@@ -77,7 +77,7 @@ NOT_STATED = rule(
 @NOT_STATED.check
 def load_not_stated(view: View, equipment: Equipment) -> Iterator[Finding]:
     for leaf in view.loads.nodes[equipment.name].leaves:
-        if not leaf.place and leaf.given is not None and leaf.given.va is None:
+        if not leaf.place and leaf.given is not None and leaf.given.va is None and not leaf.of_board:
             yield _not_stated(equipment.place, leaf.unknown[0], equipment.name)
 
 

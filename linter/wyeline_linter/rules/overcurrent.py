@@ -10,6 +10,7 @@ from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body
 from wyeline_linter.demand_factors import fraction_dropped
 from wyeline_linter.findings import Finding, Fix, Safety, Severity
+from wyeline_linter.loads.leaves import MEASURED
 from wyeline_linter.protection.ampacities import small_wire_limit_a
 from wyeline_linter.protection.currents import current_of
 from wyeline_linter.protection.lines import MEDIUM_VOLTAGE_V, Line, device_kind
@@ -258,7 +259,7 @@ MARGIN = rule(
 @MARGIN.check
 def continuous_margin(view: View, line: Line) -> Iterator[Finding]:
     rating = line.body.number("rating")
-    if rating is None or "full-rated" in line.body.flags or line.target is None:
+    if rating is None or line.target is None or ("full-rated" in line.body.flags and not _measured(view, line.target)):
         return
     current = current_of(view, line)
     purpose = purpose_of(view, line, current)
@@ -281,6 +282,11 @@ def continuous_margin(view: View, line: Line) -> Iterator[Finding]:
         why="" if line.us else "A device that carries more than its rating trips on a normal day.",
         place=line.place_of("rating"),
     )  # fmt: skip
+
+
+def _measured(view: View, target: Equipment) -> bool:
+    """Whether a measured demand is part of what it draws: its 125 % are no matter of hours (NEC 220.87(2))."""
+    return any(key.category == MEASURED for key in view.loads.nodes[target.name].up.rows)
 
 
 def _told_of_target(line: Line, rating: float) -> bool:

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_linter.loads.demand_shares import DemandShares
 from wyeline_linter.loads.leaf_loads import LeafLoad, Piece, piece_of, scale_facts, scales_from
+from wyeline_linter.loads.leaves import MEASURED
 from wyeline_linter.studies.listed import Listed
 
 if TYPE_CHECKING:
@@ -146,7 +147,8 @@ def _alike(one: Piece | None, other: Piece | None) -> bool:
 
 
 def _has_motors(piece: Piece | None) -> bool:
-    return piece is not None and any(load.machine for load in piece.loads)
+    """Whether motors that feed a fault are on it, or some may be in what was measured."""
+    return piece is not None and any(load.machine or load.category == MEASURED for load in piece.loads)
 
 
 class LoadsAt(Mapping[str, dict[str, list[LeafLoad]]]):

@@ -20,6 +20,7 @@ from wyeline_linter.derive import Derivation
 from wyeline_linter.loads.as_given import told_in_amperes
 from wyeline_linter.loads.conductors_of_loads import spread
 from wyeline_linter.loads.leaf_loads import LeafLoad
+from wyeline_linter.loads.leaves import MEASURED
 from wyeline_linter.nameplate import rated_near_v
 from wyeline_linter.network import Network as Connectivity
 from wyeline_linter.network import follows_grid
@@ -62,6 +63,10 @@ def place_loads(
         for (name, place), parts in motors.items():
             assumed += _place_motor(made, model.equipment[name], place, parts, derivation)
         assumed.sort(key=lambda each: -each[0])  # a sheet shows the first ones: those that matter
+        for name in dict.fromkeys(load.element for load in loads if load.category == MEASURED):
+            text = f"that what was measured at `{name}` has no motors that feed a fault, but for those that are written"
+            # It concerns every fault, so its subject is no place of the circuit.
+            made.assumed.append(Assumption(f"measured at {name}", text, model.equipment[name].place))
         made.assumed += [assumption for _, assumption in assumed]
 
 
