@@ -87,6 +87,12 @@ def _says(words: str) -> str:
     return classes[0] if len(classes) == 1 else ""
 
 
+def class_of(words: list[str]) -> str:
+    """The class of load that a description says, by all its words or by one of them; empty where it says none."""
+    what = words[: next((i for i, word in enumerate(words) if word in _JOINING), len(words))]  # not where it stands
+    return next((c for said in (" ".join(what), *reversed(what)) if (c := _says(said))), "")
+
+
 def _unquoted(place: Place, words: list[str]) -> Problem:
     assert place.wrong is not None
     text, start = place.text, place.wrong.start
@@ -94,8 +100,7 @@ def _unquoted(place: Place, words: list[str]) -> Problem:
     for word in words:
         end = text.index(word, end) + len(word)
     written = {token.text for token in place.tokens if token.end <= start or token.start >= end}
-    what = words[: next((i for i, word in enumerate(words) if word in _JOINING), len(words))]  # not where it stands
-    found = next((c for said in (" ".join(what), *reversed(what)) if (c := _says(said))), "")
+    found = class_of(words)
     told = f"{found} " if found and len(words) > 1 and not written & LOAD_CLASSES else ""
     typed, right = text[start:end], f'{told}"{" ".join(words)}"'
     return Problem(

@@ -13,7 +13,7 @@ from wyeline_grammar.syntax import Line, Token
 from wyeline_grammar.trade_terms import term_of
 from wyeline_grammar.vocabulary import KINDS, STATEMENTS, word_kind
 
-_MOVING = frozenset({"elevator", "pump", "fan"})
+MOVING = frozenset({"elevator", "pump", "fan", "fire-pump"})
 """Classes of loads that are motors."""
 _WHY = "One thing, one word: other names of the trade are read as none."
 _WHY_CLASS = "The kind of equipment stands first; what class of load it is, behind."
@@ -72,7 +72,7 @@ def _meant_kind(typed: str, tokens: tuple[Token, ...]) -> tuple[str, str]:
     if first.kind == "FLAG" and word in LOAD_CLASSES:
         if word == "ev":
             return "charger", ""
-        return ("motor" if word in _MOVING else "load"), word
+        return ("motor" if word in MOVING else "load"), word
     if word == "range":  # a key elsewhere; before a name, the one in a kitchen, of a household or not
         return "load", ""
     if first.kind == "ACTION" and word == "switch":  # before a name alone, what a transfer switch does

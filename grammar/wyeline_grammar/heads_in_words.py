@@ -9,7 +9,8 @@ from __future__ import annotations
 import re
 from typing import NamedTuple
 
-from wyeline_grammar.attributes import flags_at, listed
+from wyeline_grammar.attributes import LOAD_CLASSES, flags_at, listed
+from wyeline_grammar.heads import MOVING
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.slip_fixes import Place
 from wyeline_grammar.slips_remarks import STATUS_WORDS
@@ -90,13 +91,15 @@ def _said(text: str, words: list[tuple[int, int]]) -> _Said | None:
         first += 1
     for at in range(first, len(plain)):
         spelled = "-".join(plain[at:])
-        term = term_of(spelled)
+        term, before = term_of(spelled), plain[first:at]
         kind = spelled if spelled in KINDS | _STATEMENTS else term.head if term is not None else ""
+        if spelled in LOAD_CLASSES:
+            kind = "motor" if spelled in MOVING else "load"
         if not kind:
             continue
-        if kind in ("load", "motor", "charger") and term is not None and term.words:
-            flags.append(term.words[0])
-        before = plain[first:at]
+        if kind in ("load", "motor", "charger"):
+            said = term.words[:1] if term is not None else ()
+            flags += said or [word for word in (spelled, *before) if word in LOAD_CLASSES][:1]
         supplies = [word for word in before if word in _SUPPLIES and word in flags_at(kind)]
         told = len(before) > len(supplies) or ("-" in spelled and kind not in _SAYS_NO_MORE)
         description = text[words[first][0] : words[-1][1]] if told and kind not in _STATEMENTS else ""

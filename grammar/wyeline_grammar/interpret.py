@@ -129,13 +129,17 @@ def _judge(place: str, form: str, pieces: _Pieces, assumed: bool) -> Interpreted
 _FORM_OF = {"QUANTITY": "quantity", "FLAG": "flag", "KIND": "class"}
 
 
+_ALONE = frozenset({"TEXT", "FLAG"})
+"""What behind a value is a phrase of its own."""
+
+
 def _left_by(place: str, pieces: _Pieces, remedy: Remedy) -> int:
     """How many problems a remedy leaves in its phrase."""
     texts = [text for _, text in pieces]
     for edit in sorted(remedy.edits, reverse=True):
         texts[edit.start : edit.end + 1] = [edit.text]
     new = tuple(token[:2] for token in tokenize(" ".join(texts))[0])
-    new = new[: next((i for i, (kind, _) in enumerate(new) if kind == "TEXT" and i > 1), len(new))]  # its own phrase
+    new = new[: next((i for i, (kind, _) in enumerate(new) if kind in _ALONE and i > 1), len(new))]
     if not new:
         return 0  # the phrase is left out
     return len(_first_judgement(place, _FORM_OF.get(new[0][0], "key"), new, False).problems)

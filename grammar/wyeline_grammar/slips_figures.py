@@ -37,6 +37,14 @@ NUMBERS: tuple[Slip, ...] = (
         "feeder HV -> UV  3G2.5 mm2 Cu  24 m",
     ),
     Slip(
+        "decimal-comma-of-cores",
+        whole(rf"([2-5])([xG×])([12]),5(?:{B}mm(?:2|²)?)?"),
+        lambda match, _: f"{match[1]}{match[2].replace('×', 'x')}{match[3]}.5mm2",
+        "A comma parts words, so the decimal mark is a point; an area has its unit.",
+        "  F1  16 A 1p+N  3G2,5  24 m",
+        "  F1  16 A 1p+N  3G2.5mm2  24 m",
+    ),
+    Slip(
         "decimal-comma-in-one-word",
         spelled(r"(?<=[a-z] )(\d+),(\d{1,2})([A-Za-z%][A-Za-z0-9%/.²]*)"),
         rewritten(r"\1.\2 \3"),

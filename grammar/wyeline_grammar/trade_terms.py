@@ -34,7 +34,11 @@ def _term(spellings: str, head: str = "", words: str = "", about: str = "") -> T
 TERMS = (
     _term("supply service grid mains poco utility-supply", "utility"),
     _term("genset gen standby-generator emergency-generator diesel", "generator"),
-    _term("pv solar photovoltaic photovoltaics pv-inverter solar-inverter pv-array pv-plant", "inverter"),
+    _term(
+        "pv solar photovoltaic photovoltaics pv-inverter solar-inverter pv-array pv-plant pv-system "
+        "pv-panel pv-panels solar-panel solar-panels solar-array",
+        "inverter",
+    ),
     _term("ats mts sts transfer-switch automatic-transfer-switch changeover changeover-switch", "transfer"),
     _term("swgr", "switchgear"),
     _term("swbd main-board main-switchboard mdp mdb main-distribution-board", "switchboard"),
@@ -47,6 +51,8 @@ TERMS = (
         "xfmr xfrmr xformer trafo dry-type-transformer step-up-transformer step-down-transformer isolation-transformer",
         "transformer",
     ),
+    _term("motor-control-center motor-control-centre", "mcc"),
+    _term("control-panel fire-alarm-panel fire-alarm-control-panel facp", "load"),
     _term("busduct bus-duct busbar-trunking", "busway"),
     _term("isolator safety-switch disconnect-switch disconnector", "disconnect"),
     _term("vfd vsd asd frequency-converter variable-frequency-drive", "drive"),
@@ -79,14 +85,21 @@ TERMS = (
     _term("rccb rcbo residual-current-device", "", "rcd"),
     _term("gfi ground-fault-circuit-interrupter", "", "gfci"),
     _term("arc-fault", "", "afci"),
-    _term("breaker circuit-breaker mccb mcb mlo main-breaker main-lugs", about="main curve frame"),
+    _term("breaker circuit-breaker mccb mcb mlo main-breaker main-lugs main-lugs-only", about="main curve frame"),
     _term("tap-rule tap-conductors exception", about="claim"),
-    _term("voltages three-phase single-phase split-phase star delta high-leg red-leg", about="system"),
+    _term("voltages three-phase single-phase split-phase star delta", about="system"),
+    _term(
+        "high-leg red-leg wild-leg stinger-leg delta-high-leg high-leg-delta center-tapped-delta", about="high system"
+    ),
+    _term(
+        "life-safety life-safety-branch essential essential-system emergency-power emergency-system",
+        about="emergency legally-required",
+    ),
     _term("conductors wires wire parallel-sets sets legs phases", about="feeder"),
     _term("interrupting-rating aic kaic sccr icu icn", about="rated"),
     _term("impedance percent-impedance uk", "", "z"),
     _term("grounding neutral-ground bonding bonding-jumper corner-grounded", about="ground neutral"),
-    _term("earth-rod ground-rod grounding-electrode", about="electrode"),
+    _term("earth-rod ground-rod grounding-electrode", about="electrode resistance"),
     _term("tn-s tn-c tn-c-s tt earthing-system", about="earthing"),
     _term("demand-factor demand-factors demand", about="factor"),
     _term("diversity-factor", about="diversity"),

@@ -46,7 +46,14 @@ def one_value_only(
     more = " ".join(text for _, text in pieces[1:])
     words = all(kind in ("NAME", "PLAIN") for kind, _ in pieces[1:])
     legs = words and all(re.fullmatch("L[123]", text) for _, text in pieces[1:])
-    remedies = (swap(f'Write `"{more}"`', first, f'"{more}"', end=last),) if words and not legs else ()
+    remedies: tuple[Remedy, ...] = ()
+    if words and not legs:
+        from wyeline_grammar.circuit_descriptions import class_of
+
+        said = class_of(more.split()) if place == "circuit" else ""
+        alone = said and len(pieces) == _A_WORD_MORE
+        meant = said if alone else f'{said} "{more}"'.lstrip()
+        remedies = (swap(f"Write `{meant}`", first, meant, end=last),)
     return Problem(
         "value-not-understood",
         f"`{key}` takes one value: `{key} {text}`; what is `{more}`?",
@@ -58,11 +65,15 @@ def one_value_only(
         why="A name begins no phrase, so this word belongs to nothing.",
         change=f"Write the legs behind the label of the circuit, as in `F1[{more}]`, and delete them here."
         if legs and place == "circuit"
-        else f"{remedies[0].title}, if it is the description; else delete it, or write the key it belongs to."
+        else f"{remedies[0].title}, if it says what the load is; else delete it, or write the key it belongs to."
         if remedies
         else "Delete it, put it in quotes, or write the key it belongs to.",
         remedies=remedies,
     )
+
+
+_A_WORD_MORE = 2
+"""Pieces of a value that has one word too many."""
 
 
 def not_understood(index: int, written: str, wanted: str, detail: str = "") -> Problem:

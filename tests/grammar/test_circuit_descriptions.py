@@ -59,6 +59,8 @@ def test_what_describes_nothing_is_not_put_in_quotes(text: str) -> None:
 def test_words_behind_a_value_may_be_the_description() -> None:
     rows = ("panel UV-1 400Y/230", "  F5[L1]  16 A 1p+N curve B Sockets Office 2 kW receptacle")
     (problem,) = lower_block(rows).problems
-    assert [remedy.title for remedy in problem.remedies] == ['Write `"Sockets Office"`']
+    assert [remedy.title for remedy in problem.remedies] == ['Write `receptacle "Sockets Office"`']
+    rows = (rows[0], '  F5[L1]  16 A 1p+N rcd 30 mA, rcd-type A Sockets "Store" 2 kW')
+    assert [remedy.title for remedy in lower_block(rows).problems[0].remedies] == ["Write `receptacle`"]
     (legs,) = lower_block(("panel UV-1 400Y/230", "  F6  16 A 1p+N curve B L2  2 kW receptacle")).problems
     assert "`F1[L2]`" in legs.change and not legs.remedies

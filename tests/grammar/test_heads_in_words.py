@@ -38,6 +38,11 @@ MEANT = {
     "LP-1 panel 208Y/120  bus 100 A": "panel LP-1 208Y/120  bus 100 A",
     "MDP switchboard 208Y/120  bus 800 A": "switchboard MDP 208Y/120  bus 800 A",
     'existing panel "Hall 2" 208Y/120': 'panel "Hall 2" 208Y/120, existing',
+    "solar panel PV-1 400Y/230  12 kVA": 'inverter PV-1 400Y/230  12 kVA, "Solar panel"',
+    "fire alarm panel FA-1 120 1ph  500 VA": 'load FA-1 120 1ph  500 VA, "Fire alarm panel"',
+    "fire pump FP-1 480 3ph  40 hp": 'motor FP-1 480 3ph  40 hp, fire-pump, "Fire pump"',
+    "existing heating load H-1 480 3ph  10 kW": 'load H-1 480 3ph  10 kW, existing, heating, "Heating load"',
+    "demolish panel OLD": "panel OLD  demolish",
     'main panel MP 208Y/120  "In the hall"': 'panel MP 208Y/120  "In the hall"',
 }
 

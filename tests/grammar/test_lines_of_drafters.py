@@ -47,6 +47,7 @@ MEANT = {
     BOARD + '  F4 RCBO B16/30mA typ A "Store" 1.5kW 3G2.5 15m':
     BOARD + '  F4 16 A curve B, rcd 30 mA rcd-type A "Store" 1.5kW 3G2.5mm2 15m',
     BOARD + "  F5 L1,L2,L3 16A C 3P motor 5,5kW": BOARD + "  F5[L1 L2 L3] 16 A 3p curve C motor 5.5kW",
+    BOARD + "  F6  16 A 1p+N  3G2,5 22 m": BOARD + "  F6  16 A 1p+N  3G2.5mm2 22 m",
     US_BOARD + "  1 20A 1P lighting exam rooms 1200VA": US_BOARD + '  1 20A 1p lighting "exam rooms" 1200VA',
     US_BOARD + "  7-9-11 50A 3P RTU-1 MCA 38A MOCP 50A": US_BOARD + '  7,9,11 50A 3p "RTU-1" mca 38A mocp 50A',
     US_BOARD + "  2 20A 1P receptacles classroom 102, 8 outlets":

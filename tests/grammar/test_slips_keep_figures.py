@@ -116,8 +116,8 @@ def test_what_nobody_can_know_is_not_mended(wrong: str) -> None:
 # Rows that write a figure in another way, or leave out what another figure says: each has its own example.
 _CONVERT = frozenset(
     "leading-point ground-in-run feet-and-inches fraction-sign centimetres volts-phases-hertz decimal-comma "
-    "decimal-comma-number decimal-comma-in-one-word gauge-in-noughts voltage-of-a-nameplate voltage-in-one-word "
-    "interrupting-rating minus-sign two-insulations positions thousands-comma laid-in-the-ground "
+    "decimal-comma-number decimal-comma-in-one-word decimal-comma-of-cores gauge-in-noughts voltage-of-a-nameplate "
+    "voltage-in-one-word interrupting-rating minus-sign two-insulations positions thousands-comma laid-in-the-ground "
     "date-of-an-issue measured-for-a-time measured-over-in-words".split()
 )
 _HEADS = (
