@@ -117,7 +117,7 @@ def _high_leg(match: Match, place: Place) -> str | None:
     """``240/120 delta high leg B``: the delta whose one winding has its middle brought out."""
     one, other = float(match["one"]), match["other"]
     low, high = sorted((one, float(other))) if other else (one / 2, one)
-    if not low or abs(high / low - 2) > _TWICE:
+    if not low or abs(high / low - 2) > _TWICE or (other is None and match["one"] != "240"):
         return None
     kind = place.tokens[0].text
     leg = match["leg"] if match["leg"] and use_of(kind, "high") is not None else None

@@ -118,7 +118,7 @@ _CONVERT = frozenset(
     "leading-point ground-in-run feet-and-inches fraction-sign centimetres volts-phases-hertz decimal-comma "
     "decimal-comma-number decimal-comma-in-one-word decimal-comma-of-cores gauge-in-noughts voltage-of-a-nameplate "
     "voltage-in-one-word interrupting-rating minus-sign two-insulations positions thousands-comma laid-in-the-ground "
-    "date-of-an-issue measured-for-a-time measured-over-in-words".split()
+    "date-of-an-issue high-leg-of-a-delta measured-for-a-time measured-over-in-words".split()
 )
 _HEADS = (
     "feeder MSB -> LP-5", "panel LP-5 208Y/120", "panel LP-5", "motor P-5", "load L-5 480 3ph", "  1", "  1,3,5",
