@@ -53,7 +53,18 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         metavar="OLD",
         help="list and mark what changed since an earlier issue: a folder, a file or a git revision",
     )
-    parser.add_argument("--columns", action="store_true", help="print what every column says and where it comes from")
+    parser.add_argument("--columns", action=_Columns, nargs=0, help="print what every column says and its source, alone")
+
+
+class _Columns(argparse.Action):
+    """Prints the reference of all columns and ends: it is asked of no model."""
+
+    def __call__(self, parser: argparse.ArgumentParser, *_: object) -> None:
+        from wyeline_linter.printed_answers import show
+        from wyeline_linter.reports.reference import reference_markdown
+
+        show(reference_markdown(), exact=True)
+        parser.exit()
 
 
 def run(arguments: argparse.Namespace) -> int:
@@ -62,11 +73,6 @@ def run(arguments: argparse.Namespace) -> int:
     from wyeline_linter.reports.files_written import left_behind, report_files
     from wyeline_linter.reports.package import DIAGRAM, PARTS, Wishes, parts_named
 
-    if arguments.columns:
-        from wyeline_linter.reports.reference import reference_markdown
-
-        print(reference_markdown(), end="")
-        return 0
     try:
         parts = parts_named(arguments.only)
     except KeyError as word:

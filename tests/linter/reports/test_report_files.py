@@ -232,7 +232,7 @@ def test_what_cannot_be_done_is_said(tmp_path: Path, capsys: pytest.CaptureFixtu
 
 
 def test_the_reference_names_every_column() -> None:
-    text = printed("report", str(STATION), "--columns")
+    text = printed("report", "--columns")
     assert text == reference_markdown()
     for kind in TABLE_KINDS:
         assert f"`{kind.name}`" in text
