@@ -53,7 +53,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         metavar="OLD",
         help="list and mark what changed since an earlier issue: a folder, a file or a git revision",
     )
-    parser.add_argument("--columns", action=_Columns, nargs=0, help="print what every column says and its source, alone")
+    parser.add_argument(
+        "--columns", action=_Columns, nargs=0, help="print what every column says and its source, alone"
+    )
 
 
 class _Columns(argparse.Action):
