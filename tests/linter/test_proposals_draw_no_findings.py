@@ -35,6 +35,7 @@ ENDS = {
     "us": ["480Y/277", "208Y/120", "120/240", "208Y/120 1ph", "480 3ph", "240 3ph", "480 1ph", "240/120 3ph"],
     "iec": ["400Y/230", "230 1ph", "690 3ph", "400 3ph", "230 3ph"],
 }
+EARTHINGS = ["TN-S", "TN-S", "TN-C-S", "TT, resistance 20 ohm, source-resistance 2 ohm", "IT"]
 OF_THE_FAR_END = {"earth-fault-indicator-missing", "high-neutral-current", "legs-unbalanced"}
 """What hangs on the far end as it is written: wires whose voltage no earthed winding gives, a large load of one leg,
 circuits on unlike legs."""
@@ -77,7 +78,7 @@ def drawn(rng: random.Random) -> str:
         plate = wanted.split("Y")[0].split("/")[0].split(" ")[0]
         power = rng.choice([1, 5, 10, 25] if three else [1, 2, 5])
         text += f"motor P {plate} {3 if three else 1}ph  {power} hp, pf 0.85, eff 90 %, lra 90 A\n"
-    return text
+    return text.replace("earthing TN-S", f"earthing {rng.choice(EARTHINGS)}") if practice == "iec" else text
 
 
 def proposals(text: str) -> list[tuple[Solution, Analysis]]:

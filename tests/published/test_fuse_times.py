@@ -61,3 +61,17 @@ def test_a_feeder_to_one_load_is_a_last_circuit_and_one_to_a_board_is_not() -> N
     board = load.replace("load L 400 3ph  5 kW, heating", "panel L 400 3ph  bus 63 A, incomer switch")
     assert [(where, how) for where, how, _ in told(more=load)] == [("HV -> L", Severity.GAP)]
     assert told(more=board) == []
+
+
+@pytest.mark.parametrize(("amps", "least_mm2"), [(25, 2.14), (40, 3.69), (63, 6.22), (80, 8.26), (100, 11.28)])
+@pytest.mark.parametrize("mm2", [1.5, 2.5, 4, 6, 10, 16])
+def test_wires_that_a_fuse_guards_against_short_circuits_alone(amps: int, least_mm2: float, mm2: float) -> None:
+    """A motor's overload device lets its fuse exceed the wires (IEC 60364-4-43 433.2), and these bear what it lets
+    through in 5 s: S = I sqrt(5) / 115 of PVC copper (434.5.2, Table 43A, from memory), I from the gates above."""
+    row = f'  F1  {amps} A 3p fuse gG, rcd 300 mA  1 kW motor eff 90 %, pf 0.85  "Fan, drying loft"  '
+    text = SITE.format(row=f"{row}4G{mm2:g}mm2 Cu PVC  5 m method C\n", more="")
+    found = [f for f in Analysis("/m/site.wye", Files(lambda _: text), "/m").all_findings()
+             if f.rule == "fault-thermal-limit"]  # fmt: skip
+    assert bool(found) == (mm2 < least_mm2)
+    if found:
+        assert float(found[0].needed.split(" mm2")[0]) == pytest.approx(least_mm2, rel=0.005)

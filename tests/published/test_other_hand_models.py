@@ -137,7 +137,7 @@ feeder NETZ -> HV  63 A 4p fuse gG  4x25mm2 + PE 16mm2 Cu PVC  15 m, method C
         (166, ", rcd 300 mA", []),
         (168, ", rcd 300 mA", ["tt-needs-rcd"]),
         (100, "", ["tt-needs-rcd"]),
-        (1700, ", rcd 30 mA", ["tt-needs-rcd", "tt-needs-rcd"]),
+        (1700, ", rcd 30 mA", ["tt-needs-rcd", "rcds-not-selective", "tt-needs-rcd"]),
     ],
 )
 def test_rcds_on_a_tt_supply(ohm: float, rcd: str, found: list[str]) -> None:

@@ -1,4 +1,4 @@
-"""What the largest fault asks of wires until the device that clears it has opened."""
+"""What faults ask of wires until the device that clears them has opened."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from wyeline_linter.conductor_sizes import area_mm2, is_metric
 from wyeline_linter.conductors import thermal_k
 from wyeline_linter.protection.lines import Line
+from wyeline_linter.protection.trip import fuse_opens
 
 if TYPE_CHECKING:
     from wyeline_linter.view import View
@@ -22,19 +23,32 @@ class Withstand(NamedTuple):
 
 
 def withstand_of(view: View, line: Line) -> Withstand | None:
-    """What a feeder whose device has a delay written must bear; None without one, since then only the maker's curve
-    tells how long a fault lasts, and where the fault current or the insulation is not known. Asks the fault study."""
-    seconds = line.body.number("delay")
-    wiring = line.wiring
+    """What the wires of a line must bear: behind a device with a delay written the largest fault (of feeders; this asks
+    the fault study), behind a gG fuse what it lets through. None without either, since then only the maker's curve
+    tells how long a fault lasts, and where the fault current or the insulation is not known."""
+    wiring, guard = line.wiring, line.guard
     mark = wiring.insulation
-    if seconds is None or line.feeder is None or mark is None or len(wiring.temperatures_c) != 1:
+    if guard is None or not guard.own or mark is None or len(wiring.temperatures_c) != 1:
         return None
-    amps = _largest_at_start(view, line)
+    seconds = line.body.number("delay")
+    gate = fuse_opens(line.tables, line.body, guard.amps, "within_5s") if seconds is None else None
+    if gate is not None:
+        amps: float | None = gate.value
+        seconds = FUSE_AT_LAST_S
+    elif seconds is None or line.feeder is None:
+        return None
+    else:
+        amps = _largest_at_start(view, line)
     if amps is None:
         return None
     final_c = final_temperature_c(mark, wiring.size)
     k = thermal_k(wiring.metal, initial_c=wiring.temperatures_c[0], final_c=final_c)
     return Withstand(amps * seconds**0.5 / k, amps, seconds, k)
+
+
+FUSE_AT_LAST_S = 5.0
+"""A fuse lets the more heat through, the longer it takes; what takes longer is no short circuit (IEC 60364-4-43
+434.5.2)."""
 
 
 def final_temperature_c(mark: str, size: str) -> float:

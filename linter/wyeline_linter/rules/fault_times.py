@@ -94,8 +94,8 @@ THERMAL = rule(
     severity=Severity.ERROR,
     scope="study",
     basis="both",
-    summary="Wires behind a device with a set delay overheat in the largest fault before that delay has passed.",
-    why="Until the delay has passed the whole fault current heats the wire, and nothing carries the heat away.",
+    summary="Wires overheat in a fault before their device, with a set delay or a gG fuse, has opened.",
+    why="Until it has opened the whole fault current heats the wire, and nothing carries the heat away.",
     clause={"us": "110.10 (ICEA P-32-382)", "iec": "60364-4-43 434.5.2"},
     wrong=_TN + "panel UV-1 400Y/230  bus 63 A, incomer switch, rated 15 kA\n"
     "feeder HV -> UV-1  63 A 3p pickup 500 A, delay 0.4 s  4x16mm2 + PE 16mm2 Cu XLPE  8 m method C\n",
@@ -118,6 +118,11 @@ def feeders_with_device(view: View, of: Callable[[Body], bool]) -> Iterator[Line
 def trips_at_once(body: Body) -> bool:
     """Whether it is written from where a device trips at once."""
     return trip_of(body) is not None
+
+
+def fused(body: Body) -> bool:
+    """Whether its device is a gG fuse."""
+    return body.text("fuse") == "gG"
 
 
 def _waits(body: Body) -> bool:
@@ -261,8 +266,9 @@ _KINDS = {
 
 @THERMAL.check
 def thermal_limit(view: View) -> Iterator[Finding]:
-    """Feeders whose device has a delay written: without one, only the maker's curve tells how long a fault lasts."""
-    for line in feeders_with_device(view, _waits):
+    """Feeders whose device has a delay written, and lines behind gG fuses: else only the maker's curve tells how long a
+    fault lasts."""
+    for line in (*feeders_with_device(view, _waits), *lines_with_device(view, fused)):
         asked = withstand_of(view, line)
         if asked is None:
             continue
@@ -270,13 +276,16 @@ def thermal_limit(view: View) -> Iterator[Finding]:
         if have_mm2 >= least_mm2 * 0.999:
             continue
         heat = f"{asked.amps / 1e3:.3g} kA for {asked.seconds:g} s"
+        if fused(line.body) and line.body.number("delay") is None:
+            heat = f"{heat} (what its fuse may let through)"
         yield about(
             view, THERMAL, line,
             f"{line.where}: {heat} asks for {least_mm2:.3g} mm2 in each wire, and it has {have_mm2:.3g} mm2",
             found=f"{line_text(line)}, {heat}",
             needed=f"{least_mm2:.3g} mm2 (S = I sqrt(t) / k, k = {asked.k:.0f})",
-            change="Shorten the delay, or pull larger wires.",
-            fixes=_larger(view, line),
+            change="Choose a smaller fuse, or pull larger wires." if fused(line.body)
+            else "Shorten the delay, or pull larger wires.",
+            fixes=_larger(view, line) if line.feeder is not None else (),
         )  # fmt: skip
 
 

@@ -5,13 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.model import Body
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.protection.disconnection import in_tt, is_short_timed, longest_fault_s
 from wyeline_linter.protection.fault_loop import has_rcd, least_earth_a, second_fault_a
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.protection.trip import fuse_opens
-from wyeline_linter.rules.fault_times import SECOND, SLOW, larger_to_trip, lines_with_device, trips_at_once
+from wyeline_linter.rules.fault_times import SECOND, SLOW, fused, larger_to_trip, lines_with_device, trips_at_once
 from wyeline_linter.rules.line_findings import about, amps_text
 from wyeline_linter.rules.registry import Rule
 from wyeline_linter.systems import Arrangement
@@ -19,11 +18,6 @@ from wyeline_linter.tables import Looked
 
 if TYPE_CHECKING:
     from wyeline_linter.view import View
-
-
-def fused(body: Body) -> bool:
-    """Whether its device is a gG fuse."""
-    return body.text("fuse") == "gG"
 
 
 @SLOW.also("study")

@@ -20,8 +20,7 @@ from wyeline_linter.protection.fault_loop import has_rcd, least_earth_a
 from wyeline_linter.protection.lines import Line, feeder_line
 from wyeline_linter.protection.trip import opens_from
 from wyeline_linter.rules.connection import clause_of
-from wyeline_linter.rules.fault_times import lines_with_device, trips_at_once
-from wyeline_linter.rules.fuse_times import fused
+from wyeline_linter.rules.fault_times import fused, lines_with_device, trips_at_once
 from wyeline_linter.rules.line_findings import about, amps_text
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.rules.residual_types import equipment_claims

@@ -21,6 +21,7 @@ from wyeline_linter.sizing.sharing import laid_beside
 from wyeline_linter.sizing.steps import Faults
 from wyeline_linter.sizing.tripping import tripping_of
 from wyeline_linter.sizing.writing import raceway_edit_of, raceway_for, rating_edit, trade_of, wires_text
+from wyeline_linter.systems import Arrangement
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
@@ -109,7 +110,8 @@ def _proposal(
         at = max(at, body.poles_span.end)
     device_text = ""
     if device is not None:
-        poles = f" {len(line.system.live_legs)}p" if line.system.frequency_hz else " 2p"
+        unearthed = line.system.earthing.arrangement is Arrangement.IT and wiring.neutral is not None
+        poles = f" {len(line.system.live_legs) + unearthed}p" if line.system.frequency_hz else " 2p"
         fuse = "" if device.kind != "fuse" else " fuse " + ("J" if not iec else "gG")
         device_text = f"{device.amps:g} A{poles}{fuse}"
     added = device_text
