@@ -201,3 +201,17 @@ def test_leaving_out_what_a_board_cannot_have_leaves_no_electrode_behind() -> No
         text = apply_edits(found.files.get("/m/model.wye").text, told.fixes[0].edits)
         assert "resistance 50 ohm" not in text
         assert "earthing TT" not in text
+
+
+def test_the_earth_of_an_inverter_hangs_on_the_electrode_of_the_board_that_it_delivers_to() -> None:
+    """An inverter that follows the grid brings no earth of a supply along, and makes no system whose metal parts would
+    want an electrode (IEC 60364-4-41 411.5.1, 60364-7-712, from memory)."""
+    text = SITE.format(source="earthing TT", board="", rcd=", rcd 30 mA", wires="4x6mm2 + PE 6mm2")
+    text = text.replace("rated 15 kA", "rated 15 kA, earthing TT, resistance 50 ohm").replace(" + PE 16mm2", "")
+    text += "inverter PV 400Y/230  5 kVA, limit 1.1 pu, grid-following\n"
+    text += "feeder PV -> HV  16 A 4p  5G4mm2 Cu XLPE  9 m method C\n"
+    told = {f.rule for f in Analysis("/m/model.wye", Files(lambda _: text), "/m").findings()}
+    assert not told & {"earth-beside-own-electrode", "own-electrode-unknown"}
+    brought = text.replace("4x16mm2 Cu", "5G16mm2 Cu")
+    told = {f.rule for f in Analysis("/m/model.wye", Files(lambda _: brought), "/m").findings()}
+    assert "earth-beside-own-electrode" in told

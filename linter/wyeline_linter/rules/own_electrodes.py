@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.earthing import own_electrode
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase, delete_phrase
+from wyeline_linter.network import follows_grid
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.line_findings import about, line_text, wires_fix
@@ -170,6 +171,8 @@ def earth_carried(view: View, line: Line) -> Iterator[Finding]:
     wiring, board = line.wiring, line.target
     if wiring.ground is None or board is None or not own_electrode(board):
         return
+    if follows_grid(line.source):
+        return  # what it earths hangs on the electrode of the board that it delivers to
     state = view.state(board.name)
     if state is None or not isinstance(state.system, Known):
         return
@@ -251,8 +254,11 @@ def electrode_of_system_unknown(view: View, maker: Equipment) -> Iterator[Findin
     if state is None or state.onward is None or not isinstance(state.system, Known) or maker.damaged:
         return
     tt = state.system.system.earthing.arrangement is Arrangement.TT
-    if not tt or state.onward.electrode_ohm is not None or state.onward.maker != maker.name:
+    if not tt or state.onward.electrode_ohm is not None or state.onward.maker != maker.name or follows_grid(maker):
         return
+    fed = [view.model.equipment.get(feeder.target.name) for feeder in view.feeders_out_of(maker.name)]
+    if fed and all(target is not None and own_electrode(target) for target in fed):
+        return  # each of these earths its metal parts itself
     yield UNKNOWN.finding(
         maker.place_of("earthing") if "earthing" in maker.statement.body.facts else maker.place,
         f"`{maker.name}` makes a TT system, and nothing tells the resistance of the electrode of the metal parts on it",

@@ -9,6 +9,7 @@ import pytest
 from wyeline_grammar.formatter import format_text
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
+from wyeline_linter.cli import main
 from wyeline_linter.commands.new import STARTERS
 
 EXAMPLES = Path(__file__).parents[3] / "grammar" / "examples"
@@ -49,10 +50,15 @@ def test_the_sites_are_clean_but_for_what_they_accept(path: str) -> None:
     assert [f.rule for f in analysis.findings() if f.allowed is not None]
 
 
-@pytest.mark.parametrize("basis", STARTERS)
-def test_the_starter_models_are_clean_and_set_in_columns(basis: str) -> None:
-    starter = EXAMPLES.parent / "wyeline_grammar" / STARTERS[basis]
+@pytest.mark.parametrize(("subject", "basis"), STARTERS)
+def test_the_starter_models_are_clean_and_set_in_columns(
+    subject: str, basis: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["new", str(tmp_path / "begun"), "--basis", basis, "--of", subject]) == 0
+    starter = tmp_path / "begun" / "site.wye"
+    assert f"next: wyeline check {starter}" in capsys.readouterr().out
     analysis = Analysis(str(starter), Files())
-    assert analysis.findings() == [] and analysis.view.basis == basis
+    assert analysis.all_findings() == [] and analysis.view.basis == basis
     text = starter.read_text("utf-8")
     assert format_text(text) == text
+    assert main(["new", str(tmp_path / "begun")]) == 2  # never over a file that is there
