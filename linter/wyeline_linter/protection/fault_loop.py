@@ -104,6 +104,7 @@ def _hot(study: StateStudy, line: Line) -> LineData:
         chosen=line.tables,
         case=Case.MIN,
         conduit=conduit_of(line.body.raceway, study.stuff_of),
+        frequency_hz=line.system.frequency_hz,
     )
 
 

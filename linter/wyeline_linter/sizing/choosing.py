@@ -6,6 +6,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from wyeline_linter.conductor_sizes import area_mm2
+from wyeline_linter.conductors import ConduitMaterial
 from wyeline_linter.grounding_conductors import protective_conductor
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.currents import Current, laid_with, line_voltage
@@ -94,10 +95,11 @@ def _drop(view: View, line: Line, current: Current, wiring: Wiring) -> Callable[
     amount = view.loads.counted(line.target.name).demand.va
     pf = amount.real / abs(amount) if abs(amount) else 1.0
     stuff = line.body.raceway.stuff if line.body.raceway is not None else ""
-    conduit = "steel" if stuff in METAL_RACEWAYS else "pvc"
+    conduit: ConduitMaterial = "steel" if stuff in METAL_RACEWAYS else "pvc"
     return drop_percent(
         line.tables, wiring.metal, amps=current.design_a, length_m=length, volts=line_voltage(line.system),
         legs=len(line.system.legs), pf=max(0.0, min(1.0, pf)), conduit=conduit,
+        frequency_hz=line.system.frequency_hz,
     )  # fmt: skip
 
 

@@ -7,7 +7,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from wyeline_linter.conductor_sizes import area_mm2, standard_sizes
-from wyeline_linter.conductors import Material
+from wyeline_linter.conductors import ConduitMaterial, Material
 from wyeline_linter.grounding_conductors import (
     bonding_jumper,
     equipment_ground,
@@ -383,16 +383,25 @@ def jumper_for(tables: Basis, metal: Material, found: Sized) -> Ground | NotList
 
 
 def drop_percent(
-    tables: Basis, metal: Material, *, amps: float, length_m: float, volts: float, legs: int, pf: float, conduit: str
+    tables: Basis,
+    metal: Material,
+    *,
+    amps: float,
+    length_m: float,
+    volts: float,
+    legs: int,
+    pf: float,
+    conduit: ConduitMaterial,
+    frequency_hz: float | None = None,
 ) -> Callable[[int, str], float | None]:
     """The hand formula's voltage drop in percent of ``volts`` for (sets, size) (NEC Chapter 9 Table 9; IEC Annex G)."""
     from wyeline_linter.conductors import impedance, service_impedance, voltage_drop_v
 
     def lost(sets: int, size: str) -> float | None:
         if tables.practice == "us":
-            z = impedance(tables, size, metal, temperature_c=75.0, conduit=conduit)  # type: ignore[arg-type]
+            z = impedance(tables, size, metal, temperature_c=75.0, conduit=conduit, frequency_hz=frequency_hz)
         else:
-            z = service_impedance(tables, size, metal)
+            z = service_impedance(tables, size, metal, frequency_hz)
         if isinstance(z, NotListed) or not volts:
             return None
         circuit = "three-phase" if legs == 3 else "two-wire"

@@ -72,7 +72,8 @@ def _loop_ohm(line: Line, sets: int, size: str, length_m: float) -> complex | No
     conduit = conduit_of(line.body.raceway, {})
     total = 0j
     for each in (size, ground):
-        found = per_length(line.tables, each, wiring.metal, conduit, wiring.insulation, Case.MIN)
+        hz = line.system.frequency_hz
+        found = per_length(line.tables, each, wiring.metal, conduit, wiring.insulation, Case.MIN, hz)
         if isinstance(found, NotListed):
             return None
         total += found.ohm(length_m, sets)

@@ -53,7 +53,7 @@ def _drop(
 ) -> BranchDrop | None:
     legs = tuple(dict.fromkeys(c for load in parts for c in load.pair if c != NEUTRAL))
     neutral = any(NEUTRAL in load.pair for load in parts)
-    data = wires_of(study, board, placed, len(legs), neutral=neutral)
+    data = wires_of(study, board, placed, len(legs), neutral=neutral, frequency_hz=system.frequency_hz)
     if data is None or data.leg is None:
         return None
     worst = max(parts, key=lambda load: abs(load.va))
@@ -82,6 +82,7 @@ def wires_of(
     legs: int,
     *,
     neutral: bool,
+    frequency_hz: float,
     case: Case = Case.FLOW,
 ) -> LineData | None:
     """The impedances of a circuit's wires; None where their length is not written.
@@ -104,12 +105,13 @@ def wires_of(
             chosen=study.view.tables,
             case=case,
             conduit=conduit_of(body.raceway, study.stuff_of),
+            frequency_hz=frequency_hz,
             length_m=length_m,
         )
 
     if length.assumed:
         return looked_up(length.number)
-    alike = (placed.circuit.sense, legs, neutral, case)
+    alike = (placed.circuit.sense, legs, neutral, case, frequency_hz)
     lengths = study.circuit_wires.get(alike)
     if lengths is None:
         lengths = study.circuit_wires[alike] = {1.0: looked_up(1.0)}

@@ -31,7 +31,8 @@ def end_fault_a(study: StateStudy, board: Equipment, placed: PlacedCircuit, *, l
     legs = tuple(dict.fromkeys(c for load in parts for c in load.pair if c != NEUTRAL))
     neutral = any(NEUTRAL in load.pair for load in parts)
     case = Case.MAX if largest else Case.MIN
-    data = wires_of(study, board, placed, len(legs), neutral=neutral, case=case)
+    hz = faults.built.system_at[bus.name].frequency_hz
+    data = wires_of(study, board, placed, len(legs), neutral=neutral, frequency_hz=hz, case=case)
     if data is None or data.leg is None:
         return None
     system, at_board = faults.built.system_at[bus.name], faults.at_bus(bus)

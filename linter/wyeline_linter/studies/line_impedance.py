@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import lru_cache, partial
 from typing import Literal, NamedTuple
 
 from wyeline_grammar.linking import Place
@@ -20,6 +20,8 @@ Conduit = Literal["pvc", "aluminum", "steel"]
 _STEEL = frozenset({"EMT", "RMC", "IMC", "steel", "GRC", "FMC", "LFMC"})
 _ALUMINIUM = frozenset({"RMC-AL", "ARC", "aluminum", "aluminium"})
 METAL_RACEWAYS = _STEEL | _ALUMINIUM
+PLAIN_HZ = 60.0
+"""Up to here the tables of either practice are turned from one to the other without a word."""
 
 
 class PerLength(NamedTuple):
@@ -29,6 +31,8 @@ class PerLength(NamedTuple):
     x_ohm_per_m: float
     rows: tuple[Looked[float], ...] = ()
     temperature_c: float | None = None
+    turned_hz: tuple[float, float] | None = None
+    """The frequency of the table and that of the system, where they differ."""
 
     def ohm(self, length_m: float, sets: int) -> complex:
         """The impedance of so many metres of parallel sets."""
@@ -131,17 +135,25 @@ def temperature_c(case: Case, practice: str, insulation: str | None) -> float:
 
 @lru_cache(maxsize=8192)
 def per_length(
-    chosen: Basis, size: str, material: Material, conduit: Conduit, insulation: str | None, case: Case
+    chosen: Basis,
+    size: str,
+    material: Material,
+    conduit: Conduit,
+    insulation: str | None,
+    case: Case,
+    frequency_hz: float,
 ) -> PerLength | NotListed:
-    """Table value of one conductor for a case."""
+    """Table value of one conductor for a case, at the frequency of its system."""
     if chosen.practice == "iec" and case in (Case.FLOW, Case.START):
-        found = tables.service_impedance(chosen, size, material)
+        found = tables.service_impedance(chosen, size, material, frequency_hz)
     else:
         at = temperature_c(case, chosen.practice, insulation)
-        found = tables.impedance(chosen, size, material, temperature_c=at, conduit=conduit)
+        found = tables.impedance(chosen, size, material, temperature_c=at, conduit=conduit, frequency_hz=frequency_hz)
     if isinstance(found, NotListed):
         return found
-    return PerLength(found.r_ohm_per_km / 1000, found.x_ohm_per_km / 1000, found.looked, found.temperature_c)
+    base = tables.table_hz(chosen)
+    turned = (base, frequency_hz) if frequency_hz and frequency_hz != base else None
+    return PerLength(found.r_ohm_per_km / 1000, found.x_ohm_per_km / 1000, found.looked, found.temperature_c, turned)
 
 
 def line_data(
@@ -154,6 +166,7 @@ def line_data(
     chosen: Basis | None,
     case: Case,
     conduit: Conduit,
+    frequency_hz: float,
     length_m: float | None = None,
     length_needed: str = "its length, such as `30 m`",
 ) -> LineData:
@@ -167,12 +180,17 @@ def line_data(
         missing.append(Missing(Lack.LENGTH, key, f"the length of `{key}` is not written", place, length_needed))
     elif "length" in body.facts and body.facts["length"].assumed:
         assumed.append(Assumption(key, f"the length of `{key}`", place, written=True, length_m=length))
-    found = _per_leg(body, key, place, wires, chosen, case, conduit)
+    look = partial(_per_size, wires, chosen, case, conduit, frequency_hz)
+    found = _per_leg(body, key, place, wires, chosen, look)
     leg = None if isinstance(found, Missing) else found
     if isinstance(found, Missing):
         missing.append(found)
     elif found.rows and wires is not None and wires.material_assumed:
         assumed.append(Assumption(key, f"copper, as no metal is written for `{key}`", place))
+    if leg is not None and leg.turned_hz is not None and frequency_hz > PLAIN_HZ:
+        base, here = leg.turned_hz
+        text = f"wires of `{key}` at {here:g} Hz by their table for {base:g} Hz: reactance in proportion, skin effect"
+        assumed.append(Assumption(key, f"{text} of a single round wire, nothing for its neighbours or steel", place))
     sets = conductors.sets if conductors is not None else 1
     z_leg = z_neutral = z_protective = None
     if leg is not None and length is not None:
@@ -180,7 +198,7 @@ def line_data(
         if wires is not None:
             sizes = wires.neutral if neutral else None, wires.protective
             z_neutral, z_protective = (
-                z_leg if size == wires.leg else _other(size, wires, chosen, case, conduit, length) for size in sizes
+                z_leg if size == wires.leg else _other(look(size), length, wires.sets) for size in sizes
             )
         elif body.number("resistance") is not None:
             # Without sizes but with ohms written, every conductor of the run has those ohms (busway practice).
@@ -192,14 +210,22 @@ def line_data(
     return LineData(z_leg, z_neutral, z_protective, pen, length, sets, leg, tuple(missing), tuple(assumed))
 
 
+def _per_size(
+    wires: Wires | None, chosen: Basis | None, case: Case, conduit: Conduit, frequency_hz: float, size: str | None
+) -> PerLength | NotListed | None:
+    """Table value of a size in these wires; None where there is no size or no table."""
+    if wires is None or chosen is None or size is None:
+        return None
+    return per_length(chosen, size, wires.material, conduit, wires.insulation, case, frequency_hz)
+
+
 def _per_leg(
     body: Body,
     key: str,
     place: Place,
     wires: Wires | None,
     chosen: Basis | None,
-    case: Case,
-    conduit: Conduit,
+    look: Callable[[str], PerLength | NotListed | None],
 ) -> PerLength | Missing:
     """R and X of a leg as written, what is not written by the tables; else what is missing."""
     own_r, own_x = body.number("resistance"), body.number("reactance")
@@ -209,10 +235,10 @@ def _per_leg(
     if wires is None:
         text = f"no conductors are written for `{key}`"
         return Missing(Lack.IMPEDANCE, key, text, place, f"the conductors, or {needed}")
-    if chosen is None:
+    looked = look(wires.leg)
+    if looked is None or chosen is None:
         text = f"the project names no basis, so no table gives the resistance of `{key}`"
         return Missing(Lack.IMPEDANCE, key, text, place, f"`basis`, or {needed}")
-    looked = per_length(chosen, wires.leg, wires.material, conduit, wires.insulation, case)
     if isinstance(looked, NotListed):
         return Missing(Lack.IMPEDANCE, key, f"the resistance of `{key}`: {looked.reason}", place, needed)
     if own_r is None and own_x is None:
@@ -223,11 +249,6 @@ def _per_leg(
     )
 
 
-def _other(
-    size: str | None, wires: Wires, chosen: Basis | None, case: Case, conduit: Conduit, length_m: float
-) -> complex | None:
+def _other(found: PerLength | NotListed | None, length_m: float, sets: int) -> complex | None:
     """Ohms of a neutral or protective conductor of another size than the legs; None where it is not there or known."""
-    if size is None or chosen is None:
-        return None
-    found = per_length(chosen, size, wires.material, conduit, wires.insulation, case)
-    return None if isinstance(found, NotListed) else found.ohm(length_m, wires.sets)
+    return found.ohm(length_m, sets) if isinstance(found, PerLength) else None

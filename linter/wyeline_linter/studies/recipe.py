@@ -138,5 +138,6 @@ def line_of(at: LineAt, tables: Basis | None, case: Case, stuff_of: Mapping[str,
         chosen=None if busway else tables,
         case=case,
         conduit="pvc" if busway else conduit_of(body.raceway, stuff_of),
+        frequency_hz=at.system.frequency_hz,
         length_m=at.length_m,
     )

@@ -221,8 +221,10 @@ def _line_inputs(view: View, data: LineData, feeder: Feeder | None) -> list[Inpu
         inputs += [looked_up("", "read in", row) for row in per.rows[:2]]
         at = f" at {per.temperature_c:g} degC" if per.temperature_c is not None else ""
         per_unit = f"ohm/1000 {unit}" if unit == "ft" else "ohm/km"
-        inputs.append(derived("r", f"resistance of one conductor{at}", 1000 * per.r_ohm_per_m / one_m, per_unit))
-        inputs.append(derived("x", "reactance of one conductor", 1000 * per.x_ohm_per_m / one_m, per_unit))
+        base, here = per.turned_hz or (None, None)
+        skin, turned = (f"skin effect of {here:g} Hz", f"times {here:g} / {base:g} Hz") if here and base else ("", "")
+        inputs.append(derived("r", f"resistance of one conductor{at}", 1000 * per.r_ohm_per_m / one_m, per_unit, skin))
+        inputs.append(derived("x", "reactance of one conductor", 1000 * per.x_ohm_per_m / one_m, per_unit, turned))
     return inputs
 
 
