@@ -292,6 +292,8 @@ class _StatementReader:
         try:
             return m.SystemRef(parse_voltage(token.text), None, self._span(token))
         except NotationError as error:
+            from wyeline_grammar.value_problems import voltage_problem  # only problems need it
+
             self.problems.append(voltage_problem(error, token, self.row, self.line.head))
             self.damaged = True
             return m.SystemRef(None, None, self._span(token))
@@ -479,30 +481,3 @@ _READERS: dict[str, Callable[[_StatementReader], m.Statement]] = {
     "scenario": _StatementReader._scenario,
     "expect": _StatementReader._expect,
 }
-
-
-def voltage_problem(error: NotationError, token: Token, row: int, head: Sequence[Token] = ()) -> Problem:
-    """A voltage notation that reads as none or as several systems, with the spellings it may mean; of a transformer
-    without an arrow it may be both sides."""
-    meant, message = tuple(error.suggestions), str(error)
-    if head and head[0].text == "transformer" and all(t.kind != "ARROW" for t in head):
-        from wyeline_grammar.slip_fixes import two_sides  # only problems need it
-
-        first, _, second = token.text.partition("/")
-        sides = two_sides(first, second) if first.isdigit() and second.isdigit() else ()
-        if sides:
-            meant, message = sides, f"`{token.text}` reads as one voltage; the two sides are written `{sides[0]}`"
-    return Problem(
-        "voltage-notation-unclear",
-        message,
-        row,
-        token.start,
-        token.end,
-        found=token.text,
-        needed="one of " + ", ".join(f"`{s}`" for s in meant) if meant else "a voltage",
-        why="The notation decides how many wires arrive and what lies between them; word order must not.",
-        change="Write the notation of the system you mean.",
-        remedies=tuple(
-            Remedy(f"Write `{s}`", (TextEdit(row, token.start, token.end, s),), len(meant) == 1) for s in meant
-        ),
-    )

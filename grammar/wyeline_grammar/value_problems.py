@@ -1,8 +1,9 @@
-"""The words of what is wrong with the value behind a key: found, needed, why, what to change."""
+"""The words of what is wrong with a value, behind a key or as a voltage: found, needed, why, what to change."""
 
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from wyeline_grammar.attribute_types import Accept, Use
 from wyeline_grammar.attributes import (
@@ -16,8 +17,9 @@ from wyeline_grammar.attributes import (
 from wyeline_grammar.model import Value
 from wyeline_grammar.notation import NotationError
 from wyeline_grammar.out_of_place import short_phrase, swap, within
-from wyeline_grammar.problems import Problem, Remedy
+from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.quantities import format_number, parse_number, parse_quantity
+from wyeline_grammar.syntax import Token
 from wyeline_grammar.units import DIMENSIONS, UNITS
 
 
@@ -287,3 +289,30 @@ def _other_spelling(use: Use, kind: str, text: str) -> tuple[Remedy, ...]:
     family = [word for word in folded if heads[word] in meant]
     near = [folded[word] for word in get_close_matches(bare.casefold(), family, n=3, cutoff=0.3)]
     return tuple(swap(f"Write `{word}`", 1, word) for word in near)
+
+
+def voltage_problem(error: NotationError, token: Token, row: int, head: Sequence[Token] = ()) -> Problem:
+    """A voltage notation that reads as none or as several systems, with the spellings it may mean; of a transformer
+    without an arrow it may be both sides."""
+    meant, message = tuple(error.suggestions), str(error)
+    if head and head[0].text == "transformer" and all(t.kind != "ARROW" for t in head):
+        from wyeline_grammar.slip_fixes import two_sides  # few problems need it
+
+        first, _, second = token.text.partition("/")
+        sides = two_sides(first, second) if first.isdigit() and second.isdigit() else ()
+        if sides:
+            meant, message = sides, f"`{token.text}` reads as one voltage; the two sides are written `{sides[0]}`"
+    return Problem(
+        "voltage-notation-unclear",
+        message,
+        row,
+        token.start,
+        token.end,
+        found=token.text,
+        needed="one of " + ", ".join(f"`{s}`" for s in meant) if meant else "a voltage",
+        why="The notation decides how many wires arrive and what lies between them; word order must not.",
+        change="Write the notation of the system you mean.",
+        remedies=tuple(
+            Remedy(f"Write `{s}`", (TextEdit(row, token.start, token.end, s),), len(meant) == 1) for s in meant
+        ),
+    )

@@ -12,7 +12,6 @@ import math
 import pytest
 from load_models import analysed, viewed
 
-from wyeline_linter.analysis import View
 from wyeline_linter.load_figures import load_figures
 from wyeline_linter.loads.sheets import load_figure
 from wyeline_linter.protection.ampacities import bounds
@@ -20,6 +19,7 @@ from wyeline_linter.protection.currents import current_of, laid_with
 from wyeline_linter.protection.lines import feeder_line
 from wyeline_linter.sizing.lines import Proposal, size_feeder
 from wyeline_linter.tables import NotListed
+from wyeline_linter.view import View
 
 IEC = """project "Quarry"
   basis iec
