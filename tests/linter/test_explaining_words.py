@@ -81,7 +81,11 @@ def test_a_model_alone_is_no_unknown_word(tmp_path: Path, capsys: pytest.Capture
 
 
 def test_two_words_that_nothing_is_called_by_are_no_missing_file(capsys: pytest.CaptureFixture[str]) -> None:
-    for words, nearest in ((["varnished", "busway"], "busway"), (["kitchen", "hood"], "kitchen"), (["qqqq", "zzzz"], "")):
+    for words, nearest in (
+        (["varnished", "busway"], "busway"),
+        (["kitchen", "hood"], "kitchen"),
+        (["qqqq", "zzzz"], ""),
+    ):
         assert main(["explain", *words]) == 2
         said = capsys.readouterr().err
         assert said.startswith(f"wyeline: no rule and no word is called `{' '.join(words)}`.")
