@@ -9,7 +9,7 @@ from __future__ import annotations
 import enum
 import re
 import textwrap
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
 from wyeline_linter.reasons import merge_reasons as merge_reasons
@@ -241,9 +241,26 @@ def _step_lines(steps: Sequence[Step], values: dict[str, float | str | None]) ->
 def _wrapped(text: str, width: int) -> list[str]:
     """A text in lines of at most ``width``; a longer word is not broken. Where it fits, as most do, it is a line as it
     is."""
-    if 0 < len(text) <= width and text.isprintable() and text[-1] != " ":
+    plain = text != "" and text.isprintable() and text[-1] != " "
+    if plain and len(text) <= width:
         return [text]
+    if plain and text[0] != " " and "  " not in text:
+        return list(_filled(text, width))
     return textwrap.wrap(text, width, break_long_words=False, break_on_hyphens=False)
+
+
+def _filled(text: str, width: int) -> Iterator[str]:
+    """A text of single blanks as ``textwrap`` would fill it, at a small part of its time."""
+    start = 0
+    while len(text) - start > width:
+        end = text.rfind(" ", start, start + width + 1)
+        if end < 0:
+            end = text.find(" ", start)
+        if end < 0:
+            break
+        yield text[start:end]
+        start = end + 1
+    yield text[start:]
 
 
 def _step_text(step: Step, values: Mapping[str, float | str | None]) -> str:

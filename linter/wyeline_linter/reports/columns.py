@@ -106,15 +106,12 @@ class TableKind:
     title: str
     doc: str
     columns: tuple[Column, ...]
+    keys: tuple[str, ...] = field(init=False)
 
     def __post_init__(self) -> None:
-        keys = [c.key for c in self.columns]
-        if len(set(keys)) != len(keys):
+        object.__setattr__(self, "keys", tuple(c.key for c in self.columns))
+        if len(set(self.keys)) != len(self.keys):
             raise ValueError(f"table {self.name} has two columns of one key")
-
-    @property
-    def keys(self) -> tuple[str, ...]:
-        return tuple(c.key for c in self.columns)
 
 
 class Row(NamedTuple):

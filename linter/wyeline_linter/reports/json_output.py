@@ -21,6 +21,7 @@ from wyeline_linter.outputs.shapes_of_report import (
 from wyeline_linter.reports.columns import Cell, Column, Row, Table, TableKind
 from wyeline_linter.reports.package import Package
 
+_in_a_line = json.JSONEncoder(ensure_ascii=False, allow_nan=False).encode
 _DOWN_TO_ROWS = 6
 """How many levels are laid out in lines: report, states, state, tables, table, rows."""
 
@@ -126,13 +127,13 @@ def _value(cell: Cell) -> CellValue:
 def _laid_out(value: Any, levels: int, break_: str) -> Iterator[str]:
     """JSON with so many levels in lines of their own, and all that lies deeper in the line of what holds it."""
     if levels == 0 or not value or not isinstance(value, dict | list):
-        yield json.dumps(value, ensure_ascii=False, allow_nan=False)
+        yield _in_a_line(value)
         return
     inner, mark = break_ + " ", ("{", "}") if isinstance(value, dict) else ("[", "]")
     yield mark[0]
     for at, one in enumerate(value):
         yield f"{',' if at else ''}{inner}"
         if isinstance(value, dict):
-            yield f"{json.dumps(one, ensure_ascii=False)}: "
+            yield f"{_in_a_line(one)}: "
         yield from _laid_out(value[one] if isinstance(value, dict) else one, levels - 1, inner)
     yield f"{break_}{mark[1]}"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from wyeline_linter.reports.columns import Row, Table, footnote, reasons_below
 from wyeline_linter.reports.since import MARK
@@ -61,6 +62,7 @@ def _filled(table: Table, at: int) -> bool:
     return any(row.cells[at].value not in (None, "") or row.cells[at].unknown for row in (*table.rows, *table.totals))
 
 
+@lru_cache(maxsize=1 << 14)  # tables say the same over and over: tags, wires, volts
 def escaped(text: str) -> str:
     """Text that Markdown shows as it is, on one line; what stands between backticks stays code."""
     parts = " ".join(text.split()).split("`")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from itertools import pairwise
 
-from wyeline_linter.reports.diagram.components import components_of, in_rows
+from wyeline_linter.reports.diagram.components import components_of, in_rows, taken_in_rows
 from wyeline_linter.reports.diagram.glyphs import PORT_MM, TWO_INPUTS, Practice, device_glyph, node_glyph
 from wyeline_linter.reports.diagram.labels import Block
 from wyeline_linter.reports.diagram.layering import Levels, levels_of
@@ -52,24 +52,43 @@ def _plan(sketch: Sketch, sunken: bool) -> _Plan:
 class Drawing:
     """A sketch with its levels and order found, ready to be drawn with more or less narrow columns."""
 
-    def __init__(self, sketch: Sketch, practice: Practice = "us") -> None:
-        self._practice = practice
-        self._plans: list[_Plan] = []
-        for part in components_of(sketch):
-            plans = (_plan(part, sunken) for sunken in (False, True))
-            best = next(plans)
-            if best.crossings:
-                best = min(best, next(plans), key=lambda plan: plan.crossings)
-            self._plans.append(best)
+    def __init__(self, sketch: Sketch, practice: Practice = "us", known: dict[Sketch, Planned] | None = None) -> None:
+        """``known`` keeps what hangs together for other sketches that it stands in, too."""
+        known = known if known is not None else {}
+        self._parts = [
+            known.get(part) or known.setdefault(part, Planned(part, practice)) for part in components_of(sketch)
+        ]
 
     def picture(self, upright_from: int = UPRIGHT_FROM) -> Picture:
         """One picture as large as it needs. A board with ``upright_from`` end loads or more gets narrow columns."""
-        return in_rows([self._draw(plan, upright_from) for plan in self._plans])
+        return in_rows([part.placed(upright_from).picture() for part in self._parts])
 
-    def _draw(self, plan: _Plan, upright_from: int) -> Picture:
-        shapes = shapes_of(plan.sketch, plan.graph, self._practice, upright_from)
-        places = Placing(plan.sketch, plan.graph, shapes, plan.order).places()
-        return _Draughtsman(plan.sketch, plan.graph, shapes, plan.order, places, self._practice).picture()
+    def size(self, upright_from: int = UPRIGHT_FROM) -> tuple[float, float]:
+        """The width and the height of that picture, without drawing it."""
+        return taken_in_rows([part.placed(upright_from) for part in self._parts])
+
+
+class Planned:
+    """What hangs together with its levels and order, set in its places once for each number of narrow columns."""
+
+    def __init__(self, sketch: Sketch, practice: Practice) -> None:
+        self._practice = practice
+        plans = (_plan(sketch, sunken) for sunken in (False, True))
+        best = next(plans)
+        if best.crossings:
+            best = min(best, next(plans), key=lambda plan: plan.crossings)
+        self._plan = best
+        self._placed: dict[int, _Draughtsman] = {}
+
+    def placed(self, upright_from: int) -> _Draughtsman:
+        found = self._placed.get(upright_from)
+        if found is None:
+            plan = self._plan
+            shapes = shapes_of(plan.sketch, plan.graph, self._practice, upright_from)
+            places = Placing(plan.sketch, plan.graph, shapes, plan.order).places()
+            found = _Draughtsman(plan.sketch, plan.graph, shapes, plan.order, places, self._practice)
+            self._placed[upright_from] = found
+        return found
 
 
 class _Draughtsman:
@@ -84,15 +103,15 @@ class _Draughtsman:
     ) -> None:
         self._sketch, self._graph, self._shapes, self._order = sketch, graph, shapes, order
         self._places, self._practice = places, practice
-        self._edges = {e.id: e for e in sketch.edges}
-        self._parts = {("edge", e.id): Part(e.id, True) for e in sketch.edges}
-        self._parts.update({("node", n.id): Part(n.id, False) for n in sketch.nodes})
         self._y: list[float] = []
         self._tracks: dict[int, float] = {}
-        self._height = 0.0
+        self.width, self.height = places.width, 0.0
+        self._set_heights()
 
     def picture(self) -> Picture:
-        self._set_heights()
+        self._edges = {e.id: e for e in self._sketch.edges}
+        self._parts = {("edge", e.id): Part(e.id, True) for e in self._sketch.edges}
+        self._parts.update({("node", n.id): Part(n.id, False) for n in self._sketch.nodes})
         for item in self._graph.items:
             form = self._shapes.items[item.index].form
             if form is Form.BAR:
@@ -104,7 +123,7 @@ class _Draughtsman:
         self._draw_lines()
         for edge, a, b in self._graph.side_ties:
             self._draw_side_tie(edge, a, b)
-        return Picture(tuple(self._parts.values()), self._places.width, self._height)
+        return Picture(tuple(self._parts.values()), self.width, self.height)
 
     # Heights.
 
@@ -126,7 +145,7 @@ class _Draughtsman:
             for jog, track in tracks.items():
                 self._tracks[jog] = lowest + (track + 0.5) * _TRACK_MM
             cursor = lowest + (max(tracks.values(), default=-1) + 1) * _TRACK_MM
-            self._height = cursor
+            self.height = cursor
 
     def _room_above(self, item: int) -> float:
         shape = self._shapes.items[item]

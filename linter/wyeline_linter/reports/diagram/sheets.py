@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from wyeline_linter.reports.diagram.drawing import UPRIGHT_FROM, Drawing
+from wyeline_linter.reports.diagram.drawing import UPRIGHT_FROM, Drawing, Planned
 from wyeline_linter.reports.diagram.glyphs import Practice
 from wyeline_linter.reports.diagram.papers import A3, SheetSize
 from wyeline_linter.reports.diagram.picture import Picture
@@ -53,20 +53,23 @@ _UPRIGHT = (UPRIGHT_FROM, 6)
 
 def sheets_of(sketch: Sketch, title: TitleBlock, size: SheetSize = A3, practice: Practice = "us") -> SheetSet:
     """Draw the sketch on as many sheets as it needs. The same input gives the same bytes."""
-    seen: dict[Sketch, tuple[Picture, float] | None] = {}
+    known: dict[Sketch, Planned] = {}
+    seen: dict[Sketch, bool] = {}
     rooms, least = _rooms(size, title), size.least_scale
 
     def fits(part: Sketch) -> bool:
         if part not in seen:
-            made = None if _too_much(part, rooms, practice, least) else _drawn(part, rooms, practice, least)
-            seen[part] = made if made is not None and made[1] >= least else None
-        return seen[part] is not None
+            too_much = _too_much(part, rooms, practice, least)
+            seen[part] = not too_much and _set(Drawing(part, practice, known), rooms, least)[1] >= least
+        return seen[part]
 
     parts = split(sketch, fits)
     count = len(parts.sketches)
     made = []
     for at, (part, heads) in enumerate(zip(parts.sketches, parts.heads, strict=True), 1):
-        picture, scale = seen.get(part) or _drawn(part, rooms, practice, least)
+        drawing = Drawing(part, practice, known)
+        upright_from, scale = _set(drawing, rooms, least)
+        picture = drawing.picture(upright_from)
         svg = _sheet_svg(part, picture, scale, title, size, (at, count, heads), symbols_of(part, picture, practice))
         made.append(Sheet(at, count, heads, part, picture, scale, svg))
     return SheetSet(tuple(made), parts.references)
@@ -78,15 +81,14 @@ def _too_much(sketch: Sketch, rooms: Sequence[_Room], practice: Practice, scale:
     return all(least > (room.width / scale + GAP_MM) * room.height / scale for room in rooms)
 
 
-def _drawn(sketch: Sketch, rooms: Sequence[_Room], practice: Practice, least: float) -> tuple[Picture, float]:
-    """The picture with turned words as late as possible, and the scale at which it fits the sheet."""
-    drawing = Drawing(sketch, practice)
-    best: tuple[Picture, float] | None = None
+def _set(drawing: Drawing, rooms: Sequence[_Room], least: float) -> tuple[int, float]:
+    """From how many end loads on words are turned, as late as possible, and the scale at which that fits the sheet."""
+    best: tuple[int, float] | None = None
     for upright_from in _UPRIGHT:
-        picture = drawing.picture(upright_from)
-        scale = max(room.scale(picture, least) for room in rooms)
+        size = drawing.size(upright_from)
+        scale = max(room.scale(size, least) for room in rooms)
         if best is None or scale > best[1]:
-            best = (picture, scale)
+            best = (upright_from, scale)
         if scale >= least:
             break
     assert best is not None
@@ -99,11 +101,10 @@ class _Room(NamedTuple):
     width: float
     height: float
 
-    def scale(self, picture: Picture, least: float) -> float:
+    def scale(self, size: tuple[float, float], least: float) -> float:
         """How large a picture may be drawn in it, where it is not to be smaller than ``least``."""
-        return min(
-            max(_MOST_SCALE, least), self.width / max(picture.width, 1.0), self.height / max(picture.height, 1.0)
-        )
+        width, height = size
+        return min(max(_MOST_SCALE, least), self.width / max(width, 1.0), self.height / max(height, 1.0))
 
 
 def _rooms(size: SheetSize, title: TitleBlock) -> tuple[_Room, ...]:
@@ -125,7 +126,7 @@ def _sheet_svg(
     symbols: tuple[Symbol, ...],
 ) -> str:
     at, count, heads = place
-    room = max(_rooms(size, title), key=lambda room: room.scale(picture, size.least_scale))
+    room = max(_rooms(size, title), key=lambda room: room.scale((picture.width, picture.height), size.least_scale))
     left = EDGE_MM + _PADDING_MM + (room.width - picture.width * scale) / 2
     # A drawing lower than the sheet hangs in its upper third, as one hangs a picture.
     top = EDGE_MM + _PADDING_MM + (room.height - picture.height * scale) / 3
