@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from wyeline_grammar import circuit_descriptions, heads, heads_in_words, memo
-from wyeline_grammar.expectation import PHRASE_STARTS, message, needed_here
+from wyeline_grammar.expectation import PHRASE_STARTS
 from wyeline_grammar.memo import Failure, Kinds
 from wyeline_grammar.problems import Problem, Remedy, TextEdit
 from wyeline_grammar.slip import Slip
@@ -19,18 +19,16 @@ from wyeline_grammar.slips import SLIPS
 from wyeline_grammar.spelling import nearest
 from wyeline_grammar.syntax import Line, Phrase, Token
 from wyeline_grammar.tokens import cut, is_statement
-from wyeline_grammar.unfinished import carried_on
+from wyeline_grammar.unfinished import begun
+from wyeline_grammar.unread_words import LONGEST_MENDED, misspelt, short, unfinished_word, unreadable
 
-UNREADABLE, KNOWN_SLIP = "unreadable-line", "known-slip"
+KNOWN_SLIP = "known-slip"
 
 _MOST_MENDED = 8
 """How many slips of one line are mended to find out what it means."""
 _NEAR = 5
 _WORD_BY_WORD = frozenset({"trade-word", "keyword-case"})
 """Slips of a single word, which may be one of a description."""
-_LONGEST_MENDED = 2_000
-"""Longer lines are no slip of the pen; they get the general message."""
-
 _HEAD_FORMS = {
     "WYE": "wye",
     "PROJECT": "project",
@@ -91,7 +89,7 @@ def _diagnose(
     """The problem, and the one edit that surely mends it, if there is one: (text, start, end, new text)."""
     wrong = tokens[stop.at] if stop.at < len(tokens) else None
     place = Place(text, tokens, statement, wrong, stop.expected)
-    if len(text) <= _LONGEST_MENDED:
+    if len(text) <= LONGEST_MENDED:
         headed = heads_in_words.meant(place) or heads.meant(place)
         if headed is not None:
             return headed
@@ -110,14 +108,17 @@ def _diagnose(
             sure_words = [w for d, w in near if d == 1 and _leads_further(place, wrong.start, wrong.end, w)]
             if len(sure_words) == 1:
                 word = sure_words[0]
-                return _misspelt(wrong, (word,), place, True), (text, wrong.start, wrong.end, word)
+                return misspelt(wrong, (word,), place, True), (text, wrong.start, wrong.end, word)
+            unfinished = begun(text, tokens, statement, wrong, stop.expected)
+            if unfinished:
+                return unfinished_word(wrong, unfinished, place), None
             if near:
                 words = tuple(sure_words or [w for _, w in near])[:3]
-                return _misspelt(wrong, words, place, False), None
+                return misspelt(wrong, words, place, False), None
         described = circuit_descriptions.last_resort(place)
         if described is not None and _leads_on(place, described):
             return described, None
-    return _unreadable(place, stop), None
+    return unreadable(place, stop), None
 
 
 def _find_slip(place: Place) -> tuple[Slip, Match, tuple[str, ...]] | None:
@@ -205,8 +206,8 @@ def _slip_problem(slip: Slip, match: Match, options: tuple[str, ...], place: Pla
     titles = [_title(written, option, place) for option in options]
     words = {
         **match.groupdict(),
-        "wrong": _short(wrong),
-        "right": _short(right if len(options) < 2 else "` or `".join(o.strip() for o in options)),
+        "wrong": short(wrong),
+        "right": short(right if len(options) < 2 else "` or `".join(o.strip() for o in options)),
     }
     besides = f"`{slip.besides.format(**words)}`" if slip.besides else ""
     return Problem(
@@ -240,107 +241,10 @@ _INDENT = {True: "a line that starts with a blank", False: "a line that starts i
 
 def _title(old: str, new: str, place: Place) -> str:
     if new.strip():
-        return f"Write `{_short(new.strip())}`"
+        return f"Write `{short(new.strip())}`"
     if old.strip():
         return f"Leave out `{old.strip(_APART)}`"
     return "Indent the line" if place.statement else "Move the line to the first column"
-
-
-def _misspelt(wrong: Token, words: tuple[str, ...], place: Place, sure: bool) -> Problem:
-    listed = " or ".join(f"`{word}`" for word in words)
-    typed = place.text[wrong.start : wrong.end]
-    return Problem(
-        rule=UNREADABLE,
-        message=f"`{typed}` is no word of the language here; the nearest is {listed}",
-        line=0,
-        start=wrong.start,
-        end=wrong.end,
-        found=f"`{typed}`",
-        needed=needed_here(place.expected),
-        why="Only listed words can stand here, and none is guessed.",
-        change=f"Write {listed}",
-        remedies=tuple(Remedy(f"Write `{word}`", (TextEdit(0, wrong.start, wrong.end, word),), sure) for word in words),
-    )
-
-
-def _unreadable(place: Place, stop: Failure) -> Problem:
-    """The general message: what was found, and what could stand there."""
-    wrong = place.wrong
-    before = _typed(place.text, place.tokens[stop.at - 1]) if stop.at else ""
-    typed = _typed(place.text, wrong) if wrong else ""
-    says, why = message(typed, wrong, before, stop.expected)
-    needed = needed_here(stop.expected)
-    if place.tokens[0].kind == "ALLOW" and "TEXT" in stop.expected:
-        needed = "the reason, in quotes"
-        says = f"`{before}` needs its reason behind it, in quotes"
-        why = "Who reads the finding later must see why it was accepted."
-    if place.tokens[0].kind == "ISSUE" and "KEY" in stop.expected:
-        needed = "a day such as `2026-03-02`, what it is for in quotes, or who `drawn` or `checked` it"
-        says = f"`{typed}` is none of what stands on an issue: {needed}"
-    shown = wrong or place.tokens[-1]
-    remedies: tuple[Remedy, ...] = ()
-    change = f"Write {needed} behind `{before}`"
-    more = carried_on(place.text, place.tokens, place.statement, stop.expected) if wrong is None else None
-    if more is not None:
-        needed, example = more
-        says = f"the line ends too early: behind `{before}` comes {needed}, as in `{example}`"
-        change = f"Go on with {needed}, as in `{example}`"
-    if wrong:
-        if says.startswith(f"`{before}` needs its value"):
-            _, example = carried_on(place.text, place.tokens[: stop.at], place.statement, stop.expected) or ("", "")
-            needed = f"a value, as in `{example}`" if example else needed
-        change = f"Write {needed}{', ' if 'as in' in needed else ' '}in place of `{typed}`"
-        if "bare number" in says:
-            change = f"Write the unit behind `{typed}`, or the keyword that it belongs to in front of it"
-        elif wrong.kind in ("NAME", "PLAIN") and stop.expected >= PHRASE_STARTS:
-            change = f"Write a word of the language in place of `{typed}`; a description stands in quotes"
-        if len(place.text) <= _LONGEST_MENDED and _parses(place.text[: wrong.start] + place.text[wrong.end :]):
-            edit = TextEdit(0, wrong.start, wrong.end, "")
-            remedies = (Remedy(f"Leave out `{typed}`", (edit,), sure=False),)
-            change += ", or leave it out"
-        if wrong.kind == "NUMBER" and len(place.text) <= _LONGEST_MENDED and _runs_somewhere(place):
-            edits = [TextEdit(0, wrong.end, wrong.end, f" {unit}") for unit in ("m", "ft")]
-            as_length = [e for e in edits if _parses(place.text[: e.start] + e.text + place.text[e.start :])]
-            remedies = (*(Remedy(f"Write `{typed}{e.text}`", (e,), sure=False) for e in as_length), *remedies)
-        if wrong.kind == "NUMBER" and len(place.text) <= _LONGEST_MENDED:
-            remedies = (*_number_meant(place, wrong, place.tokens[stop.at - 1]), *remedies)
-    found = f"`{typed}`" if wrong else "the end of the line"
-    return Problem(UNREADABLE, says, 0, shown.start, shown.end, found, needed, why, change, remedies)
-
-
-def _number_meant(place: Place, wrong: Token, before: Token) -> Iterator[Remedy]:
-    """What a bare number is where a line has one gap for it: the end of a name, or the rating of a feeder's device."""
-    text, tokens = place.text, place.tokens
-    typed = _typed(text, wrong)
-    if tokens[0].kind == "KIND" and before is tokens[1] and before.kind == "NAME":
-        edit = TextEdit(0, before.end, wrong.start, "-")
-        if _parses(text[: edit.start] + edit.text + text[edit.end :]):
-            yield Remedy(f"Write `{_typed(text, before)}-{typed}`", (edit,), sure=False)
-    rated = any(t.kind == "RUN" or (t.kind == "QUANTITY" and t.text.endswith("A")) for t in tokens)
-    if tokens[0].kind == "FEEDER" and not rated:
-        edit = TextEdit(0, wrong.end, wrong.end, " A")
-        if _parses(text[: edit.start] + edit.text + text[edit.end :]):
-            yield Remedy(f"Write `{typed} A`", (edit,), sure=False)
-
-
-def _runs_somewhere(place: Place) -> bool:
-    """Whether the line has wires of which no length is written yet."""
-    tokens = place.tokens
-    wires = any(token.kind == "RUN" for token in tokens) and (not place.statement or tokens[0].kind == "FEEDER")
-    return wires and not any(t.kind == "QUANTITY" and t.text.endswith(("m", "ft")) for t in tokens)
-
-
-def _typed(text: str, token: Token) -> str:
-    return _short(text[token.start : token.end].strip())
-
-
-def _short(typed: str) -> str:
-    return typed if len(typed) <= 60 else typed[:57] + "..."
-
-
-def _parses(text: str) -> bool:
-    kinds, _, _ = cut(text)
-    return bool(kinds) and isinstance(memo.shape(kinds, is_statement(text)), memo.Recipe)
 
 
 # --- what stays usable ------------------------------------------------------------------------------------------------

@@ -75,6 +75,14 @@ CONDUITS: tuple[Slip, ...] = (
         "feeder MSB -> LP-5  3#8 Cu  30 m  in 3/4 inch EMT",
     ),
     Slip(
+        "metric-designator-without-unit",
+        whole(rf"(?P<opened>in{BB})(?P<size>16|21|27|35|41|53|63|78|91|103|129|155){BB}(?P<kind>{RACEWAYS}|conduit)"),
+        lambda match, _: f"in {match['size']} mm {match['kind']}",
+        "A trade size has its unit; metric designators are in millimetres.",
+        "feeder MSB -> LP-5  3#8 Cu  30 m  in 53 EMT",
+        "feeder MSB -> LP-5  3#8 Cu  30 m  in 53 mm EMT",
+    ),
+    Slip(
         "conduit-kind-first",
         whole(
             rf"(?P<opened>in{BB})?(?P<kind>{RACEWAYS}|conduit){B},?{BB}(?:(?P<size>{_FRACTION}|{N}(?={_INCH}))(?:{_INCH})?|(?P<mm>{N}){B}mm)"

@@ -212,6 +212,14 @@ VOLTAGES: tuple[Slip, ...] = (
         sound=True,
     ),
     Slip(
+        "wye-without-its-neutral",
+        whole(r"(\d{3})Y/"),
+        lambda match, _: f"{match[1]}Y/{WYES[match[1]]}" if match[1] in WYES else None,
+        _WHY,
+        "panel LP-5 208Y/  bus 225 A",
+        "panel LP-5 208Y/120  bus 225 A",
+    ),
+    Slip(
         "wires-beside-a-voltage",
         whole(rf"[234]{B}-?(?:wires?|WIRE)"),
         lambda match, place: "" if any(t.kind == "VOLTAGE" and t.end <= match.start() for t in place.tokens) else None,

@@ -9,8 +9,19 @@ from __future__ import annotations
 import re
 from typing import NamedTuple
 
-from wyeline_grammar.attributes import ACTIONS, KEYS, KINDS, SMALL_WORDS, STATEMENTS, use_of
+from wyeline_grammar.attributes import (
+    ACTIONS,
+    FLAGS,
+    KEYS,
+    KINDS,
+    SMALL_WORDS,
+    STATEMENTS,
+    flags_at,
+    keys_at,
+    use_of,
+)
 from wyeline_grammar.syntax import Token
+from wyeline_grammar.vocabulary import word_kind
 
 _STOP = re.compile(r"\$\{\d+:([^}]*)\}")
 _LONGEST = 48
@@ -39,6 +50,22 @@ def carried_on(
         line = "… " + " ".join(" ".join(text[token.start : token.end].split()) for token in tokens[-2:])
     glue = "" if found.more.startswith(":") else " "
     return found.words, f"{line}{glue}{found.more}"
+
+
+def begun(
+    text: str, tokens: tuple[Token, ...], statement: bool, wrong: Token, expected: frozenset[str]
+) -> tuple[str, ...]:
+    """The words that may stand there and begin like the last word of a line, behind which nothing stands yet."""
+    if wrong is not tokens[-1] or wrong.kind != "PLAIN" or wrong.end != len(text):
+        return ()
+    if len(tokens) == 1 and statement:
+        words = (*KINDS, *STATEMENTS)
+    else:
+        first = tokens[0]
+        row = not statement and first.kind in ("NUMBER", "LIST", "NAME", "TEXT")
+        place = "circuit" if row else first.text if first.kind == "KIND" else first.kind.lower()
+        words = (*keys_at(place), *flags_at(place)) or (*KEYS, *FLAGS)
+    return tuple(dict.fromkeys(w for w in words if w.startswith(wrong.text) and word_kind(w) in expected))
 
 
 def _next(tokens: tuple[Token, ...], statement: bool, expected: frozenset[str]) -> Next | None:

@@ -44,3 +44,24 @@ def test_a_word_that_begins_a_statement_is_shown_with_a_whole_one(word: str) -> 
     (problem,) = parse_line(word, False).problems
     example = problem.message.partition("as in `")[2].rstrip("`")
     assert example.startswith(f"{word} ") and not parse_line(example, False).problems
+
+
+def test_a_word_that_is_being_typed_is_told_what_begins_so() -> None:
+    for text, words in (
+        ("panel LP-1 208Y/120  bus 100 A, ma", ["main"]),
+        ("motor M-1 460 3ph  10 hp, e", []),  # too many to offer
+        ("  1  20 A 1p  li", ["limit", "lighting"]),
+        ("fe", ["feeder"]),
+        ("utility U 480Y/277  fa", ["fault", "fault-min", "fault-lg"]),
+    ):
+        (problem,) = parse_line(text, not is_statement(text)).problems
+        assert "is no word yet" in problem.message
+        offered = [remedy.edits[0].text for remedy in problem.remedies]
+        assert sorted(offered) == sorted(words) and not any(remedy.sure for remedy in problem.remedies), text
+    (done,) = parse_line("panel LP-1 208Y/120  bus 100 A, ma ", False).problems
+    assert "is no word yet" not in done.message
+
+
+def test_a_trade_size_lacks_its_unit_alone() -> None:
+    (problem,) = parse_line("feeder MSB -> LP-1  3#1  30 m  in 1-1/2", False).problems
+    assert problem.remedies[0].title == "Write `1-1/2 inch`" and "1-1/2 inch EMT" in problem.message
