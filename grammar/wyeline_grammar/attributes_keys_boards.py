@@ -244,10 +244,10 @@ WIRING_KEYS = (
         "Resistance of one conductor per length, in place of the table's value.",
         Use(places(LINES, "busway"), (quantity("0.001 ohm/km", "60 ohm/km"),), ("resistance 0.193 ohm/km",)),
         Use(
-            places("utility generator transformer system", ALL_BOARDS),
+            places("utility generator transformer system load motor charger", ALL_BOARDS),
             (quantity("0.05 ohm", "5000 ohm"),),
             ("resistance 20 ohm",),
-            doc="Resistance of the earth electrode: of metal parts, in a TT system or on a board with `earthing TT`.",
+            doc="Resistance of the earth electrode: of metal parts, in a TT system or where `earthing TT` is written.",
         ),
     ),
     keyed(

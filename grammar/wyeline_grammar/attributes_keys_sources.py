@@ -338,11 +338,11 @@ TRANSFORMER_KEYS = (
         "The IEC arrangement of earth and neutral.",
         Use(MAKERS, (words("TN-S TN-C TN-C-S TT IT"),), ("earthing TN-S", "earthing IT")),
         Use(
-            ALL_BOARDS,
+            places("load motor", ALL_BOARDS),
             (words("TT TN-S TN-C TN-C-S IT"),),
             ("earthing TT",),
-            doc="`TT`: from this board on, metal parts are earthed by an electrode of its own (`resistance`), and the "
-            "supply brings no PE. Every other arrangement is decided where the system is made.",
+            doc="`TT`: here, and on all that a board feeds, metal parts are earthed by an electrode of its own "
+            "(`resistance`), and the supply brings no PE. Every other arrangement is decided where the system is made.",
         ),
     ),
     keyed(

@@ -99,9 +99,13 @@ def usual_earthing(voltage: Voltage) -> Earthing:
     return UNEARTHED
 
 
+EARTHED_APART = BOARDS | {"load", "motor", "charger"}
+"""Kinds whose metal parts may have an electrode of their own."""
+
+
 def own_electrode(equipment: Equipment | None) -> bool:
-    """Whether a board says that its metal parts are earthed by an electrode of its own, whatever feeds it."""
-    if equipment is None or equipment.kind not in BOARDS:
+    """Whether a board or load says that its metal parts are earthed by an electrode of its own, whatever feeds it."""
+    if equipment is None or equipment.kind not in EARTHED_APART or equipment.arrow:
         return False
     return equipment.body.text("earthing") == Arrangement.TT.value
 

@@ -11,6 +11,7 @@ import pytest
 from wyeline_grammar.sources import Files
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.findings import Severity
+from wyeline_linter.fixing import apply_edits
 
 SITE = """wye 1
 project "Apiary"
@@ -149,3 +150,72 @@ def test_after_an_edit_as_afresh(old: str, new: str) -> None:
     assert [f.message for f in found.all_findings()] == [f.message for f in analysis(after).all_findings()]
     found.edited(*files.get("/m/model.wye").replace_text(text))
     assert [f.message for f in found.all_findings()] == before
+
+
+LAMP = """wye 1
+project "Green"
+  basis iec
+  frequency 50 Hz, ambient 30 degC, soil 1.5 K.m/W, revision "A"
+utility NETT 400Y/230  fault 10 kA, fault-min 6 kA, x/r 1, earthing TN-S, source-resistance 2 ohm
+panel HV 400Y/230  bus 63 A, incomer switch, rated 15 kA
+feeder NETT -> HV  63 A 4p curve C  5G16mm2 Cu XLPE  10 m method C
+load LAMP 230 1ph  200 W, lighting, outdoor{earthing}, "Lamp at the well"
+feeder HV[L1 N] -> LAMP  10 A 1p+N curve B{rcd}  {wires} Cu XLPE  30 m, method D2, buried 0.6 m
+"""
+
+
+@pytest.mark.parametrize(
+    ("given", "found"),
+    [
+        ({"rcd": ", rcd 300 mA", "ohm": 166}, []),  # 50 V / 0.3 A = 166.7 ohm
+        ({"rcd": ", rcd 300 mA", "ohm": 168}, [("tt-needs-rcd", Severity.ERROR)]),
+        ({"ohm": 20}, [("tt-needs-rcd", Severity.ERROR)]),  # 219 V over 22 ohm, and 50 A trip
+        ({"ohm": 0.5}, [("tt-needs-rcd", Severity.WARNING)]),  # 75 A
+        ({"rcd": ", rcd 300 mA", "ohm": None}, [("own-electrode-unknown", Severity.GAP)]),
+    ],
+)
+def test_a_load_with_an_electrode_of_its_own(
+    given: dict[str, str | float | None], found: list[tuple[str, Severity]]
+) -> None:
+    ohm = given["ohm"]
+    alone = ", earthing TT" + (f", resistance {ohm} ohm" if ohm else "")
+    text = LAMP.format(earthing=alone, rcd=given.get("rcd", ""), wires="2x2.5mm2")
+    assert [(f.rule, f.severity) for f in analysis(text).all_findings()] == found
+    if not ohm:
+        return
+    volts, study = 0.95 * 400 / math.sqrt(3), analysis(text).view.studies.normal.smallest
+    legs = sum(line.leg or 0j for line in study.built.lines.values())
+    net = volts / 6e3 * complex(1, 1) / math.sqrt(2)
+    by_hand = volts / abs(net + legs + float(ohm) + 2)
+    assert study.at("LAMP")["line-ground"].amperes == pytest.approx(by_hand, rel=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("earthing", "wires", "found"),
+    [
+        (", earthing TT, resistance 50 ohm", "3G2.5mm2", ["earth-beside-own-electrode"]),
+        (", resistance 50 ohm", "3G2.5mm2", ["board-electrode-unused"]),
+        (", earthing TN-S", "3G2.5mm2", ["board-earthing-unfit"]),
+        ("", "3G2.5mm2", []),
+    ],
+)
+def test_what_a_load_cannot_say_of_its_earth(earthing: str, wires: str, found: list[str]) -> None:
+    text = LAMP.format(earthing=earthing, rcd=", rcd 30 mA", wires=wires)
+    told = analysis(text).all_findings()
+    assert [f.rule for f in told] == found
+    for finding in told:
+        after = apply_edits(text, finding.fixes[0].edits)
+        assert finding.rule not in {f.rule for f in analysis(after).all_findings()}, after
+
+
+@pytest.mark.parametrize(
+    ("old", "new"), [("resistance 0.5", "resistance 5"), (", earthing TT, resistance 0.5 ohm", "")]
+)
+def test_after_an_edit_of_a_load_as_afresh(old: str, new: str) -> None:
+    text = LAMP.format(earthing=", earthing TT, resistance 0.5 ohm", rcd="", wires="2x2.5mm2")
+    files = Files(lambda _: text)
+    found = Analysis("/m/model.wye", files, "/m")
+    found.all_findings()
+    after = text.replace(old, new)
+    found.edited(*files.get("/m/model.wye").replace_text(after))
+    assert [f.message for f in found.all_findings()] == [f.message for f in analysis(after).all_findings()]

@@ -95,12 +95,12 @@ def of_loads(view: View, load: Equipment) -> Iterator[Finding]:
     feeder, state = view.network.supply.get(load.name), view.state(load.name)
     if load.kind != "load" or feeder is None or state is None or view.derivation.practice == "us":
         return
-    if not isinstance(state.arriving, Known) or not state.arriving.system.frequency_hz:
+    if not isinstance(state.system, Known) or not state.system.system.frequency_hz:
         return
     asked = _asked(load.body, feeder.body.number("rating"), dwelling=False)
     if asked is not None:
         ahead, where = state.ahead.rcd_a if state.ahead is not None else None, f"`{load.name}`"
-        yield from _judged(view, state.arriving.system, asked, feeder.block, feeder.body, where, ahead, feeder.key, "")
+        yield from _judged(view, state.system.system, asked, feeder.block, feeder.body, where, ahead, feeder.key, "")
 
 
 def _in_dwelling(view: View, board: Equipment) -> bool:

@@ -1,4 +1,4 @@
-"""Boards whose metal parts are earthed by an electrode of their own (`earthing TT`)."""
+"""Boards and loads whose metal parts are earthed by an electrode of their own (`earthing TT`)."""
 
 from __future__ import annotations
 
@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment
-from wyeline_linter.earthing import own_electrode
+from wyeline_grammar.vocabulary import BOARDS
+from wyeline_linter.earthing import EARTHED_APART, own_electrode
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase, delete_phrase
 from wyeline_linter.network import follows_grid
 from wyeline_linter.protection.lines import Line
@@ -36,9 +37,9 @@ UNFIT = rule(
     name="board-earthing-unfit",
     since="0.1",
     severity=Severity.ERROR,
-    scope="board",
+    scope="equipment",
     not_accepted=NotAccepted.UNCLEAR,
-    summary="A board says an earthing that a board cannot have, or that its supply or the code does not allow.",
+    summary="A board or load says an earthing that it cannot have, or that its supply or the code does not allow.",
     why="Whether a conductor is earthed is decided where the system is made. A board can only earth its metal parts by "
     "an electrode of its own, and faults to earth come back through that only to a system that is earthed.",
     clause={"us": "250.32(B)(1), 250.4(A)(5)", "iec": "60364-1 312.2, 60364-4-41 411.5"},
@@ -50,8 +51,8 @@ UNUSED = rule(
     name="board-electrode-unused",
     since="0.1",
     severity=Severity.WARNING,
-    scope="board",
-    summary="The resistance of an electrode is written on a board whose metal parts are not said to be earthed by it.",
+    scope="equipment",
+    summary="The resistance of an electrode is written where metal parts are not said to be earthed by it.",
     why="Where a PE comes along, or where the whole system is TT, this electrode decides no fault and no touch "
     "voltage: these follow from the PE, or from the `resistance` where the system is made.",
     clause={"iec": "60364-4-41 411.5"},
@@ -65,7 +66,7 @@ CARRIED = rule(
     severity=Severity.ERROR,
     scope="feeder line",
     basis="iec",
-    summary="A PE or PEN comes along to a board whose metal parts are to be earthed by an electrode of its own.",
+    summary="A PE or PEN comes along to a board or load whose metal parts are to have an electrode of their own.",
     why="Joined to the electrode, it brings the potential of the supply's earth to these metal parts: it is TN then, "
     "and the electrode decides nothing. A PEN whose N alone is used is no PEN.",
     clause={"iec": "60364-4-41 411.5.1"},
@@ -93,9 +94,9 @@ UNKNOWN = rule(
     name="own-electrode-unknown",
     since="0.1",
     severity=Severity.GAP,
-    scope="board",
+    scope="equipment",
     basis="iec",
-    summary="The electrode that earths the metal parts of a TT system, or of a board, has no resistance written.",
+    summary="The electrode that earths the metal parts of a TT system, of a board or load, has no resistance written.",
     why="Without it nobody can tell which touch voltage stands before an RCD trips, nor how much an earth fault draws.",
     clause={"iec": "60364-4-41 411.5.3"},
     wrong=_TT.replace(", resistance 50 ohm", "") + _ROW + _FED.format("4x10mm2 Cu XLPE"),
@@ -103,8 +104,10 @@ UNKNOWN = rule(
 )
 
 
-@UNFIT.check
-def board_earthing_unfit(view: View, board: Equipment) -> Iterator[Finding]:
+@UNFIT.also("equipment", said=("earthing",))
+def earthing_unfit(view: View, board: Equipment) -> Iterator[Finding]:
+    if board.kind not in EARTHED_APART or board.arrow:
+        return
     word = board.body.text("earthing")
     if word is None:
         return
@@ -112,7 +115,8 @@ def board_earthing_unfit(view: View, board: Equipment) -> Iterator[Finding]:
     arriving = state.arriving.system if state is not None and isinstance(state.arriving, Known) else None
     where = f"`{board.name}` says `earthing {word}`"
     if word != Arrangement.TT.value:
-        message = f"{where}; a board does not make a system, so that it cannot decide this"
+        what = "board" if board.kind in BOARDS else "load"
+        message = f"{where}; a {what} does not make a system, so that it cannot decide this"
         needed = "`earthing TT` for an electrode of its own, or nothing here"
         change = "Leave it out, and write it at the source or transformer that makes the system."
     elif view.derivation.practice == "us":
@@ -143,10 +147,10 @@ def _not_earthed(system: System) -> bool:
     return not system.earthing.solid or system.frequency_hz == 0
 
 
-@UNUSED.check
-def board_electrode_unused(view: View, board: Equipment) -> Iterator[Finding]:
+@UNUSED.also("equipment", said=("resistance",))
+def electrode_unused(view: View, board: Equipment) -> Iterator[Finding]:
     text = board.body.text("resistance")
-    if text is None or own_electrode(board):
+    if text is None or board.kind not in EARTHED_APART or own_electrode(board):
         return
     own = "resistance" in board.statement.body.facts
     place = board.place_of("resistance")
@@ -227,7 +231,7 @@ def _pen(view: View, line: Line) -> Iterator[Finding]:
     )  # fmt: skip
 
 
-@UNKNOWN.check
+@UNKNOWN.also("equipment", said=("earthing",))
 def own_electrode_unknown(view: View, board: Equipment) -> Iterator[Finding]:
     if not own_electrode(board) or "resistance" in board.body.facts:
         return

@@ -76,9 +76,10 @@ def tt_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
     target, state = view.equipment(feeder.target.name), view.state(feeder.target.name)
     if target is None or target.kind not in _FED or state is None or state.ahead is None:
         return
-    if not _is_tt(state.arriving) or view.network.supply.get(target.name) is not feeder:
+    alone = own_electrode(target) and _is_tt(state.system)
+    if not (alone or _is_tt(state.arriving)) or view.network.supply.get(target.name) is not feeder:
         return
-    ahead = state.ahead
+    ahead = state.onward if alone and state.onward is not None else state.ahead
     if ahead.rcd_a is None:
         if not _judged_by_study(feeder_line(view, feeder), ahead):
             yield _no_rcd(view, feeder.block, feeder.body, feeder.place, f"`{target.name}`", feeder.key, "")
@@ -203,7 +204,9 @@ def overcurrent_in_tt(view: View) -> Iterator[Finding]:
 
 def _ahead_of(view: View, line: Line) -> Ahead | None:
     """What stands ahead of the metal parts at a line's far end, with the electrode that these have."""
-    end = line.target if line.target is not None and line.target.kind in BOARDS else None
+    end = (
+        line.target if line.target is not None and (line.target.kind in BOARDS or own_electrode(line.target)) else None
+    )
     state = view.state(end.name if end is not None else line.source.name)
     return state.onward if state is not None else None
 
