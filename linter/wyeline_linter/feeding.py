@@ -25,17 +25,16 @@ def feed(
     poles: int | None = None,
     switched_neutral: bool = False,
     is_load: bool = False,
-    needs_neutral: bool = False,
     frequency_hz: float | None = None,
 ) -> FeedVerdict:
     """Test whether ``upstream`` can feed ``wanted`` by wire.
 
     ``stated_legs`` are the supply's conductors as written, in order (the neutral may be left out); ``poles`` and
     ``switched_neutral`` describe the device. ``is_load`` reads the voltage as a nameplate with its tolerance, otherwise
-    it is a system that must be met as written. ``needs_neutral`` rules out two live wires for a two-wire load.
-    ``frequency_hz`` (0 for DC) is compared where given. Answers are kept, so that asking for 10,000 circuits is cheap.
+    it is a system that must be met as written. ``frequency_hz`` (0 for DC) is compared where given. Answers are kept, so
+    that asking for 10,000 circuits is cheap.
     """
-    return _feed(upstream, wanted, stated_legs, poles, switched_neutral, is_load, needs_neutral, frequency_hz)
+    return _feed(upstream, wanted, stated_legs, poles, switched_neutral, is_load, frequency_hz)
 
 
 def feed_from(
@@ -46,14 +45,11 @@ def feed_from(
     poles: int | None = None,
     switched_neutral: bool = False,
     is_load: bool = False,
-    needs_neutral: bool = False,
     frequency_hz: float | None = None,
 ) -> FeedVerdict:
     """`feed` from a place whose system may be unknown yet: then undecided, never refused."""
     if isinstance(upstream, Known):
-        return _feed(
-            upstream.system, wanted, stated_legs, poles, switched_neutral, is_load, needs_neutral, frequency_hz
-        )
+        return _feed(upstream.system, wanted, stated_legs, poles, switched_neutral, is_load, frequency_hz)
     return Undecided(upstream.reasons)
 
 
@@ -65,11 +61,10 @@ def _feed(
     poles: int | None,
     switched_neutral: bool,
     is_load: bool,
-    needs_neutral: bool,
     frequency_hz: float | None,
 ) -> FeedVerdict:
-    needs = needs_of(up, wanted, needs_neutral)
-    needed = refusing.needed_text(wanted, is_load, needs_neutral)
+    needs = needs_of(up, wanted)
+    needed = refusing.needed_text(wanted, is_load)
     wrong_supply = refusing.other_frequency(up, wanted, needed, frequency_hz)
     if wrong_supply is not None:
         return wrong_supply

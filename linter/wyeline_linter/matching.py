@@ -71,7 +71,7 @@ class Need(NamedTuple):
         return abs(self.deviation(check))
 
 
-def needs_of(up: System, wanted: Voltage | System, needs_neutral: bool) -> tuple[Need, ...]:
+def needs_of(up: System, wanted: Voltage | System) -> tuple[Need, ...]:
     if isinstance(wanted, System):
         return (Need(wanted),)
     hz = up.frequency_hz or 60.0
@@ -79,8 +79,6 @@ def needs_of(up: System, wanted: Voltage | System, needs_neutral: bool) -> tuple
     if wanted.form is not VoltageForm.TWO_WIRE:
         return (Need(source_system(wanted, frequency_hz=hz), top),)
     with_neutral = Need(source_system(wanted, frequency_hz=hz, earthing=EARTHED_NEUTRAL), top)
-    if needs_neutral:
-        return (with_neutral,)
     return (Need(source_system(wanted, frequency_hz=hz, earthing=UNEARTHED), top), with_neutral)
 
 

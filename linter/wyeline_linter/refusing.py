@@ -14,13 +14,13 @@ _STILL_THE_SAME_EQUIPMENT = 0.2
 _COUNT = {0: "no live wire", 1: "one live wire", 2: "two live wires", 3: "three live wires"}
 
 
-def needed_text(wanted: Voltage | System, is_load: bool, needs_neutral: bool) -> str:
+def needed_text(wanted: Voltage | System, is_load: bool) -> str:
     """What is wanted, numbers first."""
     if isinstance(wanted, System):
         return wanted.figures()
     if wanted.form is VoltageForm.TWO_WIRE:
         volts = f"{wanted.line_v:g} to {volts_text(wanted.high_v)}" if wanted.high_v else volts_text(wanted.line_v)
-        text = f"{volts} {'from a live wire to neutral' if needs_neutral else 'between two wires'}"
+        text = f"{volts} between two wires"
     else:
         text = source_system(wanted, frequency_hz=60.0).figures()
     return f"{text} (nameplate)" if is_load else text

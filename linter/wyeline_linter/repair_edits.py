@@ -44,15 +44,14 @@ def legs_text(legs: Iterable[str]) -> str:
     return f"[{''.join(names)}]" if names and all(name in LEGS for name in names) else ""
 
 
-def new_tag(model: Model, kind: str, target: str, taken: Iterable[str] = ()) -> str:
+def new_tag(model: Model, kind: str, target: str) -> str:
     """A tag that nothing bears, in the manner of the model: its own prefix and next number, or prefix and target.
 
     Names that differ only in case count as the same.
     """
-    used = {name.casefold() for name in taken}
 
     def free(name: str) -> bool:
-        return name.casefold() not in used and not model.folded.get(name.casefold())
+        return not model.folded.get(name.casefold())
 
     names = [e.name for e in model.equipment.values() if e.kind == kind]
     matches = [match for match in map(_NUMBERED.fullmatch, names) if match is not None and match["prefix"]]

@@ -20,7 +20,8 @@ from wyeline_linter.findings import Edit, Finding, Fix, Safety, insert_below
 from wyeline_linter.fixing import choose
 from wyeline_server.announced import EXTRACT, FIX_ALL, ORGANIZE, QUICK_FIX, REWRITE
 from wyeline_server.diagnostics import overlaps
-from wyeline_server.edits import format_edits, of_text_edits, split_edit, workspace_edit
+from wyeline_server.edits import of_text_edits, split_edit, workspace_edit
+from wyeline_server.formatting import format_document
 from wyeline_server.positions import Json
 from wyeline_server.protocol import BadParametersError
 from wyeline_server.server import WyelineServer
@@ -61,7 +62,7 @@ def answer(server: WyelineServer, params: Any) -> list[Json] | None:
     if wanted is not None and _asked(FIX_ALL, wanted, by_name=True):
         actions += here.fix_all()
     if wanted is not None and _asked(ORGANIZE, wanted, by_name=True):
-        edits = format_edits(server, file)
+        edits = format_document(file, server.session.positions)
         if edits:
             actions.append({"title": "Format", "kind": ORGANIZE, "edit": of_text_edits(server, {path: edits})})
     if server.client_can("textDocument.codeAction.codeActionLiteralSupport") is None:

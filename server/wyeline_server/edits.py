@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from wyeline_grammar.blocks import TextFile
-from wyeline_grammar.formatter import format_lines
 from wyeline_linter.edits_in_columns import in_columns
 from wyeline_linter.file_splitting import Split
 from wyeline_linter.findings import Edit
@@ -90,14 +88,3 @@ def split_edit(server: WyelineServer, path: str, split: Split) -> Json:
             _versioned(server, path, made),
         ]
     }
-
-
-def format_edits(server: WyelineServer, file: TextFile, first: int = 0, last: int | None = None) -> list[Json]:
-    """The edits that set a file, or its lines ``first`` to ``last`` (exclusive): one for each line that changes."""
-    last = len(file.lines) if last is None else min(last, len(file.lines))
-    new = format_lines(file.lines)
-    return [
-        {"range": server.session.positions.range(file.lines, i, 0, i, len(file.lines[i])), "newText": new[i]}
-        for i in range(first, last)
-        if new[i] != file.lines[i]
-    ]

@@ -270,14 +270,6 @@ def test_nameplates(supply: str, plate: str, outcome: NoteKind | Cause | None) -
         assert all(set(m.conductors) != {"B", "N"} for m in verdict.maps if m.uses_high_leg)
 
 
-def test_a_load_that_needs_its_neutral_takes_no_two_live_wires() -> None:
-    plain = feed(of("230 3ph", "IT"), parse_voltage("230 1ph"), is_load=True)
-    strict = feed(of("230 3ph", "IT"), parse_voltage("230 1ph"), is_load=True, needs_neutral=True)
-    assert isinstance(plain, Feeds)
-    assert isinstance(strict, Refusal)
-    assert strict.cause is Cause.NO_NEUTRAL
-
-
 def test_earthing_is_the_sources_business() -> None:
     restated = feed(of("480Y/277"), of("480 3ph", "B"))
     assert isinstance(restated, Feeds)

@@ -81,7 +81,7 @@ async def test_fix_all_takes_the_certain_ones_only_and_only_when_asked(editor: E
 
 
 async def test_organize_is_format(editor: Editor) -> None:
-    editor.open(f'panel   P1   208Y/120 "{DIFFICULT}"   bus 100 A\n')
+    editor.open(f'panel   P1   208Y/120 "{DIFFICULT}"   bus 100 A\n\n\n')
     action = named(await editor.actions(line_of(editor, "P1"), "source.organize"), "Format")
     applied(editor, action)
     assert editor.text() == format_text('panel   P1   208Y/120 "' + DIFFICULT + '"   bus 100 A\n')

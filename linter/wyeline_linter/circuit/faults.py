@@ -183,7 +183,6 @@ def study_faults(
     c_factor: float = 1.0,
     with_motors: bool = True,
     prefault: Solved | None = None,
-    buses: Sequence[Bus] | None = None,
     kept: KeptFactors | None = None,
     what: str = "fault",
     apart: bool = False,
@@ -191,8 +190,8 @@ def study_faults(
     """Prepare the faults of a network: factorise, find prefault voltages and the impedances of the buses.
 
     By default loads are removed and the prefault voltage is the no-load voltage times `c_factor` (IEC 60909 c, or a
-    stated prefault level); with `prefault` it is that of a solved load flow of the same network.  `buses` limits the
-    places looked at; `kept` holds factors to take over by `what` they are for, and keeps those of this study; `apart`
+    stated prefault level); with `prefault` it is that of a solved load flow of the same network. `kept` holds
+    factors to take over by `what` they are for, and keeps those of this study; `apart`
     has what each drive gives worked out while the factors are there.  Raises SingularNetwork when the network has no
     single solution.
     """
@@ -218,7 +217,7 @@ def study_faults(
         before = before + assembled.node_voltages(factors.solve(assembled.injected(nodes, currents)))
     if not np.all(np.isfinite(before)):
         raise SingularNetwork("the equations have no single solution")
-    places = np.array([bus.index for bus in (network.buses if buses is None else buses)], dtype=np.int64)
+    places = np.array([bus.index for bus in network.buses], dtype=np.int64)
     impedances = bus_impedances(assembled, factors, places)
     if factors.forest is not None:
         factors.forest.forget_diagonal()

@@ -18,17 +18,14 @@ def from_magnitude(z_ohm: float, x_over_r: float) -> complex:
     return complex(r, r * x_over_r) if x_over_r != float("inf") else complex(0, z_ohm)
 
 
-def utility_z0(
-    v_ll: float, ground_fault_a: float, z1_ohm: complex, x_over_r: float | None = None, c_factor: float = 1.0
-) -> complex:
+def utility_z0(v_ll: float, ground_fault_a: float, z1_ohm: complex, c_factor: float = 1.0) -> complex:
     """Zero-sequence impedance from the line-to-ground fault current: Z0 = 3 V / I - 2 Z1, in ohm.
 
-    `x_over_r` is that of the ground fault; without it the angle of Z1 is used (then flag it as assumed).  ValueError
-    when the current is larger than the stated Z1 allows, which means that the two figures contradict each other.
+    The loop is taken to have the angle of Z1 (flag it as assumed). ValueError when the current is larger than the
+    stated Z1 allows, which means that the two figures contradict each other.
     """
     total = 3 * c_factor * v_ll / sqrt(3) / ground_fault_a
-    loop = from_magnitude(total, x_over_r) if x_over_r is not None else cmath.rect(total, cmath.phase(z1_ohm))
-    z0 = loop - 2 * z1_ohm
+    z0 = cmath.rect(total, cmath.phase(z1_ohm)) - 2 * z1_ohm
     if z0.real < -1e-9 * total or z0.imag < -1e-9 * total:
         raise ValueError(
             f"a ground fault of {ground_fault_a:g} A leaves no zero-sequence impedance beside the three-phase figure"

@@ -134,11 +134,12 @@ def _iec(written: _Written, wiring: Wiring, system: System) -> How:
     return Laid(ambient_c, loaded, None, 0.0, method, grouped, arrangement, soil, among), "", tuple(written.assumed)
 
 
-def loaded_wires(wiring: Wiring, system: System, nonlinear: bool | None = False) -> int:
-    """Current-carrying wires of one set (NEC 310.15(E)): its legs, and the neutral where it counts."""
+def loaded_wires(wiring: Wiring, system: System) -> int:
+    """Current-carrying wires of one set (NEC 310.15(E)): its legs, and the neutral where it counts whatever the loads
+    are."""
     if wiring.neutral is None or not system.has_neutral:
         return wiring.legs
-    counted = neutral_counts(legs=min(wiring.legs, 3), from_wye=from_wye(system), mostly_nonlinear=nonlinear)
+    counted = neutral_counts(legs=min(wiring.legs, 3), from_wye=from_wye(system), mostly_nonlinear=False)
     return wiring.legs + bool(counted.counts)
 
 

@@ -46,12 +46,12 @@ def about(
     )
 
 
-def rating_fix(line: Line, amps: float, title: str = "") -> tuple[Fix, ...]:
+def rating_fix(line: Line, amps: float) -> tuple[Fix, ...]:
     """A fix that gives a line's own device another rating; none where it has no device of its own."""
     from wyeline_linter.sizing.writing import rating_edit
 
     edit = rating_edit(line.block, line.body, amps)
-    return (Fix(title or f"Make the device {edit.text}", (edit,), Safety.LOOK),) if edit is not None else ()
+    return (Fix(f"Make the device {edit.text}", (edit,), Safety.LOOK),) if edit is not None else ()
 
 
 def wires_fix(line: Line, text: str, title: str = "") -> tuple[Fix, ...]:

@@ -323,7 +323,7 @@ class FaultView:
 
     # what a current means for equipment
 
-    def peak_a(self, fault: FaultCurrent, *, low_voltage: bool = True) -> float | None:
+    def peak_a(self, fault: FaultCurrent) -> float | None:
         """First peak: IEC 60909-0 kappa, else half a cycle after the worst moment."""
         if fault.amperes is None or fault.x_over_r is None:
             return None
@@ -331,7 +331,7 @@ class FaultView:
             return fault.kappa * math.sqrt(2) * fault.amperes
         if self.practice == "iec":
             r_over_x = 1 / fault.x_over_r if fault.x_over_r > 0 else math.inf
-            return iec60909.peak_current(fault.amperes, r_over_x, low_voltage=low_voltage)
+            return iec60909.peak_current(fault.amperes, r_over_x)
         return fault.amperes * ansi.peak_factor(fault.x_over_r)
 
     def asymmetrical_a(self, fault: FaultCurrent) -> float | None:

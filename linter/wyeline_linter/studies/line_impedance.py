@@ -168,7 +168,6 @@ def line_data(
     conduit: Conduit,
     frequency_hz: float,
     length_m: float | None = None,
-    length_needed: str = "its length, such as `30 m`",
 ) -> LineData:
     """The impedances of a feeder's wires for a case. ``length_m`` replaces the length written."""
     length = body.number("length") if length_m is None else length_m
@@ -177,7 +176,8 @@ def line_data(
     assumed: list[Assumption] = []
     wires = None if conductors is None else wires_of(conductors, legs, neutral=neutral)
     if length is None:
-        missing.append(Missing(Lack.LENGTH, key, f"the length of `{key}` is not written", place, length_needed))
+        needed = "its length, such as `30 m`"
+        missing.append(Missing(Lack.LENGTH, key, f"the length of `{key}` is not written", place, needed))
     elif "length" in body.facts and body.facts["length"].assumed:
         assumed.append(Assumption(key, f"the length of `{key}`", place, written=True, length_m=length))
     look = partial(_per_size, wires, chosen, case, conduit, frequency_hz)

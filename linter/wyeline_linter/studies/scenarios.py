@@ -43,22 +43,17 @@ def when(state: SwitchState) -> str:
     return state.words or ("" if state.name == NORMAL_STATE.name else f' in "{state.name}"')
 
 
-def worst_fault(
-    studies: Iterable[StateStudy], read: Callable[[FaultView], FaultCurrent | None], *, largest: bool = True
-) -> WorstFault | None:
-    """The largest (or smallest) fault current that ``read`` gives in any of the switch states."""
+def worst_fault(studies: Iterable[StateStudy], read: Callable[[FaultView], FaultCurrent | None]) -> WorstFault | None:
+    """The largest fault current that ``read`` gives in any of the switch states."""
     found: WorstFault | None = None
     for study in studies:
-        faults = study.largest if largest else study.smallest
-        fault = read(faults)
+        fault = read(study.largest)
         if fault is None or fault.amperes is None:
             continue
         amperes = found.fault.amperes if found is not None else None
         # A later state decides only where it differs by more than the last digits.
-        if amperes is None or (
-            fault.amperes > amperes * (1 + 1e-9) if largest else fault.amperes < amperes * (1 - 1e-9)
-        ):
-            found = WorstFault(fault, faults, study.state)
+        if amperes is None or fault.amperes > amperes * (1 + 1e-9):
+            found = WorstFault(fault, study.largest, study.state)
     return found
 
 
