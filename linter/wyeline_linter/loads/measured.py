@@ -2,7 +2,7 @@
 
 Behind a board with a measurement every load is either within it (`existing`, on feeders that are `existing` too) or
 new. Sums keep the new part beside the whole, so that the board counts its measurement and what is new, and nothing
-twice. How much of it counts is the business of the basis: NEC 220.87 takes 125 %, which is that of continuous load.
+twice. How much of it counts in sizing hangs on the basis (:func:`wyeline_linter.loads.demand.measured_share`).
 """
 
 from __future__ import annotations

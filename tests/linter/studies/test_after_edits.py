@@ -114,6 +114,15 @@ EDITS = (
     ("expect all", "// expect all"),
     ("  2  20 A 1p  1500", "  10  20 A 1p  1500"),
     ("x/r 4\nswitchboard", "x/r 4, off-limits\nswitchboard"),
+    ("bus 1600 A, main", "bus 1600 A, existing, measured 500 A, main"),
+    ("208Y/120  bus 400 A", "208Y/120  existing, measured 120 A, bus 400 A"),
+    ("175 A 3p  3#2/0", "175 A 3p existing  3#2/0"),
+    ("400 A 3p  2 sets", "400 A 3p existing  2 sets"),
+    ("200 A 3p instantaneous", "200 A 3p existing, instantaneous"),
+    ("70 A 3p  3#6", "70 A 3p existing  3#6"),
+    ("motor P-1 460 3ph  25", "motor P-1 460 3ph  existing, 25"),
+    ('continuous  "Racks"', 'continuous existing  "Racks"'),
+    ("40 A 3p  3#8 + G", "40 A 3p existing  3#8 + G"),
 )
 
 
