@@ -4,10 +4,13 @@ Requirement": the highest demand of a year, or of 30 days, at 125 percent plus t
 from __future__ import annotations
 
 from math import sqrt
+from pathlib import Path
 
 import pytest
 from load_models import amps, analysed, viewed
 
+from wyeline_linter.cli import main
+from wyeline_linter.connected_load import load_below
 from wyeline_linter.loads.demand_shares import DemandShares
 from wyeline_linter.loads.leaf_loads import leaf_loads
 from wyeline_linter.loads.sheets import load_figure
@@ -189,6 +192,38 @@ def test_the_sheet_adds_up_line_by_line() -> None:
     assert "86 A over 45 days (logger 7)" in line.name and "* 1.25" in sheet.formula and "220.87" in sheet.source
     notes = " ".join(sheet.assumptions)
     assert "not counted again: circuits 3" in notes and "less than a year" in notes
+
+
+BEHIND = (
+    "measured 86 A, measured-over 365 d",
+    "  1  20 A 1p  1.2 kVA lighting existing",
+    "  2,4,6  50 A 3p  12 kVA heating",
+    "feeder MDP -> LP-2  100 A 3p  existing",
+    "panel LP-2 208Y/120  bus 100 A, existing",
+    "  1  20 A 1p  1.2 kVA receptacle existing",
+    "  3  20 A 1p  0.9 kVA receptacle",
+)
+
+
+def test_a_first_size_of_what_feeds_it_counts_the_same() -> None:
+    """What proposals of transformers begin with: 31 kVA that were measured, 12 and 0.9 kVA that are new."""
+    rough = load_below(site(*BEHIND), "MDP")
+    assert rough.va == pytest.approx(sqrt(3) * 208 * 86 + 12_900, rel=1e-4) and not rough.unknown
+
+
+def test_a_schedule_sums_what_was_measured_and_what_is_new(tmp_path: Path) -> None:
+    """The rows within the measurement show their loads and stand in no sum: 10,328 VA a leg, 4000 of heat, 900 on B."""
+    model = tmp_path / "site.wye"
+    model.write_text("wye 1\n" + text_of(*BEHIND))
+    assert main(["report", str(model), "-o", str(tmp_path / "out"), "--only", "panel", "--format", "md"]) == 0
+    lines = (tmp_path / "out" / "md" / "panel-MDP.md").read_text().splitlines()
+    (old,) = (line for line in lines if line.startswith("| 1 |"))
+    assert "within the measurement" in old and "1 200" in old
+    (measured,) = (line for line in lines if "measured 86 A over 365 days" in line)
+    (total,) = (line for line in lines if "Sum of the rows" in line)
+    assert measured.count("10 328") == 3 and "14 328" in total and "15 228" in total
+    (connected,) = (line for line in lines if "Connected, VA" in line)
+    assert connected.count("14 328") == 2 and "15 228" in connected
 
 
 def test_a_service_that_is_too_small_for_what_comes() -> None:
