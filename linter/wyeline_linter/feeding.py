@@ -31,8 +31,8 @@ def feed(
 
     ``stated_legs`` are the supply's conductors as written, in order (the neutral may be left out); ``poles`` and
     ``switched_neutral`` describe the device. ``is_load`` reads the voltage as a nameplate with its tolerance, otherwise
-    it is a system that must be met as written. ``frequency_hz`` (0 for DC) is compared where given. Answers are kept, so
-    that asking for 10,000 circuits is cheap.
+    it is a system that must be met as written. ``frequency_hz`` (0 for DC) is compared where given. Answers are kept,
+    so that asking for 10,000 circuits is cheap.
     """
     return _feed(upstream, wanted, stated_legs, poles, switched_neutral, is_load, frequency_hz)
 

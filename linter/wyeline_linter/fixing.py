@@ -364,7 +364,6 @@ __all__ = [
     "apply_edits",
     "choose",
     "fix_model",
-    "read_text",
     "write_atomically",
     "write_together",
 ]

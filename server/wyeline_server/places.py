@@ -9,7 +9,7 @@ from wyeline_grammar.blocks import Block, TextFile
 from wyeline_grammar.linking import Model
 from wyeline_grammar.lowering import lower_block
 from wyeline_grammar.parser import parse_block
-from wyeline_grammar.references import SCENARIOS, SHARED, Named, Reference, names_of, references
+from wyeline_grammar.references import SCENARIOS, Named, Reference, names_of, references
 from wyeline_grammar.syntax import Line, Phrase, Token
 
 
@@ -102,6 +102,3 @@ def uses(model: Model, named: Named, with_declaration: bool = True) -> list[Refe
     """Every place of a model where a name is written."""
     found = references(model, named.name, named.space)
     return found if with_declaration else [r for r in found if r.role != "declared"]
-
-
-__all__ = ["SCENARIOS", "SHARED", "At", "at", "declarations", "place_of", "uses"]

@@ -8,11 +8,11 @@ from pathlib import Path
 
 import pytest
 
-from wyeline_grammar.sources import Files
+from wyeline_grammar.sources import Files, read_text
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.cli import main
 from wyeline_linter.findings import Fix, Safety
-from wyeline_linter.fixing import apply_edits, fix_model, harmless, read_text
+from wyeline_linter.fixing import apply_edits, fix_model, harmless
 
 SITE = """wye 1
 project "Weir"

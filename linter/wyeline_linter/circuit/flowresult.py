@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from .assemble import Assembled, Complex, Frame, load_columns, powers
-from .elements import EARTH, Bus
+from .elements import Bus
 from .network import Network
 from .selftest import SelfTest, check_solution
 from .sequences import sequence_parts
@@ -135,6 +135,3 @@ def line_currents(assembled: Assembled, v: Complex) -> dict[int, tuple[Complex, 
             leaving[position] = leaving[position] - half @ v_to[position]
         found[k] = (entering, leaving)
     return found
-
-
-__all__ = ["EARTH", "Solved", "line_currents"]
