@@ -120,6 +120,21 @@ SECOND = rule(
 
 @SECOND.check
 def emergency_without_second_source(view: View) -> Iterator[Finding]:
+    for equipment, lost, battery in dead_in_outages(view):
+        if battery is not None:
+            continue  # how long it lasts is told by `emergency-battery-short`
+        yield SECOND.finding(
+            equipment.place,
+            f"the emergency load on `{equipment.name}` is dead without `{lost}`",
+            found=f"one way in, and it comes from `{lost}`",
+            needed="a second source: a generator behind a transfer switch, or a battery",
+            change="Feed it through a transfer switch with a second source, or from a UPS.",
+            subject=equipment.name,
+        )
+
+
+def dead_in_outages(view: View) -> Iterator[tuple[Equipment, str, Equipment | None]]:
+    """Each emergency load that nothing but a battery feeds when a source is lost: it, that source, the battery."""
     from wyeline_linter.studies.scenarios import losses
 
     marked = view.studies.of_each("emergency loads", view.model.equipment, _is_emergency)
@@ -135,20 +150,12 @@ def emergency_without_second_source(view: View) -> Iterator[Finding]:
         network = build(view.model, state)
         for equipment in sorted(wanted, key=lambda e: e.name):
             name = equipment.name
-            if name in told or not normal.fed(name) or network.fed(name) or _has_battery_above(view, name):
+            if name in told or not normal.fed(name) or network.fed(name):
                 continue
             told.add(name)
             if any(_has_broken_way_in(view, n) for n in (name, *normal.above(name))):
                 continue  # the second source may be meant by that line, which is told already
-            lost = next(iter(state.off), state.name.removeprefix("without "))
-            yield SECOND.finding(
-                equipment.place,
-                f"the emergency load on `{name}` is dead without `{lost}`",
-                found=f"one way in, and it comes from `{lost}`",
-                needed="a second source: a generator behind a transfer switch, or a battery",
-                change="Feed it through a transfer switch with a second source, or from a UPS.",
-                subject=name,
-            )
+            yield equipment, next(iter(state.off), state.name.removeprefix("without ")), _battery_above(view, name)
 
 
 def _is_emergency(equipment: Equipment) -> bool:
@@ -168,10 +175,10 @@ def _has_broken_way_in(view: View, name: str) -> bool:
     )
 
 
-def _has_battery_above(view: View, name: str) -> bool:
-    return any(
-        (above := view.equipment(n)) is not None and above.kind in ("ups", "battery") for n in view.network.above(name)
-    )
+def _battery_above(view: View, name: str) -> Equipment | None:
+    """The nearest battery, or UPS with one, there or above."""
+    way = (view.equipment(n) for n in (name, *view.network.above(name)))
+    return next((e for e in way if e is not None and e.kind in ("ups", "battery")), None)
 
 
 CAPACITY = rule(

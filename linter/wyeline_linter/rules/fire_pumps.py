@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_grammar.linking import Equipment, Place
 from wyeline_grammar.model import Body
+from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.findings import Finding, Fix, Safety, Severity
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.rules.connection import clause_of
@@ -20,6 +21,9 @@ from wyeline_linter.tables import NotListed
 if TYPE_CHECKING:
     from wyeline_linter.view import View
 
+_STUDIED = US.replace("  basis us-2023\n", '  basis us-2023\n  revision "A"\n').replace(
+    "main 400 A,", "main 400 A, rated 22 kA,"
+)
 _PUMP = "motor FP-1 460 3ph  25 hp, pf 0.85, eff 93 %, lra 183 A, fire-pump\n"
 
 # Section from memory, as is its other way: an assembly listed for fire pumps, with times of its own.
@@ -36,6 +40,63 @@ DEVICE = rule(
     right=US + _PUMP + "feeder MSB -> FP-1  200 A 3p  3#6 + G #6 Cu THWN-2  20 m  in 1-1/4 inch RMC\n",
     mends=True,
 )
+
+
+# Section from memory.
+TRIPS = rule(
+    name="fire-pump-ground-fault-trip",
+    since="0.1",
+    severity=Severity.ERROR,
+    scope="study",
+    basis="us",
+    summary="Ground-fault protection stands on the way to a fire pump.",
+    why="A wet motor leaks to earth and still pumps. Ground-fault protection would stop it in the fire that it is for.",
+    clause={"us": "695.6(G)"},
+    wrong=_STUDIED + _PUMP + "feeder MSB -> FP-1  200 A 3p gfpe  3#6 + G #6 Cu THWN-2  20 m  in 1-1/4 inch RMC\n",
+    right=_STUDIED + _PUMP + "feeder MSB -> FP-1  200 A 3p  3#6 + G #6 Cu THWN-2  20 m  in 1-1/4 inch RMC\n",
+)
+
+
+@TRIPS.check
+def ground_fault_trip(view: View) -> Iterator[Finding]:
+    """What holds such protection on the way to a fire pump as it is fed normally: rows, feeders, mains of boards."""
+    told = view.studies.of_each("fire pumps on the way", view.model.equipment, _has_fire_pump)
+    for equipment in (e for e, has in told if has):
+        key = next((p.key for p in equipment.circuits if "fire-pump" in p.circuit.body.flags), "")
+        pump = f"circuit {key} of `{equipment.name}`" if key else f"`{equipment.name}`"
+        holders: list[tuple[str, Place]] = [
+            (f"circuit {p.key} of `{equipment.name}`", Place(p.block, p.circuit.span))
+            for p in equipment.circuits
+            if "fire-pump" in p.circuit.body.flags and _trips_on_ground_faults(p.circuit.body)
+        ]
+        for name in (equipment.name, *view.network.above(equipment.name)):
+            piece, supply = view.equipment(name), view.network.supply.get(name)
+            if piece is not None and _trips_on_ground_faults(piece.body):
+                holders.append((f"`{name}`", piece.place))
+            if supply is not None and _trips_on_ground_faults(supply.body):
+                holders.append((f"`{supply.key}`", supply.place))
+        for holder, place in holders:
+            feeds = "feeds a fire pump" if holder == pump else f"stands ahead of the fire pump, {pump}"
+            yield TRIPS.finding(
+                place,
+                f"{holder} has ground-fault protection, and {feeds}",
+                found=f"ground-fault protection at {holder}",
+                needed="none on the way to a fire pump",
+                change="Leave it out here, or feed the pump from ahead of it.",
+                subject=equipment.name,
+                position=key,
+                clause=clause_of(view, TRIPS),
+            )
+
+
+def _has_fire_pump(equipment: Equipment) -> bool:
+    if equipment.circuits:
+        return any("fire-pump" in placed.circuit.body.flags for placed in equipment.circuits)
+    return equipment.kind in LOAD_KINDS and "fire-pump" in equipment.body.flags
+
+
+def _trips_on_ground_faults(body: Body) -> bool:
+    return not {"gfpe", "gfci"}.isdisjoint(body.flags) or not {"gfpe-pickup", "rcd"}.isdisjoint(body.facts)
 
 
 @DEVICE.check

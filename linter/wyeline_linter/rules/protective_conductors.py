@@ -8,11 +8,15 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.blocks import Block
 from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Body, Conductors, Span
+from wyeline_linter.ahead import Residual
 from wyeline_linter.conductor_sizes import area_mm2
-from wyeline_linter.findings import Finding, Fix, Safety, Severity
+from wyeline_linter.findings import Finding, Fix, Related, Safety, Severity
 from wyeline_linter.network import makes_system
 from wyeline_linter.rules.connection import clause_of, poles_edit
+from wyeline_linter.rules.neutral_bonds import switches_neutral
 from wyeline_linter.rules.registry import rule
+from wyeline_linter.rules.residual_types import rcds_on
+from wyeline_linter.systems import Arrangement, Known, SystemState
 
 if TYPE_CHECKING:
     from wyeline_linter.view import View
@@ -33,7 +37,7 @@ PEN = rule(
     basis="iec",
     summary="A combined neutral and earth conductor (PEN) is thin, switched, behind an RCD, or joined anew.",
     why="When a PEN is lost, every exposed metal part behind it stands at the voltage of a leg.",
-    clause={"iec": "60364-5-54 543.4, 60364-4-41 411.4"},
+    clause={"iec": "60364-5-54 543.4, 60364-4-41 411.4.3, 411.4.5"},
     wrong=_TNC + "feeder HV -> UV-1  40 A 3p  3x6mm2 + PEN 6mm2 Cu PVC  8 m method C\n",
     right=_TNC + "feeder HV -> UV-1  63 A 3p  3x16mm2 + PEN 16mm2 Cu PVC  8 m method C\n",
 )
@@ -44,11 +48,16 @@ def pen_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
     conductors = feeder.body.conductors
     if conductors is None or not _has_pen(conductors):
         return
-    yield from _pen(view, feeder.block, feeder.body, conductors, f"`{feeder.key}`", feeder.key, "")
+    judged = view.feeder_state(feeder.key)
+    tt = judged is not None and _is_tt(judged.carried)  # told by `pen-in-tt`
+    ahead = () if tt else tuple(rcd for rcd in rcds_on(view, feeder) if rcd.at != feeder.key)
+    yield from _pen(view, feeder.block, feeder.body, conductors, f"`{feeder.key}`", feeder.key, "", ahead)
     source = view.equipment(feeder.source.name)
     above = view.network.supply.get(feeder.source.name)
     if source is None or makes_system(source) or source.kind == "transformer":
         above = None  # a system begins here, with a neutral of its own
+    elif any(f.body.conductors is not None and _has_pen(f.body.conductors) for f in view.feeders_into(source.name)):
+        yield from _opened(view, feeder, conductors, source)
     before = above.body.conductors if above is not None else None
     if before is not None and _is_split(before) and above is not None:
         yield PEN.finding(
@@ -68,7 +77,39 @@ def pen_circuits(view: View, equipment: Equipment) -> Iterator[Finding]:
         body = placed.circuit.body
         if body.conductors is not None and _has_pen(body.conductors):
             where = f"circuit {placed.key} of `{equipment.name}`"
-            yield from _pen(view, placed.block, body, body.conductors, where, equipment.name, placed.key)
+            state = view.state(equipment.name)
+            onward = state.onward if state is not None and not _is_tt(state.system) else None
+            ahead = onward.rcds if onward is not None else ()
+            yield from _pen(view, placed.block, body, body.conductors, where, equipment.name, placed.key, ahead)
+
+
+def _opened(view: View, feeder: Feeder, conductors: Conductors, source: Equipment) -> Iterator[Finding]:
+    """A PEN that comes in and leaves as one, through a switch or an incomer that opens it."""
+    if source.kind in ("transfer", "disconnect"):
+        poles = source.body.poles
+        opens = source.kind == "transfer" and bool(switches_neutral(source))
+        opens = opens or (poles is not None and (poles.switched_neutral or poles.count == 4))
+    else:
+        facts = (source.body.facts.get(key) for key in ("main", "incomer"))
+        poles = next((fact.poles for fact in facts if fact is not None and fact.poles is not None), None)
+        opens = poles is not None and (poles.switched_neutral or poles.count == 4)
+    if not opens:
+        return
+    place = source.place
+    yield PEN.finding(
+        Place(feeder.block, conductors.span),
+        f"`{source.name}` opens the PEN that `{feeder.key}` carries on",
+        found="a device that opens the neutral too, and one PEN on both sides of it",
+        needed="a PEN that nothing ever opens, or N and PE apart from here on",
+        change=f"Let `{source.name}` open the live wires only, or write `+ N` and `+ PE` behind it.",
+        subject=feeder.key,
+        related=(Related(place, "the PEN is opened here"),),
+        clause=clause_of(view, PEN),
+    )
+
+
+def _is_tt(state: SystemState) -> bool:
+    return isinstance(state, Known) and state.system.earthing.arrangement is Arrangement.TT
 
 
 def _has_pen(conductors: Conductors) -> bool:
@@ -85,8 +126,17 @@ def _is_split(conductors: Conductors) -> bool:
 
 
 def _pen(
-    view: View, block: Block, body: Body, conductors: Conductors, where: str, subject: str, position: str
+    view: View,
+    block: Block,
+    body: Body,
+    conductors: Conductors,
+    where: str,
+    subject: str,
+    position: str,
+    ahead: tuple[Residual, ...],
 ) -> Iterator[Finding]:
+    """``ahead`` are the RCDs on the way to it."""
+
     def told(span: Span, message: str, found: str, needed: str, change: str, fixes: tuple[Fix, ...] = ()) -> Finding:
         return PEN.finding(
             Place(block, span),
@@ -129,4 +179,12 @@ def _pen(
             "an RCD ahead of a PEN",
             "N and PE apart behind an RCD",
             "Split the PEN ahead of the RCD.",
+        )
+    elif ahead:
+        yield told(
+            conductors.span,
+            f"the RCD of `{ahead[-1].at}` stands ahead of the PEN of {where}",
+            "a PEN behind an RCD",
+            "N and PE apart behind an RCD",
+            "Split the PEN ahead of the RCD, or leave the RCD out.",
         )
