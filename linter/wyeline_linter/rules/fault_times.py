@@ -148,8 +148,8 @@ def lines_with_device(view: View, of: Callable[[Body], bool]) -> Iterator[Line]:
 def disconnection(view: View) -> Iterator[Finding]:
     """Lines of TN systems whose device says from where it trips in time; the worst switch state is told."""
     for line in lines_with_device(view, trips_at_once):
-        allowed = longest_fault_s(line)
-        if allowed is None or in_tt(line) or has_rcd(view, line):
+        allowed = None if in_tt(line) or has_rcd(view, line) else longest_fault_s(line)
+        if allowed is None:
             continue
         trip = trip_of(line.body, within_s=allowed.value)
         if trip is None:

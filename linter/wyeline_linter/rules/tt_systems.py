@@ -169,8 +169,8 @@ def overcurrent_in_tt(view: View) -> Iterator[Finding]:
     """Lines without an RCD whose faults are known: 411.5.2 lets an overcurrent device serve where the loop is low
     enough, and stays so."""
     for line in lines_with_device(view, says_from_where_it_opens):
-        ahead = _ahead_of(view, line)
-        if not in_tt(line) or ahead is None or has_rcd(view, line) or not _judged_by_study(line, ahead):
+        ahead = _ahead_of(view, line) if in_tt(line) and not has_rcd(view, line) else None
+        if ahead is None or not _judged_by_study(line, ahead):
             continue
         board = line.target if line.target is not None and line.target.kind in BOARDS else None
         if board is not None and equipment_claims(board, CLASS_II):

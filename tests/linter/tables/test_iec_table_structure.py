@@ -212,7 +212,7 @@ def _(t: Table) -> None:
         amps = float(rating)
         decade = 10 ** math.floor(math.log10(amps))
         near = min(abs(amps / decade / p - 1) for p in preferred)
-        assert near < 0.06 or rating in ("12", "13", "224", "355"), rating
+        assert near < 0.06 or rating in ("12", "13", "35", "224", "355"), rating
         assert {mcb, breaker, fuse} <= {1, None} and (mcb is None or breaker == 1)
     assert max(float(r) for (r,), cells in t.rows.items() if cells[0] == 1) == 125
 
