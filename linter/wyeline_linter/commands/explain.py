@@ -8,6 +8,7 @@ import sys
 
 from wyeline_grammar import word_pages
 from wyeline_linter.accepting import beyond
+from wyeline_linter.claims import EXCUSES
 from wyeline_linter.near_names import near
 from wyeline_linter.rules.registry import Rule, all_rules
 
@@ -26,8 +27,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "rule",
         nargs="?",
         metavar="RULE",
-        help="a rule's name, as a finding prints it; a word of the language, or what the trade calls it, such as "
-        "'transfer switch' (left out: a list of all words); or the path of a model",
+        help="a rule's name, as a finding prints it; what can be claimed; a word of the language, or what the trade "
+        "calls it, such as 'transfer switch' (left out: a list of all words); or the path of a model",
     )
     parser.add_argument("name", nargs="?", metavar="NAME", help="equipment, or a feeder such as 'MSB -> LP-1'")
     parser.add_argument("figure", nargs="?", metavar="FIGURE", help=f"one of {', '.join(FIGURES)}")
@@ -53,7 +54,7 @@ def run(arguments: argparse.Namespace) -> int:
         return _figure(arguments)
     rules = all_rules()
     rule = rules.get(arguments.rule)
-    text = page(rule) if rule is not None else word_pages.page(arguments.rule)
+    text = page(rule) if rule is not None else word_pages.page(arguments.rule) or claim_page(arguments.rule)
     if text is None and _is_model(arguments.rule):
         print(
             f"wyeline: {arguments.rule}: name what it is about too, such as `{arguments.rule} MSB fault`",
@@ -68,7 +69,7 @@ def run(arguments: argparse.Namespace) -> int:
 
 def _unknown(words: str) -> int:
     """Say that nothing is called so, and what comes nearest: to all the words, or to one of them."""
-    known = {*all_rules(), *word_pages.spellings()}
+    known = {*all_rules(), *word_pages.spellings(), *EXCUSES}
     parts = [part for part in words.split() if part.lower() in known]
     nearest = near("-".join(words.lower().split()), known) or parts
     hint = f" The nearest: {', '.join(nearest)}."
@@ -136,3 +137,19 @@ def page(rule: Rule) -> str:
     accept = f"Nobody can accept it: {never}." if never else accept
     lines += [f"{accept} Since {rule.since}."]
     return "\n".join(lines)
+
+
+def claim_page(name: str) -> str | None:
+    """What a claim asks for, and what is checked of it; None where nothing can be claimed by that name."""
+    asked = EXCUSES.get(name)
+    if asked is None:
+        return None
+    with_text = any("in its text" in condition for condition in asked.conditions)
+    written = f'claim {name} "..."' if with_text else f"claim {name}"
+    lines = [f"# claim {name}", "", asked.text, ""]
+    if asked.clause:
+        code = "" if asked.clause.startswith("IEC") else "NEC "
+        lines += [f"Clause: {code}{asked.clause} (data with an edition; read the adopted code itself).", ""]
+    if asked.conditions:
+        lines += ["Checked:", "", *(f"- {condition}" for condition in asked.conditions), ""]
+    return "\n".join([*lines, f"Written `{written}` below the statement that it is about."])
