@@ -236,6 +236,9 @@ def test_a_neutral_above_its_legs_is_judged_under_us_practice_too() -> None:
         if told:
             assert "116.6 A" in told[0].needed or "117 A" in told[0].needed
             assert told[0].fixes[0].title == "Make the neutral 1/0"
+        sized = size_feeder(analysis.view, analysis.model.feeders["MSB -> UP-1"])
+        assert isinstance(sized, Proposal)
+        assert ("N #1/0" in sized.wires) is found, "sized in the place of the one that is too small, and kept else"
 
 
 @pytest.mark.parametrize(("load", "reduced_a"), [("lighting", 270.0), ("lighting third-harmonic 30 %", 300.0)])

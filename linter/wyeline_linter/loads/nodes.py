@@ -129,15 +129,10 @@ class Sum:
 
     def restated(self, third: Restated) -> Sum:
         """The same with a share of third harmonic in place of what its loads say."""
-        held = {name: _restated(each.rows, third) for name, each in self.held.items()}
-        rows = _restated(self.rows, third)
-        if rows is self.rows and all(held[name] is each.rows for name, each in self.held.items()):
+        kinds = (key for rows in (self.rows, *(each.rows for each in self.held.values())) for key in rows)
+        if all(third.key(key) is key for key in kinds):
             return self
-        made = self.copy()
-        made.rows = rows
-        made.new = None if self.new is None else self.new.restated(third)
-        made.held = {name: Held(held[name], each.largest, each.va) for name, each in self.held.items()}
-        return made
+        return self.rekeyed(lambda rows: _restated(rows, third))
 
     def at_share(self, share: float) -> Sum:
         """The same at a share of its full value, in a switch state that says so."""
@@ -180,8 +175,6 @@ class Sum:
 
 
 def _restated(rows: Rows, third: Restated) -> Rows:
-    if all(third.key(key) is key for key in rows):
-        return rows
     made: Rows = {}
     for key, row in rows.items():
         add_row(made, third.key(key), row)

@@ -379,9 +379,7 @@ def _notes(spare: str, load: Mapping[str, Any]) -> list[str]:
     ]
     neutral = load.get("neutral")
     if neutral is not None:
-        worst = f", at worst {number(neutral['worst_a'], 1)} A" if neutral["worst_a"] is not None else ""
-        more = _of_harmonics(load)
-        notes.append(f"Neutral: {number(neutral['demand_a'], 1)} A under demand{worst}{more}.")
+        notes.append(f"Neutral: {number(neutral['demand_a'], 1)} A under demand{_of_neutral(load)}.")
     if load.get("unbalance") is not None:
         notes.append(
             "Balance: the legs carry alike."
@@ -397,16 +395,19 @@ def _notes(spare: str, load: Mapping[str, Any]) -> list[str]:
     return notes
 
 
-def _of_harmonics(load: Mapping[str, Any]) -> str:
-    """What of harmonics is in the neutral's current, and what nobody stated."""
+def _of_neutral(load: Mapping[str, Any]) -> str:
+    """What of harmonics is in the neutral's current, its worst, and what nobody stated."""
     neutral = load["neutral"]
+    worst = f", at worst {number(neutral['worst_a'], 1)} A" if neutral["worst_a"] is not None else ""
     if neutral["third_harmonic_a"] is None:
         waves = any(row["class"] in _ELECTRONIC for row in load["by_class"])
-        return "; harmonics of electronic loads, which add up in it, are not counted" if waves else ""
-    stated = f"{number(neutral['third_harmonic_a'], 1)} A of third harmonic"
+        return worst + ("; harmonics of electronic loads, which add up in it, are not counted" if waves else "")
+    third = f"{number(neutral['third_harmonic_a'], 1)} A of third harmonic"
+    part = f"{share_text(neutral['third_harmonic_part'])} of the line currents"
     unstated = neutral["third_harmonic_unstated_va"]
     without = f"; {number(unstated / 1e3, 2)} kVA states none and counts with none" if unstated else ""
-    return f", with {stated}, {share_text(neutral['third_harmonic_part'])} of the line currents{without}"
+    alone = worst if (neutral["worst_a"] or 0.0) > neutral["demand_a"] else ""
+    return f", with {third} ({part}){alone}{without}"
 
 
 def _beside_the_sums(subject: Subject, board: Equipment) -> list[str]:

@@ -25,7 +25,8 @@ _RANKS: tuple[str, ...] = (
     "reading references supplies connection winding",
     "short_circuit fault_times fault_inputs ground_fault neutral_bonds earthing grounds protective_conductors "
     "electrodes neutrals shared_neutrals emergency transfers medical_it",
-    "overcurrent wires parallel_wires taps lugs raceway split_raceways motors motor_overloads devices neutral_sizes",
+    "overcurrent wires parallel_wires taps lugs raceway split_raceways motors motor_overloads devices neutral_sizes "
+    "third_harmonics",
     "load load_sources load_stated overload_states transformer transformer_use",
     "drop motor_starts positions connection_remarks",
     "expectation allowances naming structure review type_use line_findings",

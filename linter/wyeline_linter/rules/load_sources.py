@@ -9,6 +9,7 @@ from wyeline_grammar.linking import Equipment
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase, replace
 from wyeline_linter.loads.buckets import VA
 from wyeline_linter.loads.rollup import volt_amperes_per_ampere
+from wyeline_linter.loads.third_harmonics import nonlinear
 from wyeline_linter.loads.winding_loads import WindingLoad, worst_winding
 from wyeline_linter.rules.load import worst_leg
 from wyeline_linter.rules.registry import rule
@@ -272,6 +273,7 @@ HARMONIC = rule(
     mends=True,
 )
 _ELECTRONIC = frozenset({"it", "drive", "ups"})
+"""Beside what states a third harmonic: drives have few of it, and others instead."""
 _HARMONIC_FROM = 0.3
 _ENOUGH_K = 4.0
 
@@ -285,7 +287,8 @@ def harmonic_duty(view: View, equipment: Equipment) -> Iterator[Finding]:
     counted = book.counted(equipment.name)
     total = abs(counted.demand.va)
     rows = book.rows(equipment.name)[0]
-    electronic = sum(counted.factors[key] * abs(row[VA]) for key, row in rows.items() if key.category in _ELECTRONIC)
+    waves = [key for key in rows if key.category in _ELECTRONIC or nonlinear(key)]
+    electronic = sum(counted.factors[key] * abs(rows[key][VA]) for key in waves)
     if rating is None or total == 0.0 or electronic <= _HARMONIC_FROM * max(total, 0.5 * rating):
         return
     share = electronic / total
@@ -299,7 +302,7 @@ def harmonic_duty(view: View, equipment: Equipment) -> Iterator[Finding]:
         place,
         f"{100 * share:.0f} % of the load of `{equipment.name}`, {electronic / 1e3:.1f} kVA, is electronic; "
         "its K-factor is below 4",
-        found=f"{electronic / 1e3:.1f} kVA of drives, computers and power supplies",
+        found=f"{electronic / 1e3:.1f} kVA of drives, computers, power supplies and what states a third harmonic",
         needed=f"K-factor 4 or more from {100 * _HARMONIC_FROM:.0f} % on",
         change="Ask for the harmonic currents and choose the K-factor by them, or a larger unit.",
         subject=equipment.name,

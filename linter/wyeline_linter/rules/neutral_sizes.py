@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from wyeline_linter.conductor_sizes import area_mm2, size_at_least, standard_sizes
+from wyeline_linter.conductor_sizes import area_mm2, size_at_least
 from wyeline_linter.findings import Edit, Finding, Fix, Safety, Severity
 from wyeline_linter.grounding_conductors import bonding_jumper
 from wyeline_linter.loads.third_harmonics import NONLINEAR_FROM, WORD
@@ -18,6 +18,7 @@ from wyeline_linter.rules.line_findings import about, amps_text
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.shapes import Shape
 from wyeline_linter.shares import share_text
+from wyeline_linter.sizing.choosing import neutral_for_third
 from wyeline_linter.sizing.lines import resized
 from wyeline_linter.sizing.writing import size_text, wires_text
 from wyeline_linter.tables import NotListed
@@ -116,26 +117,19 @@ def _against_worst(view: View, line: Line, current: Current) -> Iterator[Finding
     if worst is None or laid is None or wiring.neutral is None:
         return
 
-    def carried(size: str) -> float | None:
-        held = bounds(line.tables, wiring._replace(size=size), laid)
-        return None if isinstance(held, NotListed) else held[1].amps
-
-    amps = carried(wiring.neutral)
-    if amps is None or worst <= amps * 1.0005:
+    held = bounds(line.tables, wiring._replace(size=wiring.neutral), laid)
+    if isinstance(held, NotListed) or worst <= held[1].amps * 1.0005:
         return
     third = current.third
     what = "the load to neutral of one leg alone"
     if third is not None and third.neutral_a:
         adds_up = f"{share_text(third.part)}, adds up to {amps_text(third.neutral_a)} in it"
         what = f"the third harmonic of its legs, {adds_up}"
-    needed = f"{amps_text(worst)}: {what}, and it carries {amps_text(amps)}"
-    own_size = line.us and not wiring.cable
-    if third is None or own_size:
-        larger = (size for size in standard_sizes(line.tables) if area_mm2(size) > area_mm2(wiring.neutral or size))
-        size = wiring.size if third is None else next((s for s in larger if (carried(s) or 0.0) >= worst), None)
-        if size is not None:
-            yield _small(view, line, needed, size)
-            return
+    needed = f"{amps_text(worst)}: {what}, and it carries {amps_text(held[1].amps)}"
+    larger = neutral_for_third(line, current, wiring.size, wiring.sets, laid)
+    if third is None or (larger is not None and larger[0] != wiring.neutral):
+        yield _small(view, line, needed, larger[0] if larger is not None else wiring.size)
+        return
     yield replace(
         _small(view, line, needed, wiring.size),
         change="Pull larger wires: in a cable of like cores the neutral decides the size.",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from wyeline_linter.conductor_sizes import area_mm2
+from wyeline_linter.loads.third_harmonics import NONLINEAR_FROM
 from wyeline_linter.protection.ampacities import Laid
 from wyeline_linter.protection.currents import Current, laid_with
 from wyeline_linter.protection.lines import Line
@@ -58,10 +59,10 @@ def beside_written(
     wires that are larger than asked for (NEC 250.122(B)), a jumper and a PE follow the size of the wires."""
     have, (wiring, sized_wires, reasons) = line.wiring, chosen
     if (have.sets, have.size) == (wiring.sets, wiring.size):
-        return _neutral_kept(have, wiring, reasons)
+        return _neutral_kept(have, wiring, reasons, current)
     needed = needed_size(view, line, current, purpose, laid=laid) if line.us else None
     as_written = sized_wires._replace(sets=have.sets, size=have.size, needed=needed or have.size)
-    beside = beside_of(line, current, purpose, demand_of(view, line, current, purpose, have), as_written)
+    beside = beside_of(line, current, purpose, demand_of(view, line, current, purpose, have), as_written, laid)
     if isinstance(beside, NotListed):
         return beside
     made, more = beside
@@ -69,20 +70,24 @@ def beside_written(
         asked = least_pen(line, have.size) if have.pen else made.ground
         made = made._replace(ground=max(have.ground, asked, key=area_mm2))
     more = [*(f"{s.size} {s.governed}: {s.text}".lstrip() for s in sized_wires.steps), *more]
-    return _neutral_kept(have, made, more)
+    return _neutral_kept(have, made, more, current)
 
 
-def _neutral_kept(have: Wiring, made: Wiring, reasons: list[str]) -> tuple[Wiring, list[str]]:
-    """The neutral as it is written in the place of one as large as a leg, and so in the reasons."""
-    if have.neutral is None or have.neutral == made.neutral:
+def _neutral_kept(have: Wiring, made: Wiring, reasons: list[str], current: Current) -> tuple[Wiring, list[str]]:
+    """The neutral as it is written in the place of one as large as a leg, and so in the reasons; one that is too small
+    for the third harmonic in it is not kept."""
+    if have.neutral is None or made.neutral is None or have.neutral == made.neutral:
+        return made, reasons
+    waves = current.third is not None and current.third.part > NONLINEAR_FROM
+    if waves and area_mm2(have.neutral) < area_mm2(made.neutral):
         return made, reasons
     kept = f"neutral {have.neutral}: as written"
     return made._replace(neutral=have.neutral), [kept if r.startswith("neutral ") else r for r in reasons]
 
 
 def brings(have: Wiring, asked: Wiring) -> bool:
-    """Whether the neutral and the ground that are asked for are there, and the ground is as large."""
-    if asked.neutral is not None and have.neutral is None:
+    """Whether the neutral and the ground that are asked for are there, and as large."""
+    if asked.neutral is not None and (have.neutral is None or area_mm2(have.neutral) < area_mm2(asked.neutral) * 0.999):
         return False
     return asked.ground is None or (have.ground is not None and area_mm2(have.ground) >= area_mm2(asked.ground) * 0.999)
 

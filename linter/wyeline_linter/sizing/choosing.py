@@ -5,16 +5,17 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from wyeline_linter.conductor_sizes import area_mm2
+from wyeline_linter.conductor_sizes import area_mm2, standard_sizes
 from wyeline_linter.conductors import ConduitMaterial
 from wyeline_linter.grounding_conductors import protective_conductor
-from wyeline_linter.protection.ampacities import Laid
+from wyeline_linter.protection.ampacities import Laid, bounds
 from wyeline_linter.protection.currents import Current, laid_with, line_voltage
 from wyeline_linter.protection.dwellings import relief_of
 from wyeline_linter.protection.lines import METAL_RACEWAYS, Line, first_device_a
 from wyeline_linter.protection.purposes import ONE_LOAD, TAPS, Purpose, required_a
 from wyeline_linter.protection.taps import least_of_tap
 from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring
+from wyeline_linter.shares import share_text
 from wyeline_linter.sizing.steps import (
     NO_FAULTS,
     Demand,
@@ -67,16 +68,23 @@ def demand_of(
         least_why=least_why,
         relief_a=relief.amps if relief is not None else 0.0,
         relief_why=relief.text if relief is not None else "",
-        neutral_a=_neutral_a(wiring, current),
+        neutral_a=_like_a_leg_a(line, wiring, current),
     )
 
 
-def _neutral_a(wiring: Wiring, current: Current) -> float:
-    """What a neutral as large as a leg carries where third harmonics add up in it; a larger one is judged alone."""
+def _like_a_leg_a(line: Line, wiring: Wiring, current: Current) -> float:
+    """What a neutral of the same size as the legs carries where third harmonics add up in it; 0 where none do, or where
+    the neutral has a size of its own."""
     neutral = wiring.neutral
-    if neutral is None or current.third is None or area_mm2(neutral) > area_mm2(wiring.size) * 1.001:
+    if neutral is None or current.third is None or _sized_alone(line):
         return 0.0
-    return current.neutral_a or 0.0
+    return 0.0 if area_mm2(neutral) > area_mm2(wiring.size) * 1.001 else current.neutral_a or 0.0
+
+
+def _sized_alone(line: Line) -> bool:
+    """Whether a neutral may be larger than its legs, as a wire of its own in a raceway: the factors of IEC 60364-5-52
+    Annex E are those of cables with like cores."""
+    return line.us and not line.wiring.cable
 
 
 def _drop_target(view: View, line: Line) -> float:
@@ -131,7 +139,7 @@ def choose(
     found = sized(line.tables, wiring.metal, insulation_c, laid, want._replace(least_sets=1), cable_60=cable_60)
     if isinstance(found, NotListed):
         return found
-    beside = beside_of(line, current, purpose, want, found)
+    beside = beside_of(line, current, purpose, want, found, laid)
     if isinstance(beside, NotListed):
         return beside
     wiring, reasons = beside
@@ -139,7 +147,7 @@ def choose(
 
 
 def beside_of(
-    line: Line, current: Current, purpose: Purpose, want: Demand, found: Sized
+    line: Line, current: Current, purpose: Purpose, want: Demand, found: Sized, laid: Laid | None
 ) -> tuple[Wiring, list[str]] | NotListed:
     """The neutral and the ground, or jumper, that go with live wires of a size, and why; none where none is pulled."""
     wiring = line.wiring
@@ -160,18 +168,34 @@ def beside_of(
         if ground != found.size:
             reasons.append(f"PEN {ground}: the least that a combined neutral and PE may have")
     neutral = (ground if role == "PEN" else found.size) if wiring.neutral is not None else None
-    if _keeps_larger(wiring, current, found.size):
-        neutral = wiring.neutral
-        reasons.append(f"neutral {neutral}: as written, for the third harmonic in it")
+    larger = neutral_for_third(line, current, found.size, found.sets, laid)
+    if larger is not None:
+        neutral = larger[0]
+        reasons.append(larger[1])
     elif neutral == found.size:
         reasons.append(f"neutral {neutral}: as large as a leg")
     return wiring._replace(sets=found.sets, size=found.size, neutral=neutral, ground=ground), reasons
 
 
-def _keeps_larger(wiring: Wiring, current: Current, size: str) -> bool:
-    """Whether a neutral of its own that is written larger than legs of a size stays, because third harmonics add up."""
-    neutral = wiring.neutral
-    return neutral is not None and not wiring.pen and current.third is not None and area_mm2(neutral) > area_mm2(size)
+def neutral_for_third(line: Line, current: Current, size: str, sets: int, laid: Laid | None) -> tuple[str, str] | None:
+    """A neutral larger than legs of a size, for the third harmonic in it, and why; None where none is asked for."""
+    wiring, third, amps = line.wiring, current.third, current.neutral_a
+    if wiring.neutral is None or wiring.pen or third is None or amps is None or not third.neutral_a:
+        return None
+    written = wiring.neutral if area_mm2(wiring.neutral) > area_mm2(size) else size
+    least = written
+    if _sized_alone(line) and laid is not None and wiring.temperatures_c:
+        larger = (each for each in standard_sizes(line.tables) if area_mm2(each) >= area_mm2(size) * 0.999)
+        for least in larger:
+            held = bounds(line.tables, wiring._replace(size=least, sets=sets), laid)
+            if not isinstance(held, NotListed) and held[0].amps >= amps * (1 - 1e-6):
+                break
+    if area_mm2(least) <= area_mm2(written):
+        return (written, f"neutral {written}: as written, for the third harmonic in it") if written != size else None
+    return (
+        least,
+        f"neutral {least}: for {amps:.4g} A with the third harmonic, {share_text(third.part)} of the line currents",
+    )
 
 
 def least_pen(line: Line, size: str) -> str:

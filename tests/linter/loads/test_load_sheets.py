@@ -49,3 +49,24 @@ def test_a_pocket_calculator_gives_every_figure(site: str) -> None:
             typed(circuit_figure(view, name, leaf.place) if leaf.place else equipment_figure(view, name))
             seen += 1
     assert seen > 40
+
+
+RACKS = """wye 1
+project "Kiln yard"
+  basis us-2023
+utility QUAY 208Y/120  fault 10 kA, x/r 4
+panel LP-1 208Y/120  bus 225 A
+  1  20 A 1p  1.2 kVA it  "Rack 1"  third-harmonic 40 %
+  2,4,6  60 A 3p  15 kVA process  "Kiln"{said}
+  5  20 A 1p  1.1 kVA receptacle  "Bench"
+feeder QUAY -> LP-1  225 A 3p
+"""
+
+
+@pytest.mark.parametrize("said", ["", " factor 60 % third-harmonic 30 %", " third-harmonic 100 %"])
+def test_a_pocket_calculator_gives_a_neutral_with_third_harmonics(said: str) -> None:
+    view = Analysis("/m/site.wye", Files(lambda _: RACKS.format(said=said)), "/m").view
+    sheet = load_figure(view, "LP-1", "neutral")
+    typed(sheet)
+    (third,) = (step for step in sheet.steps if step.symbol == "T")
+    assert third.value is not None and sheet.value is not None and sheet.value >= third.value > 0

@@ -1,0 +1,77 @@
+"""What is said of third harmonics, and has no neutral to return through."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
+from wyeline_grammar.model import Body
+from wyeline_linter.findings import Finding, Severity
+from wyeline_linter.loads.third_harmonics import WORD
+from wyeline_linter.rules.registry import rule
+
+if TYPE_CHECKING:
+    from wyeline_linter.view import View
+
+_FED = (
+    'project "Annex"\nutility UTIL 400Y/230  fault 10 kA, x/r 4, earthing TN-S\nfeeder UTIL -> UV  63 A 4p\n'
+    "panel UV 400Y/230  bus 63 A\n"
+)
+
+NO_WAY_BACK = rule(
+    name="third-harmonic-not-counted",
+    since="0.1",
+    severity=Severity.WARNING,
+    scope="circuit",
+    summary="A third harmonic is stated where no neutral is there for it to return through, and counts nowhere.",
+    why="Those of three legs are in step: without a neutral none flow. Between two legs they come back on a leg.",
+    wrong=_FED + '  F1  16 A 3p  5 kW process third-harmonic 30 %  "Drives"  4G2.5mm2 Cu NYM-J  9 m\n',
+    right=_FED + '  F1  16 A 3p+N  5 kW process third-harmonic 30 %  "Drives"  5G2.5mm2 Cu NYM-J  9 m\n',
+)
+
+
+@NO_WAY_BACK.check
+def on_a_circuit(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
+    fact = placed.circuit.body.facts.get(WORD)
+    leaf = view.loads.leaf(board.name, placed.key) if fact is not None else None
+    if fact is not None and fact.number and leaf is not None and leaf.row is not None and leaf.key.third == 0.0:
+        where = f"circuit {placed.key} of `{board.name}`"
+        yield _told(Place(placed.block, fact.span), where, placed.circuit.body, board.name, placed.key)
+
+
+@NO_WAY_BACK.also("equipment", said=(WORD,))
+def on_equipment(view: View, equipment: Equipment) -> Iterator[Finding]:
+    if equipment.body.number(WORD) and _returns_nowhere(view, equipment.name):
+        yield _told(equipment.place_of(WORD), f"`{equipment.name}`", equipment.body, equipment.name)
+
+
+@NO_WAY_BACK.also("feeder", said=(WORD,))
+def on_a_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
+    fact = feeder.body.facts.get(WORD)
+    if fact is not None and fact.number and _returns_nowhere(view, feeder.target.name):
+        yield _told(Place(feeder.block, fact.span), f"`{feeder.key}`", feeder.body, feeder.key)
+
+
+def _returns_nowhere(view: View, name: str) -> bool:
+    """Whether what is stated of equipment or its feeder came to nothing, as far as its voltage is settled."""
+    node = view.loads.nodes.get(name)
+    if node is None:
+        return False
+    stated = node.third or node.above
+    if stated is not None:
+        return not stated.stated_only and stated.share == 0.0 and not node.below.unknown
+    return any(leaf.row is not None and leaf.key.third == 0.0 for leaf in node.leaves if not leaf.place)
+
+
+def _told(place: Place, where: str, body: Body, subject: str, position: str = "") -> Finding:
+    stated = body.facts[WORD].value.text
+    return NO_WAY_BACK.finding(
+        place,
+        f"{where} states {stated} of third harmonic, and has no neutral that it returns through",
+        found=f"`{WORD} {stated}`, and no neutral",
+        needed="a neutral, or no third harmonic: without one a load draws other harmonics",
+        change="Write its neutral, or delete the phrase.",
+        subject=subject,
+        position=position,
+    )
