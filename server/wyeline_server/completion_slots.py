@@ -19,7 +19,7 @@ class Slot(NamedTuple):
     """What comes next.
 
     ``what`` is one of: ``statement detail kind sides source target legs phrase value raceway role include rule claim
-    reason action subject scenario day nothing``. ``prefix`` is the part of the word already typed, from column
+    reason action subject measure scenario day nothing``. ``prefix`` is the part of the word already typed, from column
     ``start``. ``head`` is the first word of the statement, ``place`` where its phrases stand (a kind, ``feeder``,
     ``circuit``, ``project``, ``issue``, ``raceway``), ``key`` the key or verb that a value belongs to, ``tokens`` the
     line's words before it.
@@ -137,6 +137,8 @@ def _expect(start: int, prefix: str, before: tuple[Token, ...]) -> Slot:
         return Slot("scenario", start, prefix, tokens=before)
     if len(before) == 1 or last.kind == "ARROW":
         return Slot("subject", start, prefix, tokens=before)
+    if last.kind in ("NAME", "TEXT") or before[-2].kind == "ALL":
+        return Slot("measure", start, prefix, tokens=before)
     return Slot("kind" if last.kind == "ALL" else "nothing", start, prefix, tokens=before)
 
 
@@ -154,6 +156,8 @@ def _detail(above: tuple[Token, ...], start: int, prefix: str, before: tuple[Tok
     if first.kind == "ACTION" and place == "scenario":
         return Slot("action", start, prefix, place, first.text, before)
     if first.kind in ("NUMBER", "LIST", "NAME", "TEXT"):
+        if before[-1].text.startswith("[") and "]" not in before[-1].text:
+            return Slot("legs", start, prefix, "circuit", tokens=before)
         return _phrase("circuit", start, prefix, before)
     return _phrase(place, start, prefix, before)
 

@@ -16,8 +16,6 @@ from wyeline_grammar.attributes import (
     STATEMENTS,
     Accept,
     doc_of,
-    flags_at,
-    keys_at,
     use_of,
 )
 from wyeline_grammar.linking import Equipment, Feeder
@@ -30,16 +28,14 @@ from wyeline_linter import partners
 from wyeline_linter.analysis import Analysis
 from wyeline_linter.board_positions import positions_of
 from wyeline_linter.claims import CLAIMS
-from wyeline_linter.feeding import feed_from
 from wyeline_linter.network import has_bypass
 from wyeline_linter.rules.registry import all_rules
-from wyeline_linter.sizing.plain import device_for, tables_for, wires_for
-from wyeline_linter.standard_ratings import device_ratings
 from wyeline_linter.system_words import conductors_text
-from wyeline_linter.verdicts import Feeds
 from wyeline_server import cards
 from wyeline_server.completion_slots import NAMING, Slot, ends_in
 from wyeline_server.include_graph import wye_files
+from wyeline_server.offer_order import flags_in_order, keys_in_order, quantities
+from wyeline_server.offers_of_wiring import devices, wires
 from wyeline_server.positions import Json
 from wyeline_server.server import Spot
 
@@ -121,6 +117,9 @@ class Offers:
         return item
 
     def _legs(self) -> Iterator[Json]:
+        if self.slot.place == "circuit":
+            yield from self._legs_of_a_circuit()
+            return
         ends = ends_in(self.line)
         if self.view is None or ends.source is None:
             return
@@ -129,6 +128,16 @@ class Offers:
                 called = conductors_text(legs, self.view.basis)
                 joined = called if "N" in legs or "L" in called else "".join(legs)
                 yield _item(f"{joined}]", _VALUE, voltage)
+
+    def _legs_of_a_circuit(self) -> Iterator[Json]:
+        board = self._board()
+        legs = positions_of(self.view, board).legs if self.view is not None and board is not None else ()
+        if self.view is None or not legs:
+            return
+        for some in (*((leg,) for leg in legs), *((legs,) if len(legs) > 1 else ())):
+            called = conductors_text(some, self.view.basis)
+            joined = called if "L" in called else "".join(some)
+            yield _item(f"{joined}]", _VALUE, "one leg of the board" if len(some) == 1 else "all legs of the board")
 
     # equipment
 
@@ -208,16 +217,20 @@ class Offers:
 
     def _phrase(self) -> Iterator[Json]:
         place = self.slot.place
-        if place in ("feeder", "circuit"):
-            yield from self._devices()
-        if place == "feeder":
-            yield from self._wires()
+        if self.view is not None and place in ("feeder", "circuit"):
+            yield from (_item(text, _UNIT, doc) for text, doc in devices(self.view, self.slot, self.line))
+        if self.view is not None and place == "feeder":
+            yield from (_item(text, _VALUE, doc) for text, doc in wires(self.view, self.slot, self.line))
+        for example, doc in quantities(place, self.slot.tokens):
+            yield _item(example, _UNIT, doc)
         yield from self._words(place)
 
     def _words(self, place: str) -> Iterator[Json]:
         """The keys and flags that fit, those left out that stand in the line already."""
         written = {t.text for t in self.slot.tokens}
-        for key in keys_at(place):
+        early, late = flags_in_order(place)
+        yield from (_item(flag, _FLAG, FLAGS[flag].doc) for flag in early if flag not in written)
+        for key in keys_in_order(place):
             if key in written or key == "at":
                 continue
             use = use_of(place, key)
@@ -226,7 +239,7 @@ class Offers:
             doc = doc_of(key, place) or KEYS[key].doc
             snippet = f"{key} ${{1:{value}}}" if value else f"{key} "
             yield _item(key, _PROPERTY, doc, snippet, {"sort": "key", "word": key, "place": place})
-        for flag in flags_at(place):
+        for flag in late:
             if flag not in written:
                 yield _item(flag, _FLAG, FLAGS[flag].doc)
         small = {"feeder": ("in", "at", "assume"), "circuit": ("in", "leg", "assume"), "issue": ()}.get(
@@ -235,58 +248,6 @@ class Offers:
         for word in small:
             if word not in written or word == "assume":
                 yield _small(word)
-
-    def _devices(self) -> Iterator[Json]:
-        """Standard ratings, with the poles that open every live wire; the one that suits the far end first."""
-        if self.view is None or any(t.kind == "POLES" for t in self.slot.tokens):
-            return
-        poles, suited, why = self._device_for_feeder() if self.slot.place == "feeder" else (None, None, "")
-        if poles is None:
-            count = 1
-            if self.slot.tokens and self.slot.tokens[0].kind == "LIST":
-                count = len(self.slot.tokens[0].text.split(","))
-            poles = count
-        ratings = device_ratings(tables_for(self.view)[0])
-        if suited is not None:
-            yield _item(f"{suited:g} A {poles}p", _UNIT, why)
-        for rating in ratings:
-            if rating != suited:
-                yield _item(f"{rating:g} A {poles}p", _UNIT, "a standard rating")
-
-    def _device_for_feeder(self) -> tuple[int | None, float | None, str]:
-        ends = ends_in(self.line)
-        view = self.view
-        if view is None or ends.source is None or ends.target is None:
-            return None, None, ""
-        state, target = view.state(ends.source), view.equipment(ends.target)
-        wanted = view.derivation.stated(target.primary) if target is not None else None
-        if state is None or target is None or wanted is None:
-            return None, None, ""
-        verdict = feed_from(state.system, wanted, stated_legs=ends.legs, is_load=False)
-        if not isinstance(verdict, Feeds):
-            return None, None, ""
-        legs = len(verdict.best.legs)
-        amps, why = device_for(view, wanted.line_v, legs, target)
-        return verdict.best.live_poles, amps, why
-
-    def _wires(self) -> Iterator[Json]:
-        """Wires that carry the device of this line, by the tables of the project's basis."""
-        view = self.view
-        amps = next((t.text for t in self.slot.tokens if t.kind == "QUANTITY" and t.text.endswith("A")), None)
-        if view is None or amps is None or any(t.kind in ("RUN", "SETS") for t in self.slot.tokens):
-            return
-        poles = next((int(t.text[0]) for t in self.slot.tokens if t.kind == "POLES"), 3)
-        ends = ends_in(self.line)
-        board = view.equipment(ends.target) if ends.target is not None else None
-        wanted = view.derivation.stated(board.primary) if board is not None else None
-        try:
-            rating = float(amps.removesuffix("A").strip())
-        except ValueError:
-            return
-        for neutral in (True, False) if wanted is None or wanted.has_neutral else (False,):
-            text = wires_for(view, rating, poles, neutral, board)
-            if text:
-                yield _item(text, _VALUE, f"carries {amps}: tables of the project's basis, one circuit in the raceway")
 
     def _value(self) -> Iterator[Json]:
         """What may stand behind a key."""
@@ -300,10 +261,12 @@ class Offers:
         use = use_of(place, key)
         if use is None:
             return
-        for accept in use.accepts:
-            yield from self._accepted(accept)
+        words = [item for accept in use.accepts for item in self._accepted(accept)]
+        yield from words
+        offered = {item["label"] for item in words}
         for example in use.examples:
-            yield _item(example.removeprefix(key).strip(), _UNIT, "an example")
+            if (text := example.removeprefix(key).strip()) not in offered:
+                yield _item(text, _UNIT, "an example")
 
     def _accepted(self, accept: Accept) -> Iterator[Json]:
         if accept.form == "word":
@@ -341,6 +304,11 @@ class Offers:
                 return
             legs = conductors_text(known.numbering.legs(run, known.legs), self.view.basis)
             yield _item(",".join(map(str, run)), _VALUE, f"free, legs {legs}" if legs else "free")
+
+    def _measure(self) -> Iterator[Json]:
+        for measure, limit in (("fault", "10 kA"), ("drop", "3 %"), ("loading", "80 %"), ("unbalance", "2 %")):
+            yield _item(f"{measure} <= {limit}", _SNIPPET, "what must hold", f"{measure} <= ${{1:{limit}}}")
+        yield _item("voltage >= 95 %", _SNIPPET, "what must hold", "voltage >= ${1:95 %}")
 
     def _raceway(self) -> Iterator[Json]:
         if self.view is not None:

@@ -183,3 +183,29 @@ async def test_no_form_where_nothing_is_typed_or_in_a_comment(editor: Editor) ->
         params = types.SignatureHelpParams(editor.identifier(), editor.cursor())
         assert await editor.client.text_document_signature_help_async(params) is None
         editor.close()
+
+
+@pytest.mark.parametrize(
+    ("line", "first"),
+    [
+        ("panel LP-3 480Y/277 $0", ["bus", "main", "incomer", "rated"]),
+        ("panel LP-3 480Y/277\n  1 20 A 1p $0", ["180 VA", "4.5 kW", "30 m", "spare", "space", "lighting"]),
+        ("panel LP-3 480Y/277\n  1 20 A 1p 1 kVA 9 m $0", ["spare", "space", "lighting", "receptacle"]),
+        ("generator GEN 480Y/277 $0", ["75 kVA", "4.5 kW", "frequency"]),
+        ("feeder MSB -> LP-1 100 A $0", ["3p", "1p", "2p", "4p"]),
+        ("panel LP-3 480Y/277\n  1,3 20 A $0", ["2p", "1p", "3p", "4p"]),
+        ("panel LP-3 480Y/277\n  F1[$0", ["A]", "B]", "C]", "ABC]"]),
+        ("expect LP-1 $0", ["fault <= 10 kA", "drop <= 3 %"]),
+        ("expect all panel $0", ["fault <= 10 kA", "drop <= 3 %"]),
+    ],
+)
+async def test_what_the_place_alone_has_stands_first(editor: Editor, line: str, first: list[str]) -> None:
+    assert labels(await complete(editor, line))[: len(first)] == first
+
+
+async def test_no_value_is_offered_twice(editor: Editor) -> None:
+    for line in ("panel LP-3 480Y/277 main $0", "generator GEN 480Y/277 neutral $0", "feeder MSB -> LP-1 rcd-type $0"):
+        found = labels(await complete(editor, line))
+        assert found and len(found) == len(set(found))
+    after = labels(await complete(editor, "feeder MSB -> LP-1 100 A 3p 30 m $0"))
+    assert not [label for label in after if label.endswith(" A 3p")] and after[-1] != "note"
