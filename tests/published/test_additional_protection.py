@@ -96,3 +96,19 @@ def test_rcds_in_series(ahead: str, behind: str, advised: bool) -> None:
     assert bool(found) == advised
     for fix in (fix for finding in found for fix in finding.fixes):
         assert findings(apply_edits(both, fix.edits), "rcds-not-selective") == []
+
+
+def test_after_an_edit_of_what_holds_the_rcd_as_afresh() -> None:
+    """Of boards further down, too: each is told at its own place."""
+    text = SITE.replace("160 A 3p\n", "160 A 3p, rcd 300 mA, rcd-type A\n")
+    row = '  F{0}  16 A 3p, rcd 30 mA, rcd-type A  1 kW heating  "Shed {0}"\n'
+    text += row.format(1) + row.format(2) + "panel UV 400Y/230  bus 63 A, main 63 A\n" + row.format(1) + row.format(2)
+    text += "feeder HV -> UV  63 A 3p\n"
+    files = Files(lambda _: text)
+    made = Analysis("/m/site.wye", files, "/m")
+    assert sum(f.rule == "rcds-not-selective" for f in made.findings()) == 2
+    after = text.replace("feeder NETT -> HV  160 A 3p,", "feeder NETT -> HV  160 A 3p  10 m method C,")
+    made.edited(*files.get("/m/site.wye").replace_text(after))
+    fresh = Analysis("/m/site.wye", Files(lambda _: after), "/m").findings()
+    told = [(f.message, f.place.block.lines, f.place.span, [x.title for x in f.fixes]) for f in made.findings()]
+    assert told == [(f.message, f.place.block.lines, f.place.span, [x.title for x in f.fixes]) for f in fresh]

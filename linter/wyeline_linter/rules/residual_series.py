@@ -63,7 +63,7 @@ def rcds_in_series(view: View, board: Equipment) -> Iterator[Finding]:
         return
     largest_a = max(amps for _, amps in behind)
     kind = f", type {ahead.kind}" if ahead.kind else ""
-    held = _holder(view, ahead)
+    held = _holder(view, board, ahead)
     yield SERIES.finding(
         Place(held[0], held[1].facts["rcd"].span) if held is not None else board.place,
         f"an earth fault behind {listed([where for where, _ in behind], 'or')} of `{board.name}` may trip the RCD of "
@@ -81,14 +81,13 @@ def _may_open(ahead: Residual, amps: float) -> bool:
     return ahead.amps < _RATIO * amps * 0.999 or bool(ahead.kind and ahead.kind not in _WAITING)
 
 
-def _holder(view: View, rcd: Residual) -> tuple[Block, Body] | None:
-    """Where an RCD is written: at a feeder, or at equipment itself and not at its type."""
-    feeder, equipment = view.model.feeders.get(rcd.at), view.equipment(rcd.at)
-    if feeder is not None:
-        return feeder.block, feeder.body
-    if equipment is not None and "rcd" in equipment.statement.body.facts:
-        return equipment.block, equipment.statement.body
-    return None
+def _holder(view: View, board: Equipment, rcd: Residual) -> tuple[Block, Body] | None:
+    """Where an RCD is written: at the board, or at what feeds it; None further up, and in a type."""
+    if rcd.at == board.name:
+        body = board.statement.body
+        return (board.block, body) if "rcd" in body.facts else None
+    feeder = next((f for f in view.feeders_into(board.name) if f.key == rcd.at), None)
+    return (feeder.block, feeder.body) if feeder is not None else None
 
 
 def _fix(ahead: Residual, held: tuple[Block, Body] | None) -> tuple[Fix, ...]:

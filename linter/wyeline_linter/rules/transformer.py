@@ -11,6 +11,7 @@ from wyeline_linter.ahead import own_device_a
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, insert_below
 from wyeline_linter.protection.ampacities import bounds
 from wyeline_linter.protection.currents import rated_a
+from wyeline_linter.protection.laying import shared_raceway
 from wyeline_linter.protection.lines import (
     MEDIUM_VOLTAGE_V,
     Line,
@@ -284,7 +285,8 @@ def _larger_device(view: View, holder: Feeder | None, transformer: Equipment, ra
     from wyeline_linter.sizing.lines import Proposal, size_feeder
     from wyeline_linter.sizing.writing import rating_edit
 
-    if holder.body.conductors is not None and holder.target.name == transformer.name:
+    alone = holder.body.conductors is not None and not shared_raceway(holder.body)
+    if alone and holder.target.name == transformer.name:
         made = size_feeder(view, holder, carries_a=rated_a)
         if isinstance(made, Proposal) and made.wires and made.changes:
             return (made.fix(),)
