@@ -192,6 +192,7 @@ def test_the_sheet_adds_up_line_by_line() -> None:
     assert "86 A over 45 days (logger 7)" in line.name and "* 1.25" in sheet.formula and "220.87" in sheet.source
     notes = " ".join(sheet.assumptions)
     assert "not counted again: circuits 3" in notes and "less than a year" in notes
+    assert "counted beside the measurement: circuits 2,4,6; 1; 7,9,11" in notes
 
 
 BEHIND = (

@@ -22,12 +22,14 @@ _UNITS = {"current": "A", "apparent-power": "VA", "power": "W"}
 
 
 class Within(NamedTuple):
-    """What stands already behind a board, by name: circuits of it, equipment that a feeder of it leads to; and
-    ``refed``, what stands already and is fed by a feeder that does not, so that it counts as new."""
+    """What stands already behind a board, by name: circuits of it, equipment that a feeder of it leads to; ``refed``,
+    what stands already and is fed by a feeder that does not, so that it counts as new; and ``added``, all that adds to
+    the measurement."""
 
     circuits: tuple[str, ...]
     fed: tuple[str, ...]
     refed: tuple[str, ...]
+    added: tuple[str, ...]
 
 
 def measurement_of(book: LoadBook, name: str) -> Leaf | None:
@@ -40,14 +42,20 @@ def within_of(book: LoadBook, name: str) -> Within:
     """What the measurement of a board holds, as far as the model names it."""
     board = book.model.equipment[name]
     circuits = tuple(p.key for p in board.circuits if stands(p.circuit.body.flags))
+    loaded = {leaf.place for leaf in book.nodes[name].leaves if leaf.row is not None}
+    new = [p.key for p in board.circuits if p.key in loaded and p.key not in circuits]
+    added = [f"circuits {_listed(tuple(new))}"] if new else []
     fed, refed = [], []
     for child in book.children.get(name, ()):
         feeder, equipment = book.network.supply.get(child), book.model.equipment.get(child)
+        up = book.nodes[child].up
+        if not (up if up.new is None else up.new).empty:
+            added.append(child if up.new is None else f"what is new on {child}")
         if feeder is not None and stands(feeder.body.flags):
             fed.append(child)
         elif equipment is not None and stands(equipment.body.flags):
             refed.append(child)
-    return Within(circuits, tuple(fed), tuple(refed))
+    return Within(circuits, tuple(fed), tuple(refed), tuple(added))
 
 
 def steps_of(book: LoadBook, name: str) -> tuple[Step, ...]:
@@ -99,6 +107,8 @@ def notes_of(book: LoadBook, name: str) -> Iterator[str]:
     named += [_listed(within.fed)] if within.fed else []
     if named:
         yield f"within the measurement, not counted again: {'; '.join(named)}, but for what is new on them"
+    if within.added:
+        yield f"counted beside the measurement: {_listed(within.added)}"
     if within.refed:
         yield f"counted as new, because the feeder to it is not marked `existing`: {_listed(within.refed)}"
     over = board.body.number("measured-over")
@@ -111,4 +121,4 @@ def notes_of(book: LoadBook, name: str) -> Iterator[str]:
 
 def _listed(names: tuple[str, ...]) -> str:
     more = f" and {len(names) - _NAMED} more" if len(names) > _NAMED else ""
-    return ", ".join(names[:_NAMED]) + more
+    return "; ".join(names[:_NAMED]) + more
