@@ -93,9 +93,9 @@ def whole(key: str, title: str, doc: str, source: str, unit: str = "", digits: i
     return Column(key, title, doc, unit, source=source, digits=digits)
 
 
-def words(key: str, title: str, doc: str, source: str = "as written", *, wide: bool = False) -> Column:
+def words(key: str, title: str, doc: str, source: str = "as written", *, wide: bool = False, iec: str = "") -> Column:
     """A column of words."""
-    return Column(key, title, doc, source=source, wide=wide)
+    return Column(key, title, doc, source=source, wide=wide, iec=iec)
 
 
 @dataclass(frozen=True, slots=True)
@@ -244,6 +244,13 @@ def footnote(cell: Cell) -> str:
 def of_kind(tables: Iterable[Table], name: str) -> list[Table]:
     """The tables of one kind."""
     return [t for t in tables if t.kind.name == name]
+
+
+def note_letters(table: Table, key: str, note: str) -> None:
+    """Say what letters mean, where the column ``key`` prints any."""
+    at = table.kind.keys.index(key)
+    if any(row.cells[at].value for row in table.rows):
+        table.notes.append(note)
 
 
 def note_rises(table: Table, key: str) -> None:

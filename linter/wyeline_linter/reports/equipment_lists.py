@@ -18,6 +18,7 @@ from wyeline_linter.reports.wording import (
     device_text,
     electrode_text,
     enclosure_text,
+    kind_text,
     location_text,
     rating_lines,
     system_short,
@@ -80,7 +81,7 @@ TRANSFORMERS = TableKind(
         words("primary_device", "Primary device", "The device of the feeder that supplies it.", "as written"),
         words("secondary_device", "Secondary device", "Devices of its feeders, or the mains behind.", "as written"),
         words("separately_derived", "Own system", "Whether its output is a system of its own.", "`...winding`"),
-        words("earthing", "Earthing", "How its output is earthed.", "`equipment.system.earthing`"),
+        words("earthing", "Grounding", "How its output is earthed.", "`equipment.system.earthing`", iec="Earthing"),
         words("status", "Status", "existing, new, future, temporary, relocated, demolish.", "as written; else new"),
     ),
 )
@@ -93,7 +94,7 @@ GROUNDING = TableKind(
     (
         words("source", "Source", "What makes the system.", "as written"),
         words("system", "System", "Its voltage in words.", "`equipment.system.in_words`", wide=True),
-        words("earthing", "Earthing", "How it is earthed.", "`equipment.system.earthing`"),
+        words("earthing", "Grounding", "How it is earthed.", "`equipment.system.earthing`", iec="Earthing"),
         words("stated", "Stated", "Written, or what the notation implies.", "as written: ground, earthing, neutral"),
         words("neutral", "Neutral", "Whether a neutral leaves it, and its written bond.", "as written: neutral"),
         words("first_device", "First board", "The first board behind it.", "derived"),
@@ -135,7 +136,7 @@ def equipment_list(subject: Subject) -> Table:
             {
                 **read(EQUIPMENT, figures, subject.sheet_of(equipment.name)),
                 "tag": equipment.name,
-                "kind": equipment.kind,
+                "kind": kind_text(equipment.kind),
                 "description": body.description or "",
                 "rating": "; ".join(rating_lines(equipment)),
                 "voltage": Cell(system_short(figures.get("system")), tuple(unknown.get("system", ()))),
@@ -155,7 +156,7 @@ def equipment_list(subject: Subject) -> Table:
 
 def transformer_list(subject: Subject) -> Table:
     """Every transformer."""
-    table = Table(TRANSFORMERS)
+    table = Table(TRANSFORMERS, practice=subject.practice)
     for unit in subject.equipment:
         if unit.kind != "transformer":
             continue
@@ -228,7 +229,7 @@ def _main(board: Equipment) -> str:
 def grounding_list(subject: Subject) -> Table:
     """Every maker of a voltage system: sources, and transformers and supplies whose output is a system of its own; and
     boards whose metal parts have an electrode of their own."""
-    table = Table(GROUNDING)
+    table = Table(GROUNDING, practice=subject.practice)
     for equipment in subject.equipment:
         state = subject.view.state(equipment.name)
         derived = state is not None and isinstance(state.winding, Transformed) and state.winding.separately_derived
@@ -314,7 +315,7 @@ def label_list(subject: Subject) -> Table:
         values: dict[str, Cell | Value] = {
             **_fault_on_label(subject, table, equipment.name),
             "tag": equipment.name,
-            "line_1": equipment.body.description or equipment.kind,
+            "line_1": equipment.body.description or kind_text(equipment.kind),
             "line_2": Cell(f"{system_short(system)}, {len(system['conductors'])} wires" if system else None, why),
             "line_3": f"fed from {figures['fed_from']}{position}" if figures.get("fed_from") else "",
         }

@@ -33,8 +33,8 @@ _BUSES = frozenset(
 _NO_LOOP = 100.0
 
 
-def _ka(key: str, title: str, doc: str, path: str, sheet: str = "fault") -> Column:
-    return Column(key, title, doc, "kA", path, scale=1e-3, digits=2, sheet=sheet)
+def _ka(key: str, title: str, doc: str, path: str, sheet: str = "fault", iec: str = "") -> Column:
+    return Column(key, title, doc, "kA", path, scale=1e-3, digits=2, sheet=sheet, iec=iec)
 
 
 LARGEST = _ka("max_ka", "Largest", "The largest fault current of all kinds, symmetrical.", "fault.largest.amps")
@@ -50,7 +50,13 @@ FAULTS = TableKind(
         words("voltage", "Voltage", "Nominal voltage.", "`equipment.system.nominal`"),
         _ka("three_phase_ka", "3 legs", "All three legs together.", "fault.max.three-phase.amps"),
         _ka("line_line_ka", "2 legs", "Two legs together.", "fault.max.line-line.amps"),
-        _ka("line_ground_ka", "Leg to earth", "One leg to earth.", "fault.max.line-ground.amps"),
+        _ka(
+            "line_ground_ka",
+            "Leg to ground",
+            "One leg to earth.",
+            "fault.max.line-ground.amps",
+            iec="Leg to earth",
+        ),
         _ka("line_neutral_ka", "Leg to neutral", "One leg to neutral.", "fault.max.line-neutral.amps"),
         LARGEST,
         Column(
@@ -75,7 +81,7 @@ FAULTS = TableKind(
         _ka("min_ka", "Smallest", "The smallest fault current of all kinds.", "fault.smallest.amps", "fault-min"),
         Column(
             "voltage_percent",
-            "Volts",
+            "Lowest voltage",
             "The lowest voltage under load, of nominal.",
             "%",
             "voltage_under_load.lowest.part",
@@ -107,7 +113,7 @@ FAULTS = TableKind(
 
 def fault_and_drop(subject: Subject) -> Table:
     """Every bus that is fed, in the order of the files."""
-    table = Table(FAULTS)
+    table = Table(FAULTS, practice=subject.practice)
     for equipment in subject.equipment:
         if equipment.kind not in _BUSES or subject.of(equipment.name).get("source") is None:
             continue

@@ -14,6 +14,7 @@ from wyeline_linter.reports.columns import (
     TableKind,
     Value,
     largest_leg,
+    note_letters,
     note_rises,
     read,
     whole,
@@ -22,6 +23,7 @@ from wyeline_linter.reports.columns import (
 from wyeline_linter.reports.subject import Subject, about_feeder, sheet_anchor
 from wyeline_linter.reports.wording import (
     STATUS_LEGEND,
+    STATUS_NOTE,
     device_text,
     extra_text,
     laying_text,
@@ -70,7 +72,7 @@ FEEDERS = TableKind(
         words("wires", "Wires", "Live wires of one set, and the neutral where it is of their size.", "as written"),
         words("neutral", "Neutral", "The neutral where it has a size of its own.", "as written"),
         words("ground", "Ground (PE)", "Grounding or protective conductor.", "as written"),
-        words("kind", "Kind", "Metal, insulation or type of cable.", "as written"),
+        words("kind", "Conductor", "Metal, insulation or type of cable.", "as written"),
         words("raceway", "Raceway", "What the wires run in.", "as written: in"),
         words("laid", "Laid", "What bears on the current they carry: method, ambient, grouping.", "as written"),
         Column("length_m", "Length", "Length one way.", "m", "length_m", digits=1, us=("ft", FOOT_M)),
@@ -116,6 +118,7 @@ def feeder_schedule(subject: Subject) -> Table:
     for feeder in subject.feeders:
         table.add(_row(subject, feeder), about_feeder(feeder.key), subject.place(feeder.place))
     note_rises(table, "drop_percent")
+    note_letters(table, "status", STATUS_NOTE)
     return table
 
 

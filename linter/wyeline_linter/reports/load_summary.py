@@ -9,6 +9,7 @@ from wyeline_grammar.linking import Equipment
 from wyeline_linter.network import NORMAL, is_source, two_sided
 from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, Value, largest_leg, number, read, words
 from wyeline_linter.reports.subject import Subject, about_equipment, sheet_anchor
+from wyeline_linter.reports.wording import kind_text
 from wyeline_linter.shares import share_text
 from wyeline_linter.studies.scenarios import when
 from wyeline_linter.studies.worst import equipment_states, worst
@@ -117,7 +118,7 @@ def load_summary(subject: Subject) -> Table:
             {
                 **read(SUMMARY, figures, subject.sheet_of(equipment.name)),
                 "equipment": equipment.name,
-                "kind": equipment.kind,
+                "kind": kind_text(equipment.kind),
                 "fed_from": figures.get("fed_from") or "",
                 "rating": rating,
                 "loaded_percent": loaded,

@@ -14,13 +14,24 @@ from wyeline_linter.loads.measured import stands
 from wyeline_linter.loads.measured_sheets import measurement_of, words_of
 from wyeline_linter.loads.sheets import in_words
 from wyeline_linter.network import follows_grid
-from wyeline_linter.reports.columns import Cell, Column, Table, TableKind, TwoColumns, Value, number, words
+from wyeline_linter.reports.columns import (
+    Cell,
+    Column,
+    Table,
+    TableKind,
+    TwoColumns,
+    Value,
+    note_letters,
+    number,
+    words,
+)
 from wyeline_linter.reports.largest_fault import largest_fault
 from wyeline_linter.reports.load_summary import classes_of
 from wyeline_linter.reports.spare import spare_words
 from wyeline_linter.reports.subject import Subject, about_circuit, about_equipment, about_feeder, sheet_anchor
 from wyeline_linter.reports.wording import (
     STATUS_LEGEND,
+    STATUS_NOTE,
     class_of,
     device_text,
     electrode_text,
@@ -114,6 +125,7 @@ def panel_schedule(subject: Subject, equipment: Equipment, board: BoardPositions
             }
             table.add(values, about_feeder(feeder.key), subject.place(feeder.place))
     _totals(subject, equipment, table, sums, tuple(unknown))
+    note_letters(table, "status", STATUS_NOTE)
     table.beside = classes_of(subject, equipment)
     table.built = _as_built(subject, board)
     return table

@@ -11,9 +11,11 @@ from wyeline_grammar.linking import Equipment, status_in
 from wyeline_grammar.model import Body, Conductors, Raceway
 from wyeline_grammar.notation import ConductorSize, Poles
 from wyeline_linter.earthing import own_electrode
+from wyeline_linter.reports.diagram.sketch import KIND_WORDS, Kind
 
 STATUS_LETTERS = {"existing": "E", "new": "N", "future": "F", "temporary": "T", "relocated": "R", "demolish": "D"}
 STATUS_LEGEND = "E existing, N new, F future, T temporary, R to be relocated, D to be demolished"
+STATUS_NOTE = f"Status: {STATUS_LEGEND}; without a letter new."
 _REMARKS = (
     "gfci",
     "afci",
@@ -26,6 +28,11 @@ _REMARKS = (
     "spare",
     "space",
 )
+
+
+def kind_text(kind: str) -> str:
+    """A kind of equipment as people read it: ``transfer switch`` for ``transfer``."""
+    return KIND_WORDS.get(Kind(kind), kind) if kind in list(Kind) else kind
 
 
 def poles_text(poles: Poles | None) -> str:

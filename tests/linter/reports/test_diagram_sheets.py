@@ -21,7 +21,7 @@ from wyeline_linter.reports.diagram.labels import broken, text_width_mm
 from wyeline_linter.reports.diagram.papers import A3, TABLOID, SheetSize
 from wyeline_linter.reports.diagram.shaping import GAP_MM, least_area_mm2
 from wyeline_linter.reports.diagram.sheets import SheetSet, sheets_of
-from wyeline_linter.reports.diagram.sketch import Kind, Node, Sketch, Status
+from wyeline_linter.reports.diagram.sketch import Edge, Kind, Node, Sketch, Status
 from wyeline_linter.reports.diagram.svg import parts_svg
 from wyeline_linter.reports.diagram.title_strip import TitleBlock
 
@@ -145,6 +145,17 @@ def test_a_board_wider_than_a_sheet_is_continued() -> None:
     check_set(sketch, made)
     assert made.sheets[0].heads == ("MCC-7",)
     assert all("MCC-7" in s.heads[0] for s in made.sheets)
+    assert "bus continued on sheet 2" in made.sheets[0].svg.replace("\n", " ")
+
+
+def test_a_supply_of_more_transformers_than_a_sheet_takes_is_continued() -> None:
+    supply = Node("GRID", Kind.UTILITY, "GRID", ("20 kV",), source="plan.wye:1")
+    units = [Node(f"T-{n}", Kind.TRANSFORMER, f"T-{n}", ("630 kVA",), source="plan.wye:2") for n in range(60)]
+    edges = [Edge(f"F-{n}", "GRID", f"T-{n}", lines=("3x95 mm² Al", "40 m"), location="plan.wye:3") for n in range(60)]
+    made = all_sheets(Sketch((supply, *units), tuple(edges)))
+    drawn_parts = Counter(g.get("data-id") for s in made.sheets for g in groups(s.svg))
+    assert all(drawn_parts[n.id] == 1 for n in (supply, *units)) and all(drawn_parts[e.id] == 1 for e in edges)
+    assert len(made.sheets) > 2 and min(sheet.scale for sheet in made.sheets) >= A3.least_scale
     assert "bus continued on sheet 2" in made.sheets[0].svg.replace("\n", " ")
 
 

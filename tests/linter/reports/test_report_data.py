@@ -20,6 +20,8 @@ from wyeline_linter.reports.package import Wishes
 
 TABLES = Wishes(frozenset({"issues", "panel", "feeders", "load-summary", "fault-and-drop", "labels"}))
 
+ALL_TABLES = Wishes(TABLES.parts | {"equipment", "transformers", "grounding"})
+
 
 def data(root: Path, wishes: Wishes = TABLES) -> dict[str, Any]:
     found: dict[str, Any] = json.loads(report_json([package_of(root, None, wishes)]))
@@ -148,3 +150,18 @@ def test_it_is_written_among_the_files_and_a_row_takes_a_line(tmp_path: Path) ->
     assert "Not for energised work." in found["caution"]
     printed("report", str(DAIRY), "-o", str(tmp_path / "d"), "--only", "diagram")
     assert not (tmp_path / "d" / "report.json").exists()
+
+
+def test_paper_says_what_letters_and_headings_mean() -> None:
+    """Ground in US practice and earth in IEC practice: NEC 100 and IEC 60050-195, from memory."""
+    station, dairy = (package_of(root, None, ALL_TABLES) for root in (STATION, DAIRY))
+    noted = [t for t in station.tables if any("E existing" in note for note in t.notes)]
+    status = [t for t in station.tables if t.kind.name in ("panel", "feeders") and "status" in t.kind.keys]
+    with_letters = [t for t in status if any(r.cells[t.kind.keys.index("status")].value for r in t.rows)]
+    assert noted == with_letters and 1 < len(noted) < len(status)
+    for package, word, other in ((station, "ground", "earth"), (dairy, "earth", "ground")):
+        titles = {c.title.lower() for t in package.tables for c in t.columns if c.key in ("line_ground_ka", "earthing")}
+        assert titles == {f"leg to {word}", f"{word}ing"} and not any(other in title for title in titles)
+    (listed,) = (t for t in station.tables if t.kind.name == "equipment")
+    kinds = {row.cells[0].value: row.cells[1].value for row in listed.rows}
+    assert (kinds["ATS-1"], kinds["MCC-1"], kinds["T-1"]) == ("transfer switch", "MCC", "transformer")

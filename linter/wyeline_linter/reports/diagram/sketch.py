@@ -42,6 +42,16 @@ class Kind(enum.StrEnum):
     REFERENCE_IN = "reference-in"
 
 
+KIND_WORDS = {
+    Kind.UTILITY: "utility supply",
+    Kind.UPS: "UPS",
+    Kind.TRANSFER: "transfer switch",
+    Kind.MCC: "MCC",
+    Kind.DISCONNECT: "disconnecting switch",
+    Kind.DRIVE: "variable-speed drive",
+    Kind.SPD: "surge protection",
+}
+"""What people read for a kind, where it is not its own word."""
 BUSES = frozenset({Kind.SWITCHGEAR, Kind.SWITCHBOARD, Kind.MCC, Kind.PANEL, Kind.BUSWAY})
 REFERENCES = frozenset({Kind.REFERENCE_OUT, Kind.REFERENCE_IN})
 

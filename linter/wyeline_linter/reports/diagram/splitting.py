@@ -170,11 +170,14 @@ class _Cutter:
         return list(group)
 
     def _halve(self, part: list[str], least: int) -> list[str] | None:
-        """Continue the board with the most feeders as a second bar, and give it half of them."""
+        """Continue the board with the most feeders as a second bar, and give it half of them; where no board has many,
+        what else feeds many, such as a supply of many transformers."""
         inside = set(part)
         parent = self._parents(part)
         children = _children(parent)
         boards = [n for n in part if self.sketch.node[n].kind in BUSES]
+        if all(len(children[n]) < least for n in boards):
+            boards = part
         board = max(boards, key=lambda n: len(children[n]), default=None)
         if board is None or len(children[board]) < least:
             return None
@@ -195,7 +198,8 @@ class _Cutter:
         while edge_name in self._taken:
             edge_name += "'"
         self._taken |= {name, edge_name}
-        second = replace(node, id=name, tag=f"{node.tag} (continued)", lines=(), voltage="", fault="")
+        kind = node.kind if node.kind in BUSES else Kind.JUNCTION
+        second = replace(node, id=name, kind=kind, tag=f"{node.tag} (continued)", lines=(), voltage="", fault="")
         self.continued.add(edge_name)
         away = set(moved)
         edges = [

@@ -8,7 +8,7 @@ from typing import NamedTuple
 from wyeline_linter.reports.diagram.glyphs import Glyph, Practice, Stroke, device_glyph
 from wyeline_linter.reports.diagram.labels import Block, Line
 from wyeline_linter.reports.diagram.picture import Picture, PlacedText
-from wyeline_linter.reports.diagram.sketch import BUSES, DeviceKind, Kind, Sketch
+from wyeline_linter.reports.diagram.sketch import BUSES, KIND_WORDS, DeviceKind, Kind, Sketch
 from wyeline_linter.reports.diagram.svg import glyph_svg, number, text_svg
 
 ENTRY_MM = 31.0
@@ -20,20 +20,12 @@ _DEVICES = {
     DeviceKind.FUSE: "fuse",
     DeviceKind.SWITCH: "switch",
 }
-_KINDS = {
-    Kind.UTILITY: "utility supply",
-    Kind.UPS: "UPS",
-    Kind.TRANSFER: "transfer switch",
-    Kind.DISCONNECT: "disconnecting switch",
-    Kind.DRIVE: "variable-speed drive",
+_KINDS = KIND_WORDS | {
     Kind.CHARGER: "charger, rectifier",
     Kind.CHARGING_POINT: "charging point",
-    Kind.METER: "meter",
-    Kind.SPD: "surge protection",
     Kind.REFERENCE_OUT: "another sheet",
     Kind.REFERENCE_IN: "another sheet",
 }
-"""Where the word of the kind is not what a reader would look for."""
 _ORDER = [_KINDS.get(kind, kind.value) for kind in Kind]
 _BUS = Glyph(6, 6, 1, (Stroke("M-6 -.2h12v1.3h-12z", True),))
 _BUSWAY = Glyph(6, 6, 3, (Stroke("M-6 0h12v3h-12z"), Stroke("M-6 .9h12v1.2h-12z", True)))
