@@ -33,7 +33,7 @@ def conductors_text(conductors: Iterable[str], practice: str | None, joint: str 
 _LEG_IN_A_SENTENCE = re.compile(
     r"`[^`]*`|\bTN-C(?:-S)?\b|"
     r"(?<![\w`])(?<!\d )(?<![\d)]\()(?<!curve )(?<!type )(?<!class )(?<!method )"
-    r"(?:[BC]|(?<=\b[BC] )A|(?<=\bleg )A|A(?! (?!and\b|or\b|is\b|to\b|near\b)[a-z0-9]))(?![\w`])"
+    r"(?:[BC]|(?<=\b[BC] )A|(?<=\bleg )A|A(?! (?!and\b|or\b|is\b|to\b|near\b|earthed\b)[a-z0-9]))(?![\w`])"
 )
 """A leg's letter in a sentence. An A before a word or a figure is an article, behind a figure it is amperes; a B or C
 may name a curve, type, class, method or earthing, or a part of a section of the code. In backquotes stands the

@@ -185,6 +185,15 @@ def test_what_a_line_lacks_is_not_told_while_the_line_cannot_be_read(tmp_path: P
     assert vague == ["3"]
 
 
+def test_a_floor_area_that_cannot_be_read_is_not_called_missing_too(tmp_path: Path) -> None:
+    text = (
+        'wye 1\nproject "H"\n  basis us-2023, revision "A"\nutility S 120/240 fault 10 kA\n'
+        "panel H 120/240 bus 200 A, main 200 A\n  dwelling standard, floor-area 1500 §\nfeeder S -> H 200 A 2p\n"
+    )
+    assert "dwelling-area-missing" not in {f.rule for f in findings(tmp_path, text)}
+    assert "dwelling-area-missing" in {f.rule for f in findings(tmp_path, text.replace(", floor-area 1500 §", ""))}
+
+
 def test_a_revision_is_written_on_a_line_of_its_own(tmp_path: Path) -> None:
     text = 'wye 1\nproject "X"\n  basis us-2023\n  ambient 30 degC\n' + BOARDS
     path = tmp_path / "site.wye"

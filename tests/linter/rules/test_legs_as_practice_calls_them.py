@@ -100,6 +100,10 @@ def test_ways_to_connect_name_legs_as_practice_does() -> None:
         ("take A B or C A", "take L1 L2 or L3 L1"),
         ("takes legs C B A of `DP`, leg A of it", "takes legs L3 L2 L1 of `DP`, leg L1 of it"),
         ("100 A and 20 A to `A -> B -> C`, on B", "100 A and 20 A to `A -> B -> C`, on L2"),
+        (
+            "two wires 230 V apart, no neutral; A earthed at the source",
+            "two wires 230 V apart, no neutral; L1 earthed at the source",
+        ),
         ("neutral earthed at the source (TN-C-S), leg C", "neutral earthed at the source (TN-C-S), leg L3"),
         ("310.15(B)(1) and 250.102(C)(1); curve B, method C", "310.15(B)(1) and 250.102(C)(1); curve B, method C"),
     ],
