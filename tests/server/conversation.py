@@ -11,8 +11,7 @@ import threading
 from collections.abc import Callable
 from typing import Any
 
-from editing import PATIENCE_S
-from test_solved_findings import WEAK
+from editing import PATIENCE_S, WEAK
 
 from wyeline_server import studying
 from wyeline_server.protocol import framed, parse

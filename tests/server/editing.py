@@ -26,6 +26,8 @@ _NUMBERS = itertools.count()
 ENCODINGS = ("utf-8", "utf-16", "utf-32")
 PATIENCE_S = 60
 """How long a test waits for what has to come: a machine under load may stand still for many seconds."""
+WEAK = "interrupting-too-low"
+"""What studies find in the tests: a board that is made for less than the fault at it."""
 DIFFICULT = "° Ω 😀"
 """Characters whose widths differ in every encoding; a fixture puts them before what it looks at."""
 

@@ -6,7 +6,7 @@ import asyncio
 from collections.abc import AsyncIterator
 
 import pytest_asyncio
-from editing import DIFFICULT, Editor, solve_now
+from editing import DIFFICULT, WEAK, Editor, solve_now
 from hypothesis import given
 from hypothesis import settings as settings_of_hypothesis
 from hypothesis import strategies as st
@@ -31,7 +31,6 @@ feeder UTIL -> DP  400 A 3p  3x500kcmil + N 500kcmil + G #3 Cu THWN-2  6 m  in 4
 panel DP 480Y/277  /* {D} */ bus 400 A, rated 14 kA
   1,3,5  60 A 3p  30 kW heating  "Kiln"
 """.replace(f"/* {D} */ ", "")
-WEAK = "interrupting-too-low"
 RESTED_S = REST_S + 0.5
 """Rest, and the study of a small model."""
 
