@@ -88,14 +88,17 @@ class _Here:
         self.end = (int(range_["end"]["line"]), int(range_["end"]["character"]))
 
     def findings(self) -> list[tuple[Finding, Json]]:
-        """The findings that the range touches, each with its range."""
+        """The findings that the range touches, each with its range; of a cursor that touches none, those of its line:
+        who types stands behind what was typed."""
         positions = self.server.session.positions
-        found = []
-        for finding, _ in self.server.diagnostics.findings_in(self.path, (self.start[0], self.end[0])):
-            range_ = positions.span(finding.place.block, finding.place.span)
-            if overlaps(range_, self.start, self.end):
-                found.append((finding, range_))
-        return found
+        near = [
+            (finding, positions.span(finding.place.block, finding.place.span))
+            for finding, _ in self.server.diagnostics.findings_in(self.path, (self.start[0], self.end[0]))
+        ]
+        touched = [(finding, range_) for finding, range_ in near if overlaps(range_, self.start, self.end)]
+        if touched or self.start != self.end:
+            return touched
+        return [(finding, range_) for finding, range_ in near if range_["start"]["line"] == self.start[0]]
 
     def quick_fixes(self) -> Iterator[Json]:
         accepting: list[Json] = []

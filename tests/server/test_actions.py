@@ -50,6 +50,22 @@ async def test_a_fix_mends_what_its_finding_marks(editor: Editor) -> None:
     assert "known-slip" not in await editor.rules()
 
 
+async def test_who_types_on_is_offered_the_fixes_of_the_line(editor: Editor) -> None:
+    """The cursor stands behind what was typed, the finding at its beginning."""
+    editor.open(f'utility GRID 208Y/120 fault 10 kA, x/r 3\nexisting panel P1 208Y/120 bus 100 A  "{DIFFICULT}"$0\n')
+    here = editor.cursor()
+    action = named(await editor.actions(types.Range(here, here), "quickfix"), "Write `panel P1 ... existing`")
+    applied(editor, action)
+    assert editor.text().splitlines()[1].split() == [
+        "panel",
+        "P1",
+        *f'208Y/120 bus 100 A "{DIFFICULT}", existing'.split(),
+    ]
+    touched = next(d for d in await editor.diagnostics() if d.code == "unfed-equipment")
+    titles = [a.title for a in await editor.actions(types.Range(touched.range.start, touched.range.start), "quickfix")]
+    assert titles and len(titles) == len(set(titles))
+
+
 async def test_a_finding_can_be_accepted_with_a_reason(editor: Editor) -> None:
     editor.open(f'utility GRID 208Y/120 fault 10 kA, x/r 3\npanel P1 208Y/120 bus 100 A "{DIFFICULT}"\n  1 20 A 1p\n')
     unfed = next(d for d in await editor.diagnostics() if d.code == "unfed-equipment")
