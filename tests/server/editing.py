@@ -7,6 +7,7 @@ import itertools
 import sys
 from collections.abc import Callable, Sequence
 from concurrent.futures import Future
+from functools import wraps
 from pathlib import Path
 from typing import Any
 
@@ -45,7 +46,7 @@ class Client(pytest_lsp.LanguageClient):
         features[types.WORKSPACE_CONFIGURATION] = _configured
         for refreshed in ("inlayHint", "codeLens", "semanticTokens", "diagnostic"):
             features[f"workspace/{refreshed}/refresh"] = _refreshing(f"workspace/{refreshed}/refresh")
-        lsp_client.register_lsp_features(self, features)
+        lsp_client.register_lsp_features(self, {method: _heard(handler) for method, handler in features.items()})
         self.published: dict[str, types.PublishDiagnosticsParams] = {}
         self.history: list[types.PublishDiagnosticsParams] = []
         self.refreshed: set[str] = set()
@@ -93,16 +94,26 @@ class Client(pytest_lsp.LanguageClient):
         return ["".join(self.stderr_lines)] * bool(self.stderr_lines) + told
 
 
+def _heard(handler: Callable[..., Any]) -> Callable[..., Any]:
+    """Whatever it is that the server sends, who waits looks again."""
+
+    @wraps(handler)
+    def handle(client: Client, *params: Any) -> Any:
+        found = handler(client, *params)
+        client.news.set()
+        return found
+
+    return handle
+
+
 def _publish(client: Client, params: types.PublishDiagnosticsParams) -> None:
     client.published[params.uri] = params
     client.history.append(params)
-    client.news.set()
 
 
 def _refreshing(method: str) -> Callable[..., None]:
     def asked(client: Client, *_: Any) -> None:
         client.refreshed.add(method)
-        client.news.set()
 
     return asked
 
@@ -113,7 +124,6 @@ def _registered(client: Client, params: types.RegistrationParams) -> None:
 
 def _configured(client: Client, params: types.ConfigurationParams) -> list[Any]:
     client.settings_given += 1
-    client.news.set()
     return [client.get_configuration(section=item.section) for item in params.items]
 
 
