@@ -249,3 +249,21 @@ def test_nonlinear_load_is_not_let_off(load: str, reduced_a: float) -> None:
     text = US.replace("208Y/120", "480Y/277") + "panel LP 480Y/277  bus 400 A\n"
     text += f"  1  400 A 1p  {300 * volts:.6f} VA {load}\nfeeder MSB -> LP  400 A 3p\n"
     assert neutral_of(viewed(text), "LP")["reduced_a"] == pytest.approx(reduced_a)
+
+
+@pytest.mark.parametrize(
+    ("lines", "told"),
+    [
+        ("load M 400 3ph  9 kW, process, third-harmonic 20 %\nfeeder HV -> M  20 A 3p\n", ["M"]),
+        ("load M 400 3ph  9 kW, process\nfeeder HV -> M  20 A 3p, third-harmonic 20 %\n", ["HV -> M"]),
+        ("load M 400Y/230  9 kW, process\nfeeder HV -> M  20 A 4p, third-harmonic 20 %\n", []),
+        ("load M 400 3ph  9 kW, process, third-harmonic 0 %\nfeeder HV -> M  20 A 3p\n", []),
+        ("panel P  bus 63 A, third-harmonic 20 %\nfeeder NOWHERE -> P  20 A 3p\n", []),  # its voltage is not known
+        ("ups X 400 3ph -> 400Y/230  9 kVA, eff 94 %, third-harmonic 9 %\nfeeder HV -> X  20 A 3p\n", ["X"]),
+        ("ups X 400Y/230 -> 400Y/230  9 kVA, eff 94 %, third-harmonic 9 %\nfeeder HV -> X  20 A 4p\n", []),
+    ],
+)
+def test_a_share_that_counts_nowhere_is_told(lines: str, told: list[str]) -> None:
+    """Closed form: without a neutral third harmonics in step have no way back (Kirchhoff)."""
+    found = analysed(IEC + lines).findings()
+    assert [f.subject for f in found if f.rule == "third-harmonic-not-counted"] == told

@@ -94,8 +94,9 @@ def restated_at(
     if share is None:
         return None, None if through is None or through.fed_to_neutral else _NOTHING_PASSES
     arriving = (state.arriving if above else state.system) if state is not None else None
-    back = isinstance(arriving, Known) and arriving.system.has_neutral
-    restated = Restated(share if back else 0.0)
+    if not isinstance(arriving, Known):
+        return None, None
+    restated = Restated(share if arriving.system.has_neutral else 0.0)
     return (None, restated) if above else (restated, None)
 
 

@@ -49,7 +49,8 @@ def on_equipment(view: View, equipment: Equipment) -> Iterator[Finding]:
 @NO_WAY_BACK.also("feeder", said=(WORD,))
 def on_a_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
     fact = feeder.body.facts.get(WORD)
-    if fact is not None and fact.number and _returns_nowhere(view, feeder.target.name):
+    supplies = fact is not None and view.network.supply.get(feeder.target.name) is feeder
+    if fact is not None and fact.number and supplies and _returns_nowhere(view, feeder.target.name):
         yield _told(Place(feeder.block, fact.span), f"`{feeder.key}`", feeder.body, feeder.key)
 
 
@@ -60,7 +61,7 @@ def _returns_nowhere(view: View, name: str) -> bool:
         return False
     stated = node.third or node.above
     if stated is not None:
-        return not stated.stated_only and stated.share == 0.0 and not node.below.unknown
+        return not stated.stated_only and stated.share == 0.0
     return any(leaf.row is not None and leaf.key.third == 0.0 for leaf in node.leaves if not leaf.place)
 
 

@@ -75,16 +75,17 @@ def demand_of(
 def _like_a_leg_a(line: Line, wiring: Wiring, current: Current) -> float:
     """What a neutral of the same size as the legs carries where third harmonics add up in it; 0 where none do, or where
     the neutral has a size of its own."""
-    neutral = wiring.neutral
-    if neutral is None or current.third is None or _sized_alone(line):
-        return 0.0
-    return 0.0 if area_mm2(neutral) > area_mm2(wiring.size) * 1.001 else current.neutral_a or 0.0
+    sized_so = wiring.neutral is not None and current.third is not None and not _sized_alone(line)
+    return current.neutral_a or 0.0 if sized_so else 0.0
 
 
 def _sized_alone(line: Line) -> bool:
-    """Whether a neutral may be larger than its legs, as a wire of its own in a raceway: the factors of IEC 60364-5-52
-    Annex E are those of cables with like cores."""
-    return line.us and not line.wiring.cable
+    """Whether a neutral may be larger than its legs: a wire of its own in a raceway, or written so already (the factors
+    of IEC 60364-5-52 Annex E are those of cables with like cores)."""
+    wiring = line.wiring
+    if wiring.neutral is None or wiring.pen or (line.us and wiring.cable):
+        return False
+    return line.us or area_mm2(wiring.neutral) > area_mm2(wiring.size) * 1.001
 
 
 def _drop_target(view: View, line: Line) -> float:
