@@ -72,3 +72,24 @@ def test_a_run_without_a_neutral_has_none_to_guard() -> None:
     text = SITE.format(volts="400Y/230") + "load FAN 400 3ph  1 kW, heating\n"
     text += "feeder NETT -> FAN  16 A 3p curve B  4G4mm2 Cu PVC  10 m method C\n"
     assert findings(text, "it-neutral-unguarded") == []
+
+
+@pytest.mark.parametrize(("curve", "times"), [("B", 5), ("C", 10)])
+@pytest.mark.parametrize("length_m", [20, 40, 58, 80])
+def test_circuits_of_one_leg(curve: str, times: int, length_m: float) -> None:
+    """411.6.4: U0 / 2 Zs, the voltage to neutral where it is distributed, on a circuit of one leg as on one of three.
+    1.5 mm2 has 12.1 mohm a metre at 20 degC, 16 mm2 1.15 (IEC 60228); curves trip from 5 and 10 times (IEC 60898-1)."""
+    hot = 1 + 0.00393 * 140
+    loop = 2 * (length_m * complex(12.1e-3 * hot, 0.08e-3) + 20 * complex(1.15e-3 * hot, 0.08e-3))
+    amps = 230 / (2 * abs(loop))
+    assert abs(amps / (10 * times) - 1) > 0.02, "too near to tell"
+    text = SITE.format(volts="400Y/230") + (
+        "panel HV 400Y/230  bus 63 A, rated 15 kA\n"
+        f'  F1[L2]  10 A 2p curve {curve}  0.5 kW lighting  "Core store"  3G1.5mm2 Cu PVC  {length_m} m method C\n'
+        "feeder NETT -> HV  63 A 4p fuse gG  5G16mm2 Cu PVC  20 m method C\n"
+    )
+    assert bool(findings(text, "it-second-fault-too-weak")) == (amps < 10 * times)
+    # Table 41.1 by the 230 V to neutral: 0.4 s, within which a pickup may wait.
+    held = text.replace(f"curve {curve}", "pickup 10 A, delay DELAY")
+    assert not findings(held.replace("DELAY", "0.35 s"), "disconnection-too-slow")
+    assert findings(held.replace("DELAY", "0.45 s"), "disconnection-too-slow")

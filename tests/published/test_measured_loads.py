@@ -11,6 +11,7 @@ from load_models import amps, analysed, viewed
 
 from wyeline_linter.cli import main
 from wyeline_linter.connected_load import load_below
+from wyeline_linter.findings import Severity
 from wyeline_linter.loads.demand_shares import DemandShares
 from wyeline_linter.loads.leaf_loads import leaf_loads
 from wyeline_linter.loads.sheets import load_figure
@@ -256,3 +257,27 @@ def test_a_factor_holds_for_what_is_new_alone() -> None:
     board = ("factor 0.5, measured 86 A, measured-over 365 d", "  2,4,6  50 A 3p  12 kW heating")
     assert sized_va(site(*board)) == pytest.approx(1.25 * sqrt(3) * 208 * 86 + 6000, rel=1e-4)
     assert "demand-applied-twice" not in rules_of(*board)
+
+
+@pytest.mark.parametrize(
+    ("over", "status", "severity"),
+    [
+        ("365 d", "existing", Severity.ERROR),
+        ("365 d", "new", None),
+        ("45 d", "existing", Severity.ERROR),
+        ("45 d", "new", Severity.WARNING),
+        ("", "existing", Severity.ERROR),
+        ("", "new", None),
+    ],
+)
+def test_generation_behind_a_measurement(over: str, status: str, severity: Severity | None) -> None:
+    """The exception of 220.87, for recordings of less than a year, is for feeders and services without renewable
+    generation; the demand of a year is not bound to that (from memory). Generation that stood there hid load from
+    either."""
+    rows = (
+        f"inverter PV-1 208 3ph  20 kW, limit 1.1 pu, grid-following, {status}",
+        f"feeder MDP -> PV-1  70 A 3p {status}",
+    )
+    found = analysed(text_of(f"measured 86 A{f', measured-over {over}' * bool(over)}", *rows)).findings()
+    told = [finding.severity for finding in found if finding.rule == "measured-beside-generation"]
+    assert told == ([] if severity is None else [severity])

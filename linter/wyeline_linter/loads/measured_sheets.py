@@ -106,7 +106,8 @@ def notes_of(book: LoadBook, name: str) -> Iterator[str]:
     named = [f"circuits {_listed(within.circuits)}"] if within.circuits else []
     named += [_listed(within.fed)] if within.fed else []
     if named:
-        yield f"within the measurement, not counted again: {'; '.join(named)}, but for what is new on them"
+        new = ", but for what is new there" if within.fed else ""
+        yield f"within the measurement, not counted again: {'; '.join(named)}{new}"
     if within.added:
         yield f"counted beside the measurement: {_listed(within.added)}"
     if within.refed:

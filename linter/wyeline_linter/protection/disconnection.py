@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.earthing import own_electrode
-from wyeline_linter.systems import SQRT3, Arrangement
+from wyeline_linter.systems import NEUTRAL, SQRT3, Arrangement, System
 from wyeline_linter.tables import Looked
 
 if TYPE_CHECKING:
@@ -32,6 +32,13 @@ def is_short_timed(line: Line) -> bool:
     return line.guard.amps <= (SOCKETS_A if "receptacle" in body.flags else FIXED_A)
 
 
+def leg_to_neutral_v(system: System) -> float | None:
+    """The nominal voltage of a leg to neutral, V, of one leg of several too; None without a neutral."""
+    if not system.has_neutral:
+        return None
+    return max(system.nominal_v(leg, NEUTRAL) for leg in system.legs)
+
+
 def longest_fault_s(line: Line) -> Looked[float] | None:
     """The longest time that an earth fault may last, in seconds, with its row; None where no table tells it, as behind
     an impedance to earth, on direct current, and in US practice. In an IT system it is that of two faults at once."""
@@ -41,7 +48,7 @@ def longest_fault_s(line: Line) -> Looked[float] | None:
     if system.earth is not None:
         volts = max(system.volts_to_ground(leg) for leg in system.legs)
     elif system.earthing.arrangement is Arrangement.IT:
-        volts = system.nominal.neutral_v or system.widest_v / (SQRT3 if len(system.legs) == 3 else 1.0)
+        volts = leg_to_neutral_v(system) or system.widest_v / (SQRT3 if len(system.legs) == 3 else 1.0)
     else:
         return None
     column = "last_s" if is_short_timed(line) else "distribution_s"

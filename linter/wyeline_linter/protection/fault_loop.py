@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, NamedTuple
 
+from wyeline_linter.protection.disconnection import leg_to_neutral_v
 from wyeline_linter.protection.lines import Line, feeder_line
 from wyeline_linter.protection.trip import impedance_ohm
 from wyeline_linter.systems import NEUTRAL, Arrangement
@@ -124,7 +125,7 @@ def _by_neutral(line: Line) -> bool:
 def _behind_second(view: View, line: Line) -> Behind | None:
     """Half the voltage drives each of two loops, from what makes the system on."""
     by_neutral, study = _by_neutral(line), view.studies.normal
-    volts = line.system.nominal.neutral_v if by_neutral else line.system.widest_v
+    volts = leg_to_neutral_v(line.system) if by_neutral else line.system.widest_v
     total, name = 0j, line.source.name
     while name != line.maker:
         feeder = view.network.supply.get(name)

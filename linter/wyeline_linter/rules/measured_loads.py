@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.linking import Equipment
 from wyeline_linter.findings import Finding, Fix, Safety, Severity, append_phrase, delete_phrase
 from wyeline_linter.loads.measured import NO_POWER_FACTOR, NOT_LISTED, WORD, is_measured, stands
-from wyeline_linter.loads.measured_sheets import within_of
+from wyeline_linter.loads.measured_sheets import YEAR_S, within_of
 from wyeline_linter.network import follows_grid
 from wyeline_linter.rules.registry import rule
 
@@ -179,8 +179,8 @@ GENERATION = rule(
     basis="us",
     summary="A measured demand counts on a board that generation feeds from behind.",
     why="What solar, wind or a battery delivers behind the meter never passed it: the loads were larger than what was "
-    "measured, and the code does not take such a measurement.",
-    clause={"us": "220.87 Exception"},
+    "measured. A recording of less than a year the code does not take there at all.",
+    clause={"us": "220.87"},
     wrong=_US
     + _FED
     + _MDP
@@ -201,18 +201,34 @@ def measured_beside_generation(view: View) -> Iterator[Finding]:
                     behind.setdefault(above, []).append(inverter)
     for name, inverters in sorted(behind.items()):
         board = view.model.equipment[name]
+        over = board.body.number("measured-over")
+        recorded = over is not None and over < YEAR_S
+        standing = [inverter for inverter in inverters if stands(inverter.body.flags)]
+        if not recorded:
+            inverters = standing  # the demand of a year, from before what is new delivered anything, is whole
+        if not inverters:
+            continue
+        old = bool(standing)
         names = ", ".join(f"`{inverter.name}`" for inverter in inverters)
         feed = "feeds" if len(inverters) == 1 else "feed"
-        old = any(stands(inverter.body.flags) for inverter in inverters)
         yield GENERATION.finding(
             board.place_of(WORD),
             f"`{name}` counts a measured demand, and {names} {feed} it from behind",
+            severity=None if old else Severity.WARNING,
             found=f"{names} behind `{name}`"
-            + ("" if old else ", new: they were not there yet when it was measured, which the exception does not ask"),
-            needed="no renewable generation and no shaving of peaks on the feeder or service whose demand was measured",
+            + ("" if old else ", not there yet when it was measured, which the exception does not ask"),
+            needed="no renewable generation and no shaving of peaks on a feeder or service that was recorded for less "
+            "than a year"
+            if recorded
+            else "what the loads drew, not what was left of it after generation",
+            why=""
+            if old
+            else "The code does not take a recording of less than a year on a feeder or service that "
+            "has renewable generation, and does not say that it had to be there already.",
             change="List the circuits with their loads in place of the measurement."
             if old
-            else "List the circuits with their loads, or accept this with what the authority having jurisdiction says.",
+            else "List the circuits with their loads, take the highest demand of a year, or accept this with what the "
+            "authority having jurisdiction says.",
             subject=name,
         )
 
