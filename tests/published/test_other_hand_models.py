@@ -45,8 +45,7 @@ PUMP = """project "Sprinkler room"
   frequency 60 Hz, ambient 30 degC, revision "A"
   drop-branch 10 %, drop-path 10 %
 utility UTIL 480Y/277  fault 12 kA, fault-min 8 kA, x/r 4
-switchboard MSB 480Y/277  bus 1200 A, main 1000 A, rated 65 kA, service-equipment, lug-temp 75 degC
-  gfpe, gfpe-pickup 600 A
+switchboard MSB 480Y/277  bus 1200 A, main 800 A, rated 65 kA, service-equipment, lug-temp 75 degC
 feeder UTIL -> MSB  3 sets 3x400kcmil + N 400kcmil Cu THWN-2  10 m  in 3 inch PVC-40
 motor FP-1 460 3ph  75 hp, pf 0.87, eff 93 %, lra 543 A, fire-pump, critical{starter}
 feeder MSB -> FP-1  {device} 3p  3{wire} + G {ground} Cu THWN-2  {length} m  in 2 inch RMC

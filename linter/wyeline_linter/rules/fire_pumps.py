@@ -64,29 +64,31 @@ def ground_fault_trip(view: View) -> Iterator[Finding]:
     for equipment in (e for e, has in told if has):
         key = next((p.key for p in equipment.circuits if "fire-pump" in p.circuit.body.flags), "")
         pump = f"circuit {key} of `{equipment.name}`" if key else f"`{equipment.name}`"
-        holders: list[tuple[str, Place]] = [
-            (f"circuit {p.key} of `{equipment.name}`", Place(p.block, p.circuit.span))
+        own = view.network.supply.get(equipment.name) if not key else None
+        holders: list[tuple[str, Place, bool]] = [
+            (f"circuit {p.key} of `{equipment.name}`", Place(p.block, p.circuit.span), True)
             for p in equipment.circuits
             if "fire-pump" in p.circuit.body.flags and _trips_on_ground_faults(p.circuit.body)
         ]
         for name in (equipment.name, *view.network.above(equipment.name)):
             piece, supply = view.equipment(name), view.network.supply.get(name)
             if piece is not None and _trips_on_ground_faults(piece.body):
-                holders.append((f"`{name}`", piece.place))
+                holders.append((f"`{name}`", piece.place, False))
             if supply is not None and _trips_on_ground_faults(supply.body):
-                holders.append((f"`{supply.key}`", supply.place))
-        for holder, place in holders:
-            feeds = "feeds a fire pump" if holder == pump else f"stands ahead of the fire pump, {pump}"
+                holders.append((f"`{supply.key}`", supply.place, supply is own))
+        for holder, place, alone in holders:
             yield TRIPS.finding(
                 place,
-                f"{holder} has ground-fault protection, and {feeds}",
+                f"{holder} has ground-fault protection, and " + ("feeds" if alone else "stands ahead of")
+                + (" a fire pump" if holder == pump else f" the fire pump, {pump}"),
+                severity=Severity.ERROR if alone else Severity.WARNING,
                 found=f"ground-fault protection at {holder}",
                 needed="none on the way to a fire pump",
                 change="Leave it out here, or feed the pump from ahead of it.",
                 subject=equipment.name,
                 position=key,
                 clause=clause_of(view, TRIPS),
-            )
+            )  # fmt: skip
 
 
 def _has_fire_pump(equipment: Equipment) -> bool:

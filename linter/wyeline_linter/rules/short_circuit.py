@@ -103,7 +103,7 @@ def _look_at_ratings(view: View) -> Iterator[Finding]:
 def _borne_a(equipment: Equipment, *, us: bool) -> float | None:
     """The fault in A that a rated board surely interrupts, whatever its X/R; 0 where no rating is written, None where
     there is nothing to rate."""
-    from wyeline_linter.circuit import ansi
+    from wyeline_linter.circuit import ansi, iec60947
 
     if equipment.kind not in BOARDS and not _is_fused(equipment):
         return None
@@ -111,7 +111,7 @@ def _borne_a(equipment: Equipment, *, us: bool) -> float | None:
     if rated is None:
         return 0.0
     device = _device_kind(equipment.kind, equipment.body)
-    return rated / ansi.duty(1.0, math.inf, device, rated) if us else rated
+    return rated / (ansi.duty(1.0, math.inf, device, rated) if us else iec60947.duty(1.0, iec60947.LARGEST_PEAK, rated))
 
 
 def _rating(body: Body) -> float | None:
@@ -131,7 +131,7 @@ def _board(equipment: Equipment, studies: list[StateStudy]) -> Iterator[Finding]
     rated = _rating(body)
     key = "series" if body.number("series") is not None else "rated"
     device = _device_kind(equipment.kind, body)
-    worst = _worst(studies, lambda f: f.bus(name), rated, device)
+    worst = _worst(studies, lambda f: f.bus(name), name, rated, device)
     if worst is None:
         return
     if rated is None:
@@ -148,7 +148,7 @@ def _board(equipment: Equipment, studies: list[StateStudy]) -> Iterator[Finding]
         return
     place = equipment.place_of(key)
     fixes = _higher(equipment, key, worst[1])
-    yield from _judge(name, place, rated, worst, fixes, studies, lambda f: f.bus(name), device)
+    yield from _judge(name, place, rated, worst, fixes, studies, lambda f: f.bus(name), name, device)
 
 
 def _device(feeder: Feeder, studies: list[StateStudy]) -> Iterator[Finding]:
@@ -161,20 +161,25 @@ def _device(feeder: Feeder, studies: list[StateStudy]) -> Iterator[Finding]:
         ends = faults.built.ends.get(feeder.key)
         return ends[0] if ends is not None else None
 
-    worst = _worst(studies, at, rated, device)
+    worst = _worst(studies, at, feeder.source.name, rated, device)
     if worst is None:
         return
     fact = body.facts["rated"]
     place = Place(feeder.block, fact.span)
     text = f"rated {_standard_ka(worst[1])} kA"
     fixes = (Fix(f"Choose a device that interrupts {_standard_ka(worst[1])} kA", (replace(place, text),), Safety.LOOK),)
-    yield from _judge(feeder.key, place, rated, worst, fixes, studies, at, device)
+    yield from _judge(feeder.key, place, rated, worst, fixes, studies, at, feeder.source.name, device)
 
 
 def _worst(
-    studies: list[StateStudy], at: object, rated: float | None, device: str, kinds: tuple[str, ...] | None = None
+    studies: list[StateStudy],
+    at: object,
+    board: str,
+    rated: float | None,
+    device: str,
+    kinds: tuple[str, ...] | None = None,
 ) -> tuple[WorstFault, float] | None:
-    """The fault with the hardest duty at a place in any state, and that duty in A."""
+    """The fault with the hardest duty at a place on a board in any state, and that duty in A."""
     from wyeline_linter.studies.scenarios import WorstFault
 
     best: tuple[WorstFault, float] | None = None
@@ -183,23 +188,30 @@ def _worst(
         bus = at(faults)  # type: ignore[operator]
         if bus is None:
             continue
+        supply = study.connectivity.supply.get(board)
+        cut = supply is not None and ("fuse" in supply.body.facts or "current-limiting" in supply.body.flags)
         for fault in faults.at_bus(bus).values():
             if fault.amperes is None or (kinds is not None and fault.kind not in kinds):
                 continue
-            duty = _duty(faults, fault, rated, device)
+            duty = _duty(faults, fault, rated, device, cut=cut)
             if best is None or duty > best[1] * (1 + 1e-9):
                 best = WorstFault(fault, faults, study.state), duty
     return best
 
 
-def _duty(faults: FaultView, fault: FaultCurrent, rated: float | None, device: str) -> float:
-    """The current to compare with a rating: times the multiplying factor of the device's test under US practice."""
-    from wyeline_linter.circuit import ansi
+def _duty(faults: FaultView, fault: FaultCurrent, rated: float | None, device: str, *, cut: bool) -> float:
+    """The current to compare with a rating: times the multiplying factor of the device's test under US practice; under
+    IEC practice by the first peak that goes with the rating, where no fuse ``cut`` that off ahead (fuses themselves are
+    tested at a lower power factor than any)."""
+    from wyeline_linter.circuit import ansi, iec60947
 
     amperes = fault.amperes or 0.0
-    if faults.practice != "us" or fault.x_over_r is None or rated is None:
+    if fault.x_over_r is None or rated is None:
         return amperes
-    return ansi.duty(amperes, fault.x_over_r, device, rated)  # type: ignore[arg-type]
+    if faults.practice == "us":
+        return ansi.duty(amperes, fault.x_over_r, device, rated)  # type: ignore[arg-type]
+    peak = faults.peak_a(fault) if faults.practice == "iec" and device != "fuse" and not cut else None
+    return amperes if peak is None else iec60947.duty(amperes, peak, rated)
 
 
 def _judge(
@@ -210,12 +222,13 @@ def _judge(
     fixes: tuple[Fix, ...],
     studies: list[StateStudy],
     at: object,
+    board: str,
     device: str,
 ) -> Iterator[Finding]:
     found, duty = worst
     if duty <= rated * (1 + 1e-6):
         return
-    legs = _worst(studies, at, rated, device, ("three-phase", "line-line"))
+    legs = _worst(studies, at, board, rated, device, ("three-phase", "line-line"))
     only_earth = legs is not None and legs[0].fault.kind == "three-phase" and legs[1] <= rated * (1 + 1e-6)
     chosen = EARTH if only_earth else INTERRUPTING
     amperes = found.fault.amperes or 0.0
