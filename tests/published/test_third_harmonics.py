@@ -267,3 +267,11 @@ def test_a_share_that_counts_nowhere_is_told(lines: str, told: list[str]) -> Non
     """Closed form: without a neutral third harmonics in step have no way back (Kirchhoff)."""
     found = analysed(IEC + lines).findings()
     assert [f.subject for f in found if f.rule == "third-harmonic-not-counted"] == told
+
+
+@pytest.mark.parametrize(("share", "words", "told"), [(25, "", True), (25, ", double-neutral", False), (19, "", False)])
+def test_a_board_is_told_of_a_neutral_that_harmonics_fill(share: int, words: str, told: bool) -> None:
+    """By hand: 3 x 25 % are three quarters of a leg, 3 x 19 % are 57 %; the rule tells from 60 % on."""
+    view = f"{IEC}panel UV 400Y/230  bus 63 A{words}\n  F1  63 A 3p+N  30 kVA it third-harmonic {share} %\n"
+    found = analysed(f"{view}feeder HV -> UV  63 A 4p curve C\n").findings()
+    assert ("UV" in [f.subject for f in found if f.rule == "high-neutral-current"]) is told

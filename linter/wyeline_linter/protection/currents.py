@@ -115,7 +115,7 @@ def _fed_current(book: LoadBook, target: Equipment, system: System, node: Node, 
         third = third_harmonic(system, rows, counted.factors)
         if neutral is not None:
             worst = neutral.unbalance_a if neutral.reduced_a is None else neutral.reduced_a
-        if third is not None:
+        if third is not None and third.neutral_a:
             worst = max(worst or 0.0, neutral_a(counted.demand.amps, third))
     design = _most(counted.demand)
     return Current(

@@ -16,7 +16,9 @@ from wyeline_linter.loads.conductors_of_loads import INDEX
 from wyeline_linter.loads.demand import MOTORS, Amount, sizing_factors
 from wyeline_linter.loads.leaves import MEASURED
 from wyeline_linter.loads.moved_circuits import edits_of
+from wyeline_linter.loads.neutral import neutral_a
 from wyeline_linter.loads.rollup import volt_amperes_per_ampere
+from wyeline_linter.loads.third_harmonics import third_harmonic
 from wyeline_linter.network import follows_grid
 from wyeline_linter.protection.currents import inverter_a
 from wyeline_linter.rules.registry import rule
@@ -244,18 +246,22 @@ def high_neutral_current(view: View, equipment: Equipment) -> Iterator[Finding]:
         return
     if system.shape not in (Shape.WYE4, Shape.SPLIT3, Shape.HIGH_LEG4):
         return
-    amps = book.counted(equipment.name).demand.amps
+    counted = book.counted(equipment.name)
+    amps = counted.demand.amps
     leg = max(system.legs, key=lambda name: abs(amps[INDEX[name]]))
-    most, neutral = abs(amps[INDEX[leg]]), abs(amps[INDEX["N"]])
+    third = third_harmonic(system, book.rows(equipment.name)[0], counted.factors)
+    most, neutral = abs(amps[INDEX[leg]]), neutral_a(amps, third)
     if neutral <= _NEUTRAL_SHARE * most or most < _NEUTRAL_FROM * limit:
         return
     called = conductor_text(leg, book.practice)
+    waves = third is not None and third.neutral_a > abs(amps[INDEX["N"]])
+    spread = "No spreading takes third harmonics away:" if waves else "Spread the loads to neutral over the legs, or"
     yield NEUTRAL.finding(
         equipment.place,
         f"{neutral:.1f} A in the neutral of `{equipment.name}`, {share_of(neutral / most, f'leg {called}')}",
         found=f"neutral {neutral:.1f} A, leg {called} {most:.1f} A",
         needed=f"{100 * _NEUTRAL_SHARE:.0f} % of the fullest leg at the most, or a neutral made for it",
-        change="Spread the loads to neutral over the legs, or write `double-neutral` where the neutral is twice a leg.",
+        change=f"{spread} write `double-neutral` where the neutral is twice a leg.",
         subject=equipment.name,
     )
 
