@@ -5,9 +5,10 @@ from __future__ import annotations
 from math import ceil
 
 import pytest
-from load_models import amps, viewed
+from load_models import amps, analysed, viewed
 
 from wyeline_linter.demand_factors import cooking_demand_va, dryer_demand_va
+from wyeline_linter.findings import Severity
 from wyeline_linter.loads.buckets import CODE
 from wyeline_linter.loads.leaf_loads import leaf_loads
 from wyeline_linter.loads.neutral import worst_neutral
@@ -152,6 +153,25 @@ def test_dryers_count_five_kilowatts_each() -> None:
     one, five = dryer_demand_va(US, [4500]), dryer_demand_va(US, [5000] * 5)
     assert not isinstance(one, NotListed) and one.value == 5000
     assert not isinstance(five, NotListed) and five.value == pytest.approx(21_250)
+
+
+@pytest.mark.parametrize(("number", "percent"), [(12, 46), (23, 35), (24, 34.5), (42, 25.5), (43, 25), (60, 25)])
+def test_many_dryers(number: int, percent: float) -> None:
+    """Table 220.54: 47 less 1 for each above 11 up to 23 (read at urban-wind.org, "What is the minimum allowable watts
+    for an electric dryer"), 35 less one half for each above 23 up to 42, then 25 (from memory)."""
+    found = dryer_demand_va(US, [5000] * number)
+    assert not isinstance(found, NotListed) and found.value == pytest.approx(50 * percent * number)
+
+
+@pytest.mark.parametrize(("number", "kw"), [(30, 45), (40, 55), (41, 55.75), (60, 70)])
+def test_many_ranges(number: int, kw: float) -> None:
+    """Table 220.55 column C: 30 ranges 45 kW (Annex D Example D6, as read at flylib.com), above 40 25 kW and three
+    quarters each (from memory). Of 8 kW in column B 30 count 24 %, 40 22 %, 60 18 % (from memory)."""
+    found = cooking_demand_va(US, [12_000] * number)
+    assert not isinstance(found, NotListed) and found.value == pytest.approx(1000 * kw)
+    share = {30: 0.24, 40: 0.22, 41: 0.20, 60: 0.18}[number]
+    found = cooking_demand_va(US, [8000] * number)
+    assert not isinstance(found, NotListed) and found.value == pytest.approx(min(8000 * share * number, 1000 * kw))
 
 
 def test_four_appliances_count_three_quarters() -> None:
@@ -342,6 +362,18 @@ def test_many_dwellings_on_three_legs(units: int, general_va: float, ranges_va: 
     worst = worst_neutral(system, rows, view.loads.counted("MDP").factors, US)
     assert worst is not None and worst.unbalance_a == pytest.approx(neutral_a, rel=0.1)
     assert worst.unbalance_a >= neutral_a
+
+
+def test_more_dwellings_than_the_tables_hold_are_a_gap() -> None:
+    """Their load is unknown, and that is told: a main that nothing is held against is not large enough by that."""
+    for units in (13, 61):
+        text = PROJECT_OF_FLATS + "panel MDP 120/240  bus 1200 A, dwelling multifamily-standard\n"
+        for k in range(units):
+            text += f"feeder MDP -> APT-{k}  100 A 2p\npanel APT-{k} 120/240  bus 125 A, dwelling standard, "
+            text += "floor-area 840 ft2\n  1,3  40 A 2p  12 kW kitchen\n  2,4  30 A 2p  5 kW dryer\n"
+        told = [f for f in analysed(text).findings() if f.rule == "dwellings-not-together"]
+        assert [f.severity for f in told] == [Severity.GAP] * (units > 60)
+        assert bool(viewed(text).loads.nodes["MDP"].below.unknown) == (units > 60)
 
 
 def existing_house(*circuits: str) -> View:

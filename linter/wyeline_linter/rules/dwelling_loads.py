@@ -255,7 +255,8 @@ TOGETHER = rule(
     severity=Severity.WARNING,
     scope="board",
     basis="us",
-    summary="Dwellings are to count together, and do not meet the conditions of that calculation.",
+    summary="Dwellings are to count together, and do not meet the conditions of that calculation, or are more than its "
+    "tables hold.",
     why="The factors come from units that cook, and heat or cool, with electricity.",
     clause={"us": "220.84(A)"},
     wrong=_FLATS + _ROW + _FLAT.replace("FLAT-K", "FLAT-3").partition("  2,4")[0],
@@ -269,9 +270,22 @@ def dwellings_not_together(view: View, board: Equipment) -> Iterator[Finding]:
     book = view.loads
     if book.basis is None or not carries_several(board, book.basis):
         return
-    failed = together_of(board, book.units_of(board.name), book.system(board.name), book.basis).failed
+    place = board.place_of("dwelling")
+    together = together_of(board, book.units_of(board.name), book.system(board.name), book.basis)
+    failed = together.failed
+    if together.unknown:
+        yield TOGETHER.finding(
+            place,
+            f"the load of the {together.units} dwellings on `{board.name}` is unknown: {together.unknown[0]}",
+            severity=Severity.GAP,
+            found="; ".join(together.unknown),
+            needed="a table row for their number",
+            why="Without the row no total from here up is known, and nothing is held against it.",
+            change="Give them boards with fewer dwellings each, or write their demand as `factor` in place of "
+            "`dwelling`.",
+            subject=board.name,
+        )
     if failed:
-        place = board.place_of("dwelling")
         fix = Fix("Calculate them by Part III together", (replace(place, f"dwelling {BY_PART_III}"),), Safety.LOOK)
         yield TOGETHER.finding(
             place,

@@ -328,14 +328,15 @@ def _(t: Table) -> None:
 
 @check("cooking-demand")
 def _(t: Table) -> None:
-    for name, until in (("a", 25), ("b", 15)):
+    for name, until in (("a", 60), ("b", 15)):
         shares = list(column(t, name).values())
         assert all(x >= y for x, y in pairwise(shares)) and shares[0] == 80, name
-        # One more takes no load away; column B steps down at 16 and 21, as it is printed.
+        # One more takes no load away; column B steps down at 16 and 21, and every ten from 31 on, as it is printed.
         rising([n * share for n, share in enumerate(shares[:until], 1)], strictly=False)
     kilowatts = list(column(t, "c").values())
     rising(kilowatts)
-    assert [round(y - x) for x, y in pairwise(kilowatts)] == [3] * 4 + [1] * 20  # 15 kW and 1 kW each from five on
+    # 15 kW and 1 kW each from five on; 25 kW and three quarters each above forty.
+    assert [round(y - x, 2) for x, y in pairwise(kilowatts)] == [3] * 4 + [1] * 35 + [0.75] * 20
 
 
 @check("multifamily-demand")
