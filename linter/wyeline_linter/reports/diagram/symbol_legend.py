@@ -11,7 +11,7 @@ from wyeline_linter.reports.diagram.picture import Picture, PlacedText
 from wyeline_linter.reports.diagram.sketch import BUSES, KIND_WORDS, DeviceKind, Kind, Sketch
 from wyeline_linter.reports.diagram.svg import glyph_svg, number, text_svg
 
-ENTRY_MM = 31.0
+_ENTRY_MM = 31.0
 _ROWS, _ROW_MM, _GLYPH_MM = 4, 5.7, 4.9
 _GLYPH_WIDE_MM = 7.0
 
@@ -60,14 +60,14 @@ def _place(words: str) -> int:
 
 def legend_width_mm(symbols: tuple[Symbol, ...]) -> float:
     """How much of a strip they take."""
-    return ceil(len(symbols) / _ROWS) * ENTRY_MM
+    return ceil(len(symbols) / _ROWS) * _ENTRY_MM
 
 
 def symbol_legend(symbols: tuple[Symbol, ...], left: float, top: float) -> str:
     """The symbols with their words, column by column, from the left upper corner of their cell."""
     made = [text_svg(PlacedText(Block((Line("Symbols", 1.8),)), left + 2, top + 1.2))]
     for at, (glyph, words) in enumerate(symbols):
-        x = left + 2 + at // _ROWS * ENTRY_MM
+        x = left + 2 + at // _ROWS * _ENTRY_MM
         y = top + 3.7 + at % _ROWS * _ROW_MM
         scale = min(_GLYPH_MM / glyph.height, _GLYPH_WIDE_MM / (glyph.left + glyph.right), 0.8)
         middle = x + _GLYPH_WIDE_MM / 2 + (glyph.left - glyph.right) * scale / 2
