@@ -272,11 +272,12 @@ def test_flats_without_cooking_are_not_taken_together() -> None:
     assert sized_va(cold, "MDP") > 3 * 18_782 and not calculation_of(cold.loads, "MDP")
 
 
-def of_two(more: str = "", unit: str = "standard") -> View:
+def of_two(more: str = "", unit: str = "standard", areas: tuple[int, int] = (1800, 1800)) -> View:
     text = PROJECT_OF_FLATS + f"panel MDP 120/240  bus 600 A, dwelling multifamily\n{more}"
-    for k in (1, 2):
+    for k, area in enumerate(areas, 1):
         text += (
-            f"feeder MDP -> APT-{k}  200 A 2p\npanel APT-{k} 120/240  bus 200 A, dwelling {unit}, floor-area 1800 ft2\n"
+            f"feeder MDP -> APT-{k}  200 A 2p\n"
+            f"panel APT-{k} 120/240  bus 200 A, dwelling {unit}, floor-area {area} ft2\n"
             "  1,3  40 A 2p  12 kW kitchen\n  2,4  30 A 2p  5 kW dryer\n  5,7  20 A 2p  2289 VA count 4 appliance\n"
             "  6,8  60 A 2p  11176 VA heating\n  9,11  40 A 2p  5736 VA cooling\n"
         )
@@ -298,6 +299,15 @@ def test_two_dwellings_as_three_alike(unit: str) -> None:
     assert abs(sum(load.demand_share * load.va for load in loads)) == pytest.approx(63_763, abs=0.5)
 
 
+def test_of_two_unlike_dwellings_three_of_the_larger_count() -> None:
+    """The same with one of 1200 ft2 (220.85 says three identical ones; a reading): the larger has 47,232 VA, and Part
+    III comes to 3000 + 0.35 x 15,000 VA for 18,000 VA, 65,336 VA in all."""
+    view = of_two(areas=(1200, 1800))
+    lines = {s.symbol: s.value for s in calculation_of(view.loads, "MDP")}
+    assert lines["P3"] == pytest.approx(65_336) and lines["A"] == lines["M"] == pytest.approx(63_763, abs=0.5)
+    assert sized_va(view, "MDP") == pytest.approx(63_763, abs=0.5)
+
+
 def test_two_dwellings_by_part_iii_where_that_is_less() -> None:
     """Two units without heat: NEC 220.85 has no 220.84 to compare with, and Part III counts: 2 x 1500 ft2 and six
     circuits 18,000 VA, 3000 + 0.35 x 15,000 = 8250 VA; two ranges of 12 kW 11,000 VA (Table 220.55, column C); two
@@ -309,18 +319,18 @@ def test_two_dwellings_by_part_iii_where_that_is_less() -> None:
     assert load_figure(view, "MDP", "sizing").steps[-1].name == "house and other loads"
 
 
-def bank(units: int, system: str = "120/240", legs: tuple[str, ...] = ("",)) -> View:
+def bank(units: int, system: str = "120/240", legs: tuple[str, ...] = ("",), unit: str = "standard") -> View:
     """Annex D4(a): half of the units have a range."""
     text = (
         PROJECT_OF_FLATS.replace("120/240", system) + f"panel MDP {system}  bus 1200 A, dwelling multifamily-standard\n"
     )
     if system != "120/240":
         text = text.replace("1200 A 2p", "1200 A 3p")
-    unit = "120/240" if system == "120/240" else "208Y/120 1ph"
+    volts = "120/240" if system == "120/240" else "208Y/120 1ph"
     for k in range(units):
         text += (
             f"feeder MDP{legs[k // 2 % len(legs)]} -> APT-{k}  100 A 2p\n"
-            f"panel APT-{k} {unit}  bus 125 A, dwelling standard, floor-area 840 ft2, laundry 0\n"
+            f"panel APT-{k} {volts}  bus 125 A, dwelling {unit}, floor-area 840 ft2, laundry 0\n"
         )
         text += "  1,3  40 A 2p  12 kW kitchen\n" if k % 2 else "  1  20 A 1p  lighting\n"
     return viewed(text)
@@ -342,6 +352,29 @@ def test_many_dwellings_by_part_iii(units: int, general_va: float, ranges_va: fl
     assert system is not None
     worst = worst_neutral(system, rows, view.loads.counted("MDP").factors, US)
     assert worst is not None and 240 * worst.unbalance_a == pytest.approx(general_va + 0.7 * ranges_va)
+
+
+def test_the_neutral_of_dwellings_by_the_optional_method_is_the_sum_of_theirs() -> None:
+    """Of each 3882 VA, and 70 % of 8000 VA where there is a range (220.61(B)), however their legs count together: at
+    least what they come to in one (220.82 leaves the neutral to Part III)."""
+    view = bank(20, unit="optional")
+    system, rows = view.loads.system("MDP"), view.loads.rows("MDP")[0]
+    assert system is not None and sized_va(view, "MDP") == pytest.approx(40_590 + 25_000)
+    worst = worst_neutral(system, rows, view.loads.counted("MDP").factors, US)
+    assert worst is not None and 240 * worst.unbalance_a == pytest.approx(20 * 3882 + 10 * 5600)
+
+
+def test_a_dwelling_on_three_legs_lies_between_any_two() -> None:
+    """Beside one between A and B and one between B and C (220.55): two at the most, as three legs 3/2 x 17,000 VA."""
+    text = PROJECT_OF_FLATS.replace("120/240", "208Y/120").replace("1200 A 2p", "1200 A 3p")
+    text += "panel MDP 208Y/120  bus 1200 A, dwelling multifamily-standard\n"
+    for name, legs, volts in (("W", "[AB]", "208Y/120 1ph"), ("X", "[BC]", "208Y/120 1ph"), ("Y", "", "208Y/120")):
+        text += f"feeder MDP{legs} -> {name}  100 A {3 - (legs != '')}p\n"
+        text += (
+            f"panel {name} {volts}  bus 125 A, dwelling standard, floor-area 840 ft2\n  1,3  60 A 2p  12 kW kitchen\n"
+        )
+    lines = {s.symbol: s.value for s in calculation_of(viewed(text).loads, "MDP")}
+    assert lines["C"] == pytest.approx(25_500)
 
 
 @pytest.mark.parametrize(
@@ -418,3 +451,9 @@ def test_rooms_with_heaters_of_their_own_are_among_the_other_loads() -> None:
     four = existing_house(*OLD, "20 A 2p  1.5 kW count 4 heating")
     assert sized_va(three) == pytest.approx(17_000 + 6000)
     assert sized_va(four) == pytest.approx(8000 + 0.4 * (30_500 + 6000 - 8000))
+
+
+def test_heaters_of_rooms_beside_a_heat_pump_count_whole() -> None:
+    """NEC 220.83(B): as supplementary heat of a heat pump, four too (a reading)."""
+    view = existing_house(*OLD, "20 A 2p  1.5 kW count 4 heating existing", "40 A 2p  6 kVA heat-pump")
+    assert sized_va(view) == pytest.approx(17_000 + 6000 + 6000)

@@ -177,6 +177,48 @@ def test_two_legs_and_neutral() -> None:
     assert worst.value == pytest.approx(70)
 
 
+def test_a_high_leg_counts_between_the_legs() -> None:
+    """240 V delta: sqrt(3) x 240 V x 86 A; a high leg has no load to neutral that would make it 208 V."""
+    view = site("measured 86 A, measured-over 365 d", practice=("us-2023", "240/120 high-leg B"))
+    assert sized_va(view) == pytest.approx(1.25 * sqrt(3) * 240 * 86)
+    assert amps(view, "MDP", "demand")[:3] == pytest.approx((86, 86, 86))
+
+
+def test_what_a_ups_draws_is_new_by_its_new_loads() -> None:
+    """One that stands: of 4 kW behind it 1 kW is new, a quarter of what it draws. A new one: all of it. What stands
+    behind it need not say what it draws."""
+    alone = sized_va(site("measured 86 A, measured-over 365 d"))
+    rows = (
+        "measured 86 A, measured-over 365 d",
+        "feeder MDP -> UPS-1  60 A 3p  existing",
+        "ups UPS-1 208Y/120  15 kVA, eff 80 %, existing",
+        "feeder UPS-1 -> RP-1  60 A 3p  existing",
+        "panel RP-1 208Y/120  bus 100 A, existing",
+        "  1,3,5  20 A 3p  3 kW heating existing",
+        "  2,4,6  20 A 3p  1 kW heating",
+    )
+    new = sized_va(site(*rows)) - alone
+    fresh = sized_va(site(*(row.replace(", eff 80 %, existing", ", eff 80 %") for row in rows))) - alone
+    assert fresh == pytest.approx(4 * new) and new > 1.25 * 1000 / 0.8
+    untold = site(*rows, "  7  20 A 1p  existing")
+    assert not untold.loads.nodes["MDP"].below.unknown and untold.loads.nodes["UPS-1"].below.unknown
+
+
+def test_what_comes_later_stays_beside_the_measurement() -> None:
+    annex = ("feeder MDP -> LP-2  100 A 3p", "panel LP-2 208Y/120  bus 100 A, future", "  1  20 A 1p  1.5 kVA lighting")
+    view = site("measured 86 A, measured-over 365 d", *annex)
+    assert view.loads.nodes["MDP"].below.apart_va == pytest.approx(1500)
+    assert sized_va(view) == pytest.approx(sized_va(site("measured 86 A, measured-over 365 d")))
+
+
+def test_a_board_without_load_counts_as_nothing_new() -> None:
+    """Nor has an inverter that is planned for later hidden anything from the measurement."""
+    empty = ("feeder MDP -> LP-2  100 A 3p", "panel LP-2 208Y/120  bus 100 A, existing", "  1  20 A 1p  spare existing")
+    assert "standing-load-counts-as-new" not in rules_of("measured 86 A, measured-over 365 d", *empty)
+    later = ("inverter PV-1 208 3ph  20 kW, limit 1.1 pu, grid-following, future", "feeder MDP -> PV-1  70 A 3p")
+    assert "measured-beside-generation" not in rules_of("measured 86 A, measured-over 45 d", *later)
+
+
 def test_kilowatts_alone_are_no_current() -> None:
     bill = ("measured 27 kW, measured-over 365 d", *NEW)
     view = site(*bill)
