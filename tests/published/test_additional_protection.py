@@ -85,6 +85,8 @@ def test_lights_of_a_dwelling(claim: str, row: str, fits: bool) -> None:
         ("300 mA, rcd-type S", "300 mA", True),
         ("300 mA", "30 mA", False),
         ("30 mA", "30 mA", True),
+        ("100 mA, rcd-type A", "100 mA", True),
+        ("300 mA, rcd-type AC", "100 mA", True),
     ],
 )
 def test_rcds_in_series(ahead: str, behind: str, advised: bool) -> None:
@@ -94,6 +96,8 @@ def test_rcds_in_series(ahead: str, behind: str, advised: bool) -> None:
     assert findings(alone, "rcds-not-selective") == [], "nothing else goes dark"
     found = findings(both, "rcds-not-selective")
     assert bool(found) == advised
+    tie = "panel UV 400Y/230  bus 63 A\nfeeder HV -> UV  63 A 3p normally-open\n"
+    assert findings(alone + tie, "rcds-not-selective") == [], "a way that stands open carries no load"
     for fix in (fix for finding in found for fix in finding.fixes):
         assert findings(apply_edits(both, fix.edits), "rcds-not-selective") == []
 

@@ -50,6 +50,7 @@ def test_two_faults_behind_a_fuse(rating: int, length_m: float, neutral: bool) -
         ("F1[L1]  16 A 1p", Severity.ERROR),
         ("F1[L1]  16 A 1p+N", Severity.GAP),
         ("F1[L1]  16 A 1p+N rcd 300 mA", None),
+        ("F1[L1]  16 A 1p rcd 300 mA", Severity.ERROR),
         ("F1[L1]  16 A 2p", None),
         ("F1  16 A 3p", Severity.ERROR),
         ("F1  16 A 3p+N", Severity.GAP),
