@@ -13,7 +13,7 @@ from wyeline_linter.review.consequences import WORSE, Consequence, Kind, consequ
 from wyeline_linter.review.documents import Version, nothing, reading
 from wyeline_linter.review.fresh import Fresh, fresh
 from wyeline_linter.review.ordering import by_gravity, by_weight, gathered
-from wyeline_linter.review.physical import Change, changes
+from wyeline_linter.review.physical import Change, changes, circuit_moves
 from wyeline_linter.review.renames import renamed_reader, renames
 from wyeline_linter.review.revisions import Side, is_range, sides
 from wyeline_linter.review.sheets import Sheet, sheets
@@ -99,7 +99,7 @@ def compare_versions(
     result.changes = changes(old, new, renamed)
     before = _taken(old, scenario, old_label)
     after = _taken(new, scenario, new_label)
-    found = consequences(before, after)
+    found = consequences(before, after, circuit_moves(result.changes))
     trials = Trials(old, new, result.changes, scenario, after)
     explain(sorted(found, key=by_gravity), trials)
     result.bounded = trials.left <= 0

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import enum
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 
 from wyeline_linter.findings import Finding, Severity
 from wyeline_linter.review.measures import BALANCE, Measured, from_to, written
-from wyeline_linter.review.physical import Change
+from wyeline_linter.review.physical import Change, Moves
 from wyeline_linter.review.snapshots import FindingKey, Snapshot
 from wyeline_linter.review.told_already import told_already
 
@@ -44,6 +44,7 @@ class Kind(enum.Enum):
 WORSE = frozenset({Kind.FINDING, Kind.LIMIT, Kind.VOLTAGE, Kind.UNKNOWN})
 """The kinds that a reviewer has to judge, and that the exit code counts."""
 
+Extra = Sequence[tuple[FindingKey, Finding]]
 Probe = Callable[[Snapshot], tuple[bool, float]]
 """Of a mixture of both versions: whether the consequence is not there, and how much of it is undone (0 none, 1 all)."""
 
@@ -99,9 +100,10 @@ class Consequence:
         return " and ".join(c.cause for c in self.because) + more
 
 
-def consequences(old: Snapshot, new: Snapshot) -> list[Consequence]:
-    """Every consequence, without causes, in no particular order. Both snapshots use the newer names."""
-    found = list(_of_findings(old, new))
+def consequences(old: Snapshot, new: Snapshot, moves: Moves) -> list[Consequence]:
+    """Every consequence, without causes, in no particular order. Both snapshots use the newer names; ``moves`` are the
+    circuits that sit elsewhere now."""
+    found = list(_of_findings(old, new, moves))
     told = _by_subject(c for c in found if c.kind in (Kind.FINDING, Kind.MENDED))
     for key in {**old.measures, **new.measures}:
         before, after = old.measures.get(key), new.measures.get(key)
@@ -150,9 +152,13 @@ def _speaks_of(finding: Finding, family: tuple[str, ...]) -> bool:
 # findings
 
 
-def _of_findings(old: Snapshot, new: Snapshot) -> Iterator[Consequence]:
-    for key, finding in _extra(new, old):
-        yield Consequence(Kind.FINDING, finding.severity, _subject(key), _headline(key, finding), _gone(key), finding)
+def _of_findings(old: Snapshot, new: Snapshot, moves: Moves) -> Iterator[Consequence]:
+    came, gone = list(_extra(new, old)), list(_extra(old, new))
+    stayed = _went_along(came, gone, moves)
+    for key, finding in came:
+        if id(finding) in stayed:
+            continue
+        yield Consequence(Kind.FINDING, finding.severity, key.subject, _headline(key, finding), _gone(key), finding)
     for bare, finding in new.gravest.items():
         before = old.gravest.get(bare)
         if before is None or before.severity == finding.severity or new.counts[bare] > old.counts[bare]:
@@ -163,14 +169,16 @@ def _of_findings(old: Snapshot, new: Snapshot) -> Iterator[Consequence]:
         else:
             words = f"{_headline(bare, finding)}: {finding.severity.word} only, {before.severity.word} before"
             yield Consequence(Kind.MENDED, before.severity, bare.subject, words, _more(bare, finding), finding)
-    for key, finding in _extra(old, new):
+    for key, finding in gone:
+        if id(finding) in stayed:
+            continue
         accepted = new.accepted.get(key._replace(words=""))
         if accepted is not None:
             words = f'{_headline(key, finding)}: now accepted with "{accepted.allowed}"'
-            yield Consequence(Kind.ACCEPTED, finding.severity, _subject(key), words, _back(key), finding)
+            yield Consequence(Kind.ACCEPTED, finding.severity, key.subject, words, _back(key), finding)
             continue
         words = f"{_headline(key, finding)}: no longer so"
-        yield Consequence(Kind.MENDED, finding.severity, _subject(key), words, _back(key), finding)
+        yield Consequence(Kind.MENDED, finding.severity, key.subject, words, _back(key), finding)
 
 
 def _extra(one: Snapshot, other: Snapshot) -> Iterator[tuple[FindingKey, Finding]]:
@@ -185,8 +193,17 @@ def _extra(one: Snapshot, other: Snapshot) -> Iterator[tuple[FindingKey, Finding
                 yield key, finding
 
 
-def _subject(key: FindingKey) -> str:
-    return key.subject
+def _went_along(came: Extra, gone: Extra, moves: Moves) -> set[int]:
+    """The findings (by id) that circuits took from an old position to a new one: nothing follows from them."""
+    found: set[int] = set()
+    for key, finding in gone:
+        to = moves.get((key.subject, key.position))
+        for other, same in came if to is not None else ():
+            alike = other.rule == key.rule and same.severity is finding.severity
+            if alike and (other.subject, other.position) == to and id(same) not in found:
+                found |= {id(finding), id(same)}
+                break
+    return found
 
 
 def _headline(key: FindingKey, finding: Finding) -> str:

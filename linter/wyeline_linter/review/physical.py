@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import enum
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from wyeline_grammar import model as m
@@ -85,6 +85,16 @@ def changes(old: Version, new: Version, renamed: Iterable[Renamed] = ()) -> list
         words = "wyeline.toml says other severities, limits or table rows"
         found.append(Change(Kind.CHANGED, "configuration", "wyeline.toml", words, (Piece(CONFIGURATION),)))
     return sorted(found, key=lambda c: _where(c, old, new))
+
+
+Moves = Mapping[tuple[str, str], tuple[str, str]]
+"""Circuits that sit elsewhere now: old board and position (as in ``2,4``), new board and position."""
+
+
+def circuit_moves(found: Iterable[Change]) -> Moves:
+    """Which circuits moved."""
+    moved = (change.pieces for change in found if change.kind is Kind.MOVED and change.sort == "circuit")
+    return {(was.key.name, _place(was.part)): (now.key.name, _place(now.part)) for now, was in moved}
 
 
 def _where(change: Change, old: Version, new: Version) -> tuple[int, int, str]:

@@ -12,6 +12,7 @@ from wyeline_grammar.linking import Model
 from wyeline_grammar.sources import Files, SourceError
 from wyeline_linter.figures import model_figures
 from wyeline_linter.review.comparison import Comparison, compare_versions
+from wyeline_linter.review.consequences import Kind as Consequence
 from wyeline_linter.review.documents import Piece, Version
 from wyeline_linter.review.physical import Kind as Change
 from wyeline_linter.review.physical import changes
@@ -145,6 +146,22 @@ LINES = [
     "",
     "// a comment",
 ]
+
+
+@pytest.mark.parametrize("place", ["on its board", "on another board", "on another board, with larger wires"])
+def test_a_circuit_takes_its_finding_along_to_another_place(place: str) -> None:
+    """Wires of #14 behind 20 A (NEC 240.4(D)) were as small before: only wires that do not move with it are news."""
+    row = '20 A 1p  2 kVA lighting  "Hall"  2#14 + G #14 Cu  10 m  in 1/2 inch EMT\n'
+    other = 'feeder MSB -> LP-2  225 A 3p\npanel  LP-2  480Y/277  bus 225 A\n  6  20 A 1p  2 kVA lighting  "Attic"\n'
+    text = SITE.replace('20 A 1p  2 kVA lighting  "Hall"\n', row) + other
+    new = text.replace("  1  " + row, "  5  " + row)
+    if place != "on its board":
+        moved = row.replace("#14", "#12") if "larger" in place else row
+        new = text.replace("  1  " + row, "") + "  2  " + moved
+    found = compared(text, new)
+    assert [kind for kind, _ in told(found)] == [Change.MOVED]
+    about = [c.kind for c in (*found.worse, *found.better) if "small-wire-limit" in c.headline]
+    assert about == ([Consequence.MENDED] if "larger" in place else [])
 
 
 @settings(max_examples=40, deadline=None, suppress_health_check=list(HealthCheck))
