@@ -219,3 +219,21 @@ def test_after_an_edit_of_a_load_as_afresh(old: str, new: str) -> None:
     after = text.replace(old, new)
     found.edited(*files.get("/m/model.wye").replace_text(after))
     assert [f.message for f in found.all_findings()] == [f.message for f in analysis(after).all_findings()]
+
+
+@pytest.mark.parametrize(("r_a", "text"), [(160, "300 mA, rcd-type S"), (400, "100 mA, rcd-type S"), (1200, "30 mA")])
+def test_the_rcd_that_is_offered_ahead_of_a_board(r_a: float, text: str) -> None:
+    """The largest of the usual ones below 50 V over R_A (411.5.3), type S as far as one is made; it settles it."""
+    model = site(r_a, claim="", device="16 A 1p+N curve B, rcd 30 mA, rcd-type A")
+    found = [f for f in analysis(model).all_findings() if f.rule == "tt-housing-ahead-of-rcd"]
+    after = apply_edits(model, found[0].fixes[0].edits)
+    assert f"rcd {text} " in after and told(after) == []
+
+
+def test_the_rcd_that_is_offered_where_a_device_serves() -> None:
+    """Type S ahead of a board whose own circuits are to follow."""
+    model = site(0.3, 0.1, claim="", main="16 A 4p curve B", device="16 A 1p+N curve B, rcd 30 mA, rcd-type A")
+    (found,) = (f for f in analysis(model).all_findings() if f.rule == "tt-needs-rcd")
+    assert found.severity is Severity.WARNING and found.subject == "NETT -> HV"
+    after = apply_edits(model, found.fixes[0].edits)
+    assert "rcd 300 mA, rcd-type S" in after and told(after) == []

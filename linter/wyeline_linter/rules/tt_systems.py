@@ -126,21 +126,22 @@ def housing(view: View, board: Equipment) -> Iterator[Finding]:
     if _touch_v(state.onward, worst_a) > TOUCH_VOLTAGE_V:
         yield _too_high(view, state.onward, worst_a, board.place, f"`{board.name}`", board.name, "")
     if not before and (supply is None or not _judged_by_study(feeder_line(view, supply), state.onward)):
-        yield from _open_housing(view, board, supply)
+        yield from _open_housing(view, board, supply, state.onward)
 
 
-def _open_housing(view: View, board: Equipment, supply: Feeder | None) -> Iterator[Finding]:
+def _open_housing(view: View, board: Equipment, supply: Feeder | None, ahead: Ahead) -> Iterator[Finding]:
     if equipment_claims(board, CLASS_II):
         return
     fixes: tuple[Fix, ...] = ()
     if supply is not None and "rating" in supply.body.facts:
-        fixes = (_give_rcd(supply.block, supply.body, "300 mA, rcd-type S"),)
+        fixes = (_give_rcd(supply.block, supply.body, _of_a_board(ahead)),)
     yield HOUSING.finding(
         board.place,
         f"no RCD stands ahead of `{board.name}` in its TT system, and nothing says that its housing is of class II",
         found="no residual current device between the source and the board",
         needed="an RCD ahead of it, or a housing and wires of class II up to its own RCDs",
-        change="Write an RCD on the device that feeds it (type S, so that those behind trip first), or "
+        change="Write an RCD on the device that feeds it (type S, so that those behind trip first, where the electrode "
+        "lets one serve), or "
         f'`claim {CLASS_II} "..."` under the board with what its housing is.',
         subject=board.name,
         fixes=fixes,
@@ -190,10 +191,10 @@ def overcurrent_in_tt(view: View) -> Iterator[Finding]:
                 why="Rods corrode and soil dries: a little more resistance, and nothing trips.",
                 change="Give it an RCD, or accept this with what keeps the electrodes as good.",
                 place=line.place_of("rating"),
-                fixes=_rcd_fix(line),
+                fixes=_rcd_fix(line, "30 mA" if board is None else _of_a_board(ahead)),
             )  # fmt: skip
         elif board is not None:
-            yield from _open_housing(view, board, line.feeder)
+            yield from _open_housing(view, board, line.feeder, ahead)
         elif line.target is None or line.target.kind in _FED:
             yield _no_rcd(
                 view, line.block, line.body, line.place, line.where if line.target is None else f"`{line.target.name}`",
@@ -220,8 +221,15 @@ def _touch_v(ahead: Ahead, rcd_a: float) -> float:
     return (ahead.electrode_ohm or 0.0) * rcd_a
 
 
-def _rcd_fix(line: Line) -> tuple[Fix, ...]:
-    return (_give_rcd(line.block, line.body, "30 mA"),) if "rating" in line.body.facts else ()
+def _rcd_fix(line: Line, text: str) -> tuple[Fix, ...]:
+    return (_give_rcd(line.block, line.body, text),) if "rating" in line.body.facts else ()
+
+
+def _of_a_board(ahead: Ahead) -> str:
+    """The RCD ahead of a board: one that waits for those behind it, as long as the electrode lets it; with 30 mA none
+    is made that waits (IEC 61008-1, from memory)."""
+    waiting = (f"{amps * 1000:g} mA, rcd-type S" for amps in (0.3, 0.1) if _touch_v(ahead, amps) <= TOUCH_VOLTAGE_V)
+    return next(waiting, "30 mA")
 
 
 def _give_rcd(block: Block, body: Body, text: str) -> Fix:

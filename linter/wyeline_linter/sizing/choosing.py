@@ -27,6 +27,7 @@ from wyeline_linter.sizing.steps import (
     jumper_for,
     sized,
 )
+from wyeline_linter.sizing.tripping import larger_written
 from wyeline_linter.tables import NotListed
 
 if TYPE_CHECKING:
@@ -162,8 +163,8 @@ def beside_of(
             made = ground_for(line.tables, want.device_a or (current.sizing_a or 0.0), wiring.metal, found)
         if isinstance(made, NotListed):
             return made
-        ground = made.size
-        reasons.append(made.text)
+        ground = made.size if line.us else larger_written(wiring, found.sets, found.size, made.size)
+        reasons.append(made.text if ground == made.size else f"PE {ground}: as it is written; {made.size} is asked")
     elif role == "PEN":
         ground = max(found.size, least_pen(line, found.size), key=area_mm2)
         if ground != found.size:

@@ -10,6 +10,7 @@ from wyeline_linter.protection.disconnection import in_tt, longest_fault_s
 from wyeline_linter.protection.fault_loop import behind_of, has_rcd
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.protection.trip import fuse_opens, trip_of
+from wyeline_linter.protection.wiring import Wiring
 from wyeline_linter.sizing.steps import LARGEST_SET, Tripping
 from wyeline_linter.tables import NotListed
 
@@ -58,9 +59,16 @@ def wires_let_it_trip(view: View, line: Line) -> bool:
     return asked is not None and asked.trips(line.wiring.sets, LARGEST_SET[line.tables.practice])
 
 
+def larger_written(wiring: Wiring, sets: int, size: str, asked: str) -> str:
+    """The PE beside wires of a size: as it is asked for, or as it is written beside wires that are no larger, where
+    that is more. Who enlarges wires makes no PE smaller, whose ohms let devices trip."""
+    if wiring.ground is None or sets < wiring.sets or area_mm2(size) < area_mm2(wiring.size):
+        return asked
+    return max(asked, wiring.ground, key=area_mm2)
+
+
 def _loop_ohm(line: Line, sets: int, size: str, length_m: float) -> complex | None:
-    """Leg and protective conductor, hot, of wires of another size: what goes beside them is as large as the tables ask,
-    or as it is written where that is larger."""
+    """Leg and protective conductor, hot, of wires of another size, with what is proposed beside them."""
     from wyeline_linter.studies.case import Case
     from wyeline_linter.studies.line_impedance import conduit_of, per_length
 
@@ -68,7 +76,7 @@ def _loop_ohm(line: Line, sets: int, size: str, length_m: float) -> complex | No
     asked = protective_conductor(line.tables, size, material=wiring.metal)
     if isinstance(asked, NotListed) or wiring.ground is None or "resistance" in line.body.facts:
         return None
-    ground = max(asked.size.value, wiring.ground, key=area_mm2)
+    ground = larger_written(wiring, sets, size, asked.size.value)
     conduit = conduit_of(line.body.raceway, {})
     total = 0j
     for each in (size, ground):
