@@ -94,3 +94,21 @@ def test_circuits_of_one_leg(curve: str, times: int, length_m: float) -> None:
     held = text.replace(f"curve {curve}", "pickup 10 A, delay DELAY")
     assert not findings(held.replace("DELAY", "0.35 s"), "disconnection-too-slow")
     assert findings(held.replace("DELAY", "0.45 s"), "disconnection-too-slow")
+
+
+@pytest.mark.parametrize("length_m", [20, 36, 55])
+@pytest.mark.parametrize("distributed", [True, False])
+def test_a_circuit_without_a_neutral_beside_others_that_have_one(distributed: bool, length_m: float) -> None:
+    """411.6.4: where the neutral is distributed U0 drives two faults, one of them on a neutral elsewhere; else U. Leg
+    and PE of 2.5 mm2 have 7.41 mohm a metre at 20 degC, of 16 mm2 1.15 (IEC 60228)."""
+    hot = 1 + 0.00393 * 140
+    loop = 2 * (length_m * complex(7.41e-3 * hot, 0.08e-3) + 20 * complex(1.15e-3 * hot, 0.08e-3))
+    amps = (230.94 if distributed else 400) / (2 * abs(loop))
+    assert abs(amps / 160 - 1) > 0.02, "too near to tell"
+    volts, poles, wires = ("400Y/230", "4p", "5G16mm2") if distributed else ("400 3ph", "3p", "4G16mm2")
+    text = SITE.format(volts=volts) + (
+        f"panel HV {volts}  bus 63 A, rated 15 kA\n"
+        f'  F1  16 A 3p curve C  6 kW heating  "Core oven"  4G2.5mm2 Cu PVC  {length_m} m method C\n'
+        f"feeder NETT -> HV  63 A {poles} fuse gG  {wires} Cu PVC  20 m method C\n"
+    )
+    assert bool(findings(text, "it-second-fault-too-weak")) == (amps < 160)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from wyeline_linter.protection.disconnection import leg_to_neutral_v
 from wyeline_linter.protection.lines import Line, feeder_line
 from wyeline_linter.protection.trip import impedance_ohm
-from wyeline_linter.systems import NEUTRAL, Arrangement
+from wyeline_linter.systems import NEUTRAL, Arrangement, Known
 
 if TYPE_CHECKING:
     from wyeline_linter.studies.line_impedance import LineData
@@ -118,21 +118,23 @@ def second_fault_a(view: View, line: Line) -> float | None:
 
 
 def _by_neutral(line: Line) -> bool:
-    """Whether one of the two faults may lie on a neutral: then the voltage to neutral drives them."""
+    """Whether one of the two faults may lie on a neutral of the line."""
     return line.system.has_neutral and line.wiring.neutral is not None
 
 
 def _behind_second(view: View, line: Line) -> Behind | None:
-    """Half the voltage drives each of two loops, from what makes the system on."""
-    by_neutral, study = _by_neutral(line), view.studies.normal
-    volts = leg_to_neutral_v(line.system) if by_neutral else line.system.widest_v
+    """Half the voltage drives each of two loops, from what makes the system on: that of a leg to neutral where a
+    neutral comes along the way, since the other fault may lie on it, else that between legs."""
+    volts, study = leg_to_neutral_v(line.system) if _by_neutral(line) else None, view.studies.normal
     total, name = 0j, line.source.name
     while name != line.maker:
-        feeder = view.network.supply.get(name)
+        feeder, state = view.network.supply.get(name), view.state(name)
         above = feeder_line(view, feeder) if feeder is not None else None
-        part = _loop_ohm(study, above, by_neutral=by_neutral) if above is not None else None
+        part = _loop_ohm(study, above, by_neutral=_by_neutral(above)) if above is not None else None
         if above is None or above.maker != line.maker or part is None:
             return None
+        if volts is None and state is not None and isinstance(state.system, Known):
+            volts = leg_to_neutral_v(state.system.system)
         total += part
         name = above.source.name
-    return Behind(volts, total, 2) if volts else None
+    return Behind(volts or line.system.widest_v, total, 2)

@@ -212,7 +212,7 @@ def second_fault(view: View) -> Iterator[Finding]:
             view, SECOND, line,
             f"two earth faults at the end of {line.where} draw {amps_text(amps)}; its device trips from "
             f"{amps_text(trip.amps)} ({trip.text})",
-            found=f"{amps_text(amps)} (U / 2 Zs)",
+            found=f"{amps_text(amps)} (half the voltage over the loop of one)",
             needed=f"{amps_text(trip.amps)} or more, or a residual current device on every circuit",
             change=_TRIP_SOONER,
             place=line.place_of(trip.key),
