@@ -237,3 +237,19 @@ def test_the_rcd_that_is_offered_where_a_device_serves() -> None:
     assert found.severity is Severity.WARNING and found.subject == "NETT -> HV"
     after = apply_edits(model, found.fixes[0].edits)
     assert "rcd 300 mA, rcd-type S" in after and told(after) == []
+
+
+@pytest.mark.parametrize(
+    ("load", "severity"), [("1 kW receptacle", Severity.ERROR), ("1 kW process", Severity.WARNING)]
+)
+@pytest.mark.parametrize("r_a", [0.3, 4.0])
+def test_sockets_have_an_rcd_whatever_their_breaker_opens(load: str, severity: Severity, r_a: float) -> None:
+    """411.3.3 asks for 30 mA besides what 411.5 asks for; told once, and no reason about electrodes settles it."""
+    model = site(r_a, 0.1).replace("1 kW process", load)
+    found = [f for f in analysis(model).all_findings() if f.rule in ("tt-needs-rcd", "rcd-or-gfci-missing")]
+    assert [(f.rule, f.position, f.severity) for f in found] == [
+        ("tt-needs-rcd", "F1", severity if r_a < 1 else Severity.ERROR)
+    ]
+    assert ("30 mA" in found[0].needed) == ("receptacle" in load)
+    after = analysis(apply_edits(model, found[0].fixes[0].edits)).all_findings()
+    assert not [f for f in after if f.rule in ("tt-needs-rcd", "rcd-or-gfci-missing")]

@@ -16,6 +16,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.systems import Arrangement, Known, System
 
 if TYPE_CHECKING:
+    from wyeline_linter.protection.lines import Line
     from wyeline_linter.view import View
 
 _IEC = (
@@ -53,7 +54,7 @@ _GFCI_CLASSES = {
 _TOLD = 1.0005
 
 
-class _Asked(NamedTuple):
+class Asked(NamedTuple):
     """The residual current that a circuit has to open at, what it feeds in words, and whether the device has to be its
     own."""
 
@@ -103,28 +104,35 @@ def of_loads(view: View, load: Equipment) -> Iterator[Finding]:
         yield from _judged(view, state.system.system, asked, feeder.block, feeder.body, where, ahead, feeder.key, "")
 
 
+def asked_of(view: View, line: Line) -> Asked | None:
+    """What IEC practice asks of a line for people who touch live parts, whatever else trips on it."""
+    body = line.body if line.target is None else line.target.body
+    dwelling = line.target is None and _in_dwelling(view, line.source)
+    return _asked(body, line.body.number("rating"), dwelling)
+
+
 def _in_dwelling(view: View, board: Equipment) -> bool:
     """Whether a board serves one dwelling: that is claimed at what feeds it."""
     return any(claim.name == DWELLING for f in view.feeders_into(board.name) for claim in f.statement.claims)
 
 
-def _asked(body: Body, rating: float | None, dwelling: bool) -> _Asked | None:
+def _asked(body: Body, rating: float | None, dwelling: bool) -> Asked | None:
     """What IEC practice asks of a circuit or a load behind a device of a rating."""
     if rating is None or "ev" in body.flags:
         return None  # of vehicles `charging-point-rcd` tells
     if "marina" in body.flags:
-        return _Asked(_RCD_A if rating <= _SHORE_A else _LARGE_SHORE_RCD_A, "shore power", alone=True)
+        return Asked(_RCD_A if rating <= _SHORE_A else _LARGE_SHORE_RCD_A, "shore power", alone=True)
     if "receptacle" in body.flags and rating <= _SOCKETS_A:
-        return _Asked(_RCD_A, "socket outlets")
+        return Asked(_RCD_A, "socket outlets")
     if "lighting" in body.flags and dwelling:
-        return _Asked(_RCD_A, "lights of a dwelling")
+        return Asked(_RCD_A, "lights of a dwelling")
     return None
 
 
 def _judged(
     view: View,
     system: System,
-    asked: _Asked,
+    asked: Asked,
     block: Block,
     body: Body,
     where: str,

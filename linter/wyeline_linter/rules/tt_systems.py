@@ -19,6 +19,7 @@ from wyeline_linter.protection.disconnection import in_tt, longest_fault_s
 from wyeline_linter.protection.fault_loop import has_rcd, least_earth_a
 from wyeline_linter.protection.lines import Line, feeder_line
 from wyeline_linter.protection.trip import opens_from
+from wyeline_linter.rules.additional_protection import Asked, asked_of
 from wyeline_linter.rules.connection import clause_of
 from wyeline_linter.rules.fault_times import fused, lines_with_device, trips_at_once
 from wyeline_linter.rules.line_findings import about, amps_text
@@ -168,7 +169,7 @@ def _judged_by_study(line: Line | None, ahead: Ahead) -> bool:
 @TT.also("study")
 def overcurrent_in_tt(view: View) -> Iterator[Finding]:
     """Lines without an RCD whose faults are known: 411.5.2 lets an overcurrent device serve where the loop is low
-    enough, and stays so."""
+    enough, and stays so; not where people are to be protected by 30 mA besides (411.3.3)."""
     for line in lines_with_device(view, says_from_where_it_opens):
         ahead = _ahead_of(view, line) if in_tt(line) and not has_rcd(view, line) else None
         if ahead is None or not _judged_by_study(line, ahead):
@@ -178,7 +179,8 @@ def overcurrent_in_tt(view: View) -> Iterator[Finding]:
             continue
         allowed, worst = longest_fault_s(line), least_earth_a(view, line)
         opens = opens_from(line.tables, line.body, allowed.value) if allowed is not None else None
-        if worst is not None and opens is not None and allowed is not None and worst[0] >= opens.amps:
+        people = asked_of(view, line) if board is None else None
+        if people is None and worst is not None and opens is not None and allowed and worst[0] >= opens.amps:
             yield about(
                 view, TT, line,
                 f"{line.where} is on a TT system, and its device alone opens an earth fault ({amps_text(worst[0])}"
@@ -200,6 +202,7 @@ def overcurrent_in_tt(view: View) -> Iterator[Finding]:
                 view, line.block, line.body, line.place, line.where if line.target is None else f"`{line.target.name}`",
                 line.subject, line.position,
                 f"{amps_text(worst[0])} at its far end{worst[1]}; {opens.text}" if worst and opens else "",
+                people,
             )  # fmt: skip
 
 
@@ -239,14 +242,16 @@ def _give_rcd(block: Block, body: Body, text: str) -> Fix:
 
 
 def _no_rcd(
-    view: View, block: Block, body: Body, place: Place, where: str, subject: str, position: str, told: str = ""
-) -> Finding:
+    view: View, block: Block, body: Body, place: Place, where: str, subject: str, position: str, told: str = "",
+    people: Asked | None = None,
+) -> Finding:  # fmt: skip
     return TT.finding(
         place,
         f"{where} is on a TT system and has no RCD ahead of it",
         found="no residual current device on the way from the source"
         + (f"; an earth fault draws {told}" if told else ""),
-        needed="an RCD",
+        needed="an RCD"
+        + (f" of {people.amps * 1000:g} mA: {people.words} have one, whatever their device opens" if people else ""),
         change="Write `rcd 30 mA` on its device, or on one ahead of it.",
         subject=subject,
         position=position,
