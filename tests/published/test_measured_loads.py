@@ -206,7 +206,7 @@ def test_what_a_ups_draws_is_new_by_its_new_loads() -> None:
 
 def test_what_comes_later_stays_beside_the_measurement() -> None:
     annex = ("feeder MDP -> LP-2  100 A 3p", "panel LP-2 208Y/120  bus 100 A, future", "  1  20 A 1p  1.5 kVA lighting")
-    view = site("measured 86 A, measured-over 365 d", *annex)
+    view = site("measured 86 A, measured-over 365 d", "  3  20 A 1p  1 kVA lighting existing", *annex)
     assert view.loads.nodes["MDP"].below.apart_va == pytest.approx(1500)
     assert sized_va(view) == pytest.approx(sized_va(site("measured 86 A, measured-over 365 d")))
 
