@@ -19,7 +19,7 @@ from wyeline_linter.rules.registry import rule
 from wyeline_linter.shapes import Shape
 from wyeline_linter.shares import share_text
 from wyeline_linter.sizing.choosing import neutral_for_third
-from wyeline_linter.sizing.lines import resized
+from wyeline_linter.sizing.lines import raceway_edit, resized
 from wyeline_linter.sizing.writing import size_text, wires_text
 from wyeline_linter.tables import NotListed
 
@@ -105,10 +105,14 @@ def _judge(view: View, line: Line) -> Iterator[Finding]:
         if not isinstance(least, NotListed) and area_mm2(wiring.neutral) < area_mm2(least.value) * 0.999:
             yield _small(view, line, f"{least.value}, for a fault that returns on it ({least})", least.value)
             return
-    if not line.us and (rest := _reduced_iec(line, current)) is not None:
+    rest = None if line.us else _reduced_iec(line, current)
+    told = False
+    if rest is None or not _bears(line, current, rest[1]):
+        for found in _against_worst(view, line, current):
+            told = True
+            yield found
+    if rest is not None and not told:
         yield _small(view, line, *rest)
-        return
-    yield from _against_worst(view, line, current)
 
 
 def _against_worst(view: View, line: Line, current: Current) -> Iterator[Finding]:
@@ -123,18 +127,30 @@ def _against_worst(view: View, line: Line, current: Current) -> Iterator[Finding
     third = current.third
     what = "the load to neutral of one leg alone"
     if third is not None and third.neutral_a:
-        adds_up = f"{share_text(third.part)}, adds up to {amps_text(third.neutral_a)} in it"
-        what = f"the third harmonic of its legs, {adds_up}"
+        part = share_text(third.part)
+        what = f"the third harmonic of its legs, {part}, adds up to {amps_text(third.neutral_a)} in it"
+        if third.neutral_a < worst * 0.999:
+            what = f"unequal load, and {amps_text(third.neutral_a)} of third harmonic ({part} of the line currents)"
     needed = f"{amps_text(worst)}: {what}, and it carries {amps_text(held[1].amps)}"
     larger = neutral_for_third(line, current, wiring.size, wiring.sets, laid)
-    if third is None or (larger is not None and larger[0] != wiring.neutral):
-        yield _small(view, line, needed, larger[0] if larger is not None else wiring.size)
+    size = larger[0] if larger is not None else wiring.size
+    if third is None or (size != wiring.neutral and _bears(line, current, size)):
+        yield _small(view, line, needed, size)
         return
     yield replace(
         _small(view, line, needed, wiring.size),
         change="Pull larger wires: in a cable of like cores the neutral decides the size.",
         fixes=resized(view, line, laid),
     )
+
+
+def _bears(line: Line, current: Current, size: str) -> bool:
+    """Whether a neutral of this size carries the most that it may, as far as that is known."""
+    worst, laid = current.neutral_a, laid_with(line, current)
+    if worst is None or laid is None:
+        return True
+    held = bounds(line.tables, line.wiring._replace(size=size), laid)
+    return isinstance(held, NotListed) or worst <= held[1].amps * 1.0005
 
 
 _WHOLE_MM2 = {"Cu": 16.0, "Al": 25.0}
@@ -170,20 +186,28 @@ def _reduced_iec(line: Line, current: Current) -> tuple[str, str] | None:
 
 
 def _small(view: View, line: Line, needed: str, size: str) -> Finding:
+    called = _called(line)
     return about(
         view, UNDERSIZED, line,
-        f"the neutral of {line.where} is {line.wiring.neutral}, and that is too small",
-        found=f"neutral {line.wiring.neutral} beside legs of {line.wiring.size}",
+        f"the {called} of {line.where} is {line.wiring.neutral}, and that is too small",
+        found=f"{called} {line.wiring.neutral} beside legs of {line.wiring.size}",
         needed=needed,
-        change=f"Make the neutral {size}.",
+        change=f"Make the {called} {size}.",
         fixes=_fix(line, size),
     )  # fmt: skip
+
+
+def _called(line: Line) -> str:
+    return "PEN" if line.wiring.pen else "neutral"
 
 
 def _fix(line: Line, size: str) -> tuple[Fix, ...]:
     conductors = line.body.conductors
     if conductors is None:
         return ()
-    span, text = conductors.span, wires_text(line.wiring._replace(neutral=size), iec=not line.us)
-    edit = Edit(line.block, span.line, span.start, span.line, span.end, text)
-    return (Fix(f"Make the neutral {size}", (edit,), Safety.LOOK),)
+    wiring = line.wiring._replace(neutral=size)
+    if wiring.pen:
+        wiring = wiring._replace(ground=size)
+    span, text = conductors.span, wires_text(wiring, iec=not line.us)
+    edits = (Edit(line.block, span.line, span.start, span.line, span.end, text), *raceway_edit(line, wiring))
+    return (Fix(f"Make the {_called(line)} {size}", edits, Safety.LOOK),)

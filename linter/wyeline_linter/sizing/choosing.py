@@ -184,7 +184,7 @@ def neutral_for_third(line: Line, current: Current, size: str, sets: int, laid: 
     wiring, third, amps = line.wiring, current.third, current.neutral_a
     if wiring.neutral is None or wiring.pen or third is None or amps is None or not third.neutral_a:
         return None
-    written = wiring.neutral if area_mm2(wiring.neutral) > area_mm2(size) else size
+    written = wiring.neutral if sets == wiring.sets and area_mm2(wiring.neutral) > area_mm2(size) else size
     least = written
     if _sized_alone(line) and laid is not None and wiring.temperatures_c:
         larger = (each for each in standard_sizes(line.tables) if area_mm2(each) >= area_mm2(size) * 0.999)
