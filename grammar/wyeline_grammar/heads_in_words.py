@@ -27,6 +27,11 @@ _SAYS_NO_MORE = frozenset("transfer panel switchboard switchgear disconnect busw
 """Kinds that the trade calls by several words that say the kind alone."""
 _SUPPLIES = frozenset({"emergency", "legally-required", "critical", "optional"})
 """Flags that decide by which article a system is judged: they are written only where the drafter takes them over."""
+_CONNECTIONS = {
+    **{word: word for word in ("auto", "buck-boost", "open-delta", "open-wye", "zigzag")},
+    "buck-and-boost": "buck-boost",
+}
+"""Words before `transformer` that say how its windings are connected: another machine than the plain one."""
 _WHY = "The kind of equipment stands first, then its name; what else is said of it, behind."
 _STATEMENTS = frozenset({"feeder", "raceway"})
 """Statements other than equipment that may stand behind a status."""
@@ -100,10 +105,13 @@ def _said(text: str, words: list[tuple[int, int]]) -> _Said | None:
         if kind in ("load", "motor", "charger"):
             said = term.words[:1] if term is not None else ()
             flags += said or [word for word in (spelled, *before) if word in LOAD_CLASSES][:1]
-        supplies = [word for word in before if word in _SUPPLIES and word in flags_at(kind)]
-        told = len(before) > len(supplies) or ("-" in spelled and kind not in _SAYS_NO_MORE)
+        further = [word for word in before if word in flags_at(kind) and word not in LOAD_CLASSES]
+        connection = _CONNECTIONS.get("-".join(before)) if kind == "transformer" else None
+        told = len(before) > len(further) or ("-" in spelled and kind not in _SAYS_NO_MORE)
         description = text[words[first][0] : words[-1][1]] if told and kind not in _STATEMENTS else ""
-        return _Said(words[-1][1], kind, (*flags, *supplies), description[:1].upper() + description[1:], not supplies)
+        more = (*flags, *further, *([f"connection {connection}"] if connection else ()))
+        sure = connection is None and _SUPPLIES.isdisjoint(further)
+        return _Said(words[-1][1], kind, more, description[:1].upper() + description[1:], sure)
     return None
 
 

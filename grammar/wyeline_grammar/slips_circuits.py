@@ -21,14 +21,19 @@ def _beside_the_cores(match: Match, _: Place) -> str | tuple[str, ...]:
     return both if match[1] == "3" else both[0]
 
 
-def _outlets(match: Match, place: Place) -> str | None:
-    """``(6) recept``; behind a load that is the load of all, as likely as not, nobody but the writer can tell."""
+def _outlets(match: Match, place: Place) -> str | tuple[str, ...] | None:
+    """``(6) recept``; whether a load behind it is that of one or of all, nobody but the writer can tell, and one before
+    it is as likely as not that of all."""
     before = place.text[: match.start()]
-    if place.statement or place.tokens[0].start >= match.start() or re.search(rf"\d{B}k?(?:VA|W)\b", before):
+    load = rf"\d{B}k?(?:VA|W)\b"
+    if place.statement or place.tokens[0].start >= match.start() or re.search(load, before):
         return None
     written = "receptacle" in before.split() if match[3] else "lighting" in before.split()
     word = "" if written else " receptacle" if match[3] else " lighting"
-    return f"count {match[1] or match[2]}{word}"
+    counted = f"count {match[1] or match[2]}{word}"
+    if not re.search(load, place.text[match.end() :]):
+        return counted
+    return None if '"' in place.text else (counted, f'{word} "{match[0]}"'.lstrip())
 
 
 ROWS: tuple[Slip, ...] = (

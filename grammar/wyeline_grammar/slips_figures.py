@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from wyeline_grammar.attributes import KEYS
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import (
     BB,
     B,
+    Match,
     N,
+    Place,
     decimal_comma,
     fraction_sign,
     positions,
@@ -18,6 +21,15 @@ from wyeline_grammar.slip_fixes import (
     volts_alone,
     whole,
 )
+
+
+def _one_figure(match: Match, place: Place) -> str | None:
+    """``fault-min 2,5kA``; behind a word that counts, `spaces 42,10kA`, the comma parts two facts."""
+    key = KEYS.get(place.text[: match.start()].split()[-1])
+    if key is not None and all(accept.form != "quantity" for use in key.uses for accept in use.accepts):
+        return None
+    return f"{match[1]}.{match[2]} {match[3]}"
+
 
 NUMBERS: tuple[Slip, ...] = (
     Slip(
@@ -47,7 +59,7 @@ NUMBERS: tuple[Slip, ...] = (
     Slip(
         "decimal-comma-in-one-word",
         spelled(r"(?<=[a-z] )(\d+),(\d{1,2})([A-Za-z%][A-Za-z0-9%/.²]*)"),
-        rewritten(r"\1.\2 \3"),
+        _one_figure,
         "A comma parts words, so the decimal mark is a point: read so, these would be two figures.",
         "utility NET 400Y/230  fault-min 2,5kA",
         "utility NET 400Y/230  fault-min 2.5 kA",

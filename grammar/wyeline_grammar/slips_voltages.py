@@ -213,8 +213,8 @@ VOLTAGES: tuple[Slip, ...] = (
     ),
     Slip(
         "wye-without-its-neutral",
-        whole(r"(\d{3})Y/"),
-        lambda match, _: f"{match[1]}Y/{WYES[match[1]]}" if match[1] in WYES else None,
+        whole(rf"(\d{{3}})Y/(?:{BB}(\d{{3}}))?"),
+        lambda match, _: f"{match[1]}Y/{match[2] or WYES[match[1]]}" if match[1] in WYES else None,
         _WHY,
         "panel LP-5 208Y/  bus 225 A",
         "panel LP-5 208Y/120  bus 225 A",

@@ -43,6 +43,9 @@ MEANT = {
     "fire pump FP-1 480 3ph  40 hp": 'motor FP-1 480 3ph  40 hp, fire-pump, "Fire pump"',
     "existing heating load H-1 480 3ph  10 kW": 'load H-1 480 3ph  10 kW, existing, heating, "Heating load"',
     "demolish panel OLD": "panel OLD  demolish",
+    "fused disconnect DS-1 60 A 3p": "disconnect DS-1 60 A 3p, fused",
+    "static transfer switch STS-1  200 A 3p": "transfer STS-1  200 A 3p, static",
+    "outdoor panel OP-1 208Y/120": "panel OP-1 208Y/120, outdoor",
     'main panel MP 208Y/120  "In the hall"': 'panel MP 208Y/120  "In the hall"',
 }
 
@@ -68,6 +71,15 @@ def test_a_supply_that_rules_depend_on_is_for_the_drafter_to_say() -> None:
     generator = only("emergency generator GEN 208Y/120  100 kVA")
     assert applied("emergency generator GEN 208Y/120", generator.remedies[0]).startswith("generator GEN 208Y/120")
     assert generator.remedies[0].sure and "emergency," not in generator.message
+
+
+@pytest.mark.parametrize("word", ["auto", "buck-boost", "open-delta", "zigzag"])
+def test_a_special_connection_of_a_transformer_is_written_as_such_and_looked_at(word: str) -> None:
+    """A plain transformer makes a system of its own, with its own bond; an autotransformer does not (NEC 250.30)."""
+    text = f"{word} transformer T-1 480 3ph -> 240 3ph"
+    (remedy,) = only(text).remedies
+    assert f", connection {word}, " in applied(text, remedy) and not remedy.sure
+    assert only("isolation transformer T-1 480 3ph -> 240 3ph").remedies[0].sure
 
 
 @pytest.mark.parametrize(

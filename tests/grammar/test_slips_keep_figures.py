@@ -51,6 +51,9 @@ OFFERED = {
     # bare in the ground or in a duct: reference methods D2 and D1 of IEC 60364-5-52
     IEC + "in the ground": ["method D2", "method D1"],
     "  6  20 A 1p  unused": ["spare", "space"],
+    # the load of one outlet, or of all of them
+    "  1  20 A 1p  (6) receptacles 1080 VA": ["count 6 receptacle 1080 VA", 'receptacle "(6) receptacles" 1080 VA'],
+    "  1  20 A 1p  receptacle 6 outlets 1080 VA": ["receptacle count 6 1080 VA", 'receptacle "6 outlets" 1080 VA'],
     # the device's rating is not what it trips at; that is not said
     "  F1  RCBO 16 A 1p+N  2 kW lighting": ["16 A 1p+N"],
 }
@@ -59,6 +62,7 @@ SURE = {
     F + "70AT/100AF 3P": F + "70 A 3p frame 100 A",
     F + "MCCB 100 A 3p  30 m": F + "100 A 3p  30 m",
     "  F1  MCB 16 A 1p  2 kW lighting": "  F1  16 A 1p  2 kW lighting",
+    "panel LP-5  480Y/ 277  bus 225 A": "panel LP-5  480Y/277  bus 225 A",
     # short-time withstand current, IEC 61439-1, 3.8.10 (from memory)
     "switchboard MSB  400Y/230  bus 1250 A, Icw 50 kA": "switchboard MSB  400Y/230  bus 1250 A, withstand 50 kA",
     "panel LP-5  208Y/120  bus 225 A, rated 22 kAIC": "panel LP-5  208Y/120  bus 225 A, rated 22 kA",
@@ -78,7 +82,14 @@ NOT_MENDED = (
     "  F1  16 A 1p+N RCBO  2 kW lighting",  # the load is no residual current
     F + "2x100 A 3p",  # two of three poles, or two poles
     "service MSB  480Y/277  bus 400 A",  # a board must not become a source
+    '  1  20 A 1p  (6) recept  "Office"  1.08 kVA',  # the load of one, or of all, and a description stands already
 )
+
+
+@pytest.mark.parametrize("text", ["spaces 42,10kA", "sections 3,65kA", "small-appliance 2,20A"])
+def test_a_comma_behind_a_count_parts_two_facts(text: str) -> None:
+    line = parse_line(f"panel LP-5 208Y/120  {text}", False)
+    assert not line.problems and len(line.phrases) == 2
 
 
 def problem_of(text: str) -> Problem:

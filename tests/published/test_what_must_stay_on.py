@@ -52,6 +52,7 @@ def test_nothing_opens_a_pen(given: dict[str, str], found: list[str]) -> None:
     assert told(WORKS.format(**(CLOSED | given)), "pen-conductor-bad") == found
 
 
+TRIPS = "fire-pump-ground-fault-trip"
 HALL = """wye 1
 project "Hall"
   basis us-2023
@@ -79,8 +80,17 @@ feeder MSB -> FH  200 A 3p  3#3/0 + N #3/0 + G #6 Cu THWN-2  20 m  in 2 inch RMC
     ],
 )
 def test_no_ground_fault_stops_a_fire_pump(given: dict[str, str], holders: list[str]) -> None:
-    messages = told(HALL.format(**({"main": "", "own": "", "row": ""} | given)), "fire-pump-ground-fault-trip")
+    messages = told(HALL.format(**({"main": "", "own": "", "row": ""} | given)), TRIPS)
     assert [m.partition(" has ground-fault")[0] for m in messages] == holders
+
+
+def test_the_other_input_of_a_transfer_switch_is_on_the_way_of_a_fire_pump() -> None:
+    """The standby way is the pump's as well (NEC 695.6(G), from memory)."""
+    set_ = "generator GEN 480Y/277  150 kVA\ntransfer ATS 480Y/277  200 A 3p\n"
+    ways = "feeder MSB -> ATS.normal  200 A 3p\nfeeder GEN -> ATS.emergency  200 A 3p gfpe\n"
+    own = HALL.format(main="", own="", row="").replace("feeder MSB -> FP-1", "feeder ATS -> FP-1")
+    (message,) = told(own + set_ + ways, TRIPS)
+    assert message == "`GEN -> ATS.emergency` has ground-fault protection, and stands ahead of the fire pump, `FP-1`"
 
 
 SHELTER = """wye 1

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from wyeline_grammar.linking import Equipment, Place
+from wyeline_grammar.linking import Equipment, Feeder, Place
 from wyeline_grammar.model import Body
 from wyeline_linter.derive import LOAD_KINDS
 from wyeline_linter.findings import Finding, Fix, Safety, Severity
@@ -59,7 +59,7 @@ TRIPS = rule(
 
 @TRIPS.check
 def ground_fault_trip(view: View) -> Iterator[Finding]:
-    """What holds such protection on the way to a fire pump as it is fed normally: rows, feeders, mains of boards."""
+    """What holds such protection on the way to a fire pump: rows, feeders, mains of boards."""
     told = view.studies.of_each("fire pumps on the way", view.model.equipment, _has_fire_pump)
     for equipment in (e for e, has in told if has):
         key = next((p.key for p in equipment.circuits if "fire-pump" in p.circuit.body.flags), "")
@@ -70,12 +70,12 @@ def ground_fault_trip(view: View) -> Iterator[Finding]:
             for p in equipment.circuits
             if "fire-pump" in p.circuit.body.flags and _trips_on_ground_faults(p.circuit.body)
         ]
-        for name in (equipment.name, *view.network.above(equipment.name)):
-            piece, supply = view.equipment(name), view.network.supply.get(name)
+        for name, feeders in _on_the_way(view, equipment.name):
+            piece = view.equipment(name)
             if piece is not None and _trips_on_ground_faults(piece.body):
                 holders.append((f"`{name}`", piece.place, False))
-            if supply is not None and _trips_on_ground_faults(supply.body):
-                holders.append((f"`{supply.key}`", supply.place, supply is own))
+            trips = (feeder for feeder in feeders if _trips_on_ground_faults(feeder.body))
+            holders += [(f"`{feeder.key}`", feeder.place, feeder is own) for feeder in trips]
         for holder, place, alone in holders:
             yield TRIPS.finding(
                 place,
@@ -89,6 +89,19 @@ def ground_fault_trip(view: View) -> Iterator[Finding]:
                 position=key,
                 clause=clause_of(view, TRIPS),
             )  # fmt: skip
+
+
+def _on_the_way(view: View, name: str) -> Iterator[tuple[str, list[Feeder]]]:
+    """It and what stands ahead of it, over every input of a transfer switch, each with the feeders that feed it."""
+    reached = [name, *view.network.above(name)]
+    for each in reached:
+        piece, supply = view.equipment(each), view.network.supply.get(each)
+        feeders = [supply] if supply is not None else []
+        if piece is not None and piece.kind == "transfer":
+            feeders = view.feeders_into(each)
+            ahead = [n for f in feeders for n in (f.source.name, *view.network.above(f.source.name))]
+            reached += [n for n in dict.fromkeys(ahead) if n not in reached]
+        yield each, feeders
 
 
 def _has_fire_pump(equipment: Equipment) -> bool:

@@ -105,6 +105,8 @@ def circuit_not_stated(view: View, board: Equipment, placed: PlacedCircuit) -> I
     leaf = view.loads.leaf(board.name, placed.key)
     if leaf is None or leaf.given is None or leaf.given.va is not None or "power" not in placed.circuit.body.facts:
         return
+    if not leaf.unknown:
+        return  # another row of the same position, which is told already, needs no load
     place = Place(placed.block, placed.circuit.body.facts["power"].span)
     yield _not_stated(place, leaf.unknown[0], board.name, placed.key)
 

@@ -199,3 +199,12 @@ def test_a_port_that_is_not_there_does_not_make_emergency_load_lack_its_second_s
     assert analysis_of(text).all_findings() == []
     alone = text.replace("GEN-1 -> ATS-1.emergency", "DP -> ATS-1.emergency")
     assert "emergency-without-second-source" in {f.rule for f in analysis_of(alone).all_findings()}
+
+
+def test_two_rows_of_one_position_are_told_whatever_either_says_of_its_load() -> None:
+    """One row states a power that alone tells nothing, the other needs no load: a dwelling counts it by its floor."""
+    board = "panel HOUSE 120/240  bus 200 A, main 200 A, spaces 40\n  dwelling standard, floor-area 1800 ft2\n"
+    rows = '  11  20 A 1p  1.4 kW  motor  "Pump"\n  11  15 A 1p  receptacle  "Bedrooms"\n'
+    for some in (rows, rows.replace("1.4 kW  motor", "1.4 kVA kitchen")):
+        text = 'wye 1\nproject "P"\n  basis us-2023\nutility U 120/240  fault 10 kA\n' + board + some
+        assert "position-occupied" in rules_in(text + "feeder U -> HOUSE  2#2/0 + N #2/0 Cu THWN-2  20 ft\n")
