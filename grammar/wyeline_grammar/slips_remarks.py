@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from wyeline_grammar.attributes import FLAGS
 from wyeline_grammar.slip import Slip
 from wyeline_grammar.slip_fixes import BB, B, Match, Place, spelled, whole
 
@@ -39,6 +40,11 @@ _SIGNS = "–—‐‑"
 
 def _status(match: Match, _: Place) -> str | None:
     return _STATUS.get((match["short"] or match["word"]).lower())
+
+
+def _denied(match: Match, _: Place) -> str | None:
+    """``not fused``: without the word that denies, it would say the opposite."""
+    return "" if (match["what"] or match["one"]).lower() in (*FLAGS, "fusible") else None
 
 
 def _room(match: Match, place: Place) -> str | None:
@@ -88,6 +94,19 @@ REMARKS: tuple[Slip, ...] = (
         "panel LP-5: 208Y/120  bus 225 A",
         "panel LP-5 208Y/120  bus 225 A",
         message="a colon stands behind the label of a feeder only",
+    ),
+    Slip(
+        "what-is-not-so",
+        whole(
+            r"(?:[nN]ot?|NOT?|[nN]on|NON)[ \t\u00a0-](?P<what>[A-Za-z][A-Za-z-]+)"
+            r"|(?:[uU]n|[nN]on)(?P<one>fused|fusible)"
+        ),
+        _denied,
+        "What a thing is not goes without saying: only what it is has a word.",
+        "disconnect DS-5  60 A 3p, not fused",
+        "disconnect DS-5  60 A 3p, ",
+        message="what is not so is not written: `{wrong}` is left out",
+        guess=True,
     ),
     Slip(
         "status-of-a-drawing",

@@ -36,11 +36,15 @@ def distance(a: str, b: str) -> int:
     return row[-1]
 
 
+_DENIAL = "not"
+"""No slip of `note`: what is behind it would come to say the opposite."""
+
+
 @lru_cache(maxsize=4096)
 def nearest(word: str, expected: frozenset[str]) -> tuple[tuple[int, str], ...]:
     """Listed words that can stand here and differ by a letter or two, the nearest first, at the most four."""
     word = word.lower()
-    if not 2 <= len(word) <= 30:
+    if not 2 <= len(word) <= 30 or word == _DENIAL:
         return ()
     index = _deletions()
     candidates = {candidate for short in _shortened(word.replace("_", "-")) for candidate in index.get(short, ())}

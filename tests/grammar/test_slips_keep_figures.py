@@ -54,6 +54,9 @@ OFFERED = {
     # the load of one outlet, or of all of them
     "  1  20 A 1p  (6) receptacles 1080 VA": ["count 6 receptacle 1080 VA", 'receptacle "(6) receptacles" 1080 VA'],
     "  1  20 A 1p  receptacle 6 outlets 1080 VA": ["receptacle count 6 1080 VA", 'receptacle "6 outlets" 1080 VA'],
+    # what is denied is never stated, nor put into a note without the word that denies
+    "disconnect DS-5  60 A 3p  not fused": ["DS-5  60 A 3p"],
+    "disconnect DS-5  60 A 3p, unfused": ["DS-5  60 A 3p"],
     # the device's rating is not what it trips at; that is not said
     "  F1  RCBO 16 A 1p+N  2 kW lighting": ["16 A 1p+N"],
 }
@@ -84,6 +87,15 @@ NOT_MENDED = (
     "service MSB  480Y/277  bus 400 A",  # a board must not become a source
     '  1  20 A 1p  (6) recept  "Office"  1.08 kVA',  # the load of one, or of all, and a description stands already
 )
+
+
+@pytest.mark.parametrize("word", ["not", "Not", "NOT", "non", "no"])
+@pytest.mark.parametrize("flag", ["fused", "outdoor", "service-equipment"])
+def test_what_is_denied_never_comes_to_be_said(word: str, flag: str) -> None:
+    text = f"disconnect DS-5  60 A 3p, {word} {flag}"
+    (remedy,) = problem_of(text).remedies
+    assert not remedy.sure and flag not in applied(text, remedy)
+    assert not any(each.sure for each in problem_of(f"disconnect DS-5  60 A 3p, {word} seen").remedies)
 
 
 @pytest.mark.parametrize("text", ["spaces 42,10kA", "sections 3,65kA", "small-appliance 2,20A"])
