@@ -272,6 +272,19 @@ def test_a_reduced_neutral_grows_as_far_as_it_has_to(even: str, alone: str, wire
     assert [f.title for f in found[0].fixes] == [fix]
 
 
+def test_size_keeps_no_neutral_that_is_too_small() -> None:
+    """By hand as above: 191 A, and 50 mm2 carry 179 A; 8 AWG carry 50 A at 75 degC (NEC 310.16) for 66.9 A."""
+    iec = IEC + _HEAVY.format(even="20 kVA it third-harmonic 10 %", alone="44 kVA process third-harmonic 0 %")
+    iec += "feeder HV -> UV  250 A 4p  3x120mm2 + N 50mm2 + PE 70mm2 Cu XLPE  20 m  method C\n"
+    us = US + "panel UV 208Y/120  bus 125 A, lug-temp 75 degC\n  1  100 A 1p  8 kVA process\n"
+    us += "feeder MSB -> UV  100 A 3p  3#3 + N #8 + G #8 Cu THWN-2  20 m  in 1-1/4 inch EMT\n"
+    for text, key, neutral in ((iec, "HV -> UV", "4x120mm2"), (us, "MSB -> UV", "N #3")):
+        analysis = analysed(text)
+        sized = size_feeder(analysis.view, analysis.model.feeders[key])
+        assert isinstance(sized, Proposal)
+        assert neutral in sized.wires
+
+
 def test_a_pen_that_is_too_small_is_called_so_and_grows() -> None:
     """IEC 60364-5-52 524.2, from memory: no reduced neutral above 15 %."""
     text = IEC.replace("TN-S", "TN-C").replace("4x95mm2 + PE 50mm2", "3x95mm2 + PEN 95mm2")

@@ -18,7 +18,7 @@ from wyeline_linter.rules.line_findings import about, amps_text
 from wyeline_linter.rules.registry import rule
 from wyeline_linter.shapes import Shape
 from wyeline_linter.shares import share_text
-from wyeline_linter.sizing.choosing import neutral_for_third
+from wyeline_linter.sizing.choosing import neutral_bears, neutral_for_third
 from wyeline_linter.sizing.lines import raceway_edit, resized
 from wyeline_linter.sizing.writing import size_text, wires_text
 from wyeline_linter.tables import NotListed
@@ -107,7 +107,7 @@ def _judge(view: View, line: Line) -> Iterator[Finding]:
             return
     rest = None if line.us else _reduced_iec(line, current)
     told = False
-    if rest is None or not _bears(line, current, rest[1]):
+    if rest is None or not neutral_bears(line, current, wiring._replace(neutral=rest[1]), laid_with(line, current)):
         for found in _against_worst(view, line, current):
             told = True
             yield found
@@ -122,7 +122,7 @@ def _against_worst(view: View, line: Line, current: Current) -> Iterator[Finding
         return
 
     held = bounds(line.tables, wiring._replace(size=wiring.neutral), laid)
-    if isinstance(held, NotListed) or worst <= held[1].amps * 1.0005:
+    if isinstance(held, NotListed) or neutral_bears(line, current, wiring, laid):
         return
     third = current.third
     what = "the load to neutral of one leg alone"
@@ -134,7 +134,8 @@ def _against_worst(view: View, line: Line, current: Current) -> Iterator[Finding
     needed = f"{amps_text(worst)}: {what}, and it carries {amps_text(held[1].amps)}"
     larger = neutral_for_third(line, current, wiring.size, wiring.sets, laid)
     size = larger[0] if larger is not None else wiring.size
-    if third is None or (size != wiring.neutral and _bears(line, current, size)):
+    bears = neutral_bears(line, current, wiring._replace(neutral=size), laid)
+    if third is None or (size != wiring.neutral and bears):
         yield _small(view, line, needed, size)
         return
     yield replace(
@@ -142,15 +143,6 @@ def _against_worst(view: View, line: Line, current: Current) -> Iterator[Finding
         change="Pull larger wires: in a cable of like cores the neutral decides the size.",
         fixes=resized(view, line, laid),
     )
-
-
-def _bears(line: Line, current: Current, size: str) -> bool:
-    """Whether a neutral of this size carries the most that it may, as far as that is known."""
-    worst, laid = current.neutral_a, laid_with(line, current)
-    if worst is None or laid is None:
-        return True
-    held = bounds(line.tables, line.wiring._replace(size=size), laid)
-    return isinstance(held, NotListed) or worst <= held[1].amps * 1.0005
 
 
 _WHOLE_MM2 = {"Cu": 16.0, "Al": 25.0}

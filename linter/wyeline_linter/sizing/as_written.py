@@ -11,7 +11,7 @@ from wyeline_linter.protection.currents import Current, laid_with
 from wyeline_linter.protection.lines import Line
 from wyeline_linter.protection.purposes import Purpose
 from wyeline_linter.protection.wiring import CABLES_AT_60, Wiring
-from wyeline_linter.sizing.choosing import beside_of, choose, demand_of, least_pen
+from wyeline_linter.sizing.choosing import beside_of, choose, demand_of, least_pen, neutral_bears
 from wyeline_linter.sizing.steps import NO_FAULTS, Faults, Sized, generous, serves
 from wyeline_linter.tables import NotListed
 
@@ -59,7 +59,7 @@ def beside_written(
     wires that are larger than asked for (NEC 250.122(B)), a jumper and a PE follow the size of the wires."""
     have, (wiring, sized_wires, reasons) = line.wiring, chosen
     if (have.sets, have.size) == (wiring.sets, wiring.size):
-        return _neutral_kept(have, wiring, reasons, current)
+        return _neutral_kept(line, wiring, reasons, current, laid)
     needed = needed_size(view, line, current, purpose, laid=laid) if line.us else None
     as_written = sized_wires._replace(sets=have.sets, size=have.size, needed=needed or have.size)
     beside = beside_of(line, current, purpose, demand_of(view, line, current, purpose, have), as_written, laid)
@@ -70,16 +70,19 @@ def beside_written(
         asked = least_pen(line, have.size) if have.pen else made.ground
         made = made._replace(ground=max(have.ground, asked, key=area_mm2))
     more = [*(f"{s.size} {s.governed}: {s.text}".lstrip() for s in sized_wires.steps), *more]
-    return _neutral_kept(have, made, more, current)
+    return _neutral_kept(line, made, more, current, laid)
 
 
-def _neutral_kept(have: Wiring, made: Wiring, reasons: list[str], current: Current) -> tuple[Wiring, list[str]]:
+def _neutral_kept(
+    line: Line, made: Wiring, reasons: list[str], current: Current, laid: Laid | None
+) -> tuple[Wiring, list[str]]:
     """The neutral as it is written in the place of one as large as a leg, and so in the reasons; one that is too small
-    for the third harmonic in it is not kept."""
+    for what it carries, or for the third harmonic in it, is not kept."""
+    have = line.wiring
     if have.neutral is None or made.neutral is None or have.neutral == made.neutral:
         return made, reasons
     waves = current.third is not None and current.third.part > NONLINEAR_FROM
-    if waves and area_mm2(have.neutral) < area_mm2(made.neutral):
+    if (waves or not neutral_bears(line, current, have, laid)) and area_mm2(have.neutral) < area_mm2(made.neutral):
         return made, reasons
     kept = f"neutral {have.neutral}: as written"
     return made._replace(neutral=have.neutral), [kept if r.startswith("neutral ") else r for r in reasons]

@@ -179,6 +179,14 @@ def beside_of(
     return wiring._replace(sets=found.sets, size=found.size, neutral=neutral, ground=ground), reasons
 
 
+def neutral_bears(line: Line, current: Current, wiring: Wiring, laid: Laid | None) -> bool:
+    """Whether the neutral of these wires carries the most that it may, as far as that is known."""
+    if wiring.neutral is None or current.neutral_a is None or laid is None:
+        return True
+    held = bounds(line.tables, wiring._replace(size=wiring.neutral), laid)
+    return isinstance(held, NotListed) or current.neutral_a <= held[1].amps * 1.0005
+
+
 def neutral_for_third(line: Line, current: Current, size: str, sets: int, laid: Laid | None) -> tuple[str, str] | None:
     """A neutral larger than legs of a size, for the third harmonic in it, and why; None where none is asked for."""
     wiring, third, amps = line.wiring, current.third, current.neutral_a
