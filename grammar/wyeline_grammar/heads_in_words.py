@@ -27,6 +27,8 @@ _SAYS_NO_MORE = frozenset("transfer panel switchboard switchgear disconnect busw
 """Kinds that the trade calls by several words that say the kind alone."""
 _SUPPLIES = frozenset({"emergency", "legally-required", "critical", "optional"})
 """Flags that decide by which article a system is judged: they are written only where the drafter takes them over."""
+_REMAIN_OR_MOVE = "r"
+"""`(R)` is relocated on one drawing, to remain or removed on another (common practice, no source)."""
 _CONNECTIONS = {
     **{word: word for word in ("auto", "buck-boost", "open-delta", "open-wye", "zigzag")},
     "buck-and-boost": "buck-boost",
@@ -92,6 +94,8 @@ def _said(text: str, words: list[tuple[int, int]]) -> _Said | None:
     flags: list[str] = []
     first = 0
     while first < len(plain) and (status := STATUS_WORDS.get(plain[first])) is not None:
+        if len(plain[first]) == 1 and text[words[first][0]] != "(":
+            break  # a letter alone may be part of what it is called
         flags.append(status)
         first += 1
     for at in range(first, len(plain)):
@@ -110,7 +114,7 @@ def _said(text: str, words: list[tuple[int, int]]) -> _Said | None:
         told = len(before) > len(further) or ("-" in spelled and kind not in _SAYS_NO_MORE)
         description = text[words[first][0] : words[-1][1]] if told and kind not in _STATEMENTS else ""
         more = (*flags, *further, *([f"connection {connection}"] if connection else ()))
-        sure = connection is None and _SUPPLIES.isdisjoint(further)
+        sure = connection is None and _SUPPLIES.isdisjoint(further) and _REMAIN_OR_MOVE not in plain[:first]
         return _Said(words[-1][1], kind, more, description[:1].upper() + description[1:], sure)
     return None
 

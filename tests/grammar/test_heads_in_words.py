@@ -73,6 +73,15 @@ def test_a_supply_that_rules_depend_on_is_for_the_drafter_to_say() -> None:
     assert generator.remedies[0].sure and "emergency," not in generator.message
 
 
+@pytest.mark.parametrize("letter", ["E", "N", "F", "D", "R"])
+def test_a_letter_alone_is_a_status_in_brackets_only(letter: str) -> None:
+    """`D panel` may be called so; taken for one that goes, its sizes would be judged no more."""
+    text = f"{letter} panel DP-1 208Y/120  bus 100 A"
+    assert applied(text, only(text).remedies[0]) == f'panel DP-1 208Y/120  bus 100 A, "{letter} panel"'
+    bracketed = only(f"({letter}) panel DP-1 208Y/120").remedies[0]
+    assert bracketed.sure is (letter != "R") and f'"{letter}' not in bracketed.title
+
+
 @pytest.mark.parametrize("word", ["auto", "buck-boost", "open-delta", "zigzag"])
 def test_a_special_connection_of_a_transformer_is_written_as_such_and_looked_at(word: str) -> None:
     """A plain transformer makes a system of its own, with its own bond; an autotransformer does not (NEC 250.30)."""
