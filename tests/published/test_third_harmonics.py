@@ -342,6 +342,20 @@ def test_a_share_that_counts_nowhere_is_told(lines: str, told: list[str]) -> Non
     assert [f.subject for f in found if f.rule == "third-harmonic-not-counted"] == told
 
 
+@pytest.mark.parametrize(
+    ("status", "words", "told"),
+    [("existing ", "", True), ("", "", False), ("existing ", ", third-harmonic 20 %", False)],
+)
+def test_a_share_within_a_measurement_is_told(status: str, words: str, told: bool) -> None:
+    """NEC 220.87 counts amperes as measured: what existing circuits say of their current stands beside no load."""
+    text = US + f"panel P 208Y/120  bus 225 A, existing, measured 86 A, measured-over 365 d{words}\n"
+    text += f"  1,3,5  60 A 3p  {status}9 kVA it third-harmonic 40 %\nfeeder MSB -> P  225 A 3p existing\n"
+    found = [f for f in analysed(text).findings() if f.rule == "third-harmonic-not-counted"]
+    assert [(f.subject, f.position) for f in found] == [("P", "1,3,5")] * told
+    assert all("within what was measured" in f.message for f in found)
+    assert (neutral_of(viewed(text), "P")["third_harmonic_a"] is None) is told
+
+
 @pytest.mark.parametrize(("share", "words", "told"), [(25, "", True), (25, ", double-neutral", False), (20, "", False)])
 def test_a_board_is_told_of_a_neutral_that_harmonics_fill(share: int, words: str, told: bool) -> None:
     """By hand: 3 x 25 % are three quarters of a leg, 3 x 20 % are 60 %; the rule tells beyond 60 %."""

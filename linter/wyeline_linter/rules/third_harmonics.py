@@ -1,4 +1,4 @@
-"""What is said of third harmonics, and has no neutral to return through."""
+"""What is said of third harmonics, and counts nowhere."""
 
 from __future__ import annotations
 
@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING
 from wyeline_grammar.linking import Equipment, Feeder, Place, PlacedCircuit
 from wyeline_grammar.model import Body
 from wyeline_linter.findings import Finding, Severity
+from wyeline_linter.loads.measured import stands
+from wyeline_linter.loads.measured_sheets import measurement_of
 from wyeline_linter.loads.third_harmonics import WORD
 from wyeline_linter.rules.registry import rule
 
@@ -24,7 +26,8 @@ NO_WAY_BACK = rule(
     since="0.1",
     severity=Severity.WARNING,
     scope="circuit",
-    summary="A third harmonic is stated where no neutral is there for it to return through, and counts nowhere.",
+    summary="A third harmonic counts nowhere: no neutral is there for it to return through, or it is within what was "
+    "measured.",
     why="Those of three legs are in step: without a neutral none flow. Between two legs they come back on a leg.",
     wrong=_FED + '  F1  16 A 3p  5 kW process third-harmonic 30 %  "Drives"  4G2.5mm2 Cu NYM-J  9 m\n',
     right=_FED + '  F1  16 A 3p+N  5 kW process third-harmonic 30 %  "Drives"  5G2.5mm2 Cu NYM-J  9 m\n',
@@ -35,9 +38,28 @@ NO_WAY_BACK = rule(
 def on_a_circuit(view: View, board: Equipment, placed: PlacedCircuit) -> Iterator[Finding]:
     fact = placed.circuit.body.facts.get(WORD)
     leaf = view.loads.leaf(board.name, placed.key) if fact is not None else None
-    if fact is not None and fact.number and leaf is not None and leaf.row is not None and leaf.key.third == 0.0:
-        where = f"circuit {placed.key} of `{board.name}`"
-        yield _told(Place(placed.block, fact.span), where, placed.circuit.body, board.name, placed.key)
+    if fact is None or not fact.number or leaf is None or leaf.row is None:
+        return
+    place, where = Place(placed.block, fact.span), f"circuit {placed.key} of `{board.name}`"
+    if leaf.key.third == 0.0:
+        yield _told(place, where, placed.circuit.body, board.name, placed.key)
+    elif stands(placed.circuit.body.flags) and _only_measured(view, board.name):
+        yield NO_WAY_BACK.finding(
+            place,
+            f"{where} states {fact.value.text} of third harmonic, and is within what was measured at `{board.name}`",
+            found=f"`{WORD} {fact.value.text}`, and nothing of the sort at `{board.name}`",
+            needed=f"the third harmonic of all that `{board.name}` carries",
+            why="The measurement stands in place of its load, and says nothing of what adds up in the neutral.",
+            change=f"Write `{WORD}` at `{board.name}`, as it was measured there.",
+            subject=board.name,
+            position=placed.key,
+        )
+
+
+def _only_measured(view: View, name: str) -> bool:
+    """Whether a board's measurement stands in place of its loads, and neither it nor its feeder says what its third
+    harmonic is."""
+    return measurement_of(view.loads, name) is not None and view.loads.nodes[name].third is None
 
 
 @NO_WAY_BACK.also("equipment", said=(WORD,))
