@@ -331,6 +331,9 @@ def test_nonlinear_load_is_not_let_off(load: str, reduced_a: float) -> None:
         ("load M 400 3ph  9 kW, process\nfeeder HV -> M  20 A 3p, third-harmonic 20 %\n", ["HV -> M"]),
         ("load M 400Y/230  9 kW, process\nfeeder HV -> M  20 A 4p, third-harmonic 20 %\n", []),
         ("load M 400 3ph  9 kW, process, third-harmonic 0 %\nfeeder HV -> M  20 A 3p\n", []),
+        ("load M 400Y/230  9 kW, process, third-harmonic 9 %\nfeeder HV -> M  20 A 4p, third-harmonic 9 %\n", []),
+        ("load M 400Y/230  9 kW, it, third-harmonic 9 %\nfeeder HV -> M  20 A 4p, third-harmonic 40 %\n", ["HV -> M"]),
+        ("panel P  bus 63 A, third-harmonic 9 %\nfeeder HV -> P  20 A 4p, third-harmonic 40 %\n", ["HV -> P"]),
         ("panel P  bus 63 A, third-harmonic 20 %\nfeeder NOWHERE -> P  20 A 3p\n", []),  # its voltage is not known
         ("ups X 400 3ph -> 400Y/230  9 kVA, eff 94 %, third-harmonic 9 %\nfeeder HV -> X  20 A 3p\n", ["X"]),
         ("ups X 400Y/230 -> 400Y/230  9 kVA, eff 94 %, third-harmonic 9 %\nfeeder HV -> X  20 A 4p\n", []),

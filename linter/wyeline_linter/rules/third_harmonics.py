@@ -26,8 +26,8 @@ NO_WAY_BACK = rule(
     since="0.1",
     severity=Severity.WARNING,
     scope="circuit",
-    summary="A third harmonic counts nowhere: no neutral is there for it to return through, or it is within what was "
-    "measured.",
+    summary="A third harmonic counts nowhere: no neutral is there for it to return through, it is within what was "
+    "measured, or another is stated of the same current.",
     why="Those of three legs are in step: without a neutral none flow. Between two legs they come back on a leg.",
     wrong=_FED + '  F1  16 A 3p  5 kW process third-harmonic 30 %  "Drives"  4G2.5mm2 Cu NYM-J  9 m\n',
     right=_FED + '  F1  16 A 3p+N  5 kW process third-harmonic 30 %  "Drives"  5G2.5mm2 Cu NYM-J  9 m\n',
@@ -71,9 +71,23 @@ def on_equipment(view: View, equipment: Equipment) -> Iterator[Finding]:
 @NO_WAY_BACK.also("feeder", said=(WORD,))
 def on_a_feeder(view: View, feeder: Feeder) -> Iterator[Finding]:
     fact = feeder.body.facts.get(WORD)
-    supplies = fact is not None and view.network.supply.get(feeder.target.name) is feeder
-    if fact is not None and fact.number and supplies and _returns_nowhere(view, feeder.target.name):
-        yield _told(Place(feeder.block, fact.span), f"`{feeder.key}`", feeder.body, feeder.key)
+    target = view.equipment(feeder.target.name) if fact is not None else None
+    if fact is None or target is None or view.network.supply.get(target.name) is not feeder:
+        return
+    place, own = Place(feeder.block, fact.span), target.body.number(WORD)
+    if own is not None and own != fact.number:
+        stated = target.body.facts[WORD].value.text
+        yield NO_WAY_BACK.finding(
+            place,
+            f"`{feeder.key}` states {fact.value.text} of third harmonic and `{target.name}` {stated}, which counts",
+            found=f"`{WORD} {fact.value.text}` and `{WORD} {stated}` of the same current",
+            needed="one of them",
+            why="Of two figures one is wrong; the neutral may be sized by that.",
+            change="Write the right one, at one of the two.",
+            subject=feeder.key,
+        )
+    elif fact.number and _returns_nowhere(view, target.name):
+        yield _told(place, f"`{feeder.key}`", feeder.body, feeder.key)
 
 
 def _returns_nowhere(view: View, name: str) -> bool:
