@@ -3,12 +3,19 @@
 from __future__ import annotations
 
 import os
+import signal
 from collections.abc import Generator
 from typing import Any, TypeVar
 
 import pytest
 
 Report = TypeVar("Report", pytest.TestReport, pytest.CollectReport)
+
+
+def pytest_configure() -> None:
+    """What a shell runs in the background is deaf to interrupts, and so would be the programs that tests interrupt."""
+    if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
+        signal.signal(signal.SIGINT, signal.default_int_handler)
 
 
 @pytest.hookimpl(wrapper=True)
