@@ -91,7 +91,19 @@ def test_the_sdist_passes_tests_of_its_own(built: Path, tmp_path: Path) -> None:
     paths = ":".join(str(unpacked / wing) for wing in ("grammar", "linter", "server"))
     chosen = ["tests/grammar", "tests/linter", "tests/published", "tests/robustness/test_fuzz.py"]
     told = subprocess.run(
-        [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", *chosen, "-k", "not coverage_guided"],
+        [
+            sys.executable,
+            "-m",
+            "pytest",
+            "-q",
+            "-n",
+            "auto",
+            "-p",
+            "no:cacheprovider",
+            *chosen,
+            "-k",
+            "not coverage_guided",
+        ],
         cwd=unpacked,
         env={**os.environ, "PYTHONPATH": paths.replace(":", os.pathsep)},
         capture_output=True,
