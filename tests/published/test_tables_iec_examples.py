@@ -224,3 +224,27 @@ def test_sizes_and_temperatures() -> None:
     assert known(next_size_up(basis("us-2023"), "4/0")).value == "250 kcmil"
     assert area_mm2("2.5 mm2") == 2.5
     assert isinstance(next_size_up(IEC, "1000 mm2"), NotListed)
+
+
+@pytest.mark.parametrize(
+    ("system", "volts", "last_s", "distribution_s"),
+    [
+        ("TN", 120, 0.8, 5),
+        ("TN", 230, 0.4, 5),
+        ("TN", 231, 0.2, 5),
+        ("TN", 400, 0.2, 5),
+        ("TN", 401, 0.1, 5),
+        ("TT", 120, 0.3, 1),
+        ("TT", 230, 0.2, 1),
+        ("TT", 400, 0.07, 1),
+        ("TT", 401, 0.04, 1),
+    ],
+)
+def test_earth_faults_are_disconnected_within_the_times_of_the_standard(
+    system: str, volts: float, last_s: float, distribution_s: float
+) -> None:
+    """IEC 60364-4-41 Table 41.1, alternating current, and 411.3.2.3, 411.3.2.4 for distribution (from memory)."""
+    for column, longest_s in (("last_s", last_s), ("distribution_s", distribution_s)):
+        found = IEC.number_up_to("disconnection-times", volts, column, (system,))
+        assert not isinstance(found, NotListed)
+        assert found.value == longest_s
